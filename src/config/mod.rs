@@ -1,0 +1,185 @@
+//! What a run may rely on: `programme.toml`, checked as a whole, with every fault named at once.
+
+mod check;
+mod raw;
+mod unknown;
+
+use crate::files;
+use crate::model::extraction::AssayKind;
+use crate::model::ppm::Ppm;
+use crate::model::rule::Rule;
+use anyhow::{Context, Result, bail};
+use std::path::{Path, PathBuf};
+
+/// The name of the settings file in a programme folder.
+pub const FILE_NAME: &str = "programme.toml";
+
+/// Everything that `programme.toml` settles, and where the folder is.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Config {
+    /// The programme folder.
+    pub root: PathBuf,
+    /// Who we are.
+    pub programme: Programme,
+    /// Which limit, and how results are held against it.
+    pub rule: Rule,
+    /// How each product is tested.
+    pub testing: Testing,
+    /// What is true of a lab file that does not say.
+    pub lab: Lab,
+    /// Where to find the columns of files whose headings are not recognised.
+    pub layouts: Vec<Layout>,
+}
+
+/// Who we are.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Programme {
+    /// In full.
+    pub name: String,
+    /// Leads each sheet number: letters, digits, '-'.
+    pub short_name: String,
+    /// Where we can be written to.
+    pub email: Option<String>,
+    /// Postal address, lines as written.
+    pub address: Option<String>,
+    /// As printed.
+    pub website: Option<String>,
+    /// Who signs.
+    pub director: Option<String>,
+    /// Whose word goes before ours.
+    pub regulator: Option<String>,
+    /// Where mistakes are reported: an address.
+    pub corrections: Option<String>,
+    /// Days that a maker has for an answer.
+    pub reply_days: u32,
+    /// Days from a notice to publication.
+    pub publish_days: u32,
+    /// Printed on each sheet: who pays, what we are not.
+    pub statement: Option<String>,
+    /// What is kept of each package.
+    pub retained: Option<String>,
+    /// What the pages are printed on.
+    pub paper: Paper,
+}
+
+/// What the pages are printed on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 by 297 mm.
+    A4,
+    /// 215.9 by 279.4 mm.
+    UsLetter,
+}
+
+impl Paper {
+    /// The name that both the settings and the typesetter use.
+    pub fn word(self) -> &'static str {
+        match self {
+            Paper::A4 => "a4",
+            Paper::UsLetter => "us-letter",
+        }
+    }
+}
+
+/// How each product is tested.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Testing {
+    /// Packages bought of each product.
+    pub packages_per_product: usize,
+    /// Extractions of each package; at least 2.
+    pub extractions_per_package: usize,
+    /// Lowest quantity reported as a number, where the lab file states none.
+    pub lloq: Ppm,
+    /// Highest quantity reported as a number, likewise.
+    pub uloq: Ppm,
+    /// Within-lab relative standard deviation of one extraction, as a fraction.
+    pub relative_repeatability: f64,
+}
+
+/// What is true of a lab file that does not say.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lab {
+    /// The lab's name.
+    pub name: String,
+    /// The assay in words.
+    pub assay: String,
+    /// How it works.
+    pub assay_kind: AssayKind,
+}
+
+/// Where to find the columns of files whose headings are not recognised.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Layout {
+    /// Glob on the path below `inbox/`.
+    pub files: String,
+    /// The sheet; none means every sheet.
+    pub sheet: Option<String>,
+    /// Row of the headings as the spreadsheet shows it; none means the first row that holds them all.
+    pub header_row: Option<u32>,
+    /// What a column is taken for, and its heading as written.
+    pub columns: Vec<(LayoutColumn, String)>,
+}
+
+/// What a layout can name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum LayoutColumn {
+    /// The package code.
+    Sample,
+    /// The number of the extraction.
+    Extraction,
+    /// The result of a row.
+    Result,
+    /// The result of extraction n in a wide table.
+    ResultOf(u32),
+    /// The unit.
+    Unit,
+    /// The lowest quantity reported as a number.
+    Lloq,
+    /// Day of the test.
+    TestedOn,
+    /// The lab's report number.
+    Report,
+    /// The assay.
+    Assay,
+    /// The dilution.
+    Dilution,
+    /// A remark.
+    Remark,
+}
+
+impl Config {
+    /// Reads and checks the settings of a programme folder.
+    ///
+    /// # Errors
+    /// Where there is no `programme.toml`, where it is not TOML, or where anything in it cannot be used: then all faults
+    /// are listed, each with its line.
+    pub fn read(root: &Path) -> Result<Config> {
+        let path = root.join(FILE_NAME);
+        let Some(bytes) = files::read_if_there(&path)? else {
+            bail!(
+                "{} is not a programme folder: it has no {FILE_NAME}. Start one with `galleyproof init {}`",
+                root.display(),
+                root.display()
+            );
+        };
+        let text = String::from_utf8(bytes)
+            .with_context(|| format!("{} is not UTF-8 text", path.display()))?;
+        Config::parse(&text, root)
+            .map_err(|faults| anyhow::anyhow!("{}:\n  {}", path.display(), faults.join("\n  ")))
+    }
+
+    /// Checks the text of a `programme.toml`; all faults, or the settings.
+    pub fn parse(text: &str, root: &Path) -> Result<Config, Vec<String>> {
+        check::check(text, root)
+    }
+
+    /// Where the lab's files arrive.
+    pub fn inbox(&self) -> PathBuf {
+        self.root.join("inbox")
+    }
+
+    /// Where people keep their registers.
+    pub fn registers(&self) -> PathBuf {
+        self.root.join("registers")
+    }
+}

@@ -1,0 +1,81 @@
+//! What the label itself says, whatever the test found.
+
+/// The review of one product's label.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LabelReview {
+    /// What it comes to.
+    pub finding: LabelFinding,
+    /// The terms that bear on the finding, in the order of the statement.
+    pub terms: Vec<LabelTerm>,
+    /// The statement cut into plain and marked pieces: joined, they are the statement as printed.
+    pub statement: Vec<StatementPiece>,
+    /// "May contain" and the like, as printed: not ingredients, kept apart.
+    pub precautionary: Vec<String>,
+}
+
+/// What a label review comes to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LabelFinding {
+    /// A declared ingredient that the regime forbids in a food with this claim.
+    GlutenSource,
+    /// Oats of which the register says nothing good.
+    UnverifiedOats,
+    /// A term that depends on how it was made: a person must ask.
+    NeedsReview,
+    /// No term names a gluten source.
+    None,
+    /// Nothing to screen.
+    NoIngredients,
+}
+
+impl LabelFinding {
+    /// The word in the data files.
+    pub fn word(self) -> &'static str {
+        match self {
+            LabelFinding::GlutenSource => "gluten_source",
+            LabelFinding::UnverifiedOats => "unverified_oats",
+            LabelFinding::NeedsReview => "needs_review",
+            LabelFinding::None => "none",
+            LabelFinding::NoIngredients => "no_ingredients",
+        }
+    }
+}
+
+/// A term of the statement that names, or may name, a gluten source.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LabelTerm {
+    /// As the table of terms has it: "malt extract".
+    pub term: String,
+    /// As printed.
+    pub printed: String,
+    /// The grain, in words: "barley", "oats", "wheat or barley".
+    pub grain: String,
+    /// How the table classes it under this regime.
+    pub class: TermClass,
+    /// Why, in one sentence.
+    pub why: String,
+    /// Where that is from.
+    pub source: String,
+}
+
+/// How a term bears on a claim, under one regime.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum TermClass {
+    /// Always a gluten source.
+    Always,
+    /// Depends on how it was made.
+    Depends,
+    /// Exempt under a named rule.
+    Exempt,
+    /// Looks like one and is not.
+    LookAlike,
+}
+
+/// A piece of the statement.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StatementPiece {
+    /// As printed.
+    pub text: String,
+    /// Whether it is one of the terms.
+    pub marked: bool,
+}

@@ -1,0 +1,33 @@
+//! The nouns that cross a border between stages, a file each, in the order in which the run meets them.
+//!
+//! Nothing here reads, decides, prints or imports a stage. One unit is used throughout: parts per million.
+
+pub mod ppm;
+
+pub mod place;
+
+pub mod problem;
+
+pub mod rule;
+
+pub mod registers;
+
+pub mod extraction;
+
+pub mod understanding;
+
+pub mod pair;
+
+pub mod package;
+
+pub mod label;
+
+pub mod verdict;
+
+pub mod statistics;
+
+pub mod followup;
+
+pub mod decided;
+
+pub mod document;

@@ -1,0 +1,101 @@
+//! A package's extractions, brought together and held against each other.
+
+use crate::model::extraction::Extraction;
+use crate::model::ppm::Ppm;
+use crate::model::registers::Package;
+
+/// The extractions of one package (a pair, and any repeats) and whether they agree.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pair {
+    /// The package they are of.
+    pub package: Package,
+    /// Every extraction that the lab reported, used or not, by number.
+    pub extractions: Vec<PairedExtraction>,
+    /// Whether the usable ones agree.
+    pub state: PairState,
+    /// How the comparison came out; none where fewer than two are usable.
+    pub comparison: Option<Comparison>,
+}
+
+impl Pair {
+    /// The extractions that count.
+    pub fn usable(&self) -> impl Iterator<Item = &Extraction> {
+        self.extractions
+            .iter()
+            .filter(|paired| paired.usage == Usage::Used)
+            .map(|paired| &paired.extraction)
+    }
+}
+
+/// One extraction and whether it counts.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PairedExtraction {
+    /// The extraction, numbered within its package.
+    pub extraction: Extraction,
+    /// Whether it counts.
+    pub usage: Usage,
+    /// Other cells that report the same reading.
+    pub also_reported: Vec<crate::model::place::Source>,
+}
+
+/// Whether an extraction counts.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Usage {
+    /// It counts.
+    Used,
+    /// The lab gave no readable result.
+    NoReading,
+    /// A correction sets it aside, for this reason.
+    Excluded {
+        /// The person's reason.
+        reason: String,
+        /// Who decided.
+        by: String,
+    },
+    /// Another cell reports this extraction with another result.
+    InConflict,
+}
+
+/// Whether a package's extractions agree.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PairState {
+    /// The gap between them is within what repeats of one material may differ by.
+    Agree,
+    /// It is not.
+    Disagree,
+    /// Fewer usable readings than asked for, though the lab reported something.
+    Incomplete,
+    /// Nothing reported, or only rows that say so.
+    Missing,
+}
+
+impl PairState {
+    /// The word in the data files.
+    pub fn word(self) -> &'static str {
+        match self {
+            PairState::Agree => "agree",
+            PairState::Disagree => "disagree",
+            PairState::Incomplete => "incomplete",
+            PairState::Missing => "missing",
+        }
+    }
+}
+
+/// The comparison of n readings by ISO 5725-6, on intervals; each step is kept so that it can be shown.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Comparison {
+    /// How many readings.
+    pub n: usize,
+    /// The largest LLOQ in force or "below n" among the readings.
+    pub q: Ppm,
+    /// The smallest difference that the reports allow.
+    pub gap: Ppm,
+    /// The level at which precision is taken.
+    pub m: Ppm,
+    /// Repeatability standard deviation at that level.
+    pub s: Ppm,
+    /// The critical range factor f(n).
+    pub factor: f64,
+    /// The largest gap that still agrees: `factor * s`.
+    pub allowed: Ppm,
+}

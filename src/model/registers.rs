@@ -1,0 +1,222 @@
+//! What people keep by hand: products, packages, corrections, correspondence, and what has been issued.
+
+use crate::model::place::Place;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+
+/// All registers, as read and checked.
+#[derive(Clone, Debug, Default)]
+pub struct Registers {
+    /// By `product_id`.
+    pub products: BTreeMap<String, Product>,
+    /// In the order of `package_code`.
+    pub packages: Vec<Package>,
+    /// In the order of the register.
+    pub corrections: Vec<Correction>,
+    /// In the order of the register.
+    pub followups: Vec<Followup>,
+    /// In the order of the register, oldest first.
+    pub issued: Vec<IssuedRevision>,
+    /// Whether the register of packages has a `sent_on` column: without one, every package counts.
+    pub knows_sent_on: bool,
+}
+
+/// What the programme bought packages of: one claim, one recipe, one maker.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Product {
+    /// The programme's own name for it, also in file names.
+    pub product_id: String,
+    /// As on the front of the package.
+    pub name: String,
+    /// As on the front of the package.
+    pub brand: Option<String>,
+    /// Who answers for it.
+    pub maker: Option<String>,
+    /// Where a notice goes.
+    pub maker_email: Option<String>,
+    /// The maker's postal address, lines as written.
+    pub maker_address: Option<String>,
+    /// Food group in the programme's words.
+    pub category: Option<String>,
+    /// The words on the package: "gluten-free".
+    pub claim: String,
+    /// Who certifies the claim, where the package names one.
+    pub certifier: Option<String>,
+    /// The ingredient statement as printed.
+    pub ingredients: Option<String>,
+    /// What is known of its oats.
+    pub oats: Oats,
+    /// Whether gluten proteins may be in pieces.
+    pub processing: Processing,
+    /// The food as a lab needs to know it: "chocolate", "oat flakes".
+    pub matrix: Option<String>,
+    /// As printed, spaces included.
+    pub barcode: Option<String>,
+    /// As printed: "450 g".
+    pub net_content: Option<String>,
+    /// Where the register says so.
+    pub place: Place,
+}
+
+/// What is known of a product's oats.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Oats {
+    /// It has none, or the register does not say.
+    #[default]
+    None,
+    /// Oats of which nothing is known.
+    Unverified,
+    /// Grown, harvested and milled apart from other grain.
+    PurityProtocol,
+    /// Covered by the product's certifier.
+    Certified,
+}
+
+impl Oats {
+    /// Every state with its word in the register.
+    pub const ALL: &'static [(Oats, &'static str)] = &[
+        (Oats::None, "none"),
+        (Oats::Unverified, "unverified"),
+        (Oats::PurityProtocol, "purity-protocol"),
+        (Oats::Certified, "certified"),
+    ];
+}
+
+/// Whether a food's proteins may have been cut into pieces that a sandwich assay cannot see.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Processing {
+    /// Neither.
+    #[default]
+    None,
+    /// Beer, sourdough, soy sauce, miso, vinegar.
+    Fermented,
+    /// Syrups, malt extract, hydrolysed proteins.
+    Hydrolysed,
+}
+
+impl Processing {
+    /// Every state with its word in the register.
+    pub const ALL: &'static [(Processing, &'static str)] = &[
+        (Processing::None, "none"),
+        (Processing::Fermented, "fermented"),
+        (Processing::Hydrolysed, "hydrolysed"),
+    ];
+}
+
+/// One retail unit, bought off the shelf and sent to the lab unopened.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Package {
+    /// What the lab is given and reports back.
+    pub package_code: String,
+    /// Which product it is of.
+    pub product_id: String,
+    /// Which round of testing it belongs to.
+    pub round: String,
+    /// The maker's lot, as printed.
+    pub lot: Option<String>,
+    /// As printed, since makers write it in many ways.
+    pub best_by: Option<String>,
+    /// Day of purchase.
+    pub bought_on: Option<NaiveDate>,
+    /// Where it was bought.
+    pub shop: Option<String>,
+    /// As on the receipt.
+    pub price: Option<String>,
+    /// Day on which it went to the lab.
+    pub sent_on: Option<NaiveDate>,
+    /// Where the register says so.
+    pub place: Place,
+}
+
+/// A person's decision about readings, with its reason.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Correction {
+    /// Path of the lab file below the programme folder (`inbox/…`).
+    pub file: String,
+    /// The package it is about.
+    pub package_code: String,
+    /// Which extraction; none means all of that file's.
+    pub extraction: Option<u32>,
+    /// What to do with the readings.
+    pub action: CorrectionAction,
+    /// Why.
+    pub reason: String,
+    /// Who decided.
+    pub by: String,
+    /// When.
+    pub on: NaiveDate,
+    /// Where the register says so.
+    pub place: Place,
+}
+
+/// What a correction does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CorrectionAction {
+    /// The readings are set aside; they stay in the record.
+    Exclude,
+    /// The readings are further extractions, numbered on from those already there.
+    Repeat,
+}
+
+/// Something that passed between the programme and a maker.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Followup {
+    /// Which product it is about.
+    pub product_id: String,
+    /// Which round; none means any.
+    pub round: Option<String>,
+    /// Day on which it happened.
+    pub on: NaiveDate,
+    /// What happened.
+    pub kind: FollowupKind,
+    /// By when an answer is asked for.
+    pub due_on: Option<NaiveDate>,
+    /// The words: a reply is quoted from here.
+    pub note: Option<String>,
+    /// Where the register says so.
+    pub place: Place,
+}
+
+/// What passed between the programme and a maker.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FollowupKind {
+    /// The programme wrote.
+    NoticeSent,
+    /// The maker answered.
+    Reply,
+    /// The maker did something: withdrew a lot, changed the recipe.
+    Action,
+    /// Nothing further is expected.
+    Closed,
+}
+
+impl FollowupKind {
+    /// Every kind with its word in the register.
+    pub const ALL: &'static [(FollowupKind, &'static str)] = &[
+        (FollowupKind::NoticeSent, "notice-sent"),
+        (FollowupKind::Reply, "reply"),
+        (FollowupKind::Action, "action"),
+        (FollowupKind::Closed, "closed"),
+    ];
+}
+
+/// One published revision of a results sheet.
+#[derive(Clone, Debug, PartialEq)]
+pub struct IssuedRevision {
+    /// `short_name-product_id-round`.
+    pub sheet_number: String,
+    /// Which product.
+    pub product_id: String,
+    /// Which round.
+    pub round: String,
+    /// From 1.
+    pub revision: u32,
+    /// Day of issue.
+    pub issued_on: NaiveDate,
+    /// SHA-256 of the sheet's content (not of the PDF), lower-case hexadecimal.
+    pub content_sha256: String,
+    /// Why it was issued; needed from revision 2 on.
+    pub reason: Option<String>,
+    /// What it says that the revision before did not: each figure's old and new value, in words.
+    pub changed: Option<String>,
+}

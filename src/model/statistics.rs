@@ -1,0 +1,330 @@
+//! What few packages can say of a product, and what the programme's results say together.
+//!
+//! Shares are fractions from 0 to 1; concentrations are ppm gluten. What is undefined is `None`.
+
+use crate::model::ppm::Ppm;
+use chrono::NaiveDate;
+
+/// What one product's packages can say of all its packages.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ProductStatistics {
+    /// Packages over the limit among those with a sound result; none where no package has one.
+    pub over: Option<Share>,
+    /// One-sided 95 % upper bound of the share over the limit (exact binomial).
+    pub one_sided_upper: Option<f64>,
+    /// Between and within packages; only where every package has the same number of measured extractions.
+    pub components: Option<VarianceComponents>,
+}
+
+/// `k` of `n`, with its two-sided 95 % intervals.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Share {
+    /// How many.
+    pub k: u64,
+    /// Of how many; never 0.
+    pub n: u64,
+    /// Clopper-Pearson (exact).
+    pub exact: Bounds,
+    /// Wilson's score interval.
+    pub wilson: Bounds,
+}
+
+impl Share {
+    /// `k / n`.
+    pub fn fraction(&self) -> f64 {
+        self.k as f64 / self.n as f64
+    }
+}
+
+/// Two ends of an interval.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bounds {
+    /// The lower end.
+    pub lower: f64,
+    /// The upper end.
+    pub upper: f64,
+}
+
+/// One-way random-effects analysis of variance, extractions within packages.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct VarianceComponents {
+    /// Packages.
+    pub packages: usize,
+    /// Extractions in each.
+    pub extractions: usize,
+    /// Mean of all.
+    pub mean: Ppm,
+    /// Mean square between packages.
+    pub ms_between: f64,
+    /// Mean square within packages.
+    pub ms_within: f64,
+    /// Standard deviation within packages.
+    pub s_within: Ppm,
+    /// Standard deviation between packages, 0 where the mean squares would make it negative.
+    pub s_between: Ppm,
+    /// F and its p value; none where all extractions of each package are equal.
+    pub f_test: Option<FTest>,
+}
+
+/// An F test.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FTest {
+    /// The ratio.
+    pub f: f64,
+    /// Degrees of freedom above.
+    pub df1: f64,
+    /// Degrees of freedom below.
+    pub df2: f64,
+    /// Probability of such a ratio or a larger one by chance.
+    pub p: f64,
+}
+
+/// The programme's results taken together.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct ProgrammeStatistics {
+    /// Everything counted by band.
+    pub counts: Counts,
+    /// First and last day of a test.
+    pub days: Option<(NaiveDate, NaiveDate)>,
+    /// Products over the limit among those with a verdict; none where there are none.
+    pub over_limit: Option<Share>,
+    /// Shares over the limit by group; groups in a fixed order, products without a verdict left out.
+    pub groups: Vec<Grouping>,
+    /// Counts by quarter of the year, without gaps.
+    pub quarters: Vec<QuarterCounts>,
+    /// Trend over the quarters, where the counts carry it.
+    pub trend: Option<Trend>,
+    /// Categories held against all others, where the counts carry it.
+    pub contrasts: Vec<Contrast>,
+    /// The programme's own repeatability: all pairs first, then by lab, then by level.
+    pub repeatability: Vec<Repeatability>,
+    /// Range control chart of the duplicates.
+    pub range_chart: Option<RangeChart>,
+    /// Early and late halves of each lab's duplicates.
+    pub drift: Vec<Drift>,
+    /// All package results with those below quantification, summarised.
+    pub censored: Option<CensoredSummary>,
+    /// How many packages would be needed to say more.
+    pub packages_needed: Vec<PackagesNeeded>,
+}
+
+/// Everything counted by band.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Counts {
+    /// Extractions, each by its own reading.
+    pub extractions: ExtractionCounts,
+    /// Packages, by standing.
+    pub packages: PackageCounts,
+    /// Products and rounds, by verdict.
+    pub products: ProductCounts,
+}
+
+/// Extractions, each by its own reading.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct ExtractionCounts {
+    /// Below n, and n is not over the limit.
+    pub below_quantification: u64,
+    /// Its upper bound is not over the limit.
+    pub within: u64,
+    /// Its lower bound is over the limit.
+    pub over: u64,
+    /// The lab has a row for it, but it gives nothing.
+    pub unusable: u64,
+}
+
+/// Packages, by standing.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct PackageCounts {
+    /// Too little to put a number on.
+    pub below_quantification: u64,
+    /// Measured, within the limit.
+    pub within: u64,
+    /// Over the limit.
+    pub over: u64,
+    /// The results do not say.
+    pub unresolved: u64,
+    /// Too near the limit (guarded decisions).
+    pub inconclusive: u64,
+}
+
+/// Products and rounds, by verdict.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct ProductCounts {
+    /// Every package within the limit.
+    pub within_limit: u64,
+    /// At least one package over it.
+    pub over_limit: u64,
+    /// The results do not say.
+    pub no_verdict: u64,
+}
+
+/// One way of grouping products.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Grouping {
+    /// By what.
+    pub by: GroupedBy,
+    /// Its groups.
+    pub groups: Vec<Group>,
+}
+
+/// What products are grouped by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum GroupedBy {
+    /// Food group.
+    Category,
+    /// Certified by a third party, or not.
+    Certification,
+    /// What is known of the oats.
+    Oats,
+}
+
+/// One group of products.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Group {
+    /// In words, as printed.
+    pub name: String,
+    /// Over the limit among those with a verdict; none where none has one.
+    pub share: Option<Share>,
+    /// Products without a verdict, left out of the share.
+    pub without_verdict: u64,
+}
+
+/// One quarter of a year.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct QuarterCounts {
+    /// The year.
+    pub year: i32,
+    /// 1 to 4.
+    pub quarter: u32,
+    /// Over the limit.
+    pub over: u64,
+    /// No verdict.
+    pub no_verdict: u64,
+    /// Within the limit, gluten measured.
+    pub within_quantified: u64,
+    /// Within the limit, too little to measure.
+    pub within_below: u64,
+}
+
+/// Cochran-Armitage test for a trend in proportions.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Trend {
+    /// Standard normal deviate; above 0 where the share grows.
+    pub z: f64,
+    /// Two-sided p value.
+    pub p: f64,
+    /// Quarters with products that have a verdict.
+    pub quarters: usize,
+}
+
+/// One category held against all others: Fisher's exact test, adjusted by Holm.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Contrast {
+    /// The category.
+    pub category: String,
+    /// Two-sided p value.
+    pub p: f64,
+    /// The same, adjusted for the number of categories.
+    pub p_holm: f64,
+}
+
+/// Repeatability from duplicates, relative to the level.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Repeatability {
+    /// Which pairs: "all", a lab's name, "5 to below 20 ppm".
+    pub of: String,
+    /// How many pairs, all with both extractions measured.
+    pub pairs: usize,
+    /// Relative repeatability standard deviation: sqrt(sum (difference / mean)^2 / 2n).
+    pub relative_s: f64,
+    /// Its 95 % interval.
+    pub interval: Bounds,
+}
+
+/// Range control chart of duplicates, in per cent of each pair's mean, in the order of test day and package code.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RangeChart {
+    /// The pairs.
+    pub points: Vec<RangePoint>,
+    /// Mean range of the agreeing pairs, in per cent.
+    pub centre: f64,
+    /// Upper control limit: 3.267 times the centre.
+    pub upper: f64,
+}
+
+/// One pair on the chart.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RangePoint {
+    /// The package.
+    pub package_code: String,
+    /// Its lab.
+    pub lab: String,
+    /// Mean of the two.
+    pub mean: Ppm,
+    /// First less second, in per cent of the mean.
+    pub signed_percent: f64,
+    /// What the decision allowed, in per cent of the mean.
+    pub allowed_percent: f64,
+    /// Whether the pair agrees.
+    pub agrees: bool,
+    /// Whether it crosses the control limit.
+    pub beyond: bool,
+}
+
+/// One lab's early duplicates against its late ones.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Drift {
+    /// The lab.
+    pub lab: String,
+    /// Pairs in the early half.
+    pub early: usize,
+    /// Pairs in the late half.
+    pub late: usize,
+    /// Relative repeatability of the early half.
+    pub early_s: f64,
+    /// Relative repeatability of the late half.
+    pub late_s: f64,
+    /// Two-sided F test of their ratio.
+    pub f_test: FTest,
+}
+
+/// Package results with those below quantification, summarised without pretending to know them.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CensoredSummary {
+    /// Packages.
+    pub n: usize,
+    /// Of these below quantification.
+    pub censored: usize,
+    /// Mean with 0 for each of those.
+    pub lower_bound: Ppm,
+    /// Mean with half the quantification limit.
+    pub middle_bound: Ppm,
+    /// Mean with the quantification limit.
+    pub upper_bound: Ppm,
+    /// Robust regression on order statistics, where the data allow it.
+    pub ros_mean: Option<Ppm>,
+    /// Censored lognormal maximum likelihood, where the data allow it.
+    pub mle: Option<LognormalFit>,
+}
+
+/// A lognormal distribution fitted to partly censored results.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LognormalFit {
+    /// Mean of the logarithms.
+    pub mu: f64,
+    /// Standard deviation of the logarithms.
+    pub sigma: f64,
+    /// Mean: exp(mu + sigma^2 / 2).
+    pub mean: Ppm,
+    /// Median: exp(mu).
+    pub median: Ppm,
+}
+
+/// How many packages, all within the limit, would show that the share over it is below `share`.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PackagesNeeded {
+    /// The share to be excluded.
+    pub share: f64,
+    /// Packages, at 95 % confidence.
+    pub packages: u64,
+}

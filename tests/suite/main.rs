@@ -1,0 +1,1 @@
+//! Everything that is tested from outside, in one binary: typst is linked once.
