@@ -20,6 +20,17 @@ pub fn read_if_there(path: &Path) -> Result<Option<Vec<u8>>> {
     }
 }
 
+/// Whether there is a folder, or a file, with something in it.
+pub fn holds_something(path: &Path) -> Result<bool> {
+    match fs::read_dir(path) {
+        Ok(mut entries) => Ok(entries.next().is_some()),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(false),
+        Err(error) => {
+            Err(error).with_context(|| format!("cannot read the folder {}", path.display()))
+        }
+    }
+}
+
 /// A folder and those above it.
 pub fn create_folder(path: &Path) -> Result<()> {
     fs::create_dir_all(path).with_context(|| format!("cannot make the folder {}", path.display()))
@@ -28,6 +39,72 @@ pub fn create_folder(path: &Path) -> Result<()> {
 /// Writes a file whole or not at all: beside its target first, then renamed over it.
 pub fn write(path: &Path, bytes: &[u8]) -> Result<()> {
     write_whole(path, bytes).with_context(|| format!("cannot write {}", path.display()))
+}
+
+/// Renames a file over its target, making the target's folder.
+pub fn rename(from: &Path, to: &Path) -> Result<()> {
+    let folder = to.parent().expect("a file has a folder");
+    create_folder(folder)?;
+    fs::rename(from, to).with_context(|| format!("cannot put {} in its place", to.display()))
+}
+
+/// Gives a file a free name beside its own, `a (kept 1).pdf`, and returns it.
+pub fn set_aside(path: &Path) -> Result<String> {
+    let stem = path.file_stem().unwrap_or_default().to_string_lossy();
+    let extension = path
+        .extension()
+        .map(|end| format!(".{}", end.to_string_lossy()))
+        .unwrap_or_default();
+    let free = (1..)
+        .map(|n| format!("{stem} (kept {n}){extension}"))
+        .find(|name| !path.with_file_name(name).exists());
+    let name = free.expect("some number is free");
+    rename(path, &path.with_file_name(&name))?;
+    Ok(name)
+}
+
+/// Removes a file, if it is there.
+pub fn remove_file(path: &Path) -> Result<()> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => {
+            Err(error).with_context(|| format!("cannot remove {}", path.display()))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// Removes a folder of this program's own with all that is in it, if it is there.
+pub fn remove_folder(path: &Path) -> Result<()> {
+    match fs::remove_dir_all(path) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => {
+            Err(error).with_context(|| format!("cannot remove {}", path.display()))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// Removes the folders above a removed file, up to `root`, that have nothing left in them.
+pub fn remove_empty_folders(root: &Path, path: &Path) -> Result<()> {
+    let mut folder = path.parent();
+    while let Some(here) = folder.filter(|here| *here != root && here.starts_with(root)) {
+        if fs::remove_dir(here).is_err() {
+            // Not empty, or not ours to remove: then it stays.
+            return Ok(());
+        }
+        folder = here.parent();
+    }
+    Ok(())
+}
+
+/// Bytes in lower-case hexadecimal.
+pub fn hex(bytes: &[u8]) -> String {
+    use std::fmt::Write;
+    bytes
+        .iter()
+        .fold(String::with_capacity(bytes.len() * 2), |mut text, byte| {
+            write!(text, "{byte:02x}").expect("a string takes all");
+            text
+        })
 }
 
 fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {

@@ -10,3 +10,6 @@ pub mod config;
 
 /// The one place that opens or writes a file.
 pub mod files;
+
+/// Documents -> the outputs folder, the data files.
+pub mod save;

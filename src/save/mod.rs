@@ -1,0 +1,13 @@
+//! What was made -> files: staged beside their place, then moved in together.
+
+/// The outputs folder: staging, moving in, clearing what an earlier run left.
+pub mod out;
+
+/// `results.json` and its shape.
+pub mod results;
+
+/// The same figures as tables for a spreadsheet, with their data dictionary.
+pub mod tables;
+
+/// `inbox-report.txt`: every problem in words.
+pub mod report;

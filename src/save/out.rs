@@ -1,0 +1,329 @@
+//! The outputs folder. Everything is staged inside it first and moved into place only when all is made, so that a run
+//! that fails, or is killed, leaves the folder as it was.
+//!
+//! A record beside the outputs says what this program wrote, with the SHA-256 of each file. With it the next run tells
+//! its own earlier work, which it may replace or clear away, from a file that a person has put there or changed, which
+//! it never touches without keeping it: such a file is set aside under a new name.
+
+use crate::files;
+use anyhow::{Context, Result};
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::sync::Mutex;
+
+/// The record of what was written.
+const RECORD: &str = ".galleyproof.json";
+
+/// Written before the first move and taken away after the last: what a killed run was about to put in place.
+const PLANNED: &str = ".galleyproof-planned.json";
+
+/// Where new files wait until all are made.
+const STAGE: &str = ".galleyproof-stage";
+
+/// One file that this program wrote.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Written {
+    /// SHA-256 of its bytes.
+    pub sha256: String,
+    /// What it was made from: equal keys mean equal files.
+    pub key: Option<String>,
+}
+
+/// What moving in came to.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Outcome {
+    /// Files that are new or differ from what was there.
+    pub written: usize,
+    /// Files that were there already, byte for byte.
+    pub unchanged: usize,
+    /// Files of an earlier run that nothing makes any more.
+    pub cleared: Vec<String>,
+    /// Files that a person had changed, and the names under which they were kept.
+    pub set_aside: Vec<(String, String)>,
+}
+
+/// An outputs folder that is being filled.
+pub struct Staging {
+    folder: PathBuf,
+    /// What an earlier run wrote, finished or killed.
+    earlier: BTreeMap<String, Vec<Written>>,
+    made: Mutex<BTreeMap<String, Made>>,
+}
+
+/// A file of this run.
+struct Made {
+    written: Written,
+    /// It stands in its place already.
+    in_place: bool,
+}
+
+impl Staging {
+    /// Opens the folder, making it where it is missing.
+    ///
+    /// # Errors
+    /// Where the folder cannot be made or its record cannot be read.
+    pub fn open(folder: &Path) -> Result<Staging> {
+        let stage = folder.join(STAGE);
+        files::remove_folder(&stage)?;
+        let mut earlier: BTreeMap<String, Vec<Written>> = BTreeMap::new();
+        for name in [RECORD, PLANNED] {
+            for (path, written) in read_record(&folder.join(name))? {
+                earlier.entry(path).or_default().push(written);
+            }
+        }
+        files::create_folder(&stage)?;
+        Ok(Staging {
+            folder: folder.to_owned(),
+            earlier,
+            made: Mutex::default(),
+        })
+    }
+
+    /// Whether the file in place was made from the same things by an earlier run, and is still as it was written: then
+    /// it counts as made and need not be made again.
+    pub fn keep(&self, path: &str, key: &str) -> Result<bool> {
+        let Some(earlier) = self.earlier.get(path) else {
+            return Ok(false);
+        };
+        let Some(written) = earlier
+            .iter()
+            .find(|written| written.key.as_deref() == Some(key))
+        else {
+            return Ok(false);
+        };
+        let Some(bytes) = files::read_if_there(&self.folder.join(path))? else {
+            return Ok(false);
+        };
+        if sha256(&bytes) != written.sha256 {
+            return Ok(false);
+        }
+        self.note(
+            path,
+            Made {
+                written: written.clone(),
+                in_place: true,
+            },
+        );
+        Ok(true)
+    }
+
+    /// Stages one file.
+    ///
+    /// # Errors
+    /// Where it cannot be written: a full disk, say. The outputs are then still as they were.
+    pub fn put(&self, path: &str, bytes: &[u8], key: Option<String>) -> Result<()> {
+        let written = Written {
+            sha256: sha256(bytes),
+            key,
+        };
+        let there = files::read_if_there(&self.folder.join(path))?;
+        let in_place = there.as_deref() == Some(bytes);
+        if !in_place {
+            files::write(&self.folder.join(STAGE).join(path), bytes)?;
+        }
+        self.note(path, Made { written, in_place });
+        Ok(())
+    }
+
+    fn note(&self, path: &str, made: Made) {
+        self.made
+            .lock()
+            .expect("no thread panics with the list in hand")
+            .insert(path.to_owned(), made);
+    }
+
+    /// Moves everything into place. With `partial`, what earlier runs made besides stays.
+    ///
+    /// # Errors
+    /// Where a file cannot be moved; the next run finishes what this one planned.
+    pub fn finish(self, partial: bool) -> Result<Outcome> {
+        let made = self
+            .made
+            .into_inner()
+            .expect("no thread panics with the list in hand");
+        let mut record: BTreeMap<&str, &Written> = made
+            .iter()
+            .map(|(path, made)| (path.as_str(), &made.written))
+            .collect();
+        if partial {
+            for (path, earlier) in &self.earlier {
+                if let (false, Some(written)) = (record.contains_key(path.as_str()), earlier.last())
+                {
+                    record.insert(path, written);
+                }
+            }
+        }
+        let mut outcome = Outcome::default();
+        let mut recorded = serde_json::to_vec_pretty(&record).context("the record is JSON")?;
+        recorded.push(b'\n');
+        let before = files::read_if_there(&self.folder.join(RECORD))?;
+        if before.as_deref() != Some(&recorded) || made.values().any(|made| !made.in_place) {
+            files::write(&self.folder.join(PLANNED), &recorded)?;
+            for (path, made) in &made {
+                place(&self.folder, path, made, &self.earlier, &mut outcome)?;
+            }
+            clear(&self.folder, &record, &self.earlier, &mut outcome)?;
+            files::write(&self.folder.join(RECORD), &recorded)?;
+        } else {
+            outcome.unchanged = made.len();
+        }
+        files::remove_file(&self.folder.join(PLANNED))?;
+        files::remove_folder(&self.folder.join(STAGE))?;
+        Ok(outcome)
+    }
+}
+
+/// Moves one staged file into its place; a file of a person's that stands there is kept under another name.
+fn place(
+    folder: &Path,
+    path: &str,
+    made: &Made,
+    earlier: &BTreeMap<String, Vec<Written>>,
+    outcome: &mut Outcome,
+) -> Result<()> {
+    if made.in_place {
+        outcome.unchanged += 1;
+        return Ok(());
+    }
+    let target = folder.join(path);
+    if let Some(bytes) = files::read_if_there(&target)?
+        && !is_ours(path, &bytes, earlier)
+    {
+        let kept = files::set_aside(&target)?;
+        outcome.set_aside.push((path.to_owned(), kept));
+    }
+    files::rename(&folder.join(STAGE).join(path), &target)?;
+    outcome.written += 1;
+    Ok(())
+}
+
+/// Takes away what earlier runs wrote, nothing makes any more, and nobody has changed.
+fn clear(
+    folder: &Path,
+    record: &BTreeMap<&str, &Written>,
+    earlier: &BTreeMap<String, Vec<Written>>,
+    outcome: &mut Outcome,
+) -> Result<()> {
+    for path in earlier
+        .keys()
+        .filter(|path| !record.contains_key(path.as_str()))
+    {
+        let target = folder.join(path);
+        let Some(bytes) = files::read_if_there(&target)? else {
+            continue;
+        };
+        if is_ours(path, &bytes, earlier) {
+            files::remove_file(&target)?;
+            outcome.cleared.push(path.clone());
+            files::remove_empty_folders(folder, &target)?;
+        }
+    }
+    Ok(())
+}
+
+fn is_ours(path: &str, bytes: &[u8], earlier: &BTreeMap<String, Vec<Written>>) -> bool {
+    let hash = sha256(bytes);
+    earlier
+        .get(path)
+        .is_some_and(|versions| versions.iter().any(|written| written.sha256 == hash))
+}
+
+fn read_record(path: &Path) -> Result<BTreeMap<String, Written>> {
+    let Some(bytes) = files::read_if_there(path)? else {
+        return Ok(BTreeMap::new());
+    };
+    // A record that cannot be read is no record: then every file counts as a person's, and is kept.
+    Ok(serde_json::from_slice(&bytes).unwrap_or_default())
+}
+
+/// SHA-256 in lower-case hexadecimal.
+pub fn sha256(bytes: &[u8]) -> String {
+    files::hex(&Sha256::digest(bytes))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::fs;
+
+    fn run(folder: &Path, made: &[(&str, &str)]) -> Outcome {
+        let staging = Staging::open(folder).expect("opens");
+        for (path, text) in made {
+            staging
+                .put(path, text.as_bytes(), Some(format!("key of {text}")))
+                .expect("stages");
+        }
+        staging.finish(false).expect("finishes")
+    }
+
+    #[test]
+    fn what_nothing_makes_any_more_is_cleared() {
+        let folder = tempfile::tempdir().expect("a folder");
+        run(
+            folder.path(),
+            &[("sheets/a.pdf", "a"), ("sheets/b.pdf", "b")],
+        );
+        let outcome = run(folder.path(), &[("sheets/a.pdf", "a")]);
+        assert_eq!(outcome.cleared, ["sheets/b.pdf"]);
+        assert_eq!(outcome.unchanged, 1);
+        assert!(!folder.path().join("sheets/b.pdf").exists());
+    }
+
+    #[test]
+    fn a_file_of_a_persons_is_never_lost() {
+        let folder = tempfile::tempdir().expect("a folder");
+        run(
+            folder.path(),
+            &[("drafts/a.eml", "ours"), ("drafts/b.eml", "ours too")],
+        );
+        fs::write(folder.path().join("drafts/a.eml"), "edited").expect("edits");
+        fs::write(folder.path().join("drafts/b.eml"), "edited too").expect("edits");
+        fs::write(folder.path().join("notes.txt"), "a person's").expect("writes");
+        let outcome = run(folder.path(), &[("drafts/a.eml", "ours again")]);
+        assert_eq!(
+            outcome.set_aside,
+            [("drafts/a.eml".to_owned(), "a (kept 1).eml".to_owned())]
+        );
+        let text = |path: &str| fs::read_to_string(folder.path().join(path)).expect("is there");
+        assert_eq!(text("drafts/a.eml"), "ours again");
+        assert_eq!(text("drafts/a (kept 1).eml"), "edited");
+        assert_eq!(text("drafts/b.eml"), "edited too");
+        assert_eq!(text("notes.txt"), "a person's");
+    }
+
+    #[test]
+    fn a_run_that_stops_before_the_end_changes_nothing() {
+        let folder = tempfile::tempdir().expect("a folder");
+        run(folder.path(), &[("summary.pdf", "one")]);
+        let staging = Staging::open(folder.path()).expect("opens");
+        staging.put("summary.pdf", b"two", None).expect("stages");
+        drop(staging);
+        assert_eq!(
+            fs::read_to_string(folder.path().join("summary.pdf")).expect("is there"),
+            "one"
+        );
+        assert_eq!(run(folder.path(), &[("summary.pdf", "two")]).set_aside, []);
+        assert!(!folder.path().join(STAGE).exists());
+    }
+
+    #[test]
+    fn the_same_key_keeps_a_file_only_while_nobody_has_changed_it() {
+        let folder = tempfile::tempdir().expect("a folder");
+        run(folder.path(), &[("a.pdf", "a")]);
+        assert!(
+            Staging::open(folder.path())
+                .expect("opens")
+                .keep("a.pdf", "key of a")
+                .expect("reads")
+        );
+        fs::write(folder.path().join("a.pdf"), "changed").expect("edits");
+        assert!(
+            !Staging::open(folder.path())
+                .expect("opens")
+                .keep("a.pdf", "key of a")
+                .expect("reads")
+        );
+    }
+}

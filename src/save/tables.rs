@@ -1,0 +1,526 @@
+//! The same figures as tables: `extractions.csv`, `packages.csv`, `products.csv`, and the data dictionary that says what
+//! each column means (`datapackage.json`, Frictionless Data Package).
+//!
+//! Each table is declared once, column by column, so that the header, the cells and the dictionary cannot part ways.
+
+use crate::config::Config;
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::document::Document;
+use crate::model::package::PackageResult;
+use crate::model::pair::{PairedExtraction, Usage};
+use crate::model::ppm::Ppm;
+use crate::save::results;
+use chrono::NaiveDate;
+use serde_json::{Value, json};
+
+/// One column: its name, its type in the dictionary, its meaning, and its cell in a row.
+struct Column<Row> {
+    name: &'static str,
+    kind: &'static str,
+    unit: Option<&'static str>,
+    meaning: &'static str,
+    cell: fn(&Row) -> String,
+}
+
+/// A row of the table of extractions.
+type ExtractionRow<'a> = (&'a JudgedProduct, &'a PackageResult, &'a PairedExtraction);
+
+/// A row of the table of packages.
+type PackageRow<'a> = (&'a JudgedProduct, &'a PackageResult);
+
+/// The three tables and their dictionary.
+pub fn documents(decided: &Decided, config: &Config) -> Vec<Document> {
+    let products: Vec<&JudgedProduct> = decided.products.iter().collect();
+    let packages: Vec<PackageRow<'_>> = products
+        .iter()
+        .flat_map(|product| {
+            product
+                .verdict
+                .packages
+                .iter()
+                .map(move |package| (*product, package))
+        })
+        .collect();
+    let extractions: Vec<ExtractionRow<'_>> = packages
+        .iter()
+        .flat_map(|(product, package)| {
+            package
+                .pair
+                .extractions
+                .iter()
+                .map(move |one| (*product, *package, one))
+        })
+        .collect();
+    vec![
+        Document {
+            path: "data/extractions.csv".into(),
+            bytes: table(&extraction_columns(), &extractions),
+        },
+        Document {
+            path: "data/packages.csv".into(),
+            bytes: table(&package_columns(), &packages),
+        },
+        Document {
+            path: "data/products.csv".into(),
+            bytes: table(&product_columns(), &products),
+        },
+        Document::text("data/datapackage.json", dictionary(config)),
+        Document::text("data/results.schema.json", results::JSON_SCHEMA),
+    ]
+}
+
+fn table<Row>(columns: &[Column<Row>], rows: &[Row]) -> Vec<u8> {
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    let into_memory = "writing into memory does not fail";
+    writer
+        .write_record(columns.iter().map(|column| column.name))
+        .expect(into_memory);
+    for row in rows {
+        let cells = columns.iter().map(|column| {
+            let cell = (column.cell)(row);
+            if column.kind == "string" {
+                safe(&cell)
+            } else {
+                cell
+            }
+        });
+        writer.write_record(cells).expect(into_memory);
+    }
+    writer.into_inner().expect(into_memory)
+}
+
+/// A text that a spreadsheet program will not take for a formula: an apostrophe goes before `= + - @`, tab and CR.
+pub fn safe(text: &str) -> String {
+    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        format!("'{text}")
+    } else {
+        text.to_owned()
+    }
+}
+
+fn ppm(value: Option<Ppm>) -> String {
+    value.map(|ppm| ppm.0.to_string()).unwrap_or_default()
+}
+
+fn figure(value: Option<f64>) -> String {
+    value.map(|figure| figure.to_string()).unwrap_or_default()
+}
+
+fn day(value: Option<NaiveDate>) -> String {
+    value.map(|day| day.to_string()).unwrap_or_default()
+}
+
+fn text(value: &Option<String>) -> String {
+    value.clone().unwrap_or_default()
+}
+
+/// Declares one column.
+macro_rules! column {
+    ($name:literal, $kind:literal, $meaning:literal, $cell:expr) => {
+        Column {
+            name: $name,
+            kind: $kind,
+            unit: None,
+            meaning: $meaning,
+            cell: $cell,
+        }
+    };
+    ($name:literal, $kind:literal [$unit:literal], $meaning:literal, $cell:expr) => {
+        Column {
+            name: $name,
+            kind: $kind,
+            unit: Some($unit),
+            meaning: $meaning,
+            cell: $cell,
+        }
+    };
+}
+
+fn extraction_columns<'a>() -> Vec<Column<ExtractionRow<'a>>> {
+    vec![
+        column!("product_id", "string", "The product.", |r| r
+            .0
+            .verdict
+            .product
+            .product_id
+            .clone()),
+        column!("round", "string", "The round of testing.", |r| r
+            .0
+            .verdict
+            .round
+            .clone()),
+        column!(
+            "package_code",
+            "string",
+            "The package, as the lab knows it.",
+            |r| package_code(r.1)
+        ),
+        column!(
+            "number",
+            "integer",
+            "The extraction's number within its package.",
+            |r| r.2.extraction.number.to_string()
+        ),
+        column!(
+            "reported",
+            "string",
+            "The cell of the lab file, as it stands there.",
+            |r| r.2.extraction.reported.clone()
+        ),
+        column!(
+            "lower_ppm",
+            "number"["mg/kg gluten"],
+            "The lowest value that the report allows.",
+            |r| {
+                ppm(r
+                    .2
+                    .extraction
+                    .outcome
+                    .reading()
+                    .map(|interval| interval.lower))
+            }
+        ),
+        column!(
+            "upper_ppm",
+            "number"["mg/kg gluten"],
+            "The highest value that the report allows; missing where it is unbounded.",
+            |r| {
+                ppm(r
+                    .2
+                    .extraction
+                    .outcome
+                    .reading()
+                    .and_then(|interval| interval.upper))
+            }
+        ),
+        column!(
+            "lloq_ppm",
+            "number"["mg/kg gluten"],
+            "The lowest quantity that could have been reported as a number.",
+            |r| { ppm(Some(r.2.extraction.lloq)) }
+        ),
+        column!(
+            "usage",
+            "string",
+            "used, no_reading, excluded or in_conflict.",
+            |r| usage(&r.2.usage).to_owned()
+        ),
+        column!("tested_on", "date", "Day of the test.", |r| day(r
+            .2
+            .extraction
+            .tested_on)),
+        column!("lab", "string", "The lab.", |r| r
+            .2
+            .extraction
+            .lab
+            .to_string()),
+        column!("report", "string", "The lab's report number.", |r| {
+            r.2.extraction
+                .report
+                .as_deref()
+                .unwrap_or_default()
+                .to_owned()
+        }),
+        column!("assay", "string", "The assay, in the lab's words.", |r| r
+            .2
+            .extraction
+            .assay
+            .to_string()),
+        column!(
+            "file",
+            "string",
+            "The lab file, below the programme folder.",
+            |r| r.2.extraction.source.file.path.clone()
+        ),
+        column!("sha256", "string", "SHA-256 of that file.", |r| r
+            .2
+            .extraction
+            .source
+            .file
+            .sha256
+            .clone()),
+        column!(
+            "sheet",
+            "string",
+            "The sheet; missing in a delimited file.",
+            |r| {
+                r.2.extraction
+                    .source
+                    .sheet
+                    .as_deref()
+                    .unwrap_or_default()
+                    .to_owned()
+            }
+        ),
+        column!(
+            "row",
+            "integer",
+            "The row, as a spreadsheet shows it.",
+            |r| r.2.extraction.source.row.to_string()
+        ),
+        column!("column", "string", "The column's letter.", |r| {
+            crate::model::place::column_letter(r.2.extraction.source.column)
+        }),
+    ]
+}
+
+fn package_columns<'a>() -> Vec<Column<PackageRow<'a>>> {
+    vec![
+        column!("product_id", "string", "The product.", |r| r
+            .0
+            .verdict
+            .product
+            .product_id
+            .clone()),
+        column!("round", "string", "The round of testing.", |r| r
+            .0
+            .verdict
+            .round
+            .clone()),
+        column!(
+            "package_code",
+            "string",
+            "The package, as the lab knows it.",
+            |r| package_code(r.1)
+        ),
+        column!("lot", "string", "The maker's lot, as printed.", |r| text(
+            &r.1.pair.package.lot
+        )),
+        column!("best_by", "string", "Best-by, as printed.", |r| text(
+            &r.1.pair.package.best_by
+        )),
+        column!("bought_on", "date", "Day of purchase.", |r| day(r
+            .1
+            .pair
+            .package
+            .bought_on)),
+        column!("shop", "string", "Where it was bought.", |r| text(
+            &r.1.pair.package.shop
+        )),
+        column!(
+            "state",
+            "string",
+            "agree, disagree, incomplete or missing.",
+            |r| r.1.pair.state.word().to_owned()
+        ),
+        column!(
+            "standing",
+            "string",
+            "below_quantification, within, over, unresolved or inconclusive.",
+            |r| { r.1.standing.word().to_owned() }
+        ),
+        column!(
+            "straddles_limit",
+            "boolean",
+            "Its extractions agree and stand on both sides of the limit.",
+            |r| { r.1.straddles_limit.to_string() }
+        ),
+        column!(
+            "gap_ppm",
+            "number"["mg/kg gluten"],
+            "The smallest difference that the reports allow.",
+            |r| { ppm(r.1.pair.comparison.map(|comparison| comparison.gap)) }
+        ),
+        column!(
+            "allowed_ppm",
+            "number"["mg/kg gluten"],
+            "The largest difference that still agrees.",
+            |r| { ppm(r.1.pair.comparison.map(|comparison| comparison.allowed)) }
+        ),
+        column!(
+            "result_kind",
+            "string",
+            "value, below, range or none.",
+            |r| r.1.result.word().to_owned()
+        ),
+        column!(
+            "result_ppm",
+            "number"["mg/kg gluten"],
+            "The mean, where the result is a value.",
+            |r| { figure(results::result(&r.1.result).ppm) }
+        ),
+        column!(
+            "result_lower_ppm",
+            "number"["mg/kg gluten"],
+            "The lowest result that the reports allow.",
+            |r| { figure(results::result(&r.1.result).lower_ppm) }
+        ),
+        column!(
+            "result_upper_ppm",
+            "number"["mg/kg gluten"],
+            "The highest; missing where it is unbounded.",
+            |r| { figure(results::result(&r.1.result).upper_ppm) }
+        ),
+    ]
+}
+
+fn product_columns<'a>() -> Vec<Column<&'a JudgedProduct>> {
+    vec![
+        column!("product_id", "string", "The product.", |r| r
+            .verdict
+            .product
+            .product_id
+            .clone()),
+        column!("round", "string", "The round of testing.", |r| r
+            .verdict
+            .round
+            .clone()),
+        column!("name", "string", "As on the front of the package.", |r| r
+            .verdict
+            .product
+            .name
+            .clone()),
+        column!("brand", "string", "As on the front of the package.", |r| {
+            text(&r.verdict.product.brand)
+        }),
+        column!("category", "string", "Food group.", |r| text(
+            &r.verdict.product.category
+        )),
+        column!("claim", "string", "The words of the claim.", |r| r
+            .verdict
+            .product
+            .claim
+            .clone()),
+        column!(
+            "certifier",
+            "string",
+            "Who certifies the claim, where the package names one.",
+            |r| { text(&r.verdict.product.certifier) }
+        ),
+        column!(
+            "verdict",
+            "string",
+            "over_limit, within_limit or no_verdict.",
+            |r| r.verdict.verdict.word().to_owned()
+        ),
+        column!(
+            "grade",
+            "string",
+            "below_quantification or quantified, where within the limit.",
+            |r| { r.verdict.verdict.grade().unwrap_or_default().to_owned() }
+        ),
+        column!("reasons", "string", "Why, in words.", |r| r
+            .verdict
+            .reasons
+            .join(" ")),
+        column!(
+            "label_finding",
+            "string",
+            "gluten_source, unverified_oats, needs_review, none or no_ingredients.",
+            |r| { r.verdict.label.finding.word().to_owned() }
+        ),
+        column!(
+            "label_terms",
+            "string",
+            "The terms of the label that bear on it, as printed.",
+            |r| {
+                let terms: Vec<&str> = r
+                    .verdict
+                    .label
+                    .terms
+                    .iter()
+                    .map(|term| term.printed.as_str())
+                    .collect();
+                terms.join("; ")
+            }
+        ),
+        column!(
+            "notify_maker",
+            "boolean",
+            "Whether the maker is to be told.",
+            |r| r.verdict.notify_maker.to_string()
+        ),
+        column!(
+            "follow_up",
+            "string",
+            "not_needed, to_send, waiting, overdue, replied or closed.",
+            |r| { r.follow_up.word().to_owned() }
+        ),
+        column!("packages", "integer", "Packages that count.", |r| r
+            .verdict
+            .packages
+            .len()
+            .to_string()),
+        column!("tested_on", "date", "Day of the last test.", |r| day(r
+            .verdict
+            .tested_on())),
+    ]
+}
+
+fn package_code(package: &PackageResult) -> String {
+    package.pair.package.package_code.clone()
+}
+
+fn usage(usage: &Usage) -> &'static str {
+    match usage {
+        Usage::Used => "used",
+        Usage::NoReading => "no_reading",
+        Usage::Excluded { .. } => "excluded",
+        Usage::InConflict => "in_conflict",
+    }
+}
+
+fn dictionary(config: &Config) -> String {
+    let package = json!({
+        "profile": "tabular-data-package",
+        "name": format!("{}-results", config.programme.short_name.to_lowercase()),
+        "title": format!("{}: results", config.programme.name),
+        "resources": [
+            resource("extractions", "One row an extraction that the lab reported.", &extraction_columns(), &["package_code", "number"]),
+            resource("packages", "One row a package that counts.", &package_columns(), &["package_code"]),
+            resource("products", "One row a product and round.", &product_columns(), &["product_id", "round"]),
+        ],
+    });
+    let mut text = serde_json::to_string_pretty(&package).expect("JSON values are JSON");
+    text.push('\n');
+    text
+}
+
+fn resource<Row>(name: &str, description: &str, columns: &[Column<Row>], key: &[&str]) -> Value {
+    let fields: Vec<Value> = columns.iter().map(field).collect();
+    json!({
+        "name": name,
+        "path": format!("{name}.csv"),
+        "profile": "tabular-data-resource",
+        "description": description,
+        "format": "csv",
+        "mediatype": "text/csv",
+        "encoding": "utf-8",
+        "schema": { "fields": fields, "missingValues": [""], "primaryKey": key },
+    })
+}
+
+fn field<Row>(column: &Column<Row>) -> Value {
+    let mut field =
+        json!({ "name": column.name, "type": column.kind, "description": column.meaning });
+    if let Some(unit) = column.unit {
+        field["unit"] = json!(unit);
+    }
+    field
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_text_is_never_a_formula() {
+        assert_eq!(safe("=1+1"), "'=1+1");
+        assert_eq!(safe("@home"), "'@home");
+        assert_eq!(safe("Oat & Rye"), "Oat & Rye");
+    }
+
+    #[test]
+    fn the_dictionary_names_every_column_once() {
+        let names: Vec<_> = extraction_columns()
+            .iter()
+            .map(|column| column.name)
+            .collect();
+        let mut unique = names.clone();
+        unique.sort_unstable();
+        unique.dedup();
+        assert_eq!(names.len(), unique.len());
+        let field = field(&extraction_columns()[5]);
+        assert_eq!(field["unit"], "mg/kg gluten");
+    }
+}
