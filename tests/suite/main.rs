@@ -1,1 +1,4 @@
 //! Everything that is tested from outside, in one binary: typst is linked once.
+
+mod demo;
+mod make_ods;
