@@ -11,5 +11,8 @@ pub mod config;
 /// The one place that opens or writes a file.
 pub mod files;
 
-/// Documents -> the outputs folder, the data files.
+/// Files -> tables -> registers and extractions.
+pub mod gather;
+
+/// Documents -> the outputs folder, mail drafts, the dated bag.
 pub mod save;

@@ -1,4 +1,5 @@
 //! Everything that is tested from outside, in one binary: typst is linked once.
 
 mod demo;
+mod gather;
 mod make_ods;

@@ -1,0 +1,257 @@
+//! What stands outside the tables and is true of all of them: lab, report, date, assay, LLOQ, unit.
+
+use crate::gather::dates;
+use crate::gather::headings::{self, Role};
+use crate::gather::numbers::Marks;
+use crate::gather::tables::{Content, Row};
+use crate::gather::text;
+use crate::gather::units::{self, Quantity, Unit};
+use crate::gather::values::{self, Said};
+use chrono::NaiveDate;
+
+/// What a file or a sheet says of all its results.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Facts {
+    /// The lab's name.
+    pub lab: Option<String>,
+    /// The lab's report number.
+    pub report: Option<String>,
+    /// Day of the test.
+    pub tested_on: Option<NaiveDate>,
+    /// The assay.
+    pub assay: Option<String>,
+    /// The lowest quantity reported as a number, with its unit where it has one.
+    pub lloq: Option<(f64, Option<Unit>)>,
+    /// The highest one.
+    pub uloq: Option<(f64, Option<Unit>)>,
+    /// The unit.
+    pub unit: Option<Unit>,
+    /// Gluten or gliadin.
+    pub quantity: Option<Quantity>,
+    /// The dilution.
+    pub dilution: Option<String>,
+}
+
+impl Facts {
+    /// These, and the others where these say nothing.
+    pub fn or(self, others: &Facts) -> Facts {
+        Facts {
+            lab: self.lab.or_else(|| others.lab.clone()),
+            report: self.report.or_else(|| others.report.clone()),
+            tested_on: self.tested_on.or(others.tested_on),
+            assay: self.assay.or_else(|| others.assay.clone()),
+            lloq: self.lloq.or(others.lloq),
+            uloq: self.uloq.or(others.uloq),
+            unit: self.unit.or(others.unit),
+            quantity: self.quantity.or(others.quantity),
+            dilution: self.dilution.or_else(|| others.dilution.clone()),
+        }
+    }
+}
+
+/// Collects what rows outside of tables say.
+pub fn collect<'a>(rows: impl Iterator<Item = &'a Row>, marks: Marks) -> Facts {
+    let mut facts = Facts::default();
+    for row in rows {
+        for (index, cell) in row.cells.iter().enumerate() {
+            let Content::Text(written) = &cell.content else {
+                continue;
+            };
+            let beside = row.cells.get(index + 1).map(|next| &next.content);
+            take(&mut facts, written, beside, marks);
+        }
+    }
+    facts
+}
+
+/// A cell "Report no.: 77", or a cell "Report no." with its value in the next one, or a sentence that names the unit.
+fn take(facts: &mut Facts, written: &str, beside: Option<&Content>, marks: Marks) {
+    const LONGEST: usize = 400;
+    if written.len() > LONGEST {
+        return;
+    }
+    for line in written.lines() {
+        let parted = parted(line);
+        match parted {
+            Some((role, inner)) if !inner.is_empty() => {
+                set(facts, role, line, &Content::Text(inner.into()), marks);
+            }
+            Some((role, _)) => {
+                if let Some(beside) = beside {
+                    set(facts, role, line, beside, marks);
+                }
+            }
+            None => sentence(facts, line),
+        }
+    }
+}
+
+/// A line as a known label and what follows it: after a colon, an equals sign, or the words of the label.
+fn parted(line: &str) -> Option<(Role, String)> {
+    let line = text::plain(line);
+    for mark in [':', '='] {
+        if let Some((label, rest)) = line.split_once(mark)
+            && let Some(role) = label_role(label)
+        {
+            return Some((role, rest.trim().to_owned()));
+        }
+    }
+    if let Some(role) = label_role(&line) {
+        return Some((role, String::new()));
+    }
+    // "Report no. 77", "LOQ 5 mg/kg": the longest beginning that is a label.
+    let ends: Vec<usize> = line.match_indices(' ').map(|(at, _)| at).take(6).collect();
+    ends.into_iter().rev().find_map(|at| {
+        let role = label_role(&line[..at])?;
+        let rest = line[at..].trim();
+        let figure = rest.contains(|c: char| c.is_ascii_digit());
+        let fits = match role {
+            Role::Report => figure && line[..at].contains(' ') && !rest.contains(' '),
+            Role::Lloq | Role::Uloq | Role::TestedOn => figure,
+            _ => false,
+        };
+        fits.then(|| (role, rest.to_owned()))
+    })
+}
+
+fn label_role(label: &str) -> Option<Role> {
+    const LONGEST: usize = 60;
+    if label.len() > LONGEST || !headings::may_be_heading(label) {
+        return None;
+    }
+    headings::read(label)
+        .map(|heading| heading.role)
+        .filter(|role| {
+            matches!(
+                role,
+                Role::Lab
+                    | Role::Report
+                    | Role::TestedOn
+                    | Role::Assay
+                    | Role::Lloq
+                    | Role::Uloq
+                    | Role::Unit
+                    | Role::Analyte
+                    | Role::Dilution
+            )
+        })
+}
+
+/// The first that is said counts: what stands higher up is the report's own heading.
+fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Marks) {
+    let shown = content.shown();
+    let words = || Some(text::plain(&shown).into_owned()).filter(|words| !words.is_empty());
+    match role {
+        Role::Lab if facts.lab.is_none() => facts.lab = words(),
+        Role::Report if facts.report.is_none() => facts.report = words(),
+        Role::Assay if facts.assay.is_none() => facts.assay = words(),
+        Role::Dilution if facts.dilution.is_none() => facts.dilution = words(),
+        Role::TestedOn if facts.tested_on.is_none() => facts.tested_on = day(content),
+        Role::Unit if facts.unit.is_none() => {
+            facts.unit = units::read(&shown);
+            facts.quantity = facts.quantity.or(units::quantity(&shown));
+        }
+        Role::Analyte => facts.quantity = facts.quantity.or(units::quantity(&shown)),
+        Role::Lloq if facts.lloq.is_none() => facts.lloq = limit(label, content, marks),
+        Role::Uloq if facts.uloq.is_none() => facts.uloq = limit(label, content, marks),
+        _ => {}
+    }
+}
+
+/// The day in a cell.
+pub fn day(content: &Content) -> Option<NaiveDate> {
+    match content {
+        Content::Date { day, .. } => *day,
+        Content::Text(written) => dates::day(written),
+        _ => None,
+    }
+}
+
+/// A limit of the assay, with the unit that stands with it or with its label.
+pub fn limit(label: &str, content: &Content, marks: Marks) -> Option<(f64, Option<Unit>)> {
+    let value = values::read(content, marks).ok()?;
+    let figure = match value.said {
+        Said::Number(figure) => figure.value,
+        Said::Below(Some(n)) | Said::Above(Some(n)) => n,
+        _ => return None,
+    };
+    (figure > 0.0).then(|| (figure, value.unit.or_else(|| units::part(label).unit)))
+}
+
+/// A sentence outside tables that says what the results are in: "All results in mg/kg".
+fn sentence(facts: &mut Facts, line: &str) {
+    let words = text::words(line);
+    const SAYS: [&str; 22] = [
+        "results in",
+        "results are in",
+        "results expressed",
+        "result in",
+        "results as",
+        "results are expressed",
+        "results reported",
+        "results are reported",
+        "values in",
+        "values are in",
+        "all values",
+        "all results",
+        "concentrations in",
+        "reported in",
+        "expressed in",
+        "ergebnisse in",
+        "angaben in",
+        "werte in",
+        "resultats en",
+        "resultats exprimes",
+        "resultados en",
+        "risultati in",
+    ];
+    if facts.unit.is_none() && SAYS.iter().any(|phrase| words.contains(phrase)) {
+        let parted = units::part(line);
+        facts.unit = parted.unit;
+        facts.quantity = facts
+            .quantity
+            .or(parted.unit.and_then(|unit| unit.quantity));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::gather::tables::csv;
+    use crate::gather::units::Scale;
+
+    fn facts(text: &str) -> Facts {
+        let book = csv::read(text.as_bytes()).expect("reads");
+        collect(book.sheets[0].rows.iter(), Marks::Unsettled)
+    }
+
+    #[test]
+    fn title_lines_are_read() {
+        let found = facts(
+            "Laboratory: Harrow & Vane Analytical\nReport no.,HV-2031-7\nDate of analysis: 7 March 2031\nMethod: sandwich R5 ELISA\nLOQ: 5 mg/kg\nAll results in mg/kg\n",
+        );
+        assert_eq!(found.lab.as_deref(), Some("Harrow & Vane Analytical"));
+        assert_eq!(found.report.as_deref(), Some("HV-2031-7"));
+        assert_eq!(found.tested_on, NaiveDate::from_ymd_opt(2031, 3, 7));
+        assert_eq!(found.assay.as_deref(), Some("sandwich R5 ELISA"));
+        assert_eq!(found.lloq.map(|(figure, _)| figure), Some(5.0));
+        assert_eq!(found.unit.map(|unit| unit.ppm), Some(Scale::One));
+    }
+
+    #[test]
+    fn labels_without_a_colon() {
+        assert_eq!(facts("Report no. 77-1\n").report.as_deref(), Some("77-1"));
+        assert_eq!(
+            facts("LOQ 5 mg/kg\n").lloq.map(|(figure, _)| figure),
+            Some(5.0)
+        );
+        assert_eq!(
+            facts("LOQ (ppm): 10\n")
+                .lloq
+                .and_then(|(_, unit)| unit)
+                .map(|unit| unit.ppm),
+            Some(Scale::One)
+        );
+        assert_eq!(facts("We report 3 samples in mg/kg\n"), Facts::default());
+    }
+}

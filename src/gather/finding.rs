@@ -1,0 +1,268 @@
+//! A sheet -> its tables: where the headings stand, what each column holds, which rows are below them.
+
+use crate::gather::headings::{self, Heading, Part, Role};
+use crate::gather::tables::{Row, Sheet};
+use crate::gather::text;
+use std::collections::BTreeMap;
+use std::ops::Range;
+
+/// A table that was found in a sheet.
+#[derive(Clone, Debug)]
+pub struct Table {
+    /// Row of the first heading, as the spreadsheet shows it.
+    pub heading_row: u32,
+    /// Columns with a heading, from the left.
+    pub columns: Vec<Column>,
+    /// Its rows, as indices into the sheet's.
+    pub rows: Range<usize>,
+}
+
+/// A column with a heading.
+#[derive(Clone, Debug)]
+pub struct Column {
+    /// From 1.
+    pub column: u32,
+    /// As written; both rows where there are two.
+    pub heading: String,
+    /// What it means, where it is known.
+    pub meaning: Option<Heading>,
+}
+
+impl Column {
+    /// What the column holds, where it is known.
+    pub fn role(&self) -> Option<Role> {
+        self.meaning.as_ref().map(|meaning| meaning.role)
+    }
+}
+
+/// Finds every table of a sheet, from the top.
+pub fn find(sheet: &Sheet) -> Vec<Table> {
+    let mut known = Known::default();
+    let mut starts: Vec<(Range<usize>, Vec<Column>)> = Vec::new();
+    let mut index = 0;
+    while index < sheet.rows.len() {
+        match headings_at(sheet, index, &mut known) {
+            Some((height, columns)) => {
+                starts.push((index..index + height, columns));
+                index += height;
+            }
+            None => index += 1,
+        }
+    }
+    let ends: Vec<usize> = starts
+        .iter()
+        .skip(1)
+        .map(|(rows, _)| rows.start)
+        .chain([sheet.rows.len()])
+        .collect();
+    starts
+        .into_iter()
+        .zip(ends)
+        .map(|((heading, columns), end)| Table {
+            heading_row: sheet.rows[heading.start].number,
+            columns,
+            rows: heading.end..end,
+        })
+        .collect()
+}
+
+/// Headings are read once a wording, since long files repeat them.
+#[derive(Default)]
+pub struct Known(BTreeMap<String, Option<Heading>>);
+
+impl Known {
+    fn read(&mut self, written: &str) -> Option<Heading> {
+        if !headings::may_be_heading(written) && !numbers_a_column(written) {
+            return None;
+        }
+        if let Some(known) = self.0.get(written) {
+            return known.clone();
+        }
+        let read = headings::read(written);
+        // Codes and remarks come in any number; headings do not.
+        const MOST: usize = 2000;
+        if self.0.len() < MOST {
+            self.0.insert(written.to_owned(), read.clone());
+        }
+        read
+    }
+}
+
+/// A bare `1` or `2` under a heading such as "Extraction".
+fn numbers_a_column(written: &str) -> bool {
+    (1..=2).contains(&written.len()) && written.bytes().all(|b| b.is_ascii_digit())
+}
+
+/// The headings that start in this row, and over how many rows they stand: the fewest that make a table, and one more
+/// where that one completes them.
+fn headings_at(sheet: &Sheet, index: usize, known: &mut Known) -> Option<(usize, Vec<Column>)> {
+    const TALLEST: usize = 3;
+    if !could_be_headings(&sheet.rows[index], known) {
+        return None;
+    }
+    let mut best: Option<(usize, usize, Vec<Column>)> = None;
+    for height in 1..=TALLEST.min(sheet.rows.len() - index) {
+        let rows = &sheet.rows[index..index + height];
+        if height > 1 {
+            let together = rows[height - 1].number - rows[height - 2].number == 1;
+            if !together || !heading_like(&rows[height - 1], known) {
+                break;
+            }
+        }
+        let columns = columns_of(sheet, rows, known);
+        if let Some(score) = score(&columns)
+            && best.as_ref().is_none_or(|(_, known, _)| score > *known)
+        {
+            best = Some((height, score, columns));
+        }
+    }
+    best.map(|(height, _, columns)| (height, columns))
+}
+
+/// Whether any cell of a row is a known heading: most rows are data, and this tells them apart cheaply.
+fn could_be_headings(row: &Row, known: &mut Known) -> bool {
+    row.cells
+        .iter()
+        .any(|cell| known.read(&cell.content.shown()).is_some())
+}
+
+/// Whether a row can be the second row of headings: each cell is a heading, a unit or a number of a column.
+fn heading_like(row: &Row, known: &mut Known) -> bool {
+    row.cells.iter().all(|cell| {
+        let shown = cell.content.shown();
+        let word = text::words(&shown);
+        known.read(&shown).is_some() || crate::gather::vocabulary::ordinal(&word).is_some()
+    })
+}
+
+/// The columns under one, two or three rows of headings.
+fn columns_of(sheet: &Sheet, rows: &[Row], known: &mut Known) -> Vec<Column> {
+    let width = rows
+        .iter()
+        .filter_map(|row| row.cells.last())
+        .map(|cell| cell.column)
+        .max()
+        .unwrap_or(0);
+    let mut wordings: BTreeMap<u32, String> = BTreeMap::new();
+    for (depth, row) in rows.iter().enumerate() {
+        let is_last = depth + 1 == rows.len();
+        for (at, cell) in row.cells.iter().enumerate() {
+            let next = row.cells.get(at + 1).map_or(width + 1, |next| next.column);
+            let end = match (is_last, spans_to(sheet, row.number, cell.column)) {
+                (_, Some(right)) => right.max(cell.column),
+                (true, None) => cell.column,
+                // A heading above others reaches to the next one beside it.
+                (false, None) => next - 1,
+            };
+            for column in cell.column..=end.min(width.max(cell.column)) {
+                let wording = wordings.entry(column).or_default();
+                let shown = cell.content.shown();
+                if !wording.is_empty() {
+                    wording.push(' ');
+                }
+                wording.push_str(&shown);
+            }
+        }
+    }
+    wordings
+        .into_iter()
+        .map(|(column, heading)| Column {
+            column,
+            meaning: known.read(&heading),
+            heading,
+        })
+        .collect()
+}
+
+/// The last column of the merged region that starts in this cell.
+fn spans_to(sheet: &Sheet, row: u32, column: u32) -> Option<u32> {
+    sheet
+        .merged
+        .iter()
+        .find(|merged| merged.left == column && (merged.top..=merged.bottom).contains(&row))
+        .map(|merged| merged.right)
+}
+
+/// How much a set of columns says; none where it is no table of results.
+fn score(columns: &[Column]) -> Option<usize> {
+    let has = |wanted: fn(Role) -> bool| columns.iter().filter_map(Column::role).any(wanted);
+    let named = has(|role| matches!(role, Role::Sample | Role::LabSample));
+    let reported = has(|role| matches!(role, Role::Result(_) | Role::Final | Role::Mean));
+    if !(named && reported) {
+        return None;
+    }
+    let understood = columns
+        .iter()
+        .filter(|column| column.meaning.is_some())
+        .count();
+    let mut parts: Vec<Part> = columns
+        .iter()
+        .filter_map(|column| match column.role() {
+            Some(Role::Result(part)) => Some(part),
+            _ => None,
+        })
+        .collect();
+    parts.sort_unstable();
+    parts.dedup();
+    let units = columns
+        .iter()
+        .filter(|column| {
+            column
+                .meaning
+                .as_ref()
+                .is_some_and(|meaning| meaning.unit.is_some())
+        })
+        .count();
+    Some(understood * 4 + parts.len() * 2 + units)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::gather::tables::csv;
+
+    fn tables(text: &str) -> (Sheet, Vec<Table>) {
+        let sheet = csv::read(text.as_bytes()).expect("reads").sheets.remove(0);
+        let tables = find(&sheet);
+        (sheet, tables)
+    }
+
+    #[test]
+    fn a_table_is_found_below_a_letterhead() {
+        let (_, tables) = tables(
+            "Fenwick Hollow Laboratory\n1 Mill Lane\n\nReport no.: 77\n\nSample ID,Extraction,Gluten (mg/kg)\nTKW-1,1,12.4\n",
+        );
+        assert_eq!(tables.len(), 1);
+        assert_eq!(tables[0].heading_row, 6);
+        assert_eq!(tables[0].rows.len(), 1);
+    }
+
+    #[test]
+    fn two_rows_of_headings_are_read_together() {
+        let (_, tables) =
+            tables(",Gluten (mg/kg),\nSample ID,Extraction 1,Extraction 2\nTKW-1,12.4,13\n");
+        assert_eq!(tables.len(), 1);
+        assert_eq!(tables[0].heading_row, 1);
+        assert_eq!(tables[0].columns[1].heading, "Gluten (mg/kg) Extraction 1");
+        assert!(
+            tables[0].columns[2]
+                .meaning
+                .as_ref()
+                .is_some_and(|meaning| meaning.unit.is_some())
+        );
+    }
+
+    #[test]
+    fn a_row_of_units_belongs_to_the_headings() {
+        let (_, tables) = tables("Sample,Extraction,Result\n,,mg/kg\nTKW-1,1,12.4\n");
+        assert_eq!(tables[0].columns[2].heading, "Result mg/kg");
+        assert_eq!(tables[0].rows.len(), 1);
+    }
+
+    #[test]
+    fn several_tables_end_where_the_next_begins() {
+        let (_, tables) = tables("Sample,Result\nTKW-1,5\n\nSample,Result\nTKW-2,6\nTKW-3,7\n");
+        let lengths: Vec<usize> = tables.iter().map(|table| table.rows.len()).collect();
+        assert_eq!(lengths, [1, 2]);
+    }
+}

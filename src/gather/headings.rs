@@ -1,0 +1,434 @@
+//! One heading -> what its column holds, by the meaning of its words.
+
+use crate::gather::text;
+use crate::gather::units::{self, Quantity, Unit};
+use crate::gather::vocabulary::{self, Meaning};
+use std::borrow::Cow;
+
+/// A heading that was understood.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Heading {
+    /// What the column holds.
+    pub role: Role,
+    /// The unit in the heading.
+    pub unit: Option<Unit>,
+    /// A unit in the heading that cannot be converted.
+    pub foreign: Option<String>,
+    /// Gluten or gliadin, where the heading says so.
+    pub quantity: Option<Quantity>,
+}
+
+/// What a column holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Role {
+    /// The package code.
+    Sample,
+    /// A number that the lab gave itself.
+    LabSample,
+    /// The number of the extraction.
+    Extraction,
+    /// A number that may count extractions or wells.
+    Replicate,
+    /// A well of the plate.
+    Well,
+    /// A result, or one of several side by side.
+    Result(Part),
+    /// A final result: a mean beside others, a reading where it stands alone.
+    Final,
+    /// A mean.
+    Mean,
+    /// The unit.
+    Unit,
+    /// The lowest quantity reported as a number.
+    Lloq,
+    /// The highest quantity reported as a number.
+    Uloq,
+    /// Day of the test.
+    TestedOn,
+    /// The lab's report number.
+    Report,
+    /// The assay.
+    Assay,
+    /// The dilution.
+    Dilution,
+    /// A remark.
+    Remark,
+    /// The lab's name.
+    Lab,
+    /// What was measured.
+    Analyte,
+    /// Known, and not used.
+    Ignored,
+}
+
+/// Which result of a row a column holds, where there are several.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Part {
+    /// Extraction n.
+    pub extraction: Option<u32>,
+    /// Replicate n, which may be an extraction or a well.
+    pub replicate: Option<u32>,
+    /// Well n.
+    pub well: Option<u32>,
+    /// Result n, where no word says of what.
+    pub number: Option<u32>,
+}
+
+impl Part {
+    /// Whether the heading numbers it at all.
+    pub fn is_numbered(&self) -> bool {
+        *self != Part::default()
+    }
+}
+
+/// How much a row looks like headings: the number of different things that its cells name.
+pub fn likeness<'a>(cells: impl Iterator<Item = Cow<'a, str>>) -> usize {
+    let mut roles: Vec<Role> = cells
+        .filter(|cell| may_be_heading(cell))
+        .filter_map(|cell| read(&cell))
+        .map(|heading| heading.role)
+        .collect();
+    roles.sort_unstable();
+    roles.dedup();
+    roles.len()
+}
+
+/// Whether a text can be a heading: short, and with a letter in it.
+pub fn may_be_heading(text: &str) -> bool {
+    const LONGEST: usize = 90;
+    text.len() <= LONGEST && text.chars().any(char::is_alphabetic)
+}
+
+/// What a heading means, where it is known.
+pub fn read(written: &str) -> Option<Heading> {
+    let parted = units::part(written);
+    let quantity = units::quantity(written);
+    let words = text::words(&parted.rest);
+    let heading = |role| Heading {
+        role,
+        unit: parted.unit,
+        foreign: parted.foreign.clone(),
+        quantity,
+    };
+    let whole = text::words(written);
+    let bare = without_quantity(&words);
+    let named = [whole.as_str(), &words, &bare].into_iter().find_map(named);
+    if let Some(role) = named {
+        return Some(heading(role));
+    }
+    if words.is_empty() {
+        let is_unit = parted.unit.is_some_and(|_| text::plain(written) != "%");
+        return (is_unit || parted.foreign.is_some() && quantity.is_some())
+            .then(|| heading(Role::Result(Part::default())));
+    }
+    let has_unit = parted.unit.is_some() || parted.foreign.is_some();
+    composed(&words, has_unit).map(heading)
+}
+
+/// A heading that is one of the known wordings as a whole.
+fn named(words: &str) -> Option<Role> {
+    const KNOWN: [(Meaning, Role); 13] = [
+        (Meaning::Sample, Role::Sample),
+        (Meaning::Unit, Role::Unit),
+        (Meaning::Lloq, Role::Lloq),
+        (Meaning::Uloq, Role::Uloq),
+        (Meaning::TestedOn, Role::TestedOn),
+        (Meaning::Report, Role::Report),
+        (Meaning::Assay, Role::Assay),
+        (Meaning::Dilution, Role::Dilution),
+        (Meaning::Analyte, Role::Analyte),
+        (Meaning::LabSample, Role::LabSample),
+        (Meaning::Lab, Role::Lab),
+        (Meaning::Remark, Role::Remark),
+        (Meaning::Ignored, Role::Ignored),
+    ];
+    let meaning = vocabulary::first(words, &KNOWN.map(|(meaning, _)| meaning))?;
+    KNOWN
+        .iter()
+        .find(|(known, _)| *known == meaning)
+        .map(|(_, role)| *role)
+}
+
+fn without_quantity(words: &str) -> String {
+    let kept: Vec<&str> = words
+        .split(' ')
+        .filter(|word| !vocabulary::means(word, Meaning::Quantity))
+        .collect();
+    kept.join(" ")
+}
+
+/// The words that make up the heading of a result.
+#[derive(Default)]
+struct Composed {
+    result: bool,
+    quantity: bool,
+    extraction: bool,
+    replicate: bool,
+    well: bool,
+    mean: bool,
+    last: bool,
+    part: Part,
+}
+
+/// A heading of which every word is one that headings of results are made of.
+fn composed(words: &str, has_unit: bool) -> Option<Role> {
+    let words = parted_from_figures(words);
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let mut seen = Composed::default();
+    // What the next number counts: the last countable thing named before it.
+    let mut counted: Option<Meaning> = None;
+    let mut pending: Option<u32> = None;
+    let mut at = 0;
+    while at < words.len() {
+        let (meaning, length) = longest(&words[at..], at + 1 == words.len())?;
+        match meaning {
+            Meaning::Result => seen.result = true,
+            Meaning::Quantity => {
+                seen.quantity |= units::quantity(words[at]).is_some() || words[at] != "protein"
+            }
+            Meaning::Extraction => seen.extraction = true,
+            Meaning::Replicate => seen.replicate = true,
+            Meaning::Well => seen.well = true,
+            Meaning::Mean => seen.mean = true,
+            Meaning::Final => seen.last = true,
+            _ => {}
+        }
+        if matches!(
+            meaning,
+            Meaning::Extraction | Meaning::Replicate | Meaning::Well
+        ) {
+            counted = Some(meaning);
+            // "1st extraction"
+            if let Some(number) = pending.take() {
+                count(&mut seen.part, counted, number);
+                counted = None;
+            }
+        }
+        if meaning == Meaning::Ordinal {
+            let number = vocabulary::ordinal(words[at])?;
+            match counted.take() {
+                Some(thing) => count(&mut seen.part, Some(thing), number),
+                None => pending = Some(number),
+            }
+        }
+        at += length;
+    }
+    if let Some(number) = pending {
+        count(&mut seen.part, None, number);
+    }
+    seen.role(has_unit)
+}
+
+fn count(part: &mut Part, thing: Option<Meaning>, number: u32) {
+    match thing {
+        Some(Meaning::Extraction) => part.extraction = Some(number),
+        Some(Meaning::Replicate) => part.replicate = Some(number),
+        Some(Meaning::Well) => part.well = Some(number),
+        _ => part.number = Some(number),
+    }
+}
+
+impl Composed {
+    fn role(&self, has_unit: bool) -> Option<Role> {
+        let content = self.result || self.quantity || has_unit;
+        if self.mean {
+            return Some(Role::Mean);
+        }
+        if self.last && content {
+            return Some(Role::Final);
+        }
+        if self.part.is_numbered() {
+            let something = content || self.extraction || self.replicate || self.well;
+            return something.then_some(Role::Result(self.part));
+        }
+        match (content, self.extraction, self.replicate, self.well) {
+            (true, ..) => Some(Role::Result(Part::default())),
+            (false, true, _, false) => Some(Role::Extraction),
+            (false, false, true, _) => Some(Role::Replicate),
+            (false, _, _, true) => Some(Role::Well),
+            _ => None,
+        }
+    }
+}
+
+/// The longest run of words from here that is one of the parts of a result's heading.
+fn longest(words: &[&str], is_last: bool) -> Option<(Meaning, usize)> {
+    const PARTS: [Meaning; 8] = [
+        Meaning::Quantity,
+        Meaning::Result,
+        Meaning::Extraction,
+        Meaning::Replicate,
+        Meaning::Well,
+        Meaning::Mean,
+        Meaning::Final,
+        Meaning::Filler,
+    ];
+    for length in (1..=words.len().min(3)).rev() {
+        let run = words[..length].join(" ");
+        if length == 1 && vocabulary::ordinal(&run).is_some() {
+            // A single letter counts only at the end: "Result A", not "a result".
+            let letter = run.len() == 1 && run.bytes().all(|b| b.is_ascii_alphabetic());
+            if !letter || is_last {
+                return Some((Meaning::Ordinal, 1));
+            }
+        }
+        if let Some(meaning) = vocabulary::first(&run, &PARTS) {
+            return Some((meaning, length));
+        }
+    }
+    None
+}
+
+/// `ext1` as two words; `r5` stays, since it is a word of its own.
+fn parted_from_figures(words: &str) -> Vec<String> {
+    let mut out = Vec::new();
+    for word in words.split(' ') {
+        let letters = word.trim_end_matches(|c: char| c.is_ascii_digit());
+        let known = vocabulary::means(word, Meaning::Quantity)
+            || letters.is_empty()
+            || letters.len() == word.len();
+        if known || vocabulary::ordinal(word).is_some() {
+            out.push(word.to_owned());
+            continue;
+        }
+        // "E1" and "R1" are what some labs call the first extraction and the first replicate.
+        let name = match letters {
+            "e" => "extraction",
+            "r" => "replicate",
+            "w" => "well",
+            letters => letters,
+        };
+        out.push(name.to_owned());
+        out.push(word[letters.len()..].to_owned());
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn role(written: &str) -> Option<Role> {
+        read(written).map(|heading| heading.role)
+    }
+
+    fn part(written: &str) -> Option<Part> {
+        match role(written) {
+            Some(Role::Result(part)) => Some(part),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn plain_headings_in_five_languages() {
+        for written in [
+            "Sample ID",
+            "Your reference",
+            "Probennummer",
+            "Proben-Nr.",
+            "N° échantillon",
+            "Código de muestra",
+            "Codice campione",
+            "Client Sample #",
+        ] {
+            assert_eq!(role(written), Some(Role::Sample), "{written}");
+        }
+        for written in [
+            "Result",
+            "Gluten (mg/kg)",
+            "Ergebnis [ppm]",
+            "Teneur en gluten",
+            "Contenido de gluten",
+            "Contenuto di glutine (ppm)",
+            "ppm",
+            "Gliadin content µg/g",
+        ] {
+            assert_eq!(
+                role(written),
+                Some(Role::Result(Part::default())),
+                "{written}"
+            );
+        }
+        for written in [
+            "Extraction",
+            "Extract no.",
+            "Prep",
+            "Extraktion",
+            "Extracción nº",
+            "Estrazione",
+        ] {
+            assert_eq!(role(written), Some(Role::Extraction), "{written}");
+        }
+        assert_eq!(role("Replicate"), Some(Role::Replicate));
+        assert_eq!(role("Well"), Some(Role::Well));
+        assert_eq!(role("Mittelwert (mg/kg)"), Some(Role::Mean));
+        assert_eq!(role("Mean gluten, ppm"), Some(Role::Mean));
+        assert_eq!(role("LOQ (mg/kg)"), Some(Role::Lloq));
+        assert_eq!(role("Bestimmungsgrenze"), Some(Role::Lloq));
+        assert_eq!(role("Prüfdatum"), Some(Role::TestedOn));
+        assert_eq!(role("Einheit"), Some(Role::Unit));
+    }
+
+    #[test]
+    fn side_by_side_results_are_numbered() {
+        for written in [
+            "Extraction 1",
+            "Ext. 1 (ppm)",
+            "Gluten ext1 mg/kg",
+            "1st extraction",
+            "Extraction 1 result (mg/kg)",
+            "Extrakt 1",
+        ] {
+            assert_eq!(
+                part(written).and_then(|part| part.extraction),
+                Some(1),
+                "{written}"
+            );
+        }
+        assert_eq!(part("Result B").and_then(|part| part.number), Some(2));
+        assert_eq!(part("Rep 2 (ppm)").and_then(|part| part.replicate), Some(2));
+        let both = part("Extraction 2 well 1").expect("is a result");
+        assert_eq!((both.extraction, both.well), (Some(2), Some(1)));
+        assert_eq!(
+            part("Gluten R5 (ppm)"),
+            Some(Part::default()),
+            "R5 is no number"
+        );
+    }
+
+    #[test]
+    fn other_columns_are_not_taken_for_results() {
+        for written in [
+            "Sample description",
+            "CV %",
+            "Recovery (%)",
+            "Number of extractions",
+            "Date received",
+            "LOD (mg/kg)",
+            "OD 450 nm",
+            "Gluten free",
+        ] {
+            assert!(
+                !matches!(
+                    role(written),
+                    Some(Role::Result(_) | Role::Sample | Role::Extraction)
+                ),
+                "{written}: {:?}",
+                role(written)
+            );
+        }
+    }
+
+    #[test]
+    fn units_and_quantities_come_with_the_heading() {
+        let gliadin = read("Gliadin (mg/kg)").expect("is known");
+        assert_eq!(gliadin.quantity, Some(Quantity::Gliadin));
+        assert!(gliadin.unit.is_some());
+        assert_eq!(
+            read("Gluten (mg/L)")
+                .and_then(|heading| heading.foreign)
+                .as_deref(),
+            Some("mg/l")
+        );
+    }
+}

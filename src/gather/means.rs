@@ -1,0 +1,198 @@
+//! A lab's means: never a reading, but recomputed, and a difference beyond their own rounding is told.
+
+use crate::gather::extractions::Context;
+use crate::gather::finding::Table;
+use crate::gather::plan::Plan;
+use crate::gather::readings;
+use crate::gather::tables::{Content, Row};
+use crate::gather::text;
+use crate::gather::units::Scale;
+use crate::gather::values::{self, Said};
+use crate::model::extraction::Interval;
+use crate::model::ppm::Ppm;
+use crate::model::problem::{Code, Problems};
+use std::collections::BTreeMap;
+
+/// The means that a table claims, and the readings that they must be made of.
+#[derive(Debug, Default)]
+pub struct Claims {
+    claims: Vec<Claim>,
+    readings: BTreeMap<String, Vec<(u32, Interval)>>,
+}
+
+#[derive(Debug)]
+struct Claim {
+    code: String,
+    row: u32,
+    column: u32,
+    content: Content,
+}
+
+impl Claims {
+    /// A cell's reading of a package.
+    pub fn reading(&mut self, code: &str, row: u32, interval: Interval) {
+        self.readings
+            .entry(code.to_owned())
+            .or_default()
+            .push((row, interval));
+    }
+
+    /// The cells of a row that stand in columns of means.
+    pub fn cells(&mut self, code: &str, row: &Row, plan: &Plan) {
+        for column in &plan.means {
+            self.claim(code, row, *column);
+        }
+    }
+
+    /// A row of means.
+    pub fn row(&mut self, code: &str, row: &Row, plan: &Plan, _context: &Context<'_>) {
+        for result in &plan.results {
+            self.claim(code, row, result.column);
+        }
+    }
+
+    fn claim(&mut self, code: &str, row: &Row, column: u32) {
+        if let Some(content) = row.at(column) {
+            self.claims.push(Claim {
+                code: code.to_owned(),
+                row: row.number,
+                column,
+                content: content.clone(),
+            });
+        }
+    }
+
+    /// Holds every claim against the readings of its package.
+    pub fn check(
+        &self,
+        table: &Table,
+        plan: &Plan,
+        context: &Context<'_>,
+        problems: &mut Problems,
+    ) {
+        for claim in &self.claims {
+            let Some(readings) = self.readings.get(&claim.code) else {
+                continue;
+            };
+            let Ok(value) = values::read(&claim.content, context.marks) else {
+                continue;
+            };
+            let heading = table
+                .columns
+                .iter()
+                .filter(|column| {
+                    column.column == claim.column
+                        || plan
+                            .results
+                            .iter()
+                            .any(|result| result.column == column.column)
+                })
+                .filter_map(|column| column.meaning.as_ref());
+            let own = heading.clone().find_map(|meaning| meaning.unit);
+            let unit = value.unit.or(own).or(context.facts.unit);
+            let scale = unit.map_or(Scale::One, |unit| unit.ppm);
+            let quantity = unit
+                .and_then(|unit| unit.quantity)
+                .or_else(|| heading.clone().find_map(|meaning| meaning.quantity))
+                .or(context.facts.quantity);
+            let ppm = |figure: f64| readings::gluten(scale.to_ppm(figure), quantity);
+            let all: Vec<Interval> = readings.iter().map(|(_, interval)| *interval).collect();
+            if all.len() > MOST_READINGS || runs(&all).any(|mean| fits(&value.said, &mean, ppm)) {
+                continue;
+            }
+            let computed = readings::mean(&all);
+            problems.add(
+                Code::MeanDiffers,
+                context.place(claim.row, claim.column),
+                format!(
+                    "the lab's mean of {} is “{}”, but its readings give {}",
+                    text::short(&claim.code),
+                    text::short(&claim.content.shown()),
+                    words(&computed)
+                ),
+                "The mean is worked out anew from the readings. Ask the lab which of the figures is wrong.",
+            );
+        }
+    }
+}
+
+/// A package has two readings or four; a table that gives it many more is not one whose means we can follow.
+const MOST_READINGS: usize = 24;
+
+/// The mean of every run of readings: of all, of a pair among repeats, of the wells of one extraction.
+fn runs(all: &[Interval]) -> impl Iterator<Item = Interval> + '_ {
+    (0..all.len())
+        .flat_map(move |start| (start..all.len()).map(move |end| readings::mean(&all[start..=end])))
+        .filter(move |_| !all.is_empty())
+}
+
+fn fits(said: &Said, mean: &Interval, ppm: impl Fn(f64) -> Ppm) -> bool {
+    let near = |a: f64, b: f64, rounding: f64| {
+        (a - b).abs() <= rounding + 1e-9 * a.abs().max(b.abs()).max(1.0)
+    };
+    match said {
+        Said::Number(figure) => {
+            let claimed = ppm(figure.value).0;
+            let rounding = ppm(0.5 * 10_f64.powi(-(figure.decimals.min(15) as i32))).0;
+            let above = claimed > mean.lower.0 || near(claimed, mean.lower.0, rounding);
+            let below = mean
+                .upper
+                .is_none_or(|upper| claimed < upper.0 || near(claimed, upper.0, rounding));
+            above && below
+        }
+        Said::Below(Some(n)) => mean.lower.0 < ppm(*n).0,
+        Said::Above(Some(n)) => mean.upper.is_none_or(|upper| upper.0 > ppm(*n).0),
+        Said::Below(None) | Said::Above(None) | Said::NotReported => true,
+    }
+}
+
+fn words(mean: &Interval) -> String {
+    match (mean.as_number(), mean.upper) {
+        (Some(number), _) => format!("{} ppm", rounded(number)),
+        (None, Some(upper)) => format!("{} to {} ppm", rounded(mean.lower), rounded(upper)),
+        (None, None) => format!("more than {} ppm", rounded(mean.lower)),
+    }
+}
+
+/// Enough digits to see a difference, without the tail of a division by three.
+fn rounded(ppm: Ppm) -> f64 {
+    (ppm.0 * 1e4).round() / 1e4
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::gather::numbers::Figure;
+
+    fn number(value: f64, decimals: u32) -> Said {
+        Said::Number(Figure { value, decimals })
+    }
+
+    #[test]
+    fn a_mean_may_differ_by_its_own_rounding_only() {
+        let mean = readings::mean(&[Interval::number(Ppm(12.4)), Interval::number(Ppm(13.1))]);
+        for (value, decimals, expected) in [
+            (12.8, 1, true),
+            (12.7, 1, true),
+            (12.75, 2, true),
+            (13.0, 0, true),
+            (12.9, 1, false),
+            (12.76, 2, false),
+        ] {
+            assert_eq!(
+                fits(&number(value, decimals), &mean, Ppm),
+                expected,
+                "{value}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_mean_of_a_range_may_be_anything_within_it() {
+        let mean = readings::mean(&[Interval::below(Ppm(5.0)), Interval::number(Ppm(8.0))]);
+        assert!(fits(&number(6.5, 1), &mean, Ppm));
+        assert!(fits(&number(4.0, 1), &mean, Ppm));
+        assert!(!fits(&number(8.0, 1), &mean, Ppm));
+        assert!(fits(&Said::Below(Some(5.0)), &mean, Ppm));
+    }
+}

@@ -1,0 +1,341 @@
+//! A cell and what is in force for it -> an interval in ppm gluten; and the wells of an extraction together.
+
+use crate::gather::numbers::Marks;
+use crate::gather::tables::Content;
+use crate::gather::text;
+use crate::gather::units::{self, Quantity, Scale, Unit};
+use crate::gather::values::{self, Fault, Said, Value};
+use crate::model::extraction::{Interval, Outcome};
+use crate::model::place::Place;
+use crate::model::ppm::Ppm;
+use crate::model::problem::{Code, Problems};
+use std::cmp::Ordering;
+
+/// A cell, understood.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reading {
+    /// What it leaves possible; none where there is no result.
+    pub interval: Option<Interval>,
+    /// The same without the rule that a number below the LLOQ is taken for "below": what a lab's mean is made of.
+    pub raw: Option<Interval>,
+    /// Whether it was doubled.
+    pub from_gliadin: bool,
+    /// The text to show for it, where it is not the cell's.
+    pub reported: Option<String>,
+    /// Whether its unit is stated nowhere.
+    pub assumed_unit: bool,
+}
+
+impl Reading {
+    /// A cell that says that there is no result.
+    pub fn not_reported() -> Reading {
+        Reading {
+            interval: None,
+            raw: None,
+            from_gliadin: false,
+            reported: None,
+            assumed_unit: false,
+        }
+    }
+}
+
+/// What is in force for a cell.
+pub struct InForce {
+    /// The unit in the heading.
+    pub heading: Option<Unit>,
+    /// Whether the heading has a unit that cannot be converted.
+    pub foreign: bool,
+    /// Gluten or gliadin, by heading, analyte or title.
+    pub quantity: Option<Quantity>,
+    /// What stands in the column of units.
+    pub unit_cell: Option<String>,
+    /// The unit in the title lines.
+    pub facts: Option<Unit>,
+    /// The lowest quantity reported as a number.
+    pub lloq: Ppm,
+    /// The highest one.
+    pub uloq: Ppm,
+}
+
+/// Where and how a cell's problems are told.
+pub struct Report<'a> {
+    /// The cell.
+    pub place: Place,
+    /// The cell of its unit.
+    pub unit_place: Option<Place>,
+    /// The cell of its heading.
+    pub heading_place: Place,
+    /// Whether nothing was said yet of this column's missing unit.
+    pub first_without_unit: bool,
+    /// Where problems go.
+    pub problems: &'a mut Problems,
+}
+
+/// Reads a cell; none where a problem says why it cannot be read.
+pub fn read(
+    content: &Content,
+    marks: Marks,
+    in_force: &InForce,
+    report: &mut Report<'_>,
+) -> Option<Reading> {
+    let value = match values::read(content, marks) {
+        Ok(value) => value,
+        Err(fault) => {
+            let (code, message, hint) = in_plain_words(&fault, &content.shown());
+            report
+                .problems
+                .add(code, report.place.clone(), message, hint);
+            return None;
+        }
+    };
+    if value.said == Said::NotReported {
+        return Some(Reading::not_reported());
+    }
+    if value.footnote {
+        report.problems.add(
+            Code::FootnoteMark,
+            report.place.clone(),
+            format!(
+                "“{}” carries a footnote mark; the figure is read without it",
+                text::short(&value.reported)
+            ),
+            "Look up the footnote in the lab's file.",
+        );
+    }
+    let bare = matches!(value.said, Said::Below(None) | Said::Above(None));
+    let (unit, assumed_unit) = match unit(&value, in_force, report) {
+        Ok(found) => found,
+        // Without a figure there is nothing to convert.
+        Err(()) if bare => (
+            Unit {
+                ppm: Scale::One,
+                quantity: None,
+            },
+            false,
+        ),
+        Err(()) => return None,
+    };
+    if assumed_unit && !bare && report.first_without_unit {
+        report.problems.add(
+            Code::AssumedUnit,
+            report.heading_place.clone(),
+            "no unit is stated for these results: they are read as ppm (mg/kg)".to_owned(),
+            "Ask the lab to state the unit.",
+        );
+    }
+    let quantity = unit.quantity.or(in_force.quantity);
+    let ppm = |figure: f64| gluten(unit.ppm.to_ppm(figure), quantity);
+    let raw = match value.said {
+        Said::Number(figure) => Interval::number(ppm(figure.value)),
+        Said::Below(n) => Interval::below(n.map_or(in_force.lloq, ppm)),
+        Said::Above(n) => Interval::above(n.map_or(in_force.uloq, ppm)),
+        Said::NotReported => return Some(Reading::not_reported()),
+    };
+    let interval = match raw.as_number() {
+        Some(number) if number.compare(in_force.lloq) == Ordering::Less => {
+            Interval::below(in_force.lloq)
+        }
+        _ => raw,
+    };
+    Some(Reading {
+        interval: Some(interval),
+        raw: Some(raw),
+        from_gliadin: quantity == Some(Quantity::Gliadin) && !bare,
+        reported: Some(value.reported),
+        assumed_unit: assumed_unit && !bare,
+    })
+}
+
+/// A figure in ppm of what was measured, as ppm gluten: twice the gliadin, by the convention of Codex and the assays.
+pub fn gluten(figure: f64, quantity: Option<Quantity>) -> Ppm {
+    let factor = if quantity == Some(Quantity::Gliadin) {
+        2.0
+    } else {
+        1.0
+    };
+    Ppm(values::fifteen_digits(figure * factor))
+}
+
+/// The unit in force: the cell's own, the row's, the heading's, the title's; ppm where none is stated.
+fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(Unit, bool), ()> {
+    let of_row = match &in_force.unit_cell {
+        None => None,
+        Some(written) => match units::read(written) {
+            Some(unit) => Some(unit),
+            None if value.unit.is_some() => None,
+            None => {
+                report.problems.add(
+                    Code::BadUnit,
+                    report.unit_place.clone().unwrap_or_else(|| report.place.clone()),
+                    format!("the unit “{}” is none that can be converted to ppm; the result “{}” is not used", text::short(written), text::short(&value.reported)),
+                    "Ask the lab for the result in mg/kg (ppm).",
+                );
+                return Err(());
+            }
+        },
+    };
+    let stated = [value.unit, of_row, in_force.heading];
+    let Some(unit) = stated
+        .into_iter()
+        .flatten()
+        .next()
+        .or(in_force.facts.filter(|_| !in_force.foreign))
+    else {
+        if in_force.foreign {
+            return Err(());
+        }
+        return Ok((
+            Unit {
+                ppm: Scale::One,
+                quantity: None,
+            },
+            true,
+        ));
+    };
+    if let Some(other) = stated
+        .into_iter()
+        .flatten()
+        .find(|other| other.ppm != unit.ppm)
+    {
+        report.problems.add(
+            Code::Suspicious,
+            report.place.clone(),
+            format!(
+                "“{}” is read in {}, but another unit, {}, is stated for it too",
+                text::short(&value.reported),
+                unit.ppm.word(),
+                other.ppm.word()
+            ),
+            "Ask the lab which unit is right.",
+        );
+    }
+    let quantity = stated.into_iter().flatten().find_map(|unit| unit.quantity);
+    Ok((
+        Unit {
+            ppm: unit.ppm,
+            quantity: quantity.or(unit.quantity),
+        },
+        false,
+    ))
+}
+
+fn in_plain_words(fault: &Fault, shown: &str) -> (Code, String, String) {
+    let shown = text::short(shown);
+    let (message, hint) = match fault {
+        Fault::Unit(unit) => {
+            return (
+                Code::BadUnit,
+                format!(
+                    "“{shown}” has the unit “{unit}”, which cannot be converted to ppm; it is not used"
+                ),
+                "Ask the lab for the result in mg/kg (ppm).".to_owned(),
+            );
+        }
+        Fault::NoResult => (
+            format!("“{shown}” is not a result that can be read; it is not used"),
+            "A result is a number (12.4), below (<5, BLQ, not detected), above (>80) or a word that there is none. Ask the lab what is meant.",
+        ),
+        Fault::UnclearComma => (
+            format!(
+                "“{shown}” can be read in two ways: the comma may be a decimal mark or part the thousands; it is not used"
+            ),
+            "Ask the lab to write the figure without it. Nothing else in the file settles which it is.",
+        ),
+        Fault::Negative => (
+            format!("“{shown}” is less than nothing, which is no amount of gluten; it is not used"),
+            "Ask the lab for the result as it would report it, such as <5.",
+        ),
+        Fault::Scientific => (
+            format!(
+                "“{shown}” is in scientific form, in which digits may have been lost; it is not used"
+            ),
+            "Ask the lab for the figure in full.",
+        ),
+        Fault::Date => (
+            format!("“{shown}” is a date where a result should stand; it is not used"),
+            "A spreadsheet may have made a figure into a date. Ask the lab for the figure.",
+        ),
+        Fault::CellError => (
+            format!("“{shown}” is a spreadsheet's error, no result; it is not used"),
+            "Ask the lab to mend the cell and to send the file again.",
+        ),
+        Fault::Uncalculated => (
+            "the cell holds a formula whose result is not in the file; it is not used".to_owned(),
+            "Open the file in a spreadsheet program, save it there, and replace it; or ask the lab for figures.",
+        ),
+    };
+    (Code::BadValue, message, hint.to_owned())
+}
+
+/// The cells of one extraction together: the mean of their bounds. One that cannot be read makes the whole unreadable.
+pub fn together<'a>(cells: impl Iterator<Item = Option<&'a Reading>>) -> Outcome {
+    let mut intervals = Vec::new();
+    for cell in cells {
+        match cell {
+            None => return Outcome::Unreadable,
+            Some(reading) => intervals.extend(reading.interval),
+        }
+    }
+    match intervals.as_slice() {
+        [] => Outcome::NotReported,
+        [one] => Outcome::Reading(*one),
+        many => Outcome::Reading(mean(many)),
+    }
+}
+
+/// The mean of intervals, bound by bound; open where one of the bounds is.
+pub fn mean(intervals: &[Interval]) -> Interval {
+    let n = intervals.len() as f64;
+    let average = |sum: f64| Ppm(values::fifteen_digits(sum / n));
+    let uppers: Option<Vec<f64>> = intervals
+        .iter()
+        .map(|interval| interval.upper.map(|upper| upper.0))
+        .collect();
+    Interval {
+        lower: average(intervals.iter().map(|interval| interval.lower.0).sum()),
+        lower_open: intervals.iter().any(|interval| interval.lower_open),
+        upper_open: intervals.iter().any(|interval| interval.upper_open),
+        upper: uppers.map(|uppers| average(uppers.iter().sum())),
+    }
+}
+
+/// What became of a cell, for a person who wants to follow the reading.
+pub fn in_words(number: u32, reading: Option<&Reading>, reported: &str, well: bool) -> String {
+    let what = if well {
+        format!("a well of extraction {number}")
+    } else {
+        format!("extraction {number}")
+    };
+    let reported = text::short(reported);
+    match reading {
+        None => format!("{what}: “{reported}” cannot be read"),
+        Some(reading) => match reading.interval {
+            None if reported.is_empty() => format!("{what}: blank, not reported"),
+            None => format!("{what}: “{reported}”, not reported"),
+            Some(interval) => {
+                let twice = if reading.from_gliadin {
+                    ", twice the gliadin"
+                } else {
+                    ""
+                };
+                format!("{what}: {}{twice}", interval_in_words(&interval))
+            }
+        },
+    }
+}
+
+fn interval_in_words(interval: &Interval) -> String {
+    if let Some(number) = interval.as_number() {
+        format!("{} ppm", number.0)
+    } else if let Some(n) = interval.as_above() {
+        format!("above {} ppm", n.0)
+    } else if let Some(n) = interval.as_below() {
+        format!("below {} ppm", n.0)
+    } else {
+        format!(
+            "{} to {} ppm",
+            interval.lower.0,
+            interval.upper.map_or(0.0, |upper| upper.0)
+        )
+    }
+}

@@ -1,0 +1,377 @@
+//! What each row of a table is: a package, a control, a mean, a footnote, a code that nobody knows.
+
+use crate::gather::codes::{Codes, Mangled};
+use crate::gather::headings::{self, Role};
+use crate::gather::numbers::Marks;
+use crate::gather::plan::Plan;
+use crate::gather::tables::{Content, Row};
+use crate::gather::text;
+use crate::gather::units;
+use crate::gather::values;
+use crate::gather::vocabulary::{self, Meaning};
+
+/// What a row is.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Standing {
+    /// Results of this package, as the register spells it.
+    Package(String),
+    /// A mean of this package's results.
+    Mean(String),
+    /// Not used, and no problem; in words.
+    Passed(String),
+    /// Nothing in it.
+    Blank,
+    /// The table has ended.
+    End,
+    /// Results of a code that is not in the register.
+    Unknown(String),
+    /// Results without a usable code.
+    BadCode(BadCode),
+}
+
+/// Why there is no usable code.
+#[derive(Clone, Debug, PartialEq)]
+pub enum BadCode {
+    /// None on this row or above.
+    None,
+    /// As written, and what a spreadsheet has done.
+    Mangled(String, Mangled),
+}
+
+/// Goes down a table and keeps in mind the code that blank cells continue.
+pub struct Walker<'a> {
+    plan: &'a Plan,
+    codes: &'a Codes,
+    /// Whether rows of the table say gluten or gliadin: then the other analytes are passed over.
+    analytes: Analytes,
+    current: Option<Standing>,
+    last_row: Option<u32>,
+}
+
+/// Which analytes a table names.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Analytes {
+    gluten: bool,
+    gliadin: bool,
+}
+
+/// Looks which analytes the rows of a table name.
+pub fn analytes(plan: &Plan, rows: &[Row]) -> Analytes {
+    let mut found = Analytes::default();
+    let Some(column) = plan.analyte else {
+        return found;
+    };
+    for content in rows.iter().filter_map(|row| row.at(column)) {
+        match units::quantity(&content.shown()) {
+            Some(units::Quantity::Gluten) => found.gluten = true,
+            Some(units::Quantity::Gliadin) => found.gliadin = true,
+            None => {}
+        }
+    }
+    found
+}
+
+impl<'a> Walker<'a> {
+    /// Starts above the first row.
+    pub fn new(plan: &'a Plan, codes: &'a Codes, analytes: Analytes) -> Walker<'a> {
+        Walker {
+            plan,
+            codes,
+            analytes,
+            current: None,
+            last_row: None,
+        }
+    }
+
+    /// What the next row is.
+    pub fn standing(&mut self, row: &Row) -> Standing {
+        let after_gap = self.last_row.is_some_and(|last| row.number > last + 1);
+        self.last_row = Some(row.number);
+        let results: Vec<&Content> = self
+            .plan
+            .results
+            .iter()
+            .filter_map(|result| row.at(result.column))
+            .collect();
+        let sample = row.at(self.plan.sample);
+        if is_other_heading(row, self.plan, sample) {
+            return Standing::End;
+        }
+        if self.is_other_analyte(row) {
+            return Standing::Passed("not used: another analyte".to_owned());
+        }
+        let standing = match sample {
+            Some(content) => self.named(content, &results, row, after_gap),
+            None => self.continued(&results, row),
+        };
+        if sample.is_some() && !matches!(standing, Standing::Mean(_)) {
+            self.current = Some(standing.clone());
+        }
+        standing
+    }
+
+    fn is_other_analyte(&self, row: &Row) -> bool {
+        let Some(content) = self.plan.analyte.and_then(|column| row.at(column)) else {
+            return false;
+        };
+        match units::quantity(&content.shown()) {
+            Some(units::Quantity::Gluten) => false,
+            Some(units::Quantity::Gliadin) => self.analytes.gluten,
+            None => self.analytes.gluten || self.analytes.gliadin,
+        }
+    }
+
+    /// A row with something in the cell for the code.
+    fn named(
+        &self,
+        content: &Content,
+        results: &[&Content],
+        row: &Row,
+        after_gap: bool,
+    ) -> Standing {
+        let shown = content.shown();
+        let is_date = matches!(content, Content::Date { .. });
+        if let Some(code) = self.codes.find(&shown)
+            && !is_date
+        {
+            return self.of_package(code, row);
+        }
+        let words = text::words(&shown);
+        if vocabulary::means(&words, Meaning::Statistic) {
+            return self.mean_or_passed(&words);
+        }
+        if is_control(&words) {
+            return Standing::Passed("not used: a control, blank or standard".to_owned());
+        }
+        if results.is_empty() {
+            return Standing::Passed("not used: no result, and no code of the register".to_owned());
+        }
+        let readable = results
+            .iter()
+            .any(|content| values::read(content, Marks::Point).is_ok());
+        if after_gap && !readable {
+            return Standing::End;
+        }
+        if is_sentence(&shown) && !readable {
+            return Standing::Passed("not used: a note".to_owned());
+        }
+        let mangled = if is_date {
+            Some(Mangled::Date)
+        } else {
+            self.codes.mangled(&shown)
+        };
+        match mangled {
+            Some(how) => Standing::BadCode(BadCode::Mangled(shown.into_owned(), how)),
+            None => Standing::Unknown(shown.into_owned()),
+        }
+    }
+
+    /// A row of a known package: its results, or a mean of them.
+    fn of_package(&self, code: &str, row: &Row) -> Standing {
+        let marked = self.plan.extraction.and_then(|column| row.at(column));
+        if let Some(content) = marked {
+            let words = text::words(&content.shown());
+            if vocabulary::means(&words, Meaning::Mean) {
+                return Standing::Mean(code.to_owned());
+            }
+            if vocabulary::ordinal(&words).is_none()
+                && vocabulary::means(&words, Meaning::Statistic)
+            {
+                return Standing::Passed("not used: a statistic of the rows above".to_owned());
+            }
+        }
+        Standing::Package(code.to_owned())
+    }
+
+    /// A row with nothing in the cell for the code: it continues the code above.
+    fn continued(&self, results: &[&Content], row: &Row) -> Standing {
+        if results.is_empty() {
+            return if row.cells.is_empty() {
+                Standing::Blank
+            } else {
+                Standing::Passed("not used: no result".to_owned())
+            };
+        }
+        // "Mean" in any other cell of the row makes it a mean.
+        let word = row
+            .cells
+            .iter()
+            .filter(|cell| {
+                !self
+                    .plan
+                    .results
+                    .iter()
+                    .any(|result| result.column == cell.column)
+            })
+            .map(|cell| text::words(&cell.content.shown()))
+            .find(|words| {
+                vocabulary::ordinal(words).is_none() && vocabulary::means(words, Meaning::Statistic)
+            });
+        if let Some(words) = word {
+            return self.mean_or_passed(&words);
+        }
+        match &self.current {
+            Some(Standing::Package(code)) => self.of_package(code, row),
+            Some(Standing::Passed(why)) => Standing::Passed(why.clone()),
+            Some(Standing::Unknown(code)) => Standing::Unknown(code.clone()),
+            Some(Standing::BadCode(found)) => Standing::BadCode(found.clone()),
+            _ => Standing::BadCode(BadCode::None),
+        }
+    }
+
+    fn mean_or_passed(&self, words: &str) -> Standing {
+        match &self.current {
+            Some(Standing::Package(code)) if vocabulary::means(words, Meaning::Mean) => {
+                Standing::Mean(code.clone())
+            }
+            _ => Standing::Passed("not used: a statistic of the rows above".to_owned()),
+        }
+    }
+}
+
+/// Whether a row holds the headings of a table that is none of results.
+fn is_other_heading(row: &Row, plan: &Plan, sample: Option<&Content>) -> bool {
+    let names_samples = |content: &Content| {
+        matches!(content, Content::Text(written) if headings::may_be_heading(written)
+            && headings::read(written).is_some_and(|heading| matches!(heading.role, Role::Sample | Role::LabSample)))
+    };
+    sample.is_some_and(names_samples)
+        && row
+            .cells
+            .iter()
+            .filter(|cell| cell.column != plan.sample)
+            .any(|cell| {
+                headings::may_be_heading(&cell.content.shown())
+                    && headings::read(&cell.content.shown()).is_some()
+            })
+}
+
+/// Whether a sample's name is that of a control: `Blank 2`, `PC`, `Std 3 (20 ppb)`, `QC high`.
+fn is_control(words: &str) -> bool {
+    if vocabulary::means(words, Meaning::Control) {
+        return true;
+    }
+    let parts: Vec<&str> = words.split(' ').collect();
+    (1..=parts.len().min(3)).rev().any(|length| {
+        let figures = parts[length..].iter().all(|word| {
+            word.bytes().all(|b| b.is_ascii_digit())
+                || units::read(word).is_some()
+                || word.len() <= 2
+                || matches!(*word, "ppb" | "ng" | "ml" | "low" | "high" | "mid")
+        });
+        let first = parts[..length].join(" ");
+        let bare = first.trim_end_matches(|c: char| c.is_ascii_digit());
+        figures
+            && (vocabulary::means(&first, Meaning::Control)
+                || (bare.len() > 1 && vocabulary::means(bare.trim(), Meaning::Control)))
+    })
+}
+
+/// A code is short; a note has several words.
+fn is_sentence(text: &str) -> bool {
+    text.split_whitespace().count() >= 5
+}
+
+/// The numbers that a column gives to extractions.
+#[derive(Clone, Copy, Debug)]
+pub struct Numbers {
+    usable: bool,
+}
+
+/// Looks whether the column of extractions holds numbers, or the lab's own marks from which none can be told.
+pub fn extraction_numbers(plan: &Plan, rows: &[Row]) -> Numbers {
+    const ROWS_TRIED: usize = 200;
+    let Some(column) = plan.extraction else {
+        return Numbers { usable: false };
+    };
+    let mut cells = rows
+        .iter()
+        .filter_map(|row| row.at(column))
+        .take(ROWS_TRIED);
+    Numbers {
+        usable: cells.any(|content| number_in(&content.shown()).is_some()),
+    }
+}
+
+impl Numbers {
+    /// The number of the extraction on this row.
+    pub fn of(&self, row: &Row, column: u32) -> Option<u32> {
+        if !self.usable {
+            return None;
+        }
+        row.at(column)
+            .and_then(|content| number_in(&content.shown()))
+    }
+}
+
+/// The number in `2`, `Ext. 2`, `B`, `E2`, `II`, `2 of 2`, `extraction no. 2`.
+fn number_in(written: &str) -> Option<u32> {
+    let words = text::words(written);
+    let parts: Vec<&str> = words.split(' ').filter(|word| !word.is_empty()).collect();
+    if let Some(number) = parts.iter().find_map(|word| digits_behind_letters(word)) {
+        return Some(number);
+    }
+    parts
+        .iter()
+        .rev()
+        .find_map(|word| vocabulary::ordinal(word))
+}
+
+fn digits_behind_letters(word: &str) -> Option<u32> {
+    let digits = word.trim_start_matches(|c: char| c.is_alphabetic() || c == '#');
+    let letters = word.chars().count() - digits.chars().count();
+    let short = (1..=2).contains(&digits.len())
+        && digits.bytes().all(|b| b.is_ascii_digit())
+        && letters <= 12;
+    short
+        .then(|| digits.parse().ok())
+        .flatten()
+        .filter(|n| *n > 0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn extractions_are_numbered_in_many_ways() {
+        for written in [
+            "2",
+            "Ext. 2",
+            "B",
+            "E2",
+            "II",
+            "2 of 2",
+            "Extraction no. 2",
+            "#2",
+            "2nd",
+            "zweite",
+            "02",
+        ] {
+            assert_eq!(number_in(written), Some(2), "{written}");
+        }
+        for written in ["EX-2031-0044", "", "mean", "240012"] {
+            assert_eq!(number_in(written), None, "{written}");
+        }
+    }
+
+    #[test]
+    fn controls_are_told_by_their_names() {
+        for name in [
+            "Blank",
+            "blank 2",
+            "QC-1",
+            "Std 3 (20 ppb)",
+            "PC",
+            "Positive control",
+            "Blindwert",
+            "Std1",
+            "QC high",
+        ] {
+            assert!(is_control(&text::words(name)), "{name}");
+        }
+        for name in ["TKW-1", "PCX-7", "Blanket 5 rolls of oats", "QX-9"] {
+            assert!(!is_control(&text::words(name)), "{name}");
+        }
+    }
+}

@@ -1,0 +1,284 @@
+//! Delimited text -> cells: encoding and delimiter are found out, nothing is assumed of the file's name.
+
+use crate::gather::headings;
+use crate::gather::tables::{Book, Cell, Content, MOST_CELLS, Row, Sheet, Unreadable};
+use crate::gather::text;
+use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
+use std::borrow::Cow;
+
+/// The delimiters that are tried, each with its name; the first wins a tie.
+const DELIMITERS: [(u8, &str); 4] = [
+    (b',', "comma"),
+    (b';', "semicolon"),
+    (b'\t', "tab"),
+    (b'|', "bar"),
+];
+
+/// Records that are looked at to find the delimiter: headings stand below letterheads, not below thousands of rows.
+const RECORDS_TRIED: usize = 300;
+
+/// Whether these bytes can be text at all: UTF-16, or free of the control characters that text never holds.
+pub fn looks_like_text(bytes: &[u8]) -> bool {
+    let head = &bytes[..bytes.len().min(64 * 1024)];
+    utf16(bytes).is_some()
+        || !head
+            .iter()
+            .any(|b| *b < 0x20 && !matches!(b, b'\t' | b'\n' | b'\r' | 0x0c | 0x1a | 0x1b))
+}
+
+/// Reads delimited text.
+pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
+    let decoded = decode(bytes);
+    let text = if decoded.text.contains('\r') && !decoded.text.contains('\n') {
+        Cow::Owned(decoded.text.replace('\r', "\n"))
+    } else {
+        decoded.text
+    };
+    let (declared, start) = declared_delimiter(&text);
+    let (delimiter, name) = declared.unwrap_or_else(|| find_delimiter(&text));
+    let rows = records(
+        &text[start..],
+        delimiter,
+        usize::from(start > 0),
+        usize::MAX,
+    )?;
+    Ok(Book {
+        format: format!("{name}-delimited text, {}", decoded.encoding),
+        sheets: vec![Sheet {
+            rows,
+            ..Sheet::default()
+        }],
+        guessed_encoding: decoded.guessed,
+    })
+}
+
+struct Decoded<'a> {
+    text: Cow<'a, str>,
+    encoding: &'static str,
+    guessed: bool,
+}
+
+/// UTF-8 and UTF-16 say what they are; text that is neither is taken for Windows-1252, and a note says so.
+fn decode(bytes: &[u8]) -> Decoded<'_> {
+    if let Some(encoding) = utf16(bytes) {
+        let (text, _, _) = encoding.decode(bytes);
+        return Decoded {
+            text,
+            encoding: "UTF-16",
+            guessed: false,
+        };
+    }
+    let bytes = bytes.strip_prefix(b"\xef\xbb\xbf").unwrap_or(bytes);
+    match std::str::from_utf8(bytes) {
+        Ok(text) => Decoded {
+            text: Cow::Borrowed(text),
+            encoding: "UTF-8",
+            guessed: false,
+        },
+        Err(_) => Decoded {
+            text: WINDOWS_1252.decode_without_bom_handling(bytes).0,
+            encoding: "Windows-1252",
+            guessed: true,
+        },
+    }
+}
+
+/// UTF-16 by its mark, or by every other byte being zero at the start, as some programs write it without the mark.
+fn utf16(bytes: &[u8]) -> Option<&'static encoding_rs::Encoding> {
+    match bytes {
+        [0xff, 0xfe, ..] => return Some(UTF_16LE),
+        [0xfe, 0xff, ..] => return Some(UTF_16BE),
+        _ => {}
+    }
+    let head = &bytes[..bytes.len().min(64)];
+    let zeros = |from: usize| {
+        let picked: Vec<u8> = head.iter().skip(from).step_by(2).copied().collect();
+        (
+            picked.len() >= 4,
+            picked.iter().all(|b| *b == 0),
+            picked.contains(&0),
+        )
+    };
+    match (zeros(0), zeros(1)) {
+        ((true, _, false), (true, true, _)) => Some(UTF_16LE),
+        ((true, true, _), (true, _, false)) => Some(UTF_16BE),
+        _ => None,
+    }
+}
+
+/// A first line `sep=;`, which one spreadsheet program writes and obeys; and the byte after that line.
+fn declared_delimiter(text: &str) -> (Option<(u8, &'static str)>, usize) {
+    let line = text.split('\n').next().unwrap_or_default();
+    let said = line
+        .trim_end()
+        .to_ascii_lowercase()
+        .strip_prefix("sep=")
+        .and_then(|rest| rest.bytes().next());
+    match DELIMITERS.iter().find(|(byte, _)| Some(*byte) == said) {
+        Some(found) => (Some(*found), (line.len() + 1).min(text.len())),
+        None => (None, 0),
+    }
+}
+
+/// The delimiter under which our headings appear; where none do, the one under which rows are most alike.
+fn find_delimiter(text: &str) -> (u8, &'static str) {
+    let score = |delimiter: u8| {
+        let Ok(rows) = records(text, delimiter, 0, RECORDS_TRIED) else {
+            return (0, 0);
+        };
+        let headings = rows
+            .iter()
+            .map(|row| headings::likeness(row.cells.iter().map(|cell| cell.content.shown())))
+            .max()
+            .unwrap_or(0);
+        (headings, evenness(&rows))
+    };
+    let mut best = (DELIMITERS[0], (0, 0));
+    for candidate in DELIMITERS {
+        let found = score(candidate.0);
+        if found > best.1 {
+            best = (candidate, found);
+        }
+    }
+    best.0
+}
+
+/// How many rows have the most frequent width, where that is more than one cell.
+fn evenness(rows: &[Row]) -> usize {
+    let mut widths = std::collections::BTreeMap::new();
+    for row in rows {
+        let width = row.cells.last().map_or(0, |cell| cell.column);
+        if width > 1 {
+            *widths.entry(width).or_insert(0_usize) += 1;
+        }
+    }
+    widths.into_values().max().unwrap_or(0)
+}
+
+/// The records of a text as rows, each at the line on which it starts.
+fn records(
+    text: &str,
+    delimiter: u8,
+    lines_before: usize,
+    most: usize,
+) -> Result<Vec<Row>, Unreadable> {
+    let mut reader = ::csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .delimiter(delimiter)
+        .from_reader(text.as_bytes());
+    let mut record = ::csv::ByteRecord::new();
+    let mut rows = Vec::new();
+    let mut cells_held = 0;
+    while rows.len() < most {
+        let start = reader.position().clone();
+        let more = reader.read_byte_record(&mut record).map_err(|error| {
+            Unreadable::new(
+                format!("the text cannot be read: {error}"),
+                "Ask the lab to send it again.",
+            )
+        })?;
+        if !more {
+            break;
+        }
+        let line = start.line() as usize + lines_before + blank_lines(text, start.byte());
+        let cells: Vec<Cell> = record
+            .iter()
+            .zip(1..)
+            .filter_map(|(field, column)| cell(field, column))
+            .collect();
+        cells_held += cells.len();
+        if cells_held > MOST_CELLS {
+            return Err(Unreadable::too_large());
+        }
+        if !cells.is_empty() {
+            rows.push(Row {
+                number: u32::try_from(line).unwrap_or(u32::MAX),
+                hidden: false,
+                cells,
+            });
+        }
+    }
+    Ok(rows)
+}
+
+/// The reader passes over blank lines, yet gives the position before them.
+fn blank_lines(text: &str, byte: u64) -> usize {
+    let start = usize::try_from(byte).unwrap_or(usize::MAX).min(text.len());
+    text.as_bytes()[start..]
+        .iter()
+        .take_while(|b| matches!(b, b'\n' | b'\r'))
+        .filter(|b| **b == b'\n')
+        .count()
+}
+
+fn cell(field: &[u8], column: u32) -> Option<Cell> {
+    let written = String::from_utf8_lossy(field);
+    let trimmed = written.trim_matches(text::is_space);
+    (!trimmed.is_empty()).then(|| Cell {
+        column,
+        content: Content::Text(trimmed.into()),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn shown(bytes: &[u8]) -> (String, Vec<(u32, Vec<String>)>) {
+        let book = read(bytes).expect("reads");
+        let rows = book.sheets[0]
+            .rows
+            .iter()
+            .map(|row| {
+                let cells = row
+                    .cells
+                    .iter()
+                    .map(|cell| cell.content.shown().into_owned());
+                (row.number, cells.collect())
+            })
+            .collect();
+        (book.format, rows)
+    }
+
+    #[test]
+    fn the_delimiter_is_the_one_that_shows_headings() {
+        let (format, rows) = shown(b"Sample;Extraction;Result, mg/kg\nTKW-1;1;12,4\n");
+        assert_eq!(format, "semicolon-delimited text, UTF-8");
+        assert_eq!(rows[1].1, ["TKW-1", "1", "12,4"]);
+        assert!(shown(b"Sample\tResult\nTKW-1\t12,4\n").0.starts_with("tab"));
+        assert!(shown(b"Sample|Result\nTKW-1|12.4\n").0.starts_with("bar"));
+        assert!(shown(b"sep=;\nSample;Result\nTKW-1;5\n").1[0].0 == 2);
+    }
+
+    #[test]
+    fn a_record_is_at_the_line_where_it_starts() {
+        let (_, rows) = shown(b"a,b\n\n\"c\nd\",e\n\n\nf,g\n");
+        let lines: Vec<u32> = rows.iter().map(|row| row.0).collect();
+        assert_eq!(lines, [1, 3, 7]);
+    }
+
+    #[test]
+    fn encodings_are_told_apart() {
+        let utf16: Vec<u8> = "\u{feff}Sample\tµg/g\n"
+            .encode_utf16()
+            .flat_map(u16::to_le_bytes)
+            .collect();
+        assert_eq!(shown(&utf16).0, "tab-delimited text, UTF-16");
+        let unmarked: Vec<u8> = "Sample,Result\nTKW-1,5\n"
+            .encode_utf16()
+            .flat_map(u16::to_be_bytes)
+            .collect();
+        assert_eq!(shown(&unmarked).0, "comma-delimited text, UTF-16");
+        let (format, rows) = shown(b"Sample,Result (\xb5g/g)\nTKW-1,5\n");
+        assert_eq!(format, "comma-delimited text, Windows-1252");
+        assert_eq!(rows[0].1[1], "Result (µg/g)");
+        assert_eq!(shown(b"\xef\xbb\xbfSample,Result\n").1[0].1[0], "Sample");
+    }
+
+    #[test]
+    fn old_line_ends_count_too() {
+        let (_, rows) = shown(b"Sample,Result\rTKW-1,5\r");
+        assert_eq!(rows[1].0, 2);
+    }
+}

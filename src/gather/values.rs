@@ -1,0 +1,443 @@
+//! One cell -> what the lab said: a number, below, above, or that there is no result. Never a guess.
+
+use crate::gather::numbers::{self, Figure, Marks, NoFigure};
+use crate::gather::tables::Content;
+use crate::gather::text;
+use crate::gather::units::{self, Scale, Unit};
+use crate::gather::vocabulary::{self, Meaning};
+
+/// What a cell says.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Value {
+    /// The statement.
+    pub said: Said,
+    /// The unit that stands in the cell itself.
+    pub unit: Option<Unit>,
+    /// Whether a footnote mark stands after it.
+    pub footnote: bool,
+    /// The text to show for it.
+    pub reported: String,
+}
+
+/// A lab's statement, in the unit of its cell.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Said {
+    /// A number.
+    Number(Figure),
+    /// Below this; below the LLOQ in force where no figure stands there.
+    Below(Option<f64>),
+    /// Above this; above the ULOQ in force where no figure stands there.
+    Above(Option<f64>),
+    /// There is no result.
+    NotReported,
+}
+
+/// Why a cell says nothing that can be used.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Fault {
+    /// It is none of the known forms.
+    NoResult,
+    /// `1,234`, and nothing in the file tells what the comma is.
+    UnclearComma,
+    /// Less than nothing.
+    Negative,
+    /// `1.2E+01`.
+    Scientific,
+    /// A day or a time.
+    Date,
+    /// A spreadsheet's error, `#N/A`.
+    CellError,
+    /// A formula that was never calculated.
+    Uncalculated,
+    /// A unit that cannot be converted.
+    Unit(String),
+}
+
+/// Reads a cell.
+pub fn read(content: &Content, marks: Marks) -> Result<Value, Fault> {
+    match content {
+        Content::Text(written) => read_text(written, marks),
+        Content::Number { value, shown } => read_number(*value, shown),
+        Content::Date { .. } => Err(Fault::Date),
+        Content::Fault(_) => Err(Fault::CellError),
+        Content::Uncalculated => Err(Fault::Uncalculated),
+    }
+}
+
+/// Reads text.
+pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
+    let plain = text::plain(written);
+    let words = text::words(&plain);
+    let value = |said, unit, footnote| Value {
+        said,
+        unit,
+        footnote,
+        reported: written.trim().to_owned(),
+    };
+    if plain.chars().all(|c| c == '-' || c == ' ') {
+        return Ok(value(Said::NotReported, None, false));
+    }
+    if plain.starts_with('#') && plain.ends_with(['!', '?']) || plain.eq_ignore_ascii_case("#n/a") {
+        return Err(Fault::CellError);
+    }
+    if let Some(said) = in_words(&words) {
+        return Ok(value(said, None, false));
+    }
+    let (lead, rest) = plain.split_at(
+        plain
+            .find(|c: char| c.is_ascii_digit())
+            .unwrap_or(plain.len()),
+    );
+    // A decimal mark may lead: ".5".
+    let point = lead.ends_with(['.', ','])
+        && !lead
+            .trim_end_matches(['.', ','])
+            .ends_with(char::is_alphanumeric);
+    let (lead, rest) = if point {
+        plain.split_at(lead.len() - 1)
+    } else {
+        (lead, rest)
+    };
+    let qualifier = qualifier(lead)?;
+    let (figure, tail) = split_figure(rest);
+    let (tail, footnote) = strip_footnotes(tail);
+    let unit = match tail.trim() {
+        "" => None,
+        tail => Some(tail_unit(tail)?),
+    };
+    let figure = numbers::read(figure, marks).map_err(|none| match none {
+        NoFigure::UnclearComma => Fault::UnclearComma,
+        NoFigure::NotANumber => Fault::NoResult,
+    })?;
+    let said = match qualifier {
+        Qualifier::None => Said::Number(figure),
+        Qualifier::Below if figure.value > 0.0 => Said::Below(Some(figure.value)),
+        Qualifier::Below => return Err(Fault::NoResult),
+        Qualifier::Above => Said::Above(Some(figure.value)),
+    };
+    Ok(value(said, unit, footnote))
+}
+
+/// The part of a text that is a figure, where the text is a figure with at most a sign before it and a unit behind.
+/// From these a file's decimal mark is told.
+pub fn figure_in(written: &str) -> Option<String> {
+    let plain = text::plain(written);
+    let bare = plain.trim_start_matches(['<', '>', ' ']);
+    if !bare.starts_with(|c: char| c.is_ascii_digit()) {
+        return None;
+    }
+    let (figure, tail) = split_figure(bare);
+    let (tail, _) = strip_footnotes(tail);
+    let tail = tail.trim();
+    (tail.is_empty() || units::read(tail).is_some()).then(|| figure.to_owned())
+}
+
+enum Qualifier {
+    None,
+    Below,
+    Above,
+}
+
+fn in_words(words: &str) -> Option<Said> {
+    match vocabulary::first(
+        words,
+        &[Meaning::Below, Meaning::Above, Meaning::Unreported],
+    )? {
+        Meaning::Below => Some(Said::Below(None)),
+        Meaning::Above => Some(Said::Above(None)),
+        _ => Some(Said::NotReported),
+    }
+}
+
+/// What stands before the figure: nothing, a sign, or words that mean one (`ND (<5)`, `less than 5`).
+fn qualifier(lead: &str) -> Result<Qualifier, Fault> {
+    let lead = lead.trim().trim_end_matches('(').trim();
+    match lead {
+        "" => return Ok(Qualifier::None),
+        "<" => return Ok(Qualifier::Below),
+        ">" => return Ok(Qualifier::Above),
+        "-" | "(-" => return Err(Fault::Negative),
+        _ => {}
+    }
+    let (words, sign) = match lead.char_indices().next_back() {
+        Some((at, sign @ ('<' | '>'))) => (lead[..at].trim().trim_end_matches('('), Some(sign)),
+        _ => (lead, None),
+    };
+    let words = text::words(words);
+    let meaning = vocabulary::first(
+        &words,
+        &[Meaning::Below, Meaning::Above, Meaning::Less, Meaning::More],
+    );
+    match (meaning, sign) {
+        (Some(Meaning::Below), None | Some('<')) | (Some(Meaning::Less), None) => {
+            Ok(Qualifier::Below)
+        }
+        (Some(Meaning::Above), None | Some('>')) | (Some(Meaning::More), None) => {
+            Ok(Qualifier::Above)
+        }
+        _ => Err(Fault::NoResult),
+    }
+}
+
+/// A text that starts with a figure, parted behind it.
+fn split_figure(text: &str) -> (&str, &str) {
+    let end = text
+        .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',' | ' ' | '\'')))
+        .unwrap_or(text.len());
+    let figure = text[..end].trim_end();
+    (figure, &text[figure.len()..])
+}
+
+/// Takes footnote marks off: `*`, `†`, superscripts, `(a)`, `1)`, `[2]`.
+fn strip_footnotes(tail: &str) -> (String, bool) {
+    const MARKS: [char; 23] = [
+        '*', '†', '‡', '§', '¶', '#', '^', '¹', '²', '³', '⁰', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹', 'ᵃ',
+        'ᵇ', 'ᶜ', '⁎', '°', '⁽',
+    ];
+    let mut rest = tail.trim().to_owned();
+    let mut found = false;
+    loop {
+        let before = rest.len();
+        rest = rest.trim().trim_matches(MARKS).to_owned();
+        for (open, close) in [('(', ')'), ('[', ']')] {
+            let inner = rest.strip_suffix(close).and_then(|rest| {
+                rest.rfind(open)
+                    .map(|at| (at, rest[at + 1..].trim().to_owned()))
+            });
+            if let Some((at, inner)) = inner {
+                let mark = inner.chars().count() == 1
+                    && inner
+                        .chars()
+                        .all(|c| c.is_ascii_alphanumeric() || MARKS.contains(&c));
+                if mark {
+                    rest.truncate(at);
+                }
+            }
+        }
+        // The bracket that "ND (<5)" was opened with.
+        if rest.ends_with(')') && !rest.contains('(') {
+            rest.pop();
+            continue;
+        }
+        if rest.len() == before {
+            return (rest, found);
+        }
+        found = true;
+    }
+}
+
+fn tail_unit(tail: &str) -> Result<Unit, Fault> {
+    if let Some(unit) = units::read(tail) {
+        return Ok(unit);
+    }
+    let exponent = tail
+        .strip_prefix(['e', 'E'])
+        .map(|rest| rest.trim_start_matches(['+', '-']));
+    if exponent
+        .is_some_and(|digits| !digits.is_empty() && digits.bytes().all(|b| b.is_ascii_digit()))
+    {
+        return Err(Fault::Scientific);
+    }
+    if units::looks_like_unit(tail) {
+        return Err(Fault::Unit(tail.to_owned()));
+    }
+    Err(Fault::NoResult)
+}
+
+/// A number cell: the stored figure counts, and the signs and units that its number format shows around it.
+fn read_number(stored: f64, shown: &str) -> Result<Value, Fault> {
+    if !stored.is_finite() {
+        return Err(Fault::NoResult);
+    }
+    let plain = text::plain(shown);
+    let first = plain
+        .find(|c: char| c.is_ascii_digit())
+        .unwrap_or(plain.len());
+    let last = plain
+        .rfind(|c: char| c.is_ascii_digit())
+        .map_or(plain.len(), |at| at + 1);
+    let (lead, tail) = (
+        &plain[..first],
+        plain
+            .get(last..)
+            .unwrap_or_default()
+            .trim_matches([' ', ')']),
+    );
+    let unit = units::read(tail);
+    let percent = tail.starts_with('%');
+    let exact = fifteen_digits(if percent { stored * 100.0 } else { stored });
+    if exact < 0.0 {
+        return Err(Fault::Negative);
+    }
+    if unit.is_none() && units::looks_like_unit(tail) {
+        return Err(Fault::Unit(tail.to_owned()));
+    }
+    let inner: String = plain.get(first..last).unwrap_or_default().replace(',', "");
+    let faithful = inner.parse::<f64>().is_ok_and(|number| number == exact);
+    let written = if faithful { inner } else { exact.to_string() };
+    let figure = Figure {
+        value: exact,
+        decimals: written
+            .split_once('.')
+            .map_or(0, |(_, fraction)| fraction.len() as u32),
+    };
+    let said = if lead.contains('<') {
+        Said::Below(Some(exact).filter(|n| *n > 0.0))
+    } else if lead.contains('>') {
+        Said::Above(Some(exact))
+    } else {
+        Said::Number(figure)
+    };
+    let reported = match said {
+        Said::Number(_) if !faithful => format!("{written}{}", if percent { " %" } else { "" }),
+        _ => plain.into_owned(),
+    };
+    Ok(Value {
+        said,
+        unit: if percent {
+            Some(Unit {
+                ppm: Scale::TenThousand,
+                quantity: None,
+            })
+        } else {
+            unit
+        },
+        footnote: false,
+        reported,
+    })
+}
+
+/// A stored figure with the 15 digits that a spreadsheet keeps: 0.1 + 0.2 is 0.3 there.
+pub fn fifteen_digits(stored: f64) -> f64 {
+    format!("{stored:.14e}").parse().unwrap_or(stored)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn said(written: &str) -> Result<Said, Fault> {
+        read_text(written, Marks::Unsettled).map(|value| value.said)
+    }
+
+    fn number(written: &str) -> Option<f64> {
+        match said(written) {
+            Ok(Said::Number(figure)) => Some(figure.value),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn numbers_with_and_without_units_and_marks() {
+        for written in [
+            "12.4",
+            "12,4",
+            " 12.4 ppm",
+            "12.4mg/kg",
+            "12.4*",
+            "12.4 †",
+            "12.4²",
+            "12.4 (a)",
+            "12.4 ppm*",
+            "１２.４",
+        ] {
+            assert_eq!(number(written), Some(12.4), "{written}");
+        }
+        assert_eq!(number("1 234,5 mg/kg"), Some(1234.5));
+        assert!(read_text("12.4*", Marks::Unsettled).is_ok_and(|value| value.footnote));
+        assert!(read_text("12.4", Marks::Unsettled).is_ok_and(|value| !value.footnote));
+    }
+
+    #[test]
+    fn below_and_above_in_figures_and_words() {
+        for written in [
+            "<5",
+            "< 5.0",
+            "<5 mg/kg",
+            "＜5",
+            "ND (<5)",
+            "<LOQ (5)",
+            "less than 5 ppm",
+            "< 5,0*",
+        ] {
+            assert_eq!(said(written), Ok(Said::Below(Some(5.0))), "{written}");
+        }
+        for written in [
+            "BLQ",
+            "<LOQ",
+            "< LLOQ",
+            "below LOQ",
+            "ND",
+            "n.d.",
+            "not detected",
+            "n.n.",
+            "< BG",
+            "non rilevato",
+            "n.q.",
+        ] {
+            assert_eq!(said(written), Ok(Said::Below(None)), "{written}");
+        }
+        assert_eq!(said("> 80.0 ppm"), Ok(Said::Above(Some(80.0))));
+        assert_eq!(said("above range"), Ok(Said::Above(None)));
+    }
+
+    #[test]
+    fn no_result_is_told_from_a_result_that_cannot_be_read() {
+        for written in [
+            "",
+            "-",
+            "–",
+            "—",
+            "n/a",
+            "N.A.",
+            "insufficient sample",
+            "Cancelled",
+            "nicht bestimmt",
+        ] {
+            assert_eq!(said(written), Ok(Said::NotReported), "{written}");
+        }
+        for written in [
+            "see note",
+            "≤5",
+            "5-10",
+            "~12",
+            "12.4 ± 1",
+            "1e3 ppm",
+            "<<5",
+            "<0",
+            "12.4 apples",
+            "?",
+            "twelve",
+            "positive",
+            "12.4 b",
+        ] {
+            assert_eq!(said(written), Err(Fault::NoResult), "{written}");
+        }
+        assert_eq!(said("-3.2"), Err(Fault::Negative));
+        assert_eq!(said("\u{2212}3.2"), Err(Fault::Negative));
+        assert_eq!(said("1.24E+01"), Err(Fault::Scientific));
+        assert_eq!(said("1,234"), Err(Fault::UnclearComma));
+        assert_eq!(said("12.4 mg/L"), Err(Fault::Unit("mg/L".into())));
+        assert_eq!(said("#N/A"), Err(Fault::CellError));
+    }
+
+    #[test]
+    fn a_number_cell_counts_as_stored_and_means_what_its_format_shows() {
+        let value = |stored, shown| read_number(stored, shown).expect("reads");
+        assert!(matches!(value(0.05, "<0.05").said, Said::Below(Some(n)) if n == 0.05));
+        let percent = value(0.00124, "0.12%");
+        assert!(matches!(percent.said, Said::Number(figure) if figure.value == 0.124));
+        assert_eq!(percent.unit.map(|unit| unit.ppm), Some(Scale::TenThousand));
+        assert_eq!(value(12.4, "12.40").reported, "12.40");
+        assert_eq!(
+            value(12.3456, "12.3").reported,
+            "12.3456",
+            "what decides is shown"
+        );
+        assert_eq!(
+            value(1234.5, "1,234.5 ppm").unit.map(|unit| unit.ppm),
+            Some(Scale::One)
+        );
+        assert_eq!(read_number(-1.0, "-1"), Err(Fault::Negative));
+    }
+}

@@ -1,0 +1,231 @@
+//! The words of lab files: `vocabulary.txt`, which anyone can read, as a table to look things up in.
+
+use crate::gather::text;
+use std::borrow::Cow;
+use std::collections::HashMap;
+use std::sync::LazyLock;
+
+/// What a wording means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Meaning {
+    /// The package code.
+    Sample,
+    /// A number that the lab gave itself.
+    LabSample,
+    /// A word of a result's heading.
+    Result,
+    /// Gluten, gliadin, and words for the method that stand beside them.
+    Quantity,
+    /// One test portion taken through extraction.
+    Extraction,
+    /// A word that some labs use for extractions and others for wells.
+    Replicate,
+    /// One reading of one extract.
+    Well,
+    /// A mean: not a reading.
+    Mean,
+    /// A final result: a mean beside others, a reading where it stands alone.
+    Final,
+    /// A small word in a heading.
+    Filler,
+    /// The unit.
+    Unit,
+    /// The lowest quantity reported as a number.
+    Lloq,
+    /// The highest quantity reported as a number.
+    Uloq,
+    /// Day of the test.
+    TestedOn,
+    /// The lab's report number.
+    Report,
+    /// The assay.
+    Assay,
+    /// The dilution.
+    Dilution,
+    /// A remark.
+    Remark,
+    /// The lab's name.
+    Lab,
+    /// What was measured, where a table holds several analytes.
+    Analyte,
+    /// A column that is known and not used.
+    Ignored,
+    /// A row that is a control, a blank or a standard.
+    Control,
+    /// A row that holds a statistic of the rows above.
+    Statistic,
+    /// A result: too little to put a number on.
+    Below,
+    /// A result: more than the assay can put a number on.
+    Above,
+    /// Words before a figure: below it.
+    Less,
+    /// Words before a figure: above it.
+    More,
+    /// A result: there is none.
+    Unreported,
+    /// A number in words.
+    Ordinal,
+}
+
+const NAMES: [(&str, Meaning); 29] = [
+    ("sample", Meaning::Sample),
+    ("labsample", Meaning::LabSample),
+    ("result", Meaning::Result),
+    ("quantity", Meaning::Quantity),
+    ("extraction", Meaning::Extraction),
+    ("replicate", Meaning::Replicate),
+    ("well", Meaning::Well),
+    ("mean", Meaning::Mean),
+    ("final", Meaning::Final),
+    ("less", Meaning::Less),
+    ("more", Meaning::More),
+    ("filler", Meaning::Filler),
+    ("unit", Meaning::Unit),
+    ("lloq", Meaning::Lloq),
+    ("uloq", Meaning::Uloq),
+    ("tested_on", Meaning::TestedOn),
+    ("report", Meaning::Report),
+    ("assay", Meaning::Assay),
+    ("dilution", Meaning::Dilution),
+    ("remark", Meaning::Remark),
+    ("lab", Meaning::Lab),
+    ("analyte", Meaning::Analyte),
+    ("ignored", Meaning::Ignored),
+    ("control", Meaning::Control),
+    ("statistic", Meaning::Statistic),
+    ("below", Meaning::Below),
+    ("above", Meaning::Above),
+    ("unreported", Meaning::Unreported),
+    ("ordinal", Meaning::Ordinal),
+];
+
+static TABLE: LazyLock<HashMap<String, Vec<Meaning>>> = LazyLock::new(|| {
+    let mut table: HashMap<String, Vec<Meaning>> = HashMap::new();
+    for (meaning, wording) in entries() {
+        let wording = wording.split('=').next().unwrap_or(wording);
+        let meanings = table
+            .entry(one_number(&text::words(wording)).into_owned())
+            .or_default();
+        if !meanings.contains(&meaning) {
+            meanings.push(meaning);
+        }
+    }
+    table
+});
+
+static ORDINALS: LazyLock<HashMap<String, u32>> = LazyLock::new(|| {
+    entries()
+        .filter(|(meaning, _)| *meaning == Meaning::Ordinal)
+        .filter_map(|(_, wording)| {
+            let (word, number) = wording.split_once('=')?;
+            Some((text::words(word), number.parse().ok()?))
+        })
+        .collect()
+});
+
+/// Each meaning with each of its wordings.
+fn entries() -> impl Iterator<Item = (Meaning, &'static str)> {
+    include_str!("vocabulary.txt")
+        .lines()
+        .filter(|line| !line.starts_with('#'))
+        .filter_map(|line| line.split_once(':'))
+        .flat_map(|(head, wordings)| {
+            let name = head.split(' ').next().unwrap_or(head);
+            let meaning = NAMES
+                .iter()
+                .find(|(known, _)| *known == name)
+                .map(|(_, meaning)| *meaning);
+            wordings
+                .split(';')
+                .filter_map(move |wording| Some((meaning?, wording.trim())))
+        })
+}
+
+/// Whether words (as [`text::words`] leaves them) have this meaning as a whole.
+pub fn means(words: &str, meaning: Meaning) -> bool {
+    known(words).is_some_and(|meanings| meanings.contains(&meaning))
+}
+
+/// The first of these meanings that words have as a whole.
+pub fn first(words: &str, among: &[Meaning]) -> Option<Meaning> {
+    let known = known(words)?;
+    among
+        .iter()
+        .copied()
+        .find(|meaning| known.contains(meaning))
+}
+
+fn known(words: &str) -> Option<&'static Vec<Meaning>> {
+    TABLE.get(one_number(words).as_ref())
+}
+
+/// One word for "number" in whatever way it is shortened: `sample nr`, `sample #` and `sample number` are the same.
+fn one_number(words: &str) -> Cow<'_, str> {
+    const NUMBER: [&str; 8] = ["#", "n", "nr", "num", "number", "numero", "nummer", "nro"];
+    if !words.split(' ').any(|word| NUMBER.contains(&word)) {
+        return Cow::Borrowed(words);
+    }
+    let one: Vec<&str> = words
+        .split(' ')
+        .map(|word| if NUMBER.contains(&word) { "no" } else { word })
+        .collect();
+    Cow::Owned(one.join(" "))
+}
+
+/// The number that a word stands for: `2`, `second`, `B`, `II`.
+pub fn ordinal(word: &str) -> Option<u32> {
+    let digits = word.trim_start_matches('#');
+    if (1..=2).contains(&digits.len()) && digits.bytes().all(|b| b.is_ascii_digit()) {
+        return digits.parse().ok().filter(|n| *n > 0);
+    }
+    ORDINALS.get(word).copied()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_line_of_the_table_has_a_known_meaning() {
+        for line in include_str!("vocabulary.txt")
+            .lines()
+            .filter(|line| !line.is_empty() && !line.starts_with('#'))
+        {
+            let head = line.split(' ').next().unwrap_or_default();
+            assert!(NAMES.iter().any(|(name, _)| *name == head), "{line}");
+        }
+    }
+
+    #[test]
+    fn each_column_that_is_used_has_25_wordings_or_more() {
+        for wanted in [
+            Meaning::Sample,
+            Meaning::Extraction,
+            Meaning::Result,
+            Meaning::Unit,
+            Meaning::Lloq,
+            Meaning::TestedOn,
+            Meaning::Report,
+            Meaning::Assay,
+            Meaning::Dilution,
+            Meaning::Remark,
+        ] {
+            let count = TABLE
+                .values()
+                .filter(|meanings| meanings.contains(&wanted))
+                .count();
+            assert!(count >= 25, "{wanted:?} has {count}");
+        }
+    }
+
+    #[test]
+    fn words_are_looked_up_without_case_and_accents() {
+        assert!(means(&text::words("Échantillon"), Meaning::Sample));
+        assert!(means(&text::words("n.n."), Meaning::Below));
+        assert!(means(&text::words("< LOQ"), Meaning::Below));
+        assert_eq!(ordinal("ii"), Some(2));
+        assert_eq!(ordinal("12"), Some(12));
+        assert_eq!(ordinal("450"), None);
+    }
+}
