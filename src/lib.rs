@@ -14,5 +14,8 @@ pub mod files;
 /// Files -> tables -> registers and extractions.
 pub mod gather;
 
+/// Extractions -> pairs -> package results -> verdicts -> statistics.
+pub mod judge;
+
 /// Documents -> the outputs folder, mail drafts, the dated bag.
 pub mod save;

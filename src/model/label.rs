@@ -79,3 +79,36 @@ pub struct StatementPiece {
     /// Whether it is one of the terms.
     pub marked: bool,
 }
+
+/// A row of the table of terms: words that name a gluten source, or look as if they did.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TermRow {
+    /// One or more spellings, divided by ";", as the head of the built-in table explains.
+    pub term: String,
+    /// The grain, in words; "other" for a plant without gluten, "none" for no plant at all.
+    pub grain: String,
+    /// always, depends, exempt or look-alike.
+    pub class: String,
+    /// "regime=class", "named=class", "listed=class", "gluten-free=class", divided by ";".
+    pub exceptions: String,
+    /// Why, in one sentence.
+    pub why: String,
+    /// Where that is from.
+    pub source: String,
+}
+
+impl TermClass {
+    /// Every class with its word in the table of terms.
+    pub const ALL: &'static [(TermClass, &'static str)] = &[
+        (TermClass::Always, "always"),
+        (TermClass::Depends, "depends"),
+        (TermClass::Exempt, "exempt"),
+        (TermClass::LookAlike, "look-alike"),
+    ];
+
+    /// The class that this word names.
+    pub fn from_word(word: &str) -> Option<TermClass> {
+        let (class, _) = TermClass::ALL.iter().find(|(_, name)| *name == word)?;
+        Some(*class)
+    }
+}

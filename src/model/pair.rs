@@ -1,8 +1,10 @@
 //! A package's extractions, brought together and held against each other.
 
 use crate::model::extraction::Extraction;
+use crate::model::place::Source;
 use crate::model::ppm::Ppm;
 use crate::model::registers::Package;
+use std::cmp::Ordering;
 
 /// The extractions of one package (a pair, and any repeats) and whether they agree.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,7 +37,7 @@ pub struct PairedExtraction {
     /// Whether it counts.
     pub usage: Usage,
     /// Other cells that report the same reading.
-    pub also_reported: Vec<crate::model::place::Source>,
+    pub also_reported: Vec<Source>,
 }
 
 /// Whether an extraction counts.
@@ -98,4 +100,11 @@ pub struct Comparison {
     pub factor: f64,
     /// The largest gap that still agrees: `factor * s`.
     pub allowed: Ppm,
+}
+
+impl Comparison {
+    /// Whether the readings agree: the gap is not larger than allowed, exactly as large included.
+    pub fn agrees(&self) -> bool {
+        self.gap.compare(self.allowed) != Ordering::Greater
+    }
 }

@@ -2,4 +2,5 @@
 
 mod demo;
 mod gather;
+mod judge;
 mod make_ods;

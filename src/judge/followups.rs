@@ -1,0 +1,63 @@
+//! Correspondence with a maker -> where things stand.
+
+use crate::model::followup::FollowUpState;
+use crate::model::registers::{Followup, FollowupKind};
+use crate::model::verdict::ProductVerdict;
+use chrono::{Days, NaiveDate};
+
+/// Where a product stands between the programme and its maker.
+///
+/// What came after the latest notice decides; a notice without a day of answer asks for one within `reply_days`. An
+/// action of the maker's is an answer too. Only a given day (`as_of`) can make an answer overdue.
+pub fn state(verdict: &ProductVerdict, reply_days: u32, as_of: Option<NaiveDate>) -> FollowUpState {
+    let events = &verdict.followups;
+    let notice_at = events
+        .iter()
+        .rposition(|event| event.kind == FollowupKind::NoticeSent);
+    let notice = notice_at.map(|at| told(&events[at], reply_days));
+    let since = &events[notice_at.map_or(0, |at| at + 1)..];
+    let last = |kind| since.iter().rfind(|event| event.kind == kind);
+    let answer = since
+        .iter()
+        .find(|event| matches!(event.kind, FollowupKind::Reply | FollowupKind::Action));
+
+    if let Some(closed) = last(FollowupKind::Closed) {
+        return FollowUpState::Closed {
+            closed_on: closed.on,
+        };
+    }
+    match (answer, notice) {
+        (Some(answer), notice) => FollowUpState::Replied {
+            told_on: notice.map(|notice| notice.on),
+            replied_on: answer.on,
+            late: notice.is_some_and(|notice| answer.on > notice.due_on),
+        },
+        (None, Some(Told { on, due_on })) if as_of.is_some_and(|day| day > due_on) => {
+            FollowUpState::Overdue {
+                told_on: on,
+                due_on,
+            }
+        }
+        (None, Some(Told { on, due_on })) => FollowUpState::Waiting {
+            told_on: on,
+            due_on,
+        },
+        (None, None) if verdict.notify_maker => FollowUpState::ToSend,
+        (None, None) => FollowUpState::NotNeeded,
+    }
+}
+
+/// A notice and the day of answer that it asks for.
+#[derive(Clone, Copy)]
+struct Told {
+    on: NaiveDate,
+    due_on: NaiveDate,
+}
+
+fn told(notice: &Followup, reply_days: u32) -> Told {
+    let usual = notice.on.checked_add_days(Days::new(reply_days.into()));
+    Told {
+        on: notice.on,
+        due_on: notice.due_on.or(usual).unwrap_or(NaiveDate::MAX),
+    }
+}

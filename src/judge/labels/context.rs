@@ -1,0 +1,128 @@
+//! What surrounds a term: whether it is an ingredient at all, and what stands beside it or in the brackets after it.
+
+use crate::judge::labels::spans::{self, Span};
+use crate::judge::labels::terms::{Match, OTHER};
+use crate::judge::labels::words::{Kind, Token};
+use std::ops::Range;
+
+/// Words that end one item of a list and begin the next.
+const JOINING: &[&str] = &[
+    "and", "or", "nor", "with", "plus", "und", "oder", "mit", "et", "ou", "avec", "y", "e", "o",
+    "con",
+];
+
+/// A statement's words with what is no ingredient among them.
+pub struct Context<'a> {
+    tokens: &'a [Token],
+    matches: &'a [Match<'a>],
+    /// "Free from …" and the like.
+    negated: Vec<Span>,
+    /// "May contain …" and the like.
+    precautions: Vec<Span>,
+}
+
+impl<'a> Context<'a> {
+    /// Reads the surroundings of all terms of a statement.
+    pub fn of(tokens: &'a [Token], matches: &'a [Match<'a>]) -> Context<'a> {
+        Context {
+            negated: spans::negated(tokens, matches),
+            precautions: spans::precautions(tokens, matches),
+            tokens,
+            matches,
+        }
+    }
+
+    /// Whether a term is declared as an ingredient: neither denied nor only a precaution.
+    pub fn is_ingredient(&self, found: &Match<'_>) -> bool {
+        let inside = |span: &Span| span.contains(&found.first);
+        !self.negated.iter().any(inside) && !self.precautions.iter().any(inside)
+    }
+
+    /// The precautions, as printed.
+    pub fn precautionary(&self, statement: &str) -> Vec<String> {
+        self.precautions
+            .iter()
+            .filter_map(|span| {
+                let tokens = self.tokens.get(span.clone())?;
+                let (first, last) = (tokens.first()?, tokens.last()?);
+                Some(statement[first.range.start..last.range.end].to_owned())
+            })
+            .collect()
+    }
+
+    /// "Gluten-free" stands before it, after it, or alone in the brackets after it.
+    pub fn declared_gluten_free(&self, found: &Match<'_>) -> bool {
+        let item = self.item(found);
+        let in_item = item
+            .clone()
+            .any(|at| gluten_free(&self.tokens[at..item.end]).is_some());
+        in_item
+            || self.brackets(found).is_some_and(|inside| {
+                let rest = &self.tokens[inside.clone()];
+                let certified =
+                    usize::from(rest.first().is_some_and(|token| is(token, "certified")));
+                gluten_free(&rest[certified..]) == Some(rest.len() - certified)
+            })
+    }
+
+    /// A plant without gluten is named beside it, or in the brackets after it.
+    pub fn other_plant_named(&self, found: &Match<'_>) -> bool {
+        self.other_plant_in(found, self.item(found)) || self.other_plant_listed(found)
+    }
+
+    /// A plant without gluten is listed in the brackets after it.
+    pub fn other_plant_listed(&self, found: &Match<'_>) -> bool {
+        self.brackets(found)
+            .is_some_and(|inside| self.other_plant_in(found, inside))
+    }
+
+    fn other_plant_in(&self, found: &Match<'_>, range: Range<usize>) -> bool {
+        self.matches.iter().any(|other| {
+            other.term.grain == OTHER
+                && other.first != found.first
+                && range.contains(&other.first)
+                && self.is_ingredient(other)
+        })
+    }
+
+    /// The item of the list that a term stands in.
+    fn item(&self, found: &Match<'_>) -> Range<usize> {
+        let before = self.tokens[..found.first].iter().rposition(ends_item);
+        let after = self.tokens[found.last + 1..].iter().position(ends_item);
+        before.map_or(0, |at| at + 1)..after.map_or(self.tokens.len(), |at| found.last + 1 + at)
+    }
+
+    /// What is between the brackets after the item.
+    fn brackets(&self, found: &Match<'_>) -> Option<Range<usize>> {
+        let open = self.item(found).end;
+        (self.tokens.get(open)?.kind == Kind::Open)
+            .then(|| open + 1..spans::close_of(self.tokens, open))
+    }
+}
+
+/// How many tokens "gluten-free" takes where it begins here, in any of the languages.
+fn gluten_free(tokens: &[Token]) -> Option<usize> {
+    const WORDS: &[&[&str]] = &[
+        &["gluten", "free"],
+        &["glutenfree"],
+        &["sans", "gluten"],
+        &["sin", "gluten"],
+        &["senza", "glutine"],
+    ];
+    let german = tokens.first().is_some_and(
+        |token| matches!(&token.kind, Kind::Word(text, _) if text.starts_with("glutenfrei")),
+    );
+    let listed = WORDS.iter().find(|words| spans::begins(tokens, words));
+    listed.map(|words| words.len()).or(german.then_some(1))
+}
+
+fn ends_item(token: &Token) -> bool {
+    match &token.kind {
+        Kind::Word(text, _) => JOINING.contains(&text.as_str()),
+        Kind::Open | Kind::Close | Kind::Item | Kind::Colon | Kind::Sentence => true,
+    }
+}
+
+fn is(token: &Token, word: &str) -> bool {
+    matches!(&token.kind, Kind::Word(text, _) if text == word)
+}

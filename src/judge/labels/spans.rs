@@ -1,0 +1,306 @@
+//! The parts of a statement that declare no ingredient: what is denied, and what may only be there by accident.
+//!
+//! In doubt a part is read as ingredients: a needless question does less harm than a missed source.
+
+use crate::judge::labels::terms::Match;
+use crate::judge::labels::words::{Kind, Token};
+use std::ops::Range;
+
+/// Tokens, by their place in the list.
+pub type Span = Range<usize>;
+
+/// Words that deny what follows them.
+const DENIALS: &[&[&str]] = &[
+    &["free", "from"],
+    &["free", "of"],
+    &["does", "not", "contain"],
+    &["do", "not", "contain"],
+    &["doesnt", "contain"],
+    &["contains", "no"],
+    &["contain", "no"],
+    &["containing", "no"],
+    &["not", "containing"],
+    &["without"],
+    &["no"],
+    &["not", "from"],
+    &["not", "derived", "from"],
+    &["non"],
+    &["ohne"],
+    &["frei", "von"],
+    &["kein"],
+    &["keine"],
+    &["keinen"],
+    &["sans"],
+    &["ne", "contient", "pas"],
+    &["exempt", "de"],
+    &["sin"],
+    &["no", "contiene"],
+    &["libre", "de"],
+    &["exento", "de"],
+    &["senza"],
+    &["non", "contiene"],
+    &["privo", "di"],
+];
+
+/// Words that make a precaution of the clause they stand in.
+const PRECAUTIONS: &[&[&str]] = &[
+    &["may", "contain"],
+    &["may", "also", "contain"],
+    &["might", "contain"],
+    &["can", "contain"],
+    &["could", "contain"],
+    &["trace", "of"],
+    &["traces", "of"],
+    &["trace", "amounts", "of"],
+    &["not", "suitable", "for"],
+    &["unsuitable", "for"],
+    &["cannot", "guarantee"],
+    &["facility"],
+    &["factory"],
+    &["equipment"],
+    &["premises"],
+    &["production", "line"],
+    &["shared", "line"],
+    &["shared", "lines"],
+    &["same", "line"],
+    &["same", "lines"],
+    &["on", "lines"],
+    &["on", "a", "line"],
+    &["in", "a", "bakery"],
+    &["in", "a", "plant"],
+    &["in", "a", "kitchen"],
+    &["cross", "contact"],
+    &["cross", "contamination"],
+    &["kann", "spuren"],
+    &["spuren", "von"],
+    &["kann", "enthalten"],
+    &["kann", "auch"],
+    &["peut", "contenir"],
+    &["peut", "aussi", "contenir"],
+    &["traces", "de"],
+    &["traces", "eventuelles"],
+    &["puede", "contener"],
+    &["trazas", "de"],
+    &["puo", "contenere"],
+    &["tracce", "di"],
+];
+
+/// Precautions whose subject stands before them.
+const AFTERTHOUGHTS: &[&[&str]] = &[
+    &["may", "be", "present"],
+    &["can", "be", "present"],
+    &["enthalten", "sein"],
+];
+
+/// Words that may stand in a list of allergens and are no term.
+const ALLERGENS: &[&str] = &[
+    "milk",
+    "dairy",
+    "lactose",
+    "casein",
+    "egg",
+    "nut",
+    "tree",
+    "shellfish",
+    "crustacean",
+    "mollusc",
+    "mustard",
+    "celery",
+    "sulphite",
+    "sulfite",
+    "gluten",
+    "any",
+    "other",
+    "added",
+    "grain",
+    "ingredient",
+    "product",
+    "derivative",
+];
+
+/// Whether these words begin here.
+pub fn begins(tokens: &[Token], words: &[&str]) -> bool {
+    words.len() <= tokens.len()
+        && words
+            .iter()
+            .zip(tokens)
+            .all(|(word, token)| word_is(token, word))
+}
+
+/// The place of the bracket that closes the one at `open`, or the end.
+pub fn close_of(tokens: &[Token], open: usize) -> usize {
+    let mut depth = 0_usize;
+    for (at, token) in tokens.iter().enumerate().skip(open) {
+        match token.kind {
+            Kind::Open => depth += 1,
+            Kind::Close if depth <= 1 => return at,
+            Kind::Close => depth -= 1,
+            _ => {}
+        }
+    }
+    tokens.len()
+}
+
+/// What is denied: "free from wheat, rye or barley", "contains no malt", "wheat-free", "weizenfrei".
+pub fn negated(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
+    let before = (0..tokens.len()).filter_map(|at| {
+        let longest = DENIALS
+            .iter()
+            .filter(|words| begins(&tokens[at..], words))
+            .map(|words| words.len())
+            .max()?;
+        let start = at + longest;
+        Some(start..end_of_denial(tokens, start, matches))
+    });
+    let after = matches
+        .iter()
+        .filter(|found| denied_by_ending(tokens, found))
+        .map(|found| found.first..found.last + 1);
+    before.chain(after).collect()
+}
+
+/// What may only be there by accident, each from the first to the last word of its clause.
+pub fn precautions(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
+    let mut spans: Vec<Span> = Vec::new();
+    for at in 0..tokens.len() {
+        let afterthought = AFTERTHOUGHTS
+            .iter()
+            .any(|words| begins(&tokens[at..], words));
+        if !afterthought && !PRECAUTIONS.iter().any(|words| begins(&tokens[at..], words)) {
+            continue;
+        }
+        let mut start = start_of_clause(tokens, at);
+        if !afterthought {
+            // A term before "may contain" is still an ingredient.
+            let term = matches
+                .iter()
+                .rfind(|found| (start..at).contains(&found.last));
+            start = term.map_or(start, |found| found.last + 1);
+        }
+        let end = end_of_precaution(tokens, at);
+        match spans.last_mut() {
+            Some(last) if start < last.end => last.end = last.end.max(end),
+            _ => spans.push(start..end),
+        }
+    }
+    spans
+}
+
+/// A denial reaches to the next comma, over brackets; over commas only along a list of allergens that "or" or "and"
+/// closes, and to the end of the sentence after a colon. So "no added sugar, wheat flour" denies no wheat.
+fn end_of_denial(tokens: &[Token], start: usize, matches: &[Match<'_>]) -> usize {
+    let after_colon = tokens
+        .get(start)
+        .is_some_and(|token| token.kind == Kind::Colon);
+    if after_colon {
+        return end_of(tokens, start + 1, |kind| *kind == Kind::Sentence);
+    }
+    let item = |from| {
+        end_of(tokens, from, |kind| {
+            matches!(kind, Kind::Item | Kind::Sentence | Kind::Colon)
+        })
+    };
+    let first = item(start);
+    let mut end = first;
+    let mut from = start;
+    let mut reached = first;
+    while all_allergens(&tokens[from..end], from, matches) {
+        if closes_list(&tokens[from..end]) {
+            reached = end;
+        }
+        if tokens.get(end).is_none_or(|token| token.kind != Kind::Item) {
+            break;
+        }
+        from = end + 1;
+        end = item(from);
+    }
+    reached
+}
+
+fn all_allergens(item: &[Token], from: usize, matches: &[Match<'_>]) -> bool {
+    !item.is_empty()
+        && item.iter().enumerate().all(|(at, token)| {
+            let in_term = matches
+                .iter()
+                .any(|found| (found.first..=found.last).contains(&(from + at)));
+            in_term
+                || match &token.kind {
+                    Kind::Word(text, singular) => {
+                        joins(text) || ALLERGENS.contains(&singular.as_str())
+                    }
+                    _ => false,
+                }
+        })
+}
+
+/// Whether an item begins with, or holds, the "or" that announces the last of a list.
+fn closes_list(item: &[Token]) -> bool {
+    item.iter()
+        .any(|token| matches!(&token.kind, Kind::Word(text, _) if joins(text)))
+}
+
+fn joins(text: &str) -> bool {
+    ["or", "nor", "and", "oder", "und", "ou", "et", "o", "y", "e"].contains(&text)
+}
+
+/// "wheat-free", "wheat and dairy free", "weizenfrei"; not "wheat and gluten-free oats", where wheat stands alone.
+fn denied_by_ending(tokens: &[Token], found: &Match<'_>) -> bool {
+    let compound = matches!(
+        &tokens[found.last].kind,
+        Kind::Word(text, _) if text.ends_with("free") || text.contains("frei") && !text.starts_with("frei")
+    );
+    let rest = &tokens[found.last + 1..];
+    let next_is_free = rest.first().is_some_and(|token| word_is(token, "free"));
+    let list = rest
+        .iter()
+        .take(4)
+        .position(|token| word_is(token, "free"))
+        .is_some_and(|free| {
+            let between = rest[..free].iter().all(|token| match &token.kind {
+                Kind::Word(text, singular) => joins(text) || ALLERGENS.contains(&singular.as_str()),
+                _ => false,
+            });
+            let last = rest
+                .get(free + 1)
+                .is_none_or(|token| !matches!(token.kind, Kind::Word(..)));
+            between && last
+        });
+    compound || next_is_free || list
+}
+
+fn start_of_clause(tokens: &[Token], at: usize) -> usize {
+    tokens[..at]
+        .iter()
+        .rposition(|token| !matches!(token.kind, Kind::Word(..)))
+        .map_or(0, |before| before + 1)
+}
+
+/// To the end of the sentence, or to a "contains" that declares.
+fn end_of_precaution(tokens: &[Token], at: usize) -> usize {
+    let end = end_of(tokens, at, |kind| *kind == Kind::Sentence);
+    let declares = (at..end).find(|at| {
+        let word = tokens.get(at + 1);
+        tokens[*at].kind == Kind::Item
+            && word.is_some_and(|word| word_is(word, "contains") || word_is(word, "ingredients"))
+    });
+    declares.unwrap_or(end)
+}
+
+/// The next token outside further brackets that ends a part; a closing bracket of the surrounding pair always does.
+fn end_of(tokens: &[Token], from: usize, ends: impl Fn(&Kind) -> bool) -> usize {
+    let mut at = from;
+    while let Some(token) = tokens.get(at) {
+        match &token.kind {
+            Kind::Open => at = close_of(tokens, at),
+            Kind::Close => return at,
+            kind if ends(kind) => return at,
+            _ => {}
+        }
+        at += 1;
+    }
+    tokens.len()
+}
+
+fn word_is(token: &Token, word: &str) -> bool {
+    matches!(&token.kind, Kind::Word(text, _) if text == word)
+}

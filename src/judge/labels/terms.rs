@@ -1,0 +1,325 @@
+//! The table of terms, and where its words stand in a statement.
+
+use crate::judge::labels::words::{self, Kind, Token};
+use crate::model::label::{TermClass, TermRow};
+use crate::model::rule::Regime;
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+/// The grain of oats, which some regimes allow.
+pub const OATS: &str = "oats";
+
+/// The grain of a plant without gluten: before flour, pasta or malt it says that these are not of wheat or barley.
+pub const OTHER: &str = "other";
+
+const BUILT_IN: &str = include_str!("terms.csv");
+
+static TERMS: LazyLock<Terms> = LazyLock::new(|| {
+    Terms::default()
+        .extended(&rows(BUILT_IN))
+        .expect("a test reads the built-in table")
+});
+
+/// What one row of the table says.
+#[derive(Clone, Debug)]
+pub struct Term {
+    /// In words.
+    pub grain: String,
+    /// Where no exception applies.
+    pub class: TermClass,
+    /// In the order of the table.
+    pub exceptions: Vec<(When, TermClass)>,
+    /// In one sentence.
+    pub why: String,
+    /// Where that is from.
+    pub source: String,
+}
+
+/// When an exception applies.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum When {
+    /// Under this regime.
+    Under(Regime),
+    /// Another plant is named with the term.
+    Named,
+    /// Another plant is listed in the brackets after the term.
+    Listed,
+    /// It is declared gluten-free.
+    GlutenFree,
+}
+
+/// The table of terms, ordered for finding.
+#[derive(Clone, Debug, Default)]
+pub struct Terms {
+    terms: Vec<Term>,
+    /// By the singular of their first word; the longest first.
+    spellings: BTreeMap<String, Vec<Spelling>>,
+    /// Those that stand for every word that begins so; the longest first.
+    beginnings: Vec<Spelling>,
+}
+
+#[derive(Clone, Debug)]
+struct Spelling {
+    /// As the table has it.
+    text: String,
+    parts: Vec<Part>,
+    term: usize,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Part {
+    Singular(String),
+    Beginning(String),
+    Open,
+}
+
+/// A term found in a statement.
+#[derive(Clone, Debug)]
+pub struct Match<'a> {
+    /// Its row.
+    pub term: &'a Term,
+    /// The spelling that fits, as the table has it.
+    pub spelling: &'a str,
+    /// Its first token.
+    pub first: usize,
+    /// Its last token.
+    pub last: usize,
+}
+
+impl Terms {
+    /// The table that comes with the program.
+    pub fn built_in() -> &'static Terms {
+        &TERMS
+    }
+
+    /// This table with further rows; where both have a spelling, the further one stands. Every fault, or the table.
+    pub fn extended(&self, rows: &[TermRow]) -> Result<Terms, Vec<String>> {
+        let mut extended = self.clone();
+        let mut faults = Vec::new();
+        for row in rows {
+            match term(row) {
+                Ok(term) => extended.add(term, &row.term),
+                Err(fault) => faults.push(fault),
+            }
+        }
+        if !faults.is_empty() {
+            return Err(faults);
+        }
+        // A stable sort: of equally long spellings the first stays first.
+        for spellings in extended.spellings.values_mut() {
+            spellings.sort_by_key(|spelling| std::cmp::Reverse(spelling.parts.len()));
+        }
+        extended
+            .beginnings
+            .sort_by_key(|spelling| std::cmp::Reverse((spelling.parts.len(), spelling.text.len())));
+        Ok(extended)
+    }
+
+    fn add(&mut self, term: Term, spellings: &str) {
+        let at = self.terms.len();
+        self.terms.push(term);
+        for text in spellings.split(';').map(str::trim) {
+            let parts = parts(text);
+            let spelling = |parts| Spelling {
+                text: text.trim_end_matches('*').to_owned(),
+                parts,
+                term: at,
+            };
+            // Later rows are put first, so that they stand before equal ones.
+            match parts.first() {
+                Some(Part::Singular(word)) => {
+                    let same_start = self.spellings.entry(word.clone()).or_default();
+                    same_start.insert(0, spelling(parts));
+                }
+                Some(Part::Beginning(_)) => self.beginnings.insert(0, spelling(parts)),
+                Some(Part::Open) | None => {}
+            }
+        }
+    }
+
+    /// Every term in a statement: at each word the longest spelling, and no word in two of them.
+    pub fn find<'a>(&'a self, tokens: &[Token]) -> Vec<Match<'a>> {
+        let mut found = Vec::new();
+        let mut at = 0;
+        while at < tokens.len() {
+            match self.longest(&tokens[at..]) {
+                Some(spelling) => {
+                    let last = at + spelling.parts.len() - 1;
+                    found.push(Match {
+                        term: &self.terms[spelling.term],
+                        spelling: &spelling.text,
+                        first: at,
+                        last,
+                    });
+                    at = last + 1;
+                }
+                None => at += 1,
+            }
+        }
+        found
+    }
+
+    fn longest(&self, tokens: &[Token]) -> Option<&Spelling> {
+        let Kind::Word(_, singular) = &tokens.first()?.kind else {
+            return None;
+        };
+        let whole = self.spellings.get(singular).into_iter().flatten();
+        whole
+            .chain(&self.beginnings)
+            .find(|spelling| fits(&spelling.parts, tokens))
+    }
+}
+
+fn fits(parts: &[Part], tokens: &[Token]) -> bool {
+    parts.len() <= tokens.len()
+        && parts
+            .iter()
+            .zip(tokens)
+            .all(|(part, token)| match (part, &token.kind) {
+                (Part::Singular(word), Kind::Word(_, singular)) => word == singular,
+                (Part::Beginning(start), Kind::Word(text, _)) => text.starts_with(start),
+                (Part::Open, Kind::Open) => true,
+                _ => false,
+            })
+}
+
+fn parts(text: &str) -> Vec<Part> {
+    let beginning = text.ends_with('*');
+    let kinds = words::spelling(text.trim_end_matches('*'));
+    let last = kinds.len().saturating_sub(1);
+    kinds
+        .into_iter()
+        .enumerate()
+        .filter_map(|(at, kind)| match kind {
+            Kind::Word(text, _) if beginning && at == last => Some(Part::Beginning(text)),
+            Kind::Word(_, singular) => Some(Part::Singular(singular)),
+            Kind::Open => Some(Part::Open),
+            Kind::Close | Kind::Item | Kind::Colon | Kind::Sentence => None,
+        })
+        .collect()
+}
+
+/// The rows of the built-in table, whose shape a test holds.
+fn rows(text: &str) -> Vec<TermRow> {
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_reader(text.as_bytes());
+    reader
+        .records()
+        .filter_map(Result::ok)
+        .map(|record| {
+            let cell = |at| record.get(at).unwrap_or_default().to_owned();
+            TermRow {
+                term: cell(0),
+                grain: cell(1),
+                class: cell(2),
+                exceptions: cell(3),
+                why: cell(4),
+                source: cell(5),
+            }
+        })
+        .collect()
+}
+
+/// Understands one row, or says what in it cannot be used.
+fn term(row: &TermRow) -> Result<Term, String> {
+    let class = |word: &str| {
+        TermClass::from_word(word.trim()).ok_or_else(|| {
+            format!(
+                "“{}”: “{}” is no class: use always, depends, exempt or look-alike",
+                row.term,
+                word.trim()
+            )
+        })
+    };
+    if row
+        .term
+        .split(';')
+        .all(|spelling| parts(spelling).is_empty())
+    {
+        return Err("a row has no term".to_owned());
+    }
+    let exceptions = row
+        .exceptions
+        .split(';')
+        .filter(|exception| !exception.trim().is_empty())
+        .map(|exception| {
+            let (condition, word) = exception.split_once('=').ok_or_else(|| {
+                format!(
+                    "“{}”: “{exception}” is no exception: write us=depends",
+                    row.term
+                )
+            })?;
+            let when = when(condition.trim()).ok_or_else(|| {
+                format!(
+                    "“{}”: “{}” is neither a regime nor named, listed or gluten-free",
+                    row.term,
+                    condition.trim()
+                )
+            })?;
+            Ok((when, class(word)?))
+        })
+        .collect::<Result<_, String>>()?;
+    Ok(Term {
+        grain: row.grain.trim().to_owned(),
+        class: class(&row.class)?,
+        exceptions,
+        why: row.why.trim().to_owned(),
+        source: row.source.trim().to_owned(),
+    })
+}
+
+fn when(word: &str) -> Option<When> {
+    match word {
+        "named" => Some(When::Named),
+        "listed" => Some(When::Listed),
+        "gluten-free" => Some(When::GlutenFree),
+        _ => Regime::ALL
+            .iter()
+            .find(|(_, name)| *name == word)
+            .map(|(regime, _)| When::Under(*regime)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_built_in_table_is_whole() {
+        let rows = rows(BUILT_IN);
+        let lines = BUILT_IN.lines().filter(|line| !line.starts_with('#'));
+        assert_eq!(
+            rows.len(),
+            lines.count() - 1,
+            "every line but the heading is a row"
+        );
+        Terms::default()
+            .extended(&rows)
+            .expect("each row is understood");
+        let incomplete = rows
+            .iter()
+            .find(|row| row.grain.is_empty() || row.why.is_empty() || row.source.is_empty());
+        assert_eq!(incomplete, None);
+    }
+
+    #[test]
+    fn a_programme_can_add_rows_and_overrule_ours() {
+        let row = |term: &str, class: &str| TermRow {
+            term: term.into(),
+            grain: "barley".into(),
+            class: class.into(),
+            exceptions: "eu=exempt".into(),
+            why: "We asked.".into(),
+            source: "the maker's letter".into(),
+        };
+        let terms = Terms::built_in()
+            .extended(&[row("harbour crumb; malt extract", "depends")])
+            .expect("understood");
+        let found = terms.find(&words::tokens("Harbour Crumbs, malt extract"));
+        let classes: Vec<_> = found.iter().map(|found| found.term.class).collect();
+        assert_eq!(classes, [TermClass::Depends, TermClass::Depends]);
+        let faults = terms.extended(&[row("x", "sometimes"), row("", "always")]);
+        assert_eq!(faults.expect_err("two faults").len(), 2);
+    }
+}

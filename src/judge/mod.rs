@@ -1,0 +1,70 @@
+//! What the readings come to: pairs, package results, verdicts, label reviews, statistics.
+//!
+//! Everything here is a function of its arguments: no file, clock, environment or printing. A reading goes one way:
+//! extractions -> pairs -> package results -> verdicts -> statistics, a file a step.
+
+/// Arithmetic as on paper.
+pub mod paper;
+
+/// Extractions -> pairs.
+pub mod pairs;
+
+/// Pairs -> one result and standing a package.
+pub mod packages;
+
+/// Ingredient words -> label review.
+pub mod labels;
+
+/// Packages -> one verdict a product and round.
+pub mod verdicts;
+
+/// Correspondence -> where things stand with the maker.
+pub mod followups;
+
+/// Verdicts -> what they say together.
+pub mod statistics;
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::extraction::Extraction;
+use crate::model::problem::Problems;
+use crate::model::registers::Registers;
+use crate::model::statistics::ProgrammeStatistics;
+use chrono::NaiveDate;
+
+/// Everything that the readings come to.
+#[derive(Clone, Debug)]
+pub struct Judged {
+    /// By product id and round; only those with a package that counts.
+    pub products: Vec<JudgedProduct>,
+    /// All of them taken together.
+    pub statistics: ProgrammeStatistics,
+}
+
+/// Decides everything that can be decided of the readings of registered packages.
+///
+/// `as_of` is the day on which an answer counts as overdue; without it none does.
+pub fn judge(
+    registers: &Registers,
+    extractions: Vec<Extraction>,
+    config: &Config,
+    as_of: Option<NaiveDate>,
+    problems: &mut Problems,
+) -> Judged {
+    let pairs = pairs::pair_up(extractions, registers, config, problems);
+    let packages = packages::accept(pairs, &config.rule);
+    let verdicts = verdicts::decide(packages, registers, config);
+    let statistics = statistics::summarise(&verdicts, config);
+    let products = verdicts
+        .into_iter()
+        .map(|verdict| JudgedProduct {
+            statistics: statistics::of_product(&verdict),
+            follow_up: followups::state(&verdict, config.programme.reply_days, as_of),
+            verdict,
+        })
+        .collect();
+    Judged {
+        products,
+        statistics,
+    }
+}

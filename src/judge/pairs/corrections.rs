@@ -1,0 +1,132 @@
+//! A person's corrections: readings set aside, and repeats numbered on from the extractions already there.
+
+use crate::model::pair::{PairedExtraction, Usage};
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::{Correction, CorrectionAction};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Applies every correction; one that fits no reading is named, since it may be a slip that leaves a wrong reading in.
+pub fn apply(
+    by_package: &mut BTreeMap<String, Vec<PairedExtraction>>,
+    corrections: &[Correction],
+    problems: &mut Problems,
+) {
+    let mut by_code: BTreeMap<&str, Vec<&Correction>> = BTreeMap::new();
+    for correction in corrections {
+        by_code
+            .entry(&correction.package_code)
+            .or_default()
+            .push(correction);
+    }
+    for (code, corrections) in by_code {
+        let mut none = Vec::new();
+        let rows = by_package.get_mut(code).unwrap_or(&mut none);
+        for correction in &corrections {
+            if !rows.iter().any(|row| fits(correction, row)) {
+                name_the_unused(correction, rows, problems);
+            }
+        }
+        correct(rows, &corrections);
+    }
+}
+
+/// Corrections speak of the numbers in their file, so all are matched before anything is numbered anew.
+fn correct(rows: &mut [PairedExtraction], corrections: &[&Correction]) {
+    let repeated: Vec<Option<NaiveDate>> = rows
+        .iter()
+        .map(|row| repeat_decided_on(row, corrections))
+        .collect();
+    for row in rows.iter_mut() {
+        let exclusion = corrections.iter().find(|correction| {
+            correction.action == CorrectionAction::Exclude && fits(correction, row)
+        });
+        if let Some(exclusion) = exclusion {
+            row.usage = Usage::Excluded {
+                reason: exclusion.reason.clone(),
+                by: exclusion.by.clone(),
+            };
+        }
+    }
+    number_on(rows, &repeated);
+}
+
+/// Gives repeats the numbers after the last one there: in the order of the decisions, then of the files.
+fn number_on(rows: &mut [PairedExtraction], repeated: &[Option<NaiveDate>]) {
+    let last = rows
+        .iter()
+        .zip(repeated)
+        .filter(|(_, repeat)| repeat.is_none())
+        .map(|(row, _)| row.extraction.number)
+        .max()
+        .unwrap_or(0);
+    let order: BTreeSet<_> = rows
+        .iter()
+        .zip(repeated)
+        .filter_map(|(row, repeat)| repeat.map(|on| place_in_order(row, on)))
+        .collect();
+    let numbers: BTreeMap<_, _> = order.into_iter().zip(last.saturating_add(1)..).collect();
+    for (row, repeat) in rows.iter_mut().zip(repeated) {
+        if let Some(on) = repeat {
+            row.extraction.number = numbers[&place_in_order(row, *on)];
+        }
+    }
+}
+
+fn place_in_order(row: &PairedExtraction, on: NaiveDate) -> (NaiveDate, String, u32) {
+    let file = row.extraction.source.file.path.clone();
+    (on, file, row.extraction.number)
+}
+
+/// The day on which a row was declared a repeat; the first where two lines say so.
+fn repeat_decided_on(row: &PairedExtraction, corrections: &[&Correction]) -> Option<NaiveDate> {
+    corrections
+        .iter()
+        .filter(|correction| correction.action == CorrectionAction::Repeat && fits(correction, row))
+        .map(|correction| correction.on)
+        .min()
+}
+
+/// Whether a correction is about this row.
+fn fits(correction: &Correction, row: &PairedExtraction) -> bool {
+    below_inbox(&correction.file) == below_inbox(&row.extraction.source.file.path)
+        && correction
+            .extraction
+            .is_none_or(|number| number == row.extraction.number)
+}
+
+fn below_inbox(path: &str) -> &str {
+    path.strip_prefix("inbox/").unwrap_or(path)
+}
+
+fn name_the_unused(correction: &Correction, rows: &[PairedExtraction], problems: &mut Problems) {
+    let what = match correction.extraction {
+        Some(number) => format!(
+            "extraction {number} of package “{}”",
+            correction.package_code
+        ),
+        None => format!("package “{}”", correction.package_code),
+    };
+    let files: BTreeSet<&str> = rows
+        .iter()
+        .map(|row| row.extraction.source.file.path.as_str())
+        .collect();
+    let hint = if files.is_empty() {
+        "No lab file reports this package. Check the code, or take the line out.".to_owned()
+    } else {
+        let files: Vec<_> = files.into_iter().collect();
+        format!(
+            "This package is reported in {}. Correct the line's file or extraction, or take the line out.",
+            files.join(", ")
+        )
+    };
+    problems.add(
+        Code::RegisterError,
+        correction.place.clone(),
+        format!(
+            "This correction changes nothing: “{}” has no reading of {what}.",
+            correction.file
+        ),
+        hint,
+    );
+}

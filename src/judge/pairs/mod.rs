@@ -1,0 +1,105 @@
+//! Extractions -> pairs: corrections applied, doubles merged, conflicts named, and the readings of a package compared.
+
+mod compare;
+mod corrections;
+mod doubles;
+
+pub use compare::{RANGE_FACTORS, characteristic, compare, range_factor};
+
+use crate::config::Config;
+use crate::model::extraction::{Extraction, Outcome};
+use crate::model::pair::{Pair, PairState, PairedExtraction, Usage};
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::{Package, Registers};
+use std::collections::BTreeMap;
+
+/// Every package that counts with its extractions, in the order of the register.
+///
+/// A package counts once it was sent or has a reading; where the register doesn't say what was sent, every one counts.
+/// A package that counts and of which the lab reported nothing is noted.
+pub fn pair_up(
+    extractions: Vec<Extraction>,
+    registers: &Registers,
+    config: &Config,
+    problems: &mut Problems,
+) -> Vec<Pair> {
+    let mut by_package = by_package(extractions);
+    corrections::apply(&mut by_package, &registers.corrections, problems);
+    registers
+        .packages
+        .iter()
+        .filter(|package| registers.products.contains_key(&package.product_id))
+        .filter_map(|package| {
+            let rows = by_package.remove(&package.package_code).unwrap_or_default();
+            counts(package, &rows, registers.knows_sent_on)
+                .then(|| pair(package, rows, config, problems))
+        })
+        .collect()
+}
+
+/// The extractions of each package, each counting where it has a reading.
+fn by_package(extractions: Vec<Extraction>) -> BTreeMap<String, Vec<PairedExtraction>> {
+    let mut by_package: BTreeMap<String, Vec<PairedExtraction>> = BTreeMap::new();
+    for extraction in extractions {
+        let usage = match extraction.outcome {
+            Outcome::Reading(_) => Usage::Used,
+            Outcome::NotReported | Outcome::Unreadable => Usage::NoReading,
+        };
+        by_package
+            .entry(extraction.package_code.clone())
+            .or_default()
+            .push(PairedExtraction {
+                extraction,
+                usage,
+                also_reported: Vec::new(),
+            });
+    }
+    by_package
+}
+
+/// Whether a package counts. A spare on the shelf holds up no verdict, even where the lab's form lists it with a blank.
+fn counts(package: &Package, rows: &[PairedExtraction], knows_sent_on: bool) -> bool {
+    !knows_sent_on || package.sent_on.is_some() || reported_something(rows)
+}
+
+/// Whether the lab gave more than rows that say "not reported".
+fn reported_something(rows: &[PairedExtraction]) -> bool {
+    rows.iter()
+        .any(|row| row.extraction.outcome != Outcome::NotReported)
+}
+
+fn pair(
+    package: &Package,
+    rows: Vec<PairedExtraction>,
+    config: &Config,
+    problems: &mut Problems,
+) -> Pair {
+    let extractions = doubles::settle(rows, problems);
+    let used = || extractions.iter().filter(|row| row.usage == Usage::Used);
+    let readings: Vec<&Extraction> = used().map(|row| &row.extraction).collect();
+    let comparison = compare(&readings, config.testing.relative_repeatability);
+    let enough = readings.len() >= config.testing.extractions_per_package;
+    let state = match comparison {
+        Some(comparison) if enough && comparison.agrees() => PairState::Agree,
+        Some(_) if enough => PairState::Disagree,
+        _ if reported_something(&extractions) => PairState::Incomplete,
+        _ => PairState::Missing,
+    };
+    if state == PairState::Missing {
+        problems.add(
+            Code::MissingPackage,
+            package.place.clone(),
+            format!(
+                "Package “{}” of product “{}” has no result from the lab yet.",
+                package.package_code, package.product_id
+            ),
+            "Nothing to do while the lab is at work. If its report has come, look for this code in it.",
+        );
+    }
+    Pair {
+        package: package.clone(),
+        extractions,
+        state,
+        comparison,
+    }
+}

@@ -1,0 +1,70 @@
+//! Arithmetic as on paper: means and differences of short decimals come out as a person with a pencil has them.
+
+use crate::model::ppm::Ppm;
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+
+/// Significant digits that a mean keeps: all that a float can give back.
+const DIGITS: u32 = 15;
+
+/// The mean, as on paper: of 12.4 and 13.1 it is 12.75. None of nothing.
+///
+/// Figures too large for decimal arithmetic (above 7.9e28) are averaged as floats.
+pub fn mean(figures: &[Ppm]) -> Option<Ppm> {
+    if figures.is_empty() {
+        return None;
+    }
+    let exact = || {
+        let sum = figures.iter().try_fold(Decimal::ZERO, |sum, figure| {
+            sum.checked_add(decimal(*figure)?)
+        })?;
+        float(sum.checked_div(Decimal::from(figures.len()))?)
+    };
+    let binary = || figures.iter().map(|figure| figure.0).sum::<f64>() / figures.len() as f64;
+    Some(Ppm(exact().unwrap_or_else(binary)))
+}
+
+/// `a - b`, as on paper: 13.1 less 12.4 is 0.7.
+pub fn difference(a: Ppm, b: Ppm) -> Ppm {
+    let exact = || float(decimal(a)?.checked_sub(decimal(b)?)?);
+    Ppm(exact().unwrap_or(a.0 - b.0))
+}
+
+/// Rounded to 12 significant digits: what was computed with roots or logarithms is then the same on every machine.
+pub fn twelve_digits(x: f64) -> f64 {
+    format!("{x:.11e}").parse().unwrap_or(x)
+}
+
+fn decimal(figure: Ppm) -> Option<Decimal> {
+    Decimal::try_from(figure.0).ok()
+}
+
+fn float(exact: Decimal) -> Option<f64> {
+    exact.round_sf(DIGITS)?.to_f64()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn figures_come_out_as_with_a_pencil() {
+        assert_eq!(mean(&[Ppm(12.4), Ppm(13.1)]), Some(Ppm(12.75)));
+        assert_eq!(mean(&[Ppm(17.2), Ppm(19.9), Ppm(22.9)]), Some(Ppm(20.0)));
+        assert_eq!(difference(Ppm(13.1), Ppm(12.4)), Ppm(0.7));
+        assert_eq!(mean(&[]), None);
+    }
+
+    #[test]
+    fn figures_too_large_for_decimals_are_averaged_all_the_same() {
+        assert!(mean(&[Ppm(1e40), Ppm(3e40)]).is_some_and(|mean| mean.same(Ppm(2e40))));
+        assert!(difference(Ppm(3e40), Ppm(1e40)).same(Ppm(2e40)));
+    }
+
+    #[test]
+    fn twelve_digits_hide_the_noise_of_floats() {
+        assert_eq!(twelve_digits(2.8 * 1.5), 4.2);
+        assert_eq!(twelve_digits(0.0), 0.0);
+        assert_eq!(twelve_digits(1.0 / 3.0), 0.333333333333);
+    }
+}

@@ -1,0 +1,108 @@
+//! Package results -> one verdict a product and round, with its reasons.
+
+mod method;
+mod reasons;
+
+use crate::config::Config;
+use crate::judge::labels;
+use crate::model::label::LabelFinding;
+use crate::model::package::{PackageResult, Standing};
+use crate::model::registers::{Followup, IssuedRevision, Product, Registers};
+use crate::model::verdict::{Grade, ProductVerdict, Verdict};
+use std::collections::BTreeMap;
+
+/// One verdict for every product and round that has a package that counts, by product id and round.
+///
+/// Packages are never averaged: the worst one decides, since each bears the claim.
+pub fn decide(
+    packages: Vec<PackageResult>,
+    registers: &Registers,
+    config: &Config,
+) -> Vec<ProductVerdict> {
+    let mut by_round: BTreeMap<(String, String), Vec<PackageResult>> = BTreeMap::new();
+    for result in packages {
+        let package = &result.pair.package;
+        let key = (package.product_id.clone(), package.round.clone());
+        by_round.entry(key).or_default().push(result);
+    }
+    let terms = labels::Terms::built_in();
+    by_round
+        .into_iter()
+        .filter_map(|((product_id, round), mut packages)| {
+            let product = registers.products.get(&product_id)?;
+            packages.sort_by(|a, b| code(a).cmp(code(b)));
+            Some(decide_one(
+                product, round, packages, registers, terms, config,
+            ))
+        })
+        .collect()
+}
+
+fn code(result: &PackageResult) -> &str {
+    &result.pair.package.package_code
+}
+
+fn decide_one(
+    product: &Product,
+    round: String,
+    packages: Vec<PackageResult>,
+    registers: &Registers,
+    terms: &labels::Terms,
+    config: &Config,
+) -> ProductVerdict {
+    let method_unfit = method::unfit(product, &packages, config);
+    let enough = packages.len() >= config.testing.packages_per_product;
+    let verdict = verdict(&packages, enough && method_unfit.is_none());
+    let label = labels::review(product, config.rule.regime, terms);
+    ProductVerdict {
+        reasons: reasons::reasons(verdict, &packages, method_unfit.as_deref(), config),
+        notify_maker: verdict == Verdict::OverLimit || label.finding == LabelFinding::GlutenSource,
+        followups: followups(registers, &product.product_id, &round),
+        issued: issued(registers, &product.product_id, &round),
+        product: product.clone(),
+        round,
+        packages,
+        verdict,
+        label,
+        method_unfit,
+    }
+}
+
+/// The verdict; `decidable` where there are enough packages and the method can see what is in them.
+fn verdict(packages: &[PackageResult], decidable: bool) -> Verdict {
+    let any = |standing| packages.iter().any(|package| package.standing == standing);
+    if any(Standing::Over) {
+        Verdict::OverLimit
+    } else if !decidable || any(Standing::Unresolved) || any(Standing::Inconclusive) {
+        Verdict::NoVerdict
+    } else if any(Standing::Within) {
+        Verdict::WithinLimit(Grade::Quantified)
+    } else {
+        Verdict::WithinLimit(Grade::BelowQuantification)
+    }
+}
+
+/// What passed about this round, in order of date; a line without a round is about every one.
+fn followups(registers: &Registers, product_id: &str, round: &str) -> Vec<Followup> {
+    let of_round = |followup: &&Followup| {
+        followup.product_id == product_id
+            && followup.round.as_deref().is_none_or(|other| other == round)
+    };
+    let mut followups: Vec<Followup> = registers
+        .followups
+        .iter()
+        .filter(of_round)
+        .cloned()
+        .collect();
+    followups.sort_by_key(|followup| followup.on);
+    followups
+}
+
+fn issued(registers: &Registers, product_id: &str, round: &str) -> Vec<IssuedRevision> {
+    registers
+        .issued
+        .iter()
+        .filter(|revision| revision.product_id == product_id && revision.round == round)
+        .cloned()
+        .collect()
+}
