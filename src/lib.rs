@@ -17,5 +17,8 @@ pub mod gather;
 /// Extractions -> pairs -> package results -> verdicts -> statistics.
 pub mod judge;
 
+/// What was decided -> facts and charts -> documents, in memory.
+pub mod render;
+
 /// Documents -> the outputs folder, mail drafts, the dated bag.
 pub mod save;

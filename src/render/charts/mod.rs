@@ -1,0 +1,5 @@
+//! Figures as SVG, in the documents' own font.
+
+pub mod style;
+
+pub mod ruler;

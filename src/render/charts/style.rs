@@ -1,0 +1,392 @@
+//! The hand that draws every chart: inks, sizes and marks, in points.
+//!
+//! Ink is the verdict: solid is over the limit, an outline is within it, dashes are undecided. Hue never carries a result.
+
+use anyhow::{Result, anyhow};
+use plotters::prelude::{
+    Color, DrawingBackend, FontDesc, FontFamily, RGBColor, SVGBackend, ShapeStyle, TextStyle,
+};
+use plotters::style::text_anchor::{HPos, Pos, VPos};
+use plotters::style::{FontStyle, register_font};
+use std::sync::LazyLock;
+
+/// Text, marks, solid blocks.
+pub const INK: RGBColor = RGBColor(0x16, 0x16, 0x16);
+/// Notes and axis labels.
+pub const INK_2: RGBColor = RGBColor(0x4a, 0x4a, 0x4a);
+/// What was set aside.
+pub const INK_3: RGBColor = RGBColor(0x6b, 0x6b, 0x6b);
+/// The programme's own voice, and the limit.
+pub const ACCENT: RGBColor = RGBColor(0x1b, 0x4b, 0x7a);
+/// Rules.
+pub const RULE: RGBColor = RGBColor(0x8c, 0x8c, 0x8c);
+/// Lines between rows.
+pub const HAIRLINE: RGBColor = RGBColor(0xc4, 0xc4, 0xc4);
+/// Grid lines.
+pub const GRID: RGBColor = RGBColor(0xda, 0xda, 0xda);
+/// Bars of measured results within the limit.
+pub const FILL: RGBColor = RGBColor(0xd4, 0xd4, 0xd4);
+/// The side of the limit that is over it.
+pub const ZONE: RGBColor = RGBColor(0xf1, 0xf1, 0xf1);
+/// Paper.
+pub const PAPER: RGBColor = RGBColor(0xff, 0xff, 0xff);
+
+/// The width of every chart: the text block, 174 mm, in points.
+pub const WIDTH: f64 = 493.2;
+
+/// A chart is drawn at this scale in whole pixels, and shrunk by the typesetter.
+const SCALE: f64 = 10.0;
+
+/// Quoted, or else the digit in it makes SVG readers fall back to another face.
+const FAMILY: &str = "'Source Sans 3'";
+
+/// plotters writes a font size divided by this.
+const FONT_SIZE_QUIRK: f64 = 1.24;
+
+/// plotters takes a size for the height from descender to ascender, which Source Sans 3 has this many times its size.
+const FONT_HEIGHT: f64 = 1.326;
+
+/// The top of text lies this far above its baseline, in parts of the size, when plotters hangs text from its top.
+const TOP_TO_BASELINE: f64 = 0.76;
+
+static FONTS: LazyLock<()> = LazyLock::new(|| {
+    let register = |style, bytes| {
+        register_font(FAMILY, style, bytes)
+            .unwrap_or_else(|_| panic!("the built-in fonts are fonts"));
+    };
+    register(
+        FontStyle::Normal,
+        include_bytes!("../../../fonts/source-sans-3/SourceSans3-Regular.otf") as &[u8],
+    );
+    register(
+        FontStyle::Bold,
+        include_bytes!("../../../fonts/source-sans-3/SourceSans3-Semibold.otf") as &[u8],
+    );
+});
+
+/// Where text stands to its point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Align {
+    /// The point is at its start.
+    Start,
+    /// The point is in its middle.
+    Middle,
+    /// The point is at its end.
+    End,
+}
+
+/// How text looks.
+#[derive(Clone, Copy, Debug)]
+pub struct Type {
+    /// In points.
+    pub size: f64,
+    /// Semibold.
+    pub strong: bool,
+    /// Its colour.
+    pub ink: RGBColor,
+}
+
+impl Type {
+    /// Regular text.
+    pub const fn plain(size: f64, ink: RGBColor) -> Type {
+        Type {
+            size,
+            strong: false,
+            ink,
+        }
+    }
+
+    /// Semibold text.
+    pub const fn strong(size: f64, ink: RGBColor) -> Type {
+        Type {
+            size,
+            strong: true,
+            ink,
+        }
+    }
+}
+
+/// A line's width and colour; with dashes where `dash` is given.
+#[derive(Clone, Copy, Debug)]
+pub struct Pen {
+    /// In points.
+    pub width: f64,
+    /// Its colour.
+    pub ink: RGBColor,
+    /// Length of a dash and of the gap after it, in points.
+    pub dash: Option<Dash>,
+}
+
+/// A dash and the gap after it, in points.
+#[derive(Clone, Copy, Debug)]
+pub struct Dash {
+    /// Length of the dash.
+    pub on: f64,
+    /// Length of the gap.
+    pub off: f64,
+}
+
+impl Pen {
+    /// A whole line.
+    pub const fn solid(width: f64, ink: RGBColor) -> Pen {
+        Pen {
+            width,
+            ink,
+            dash: None,
+        }
+    }
+
+    /// A dashed line.
+    pub const fn dashed(width: f64, ink: RGBColor, on: f64, off: f64) -> Pen {
+        Pen {
+            width,
+            ink,
+            dash: Some(Dash { on, off }),
+        }
+    }
+
+    fn style(self) -> ShapeStyle {
+        ShapeStyle {
+            color: self.ink.to_rgba(),
+            filled: false,
+            stroke_width: (self.width * SCALE).round() as u32,
+        }
+    }
+}
+
+/// A point on the drawing, in points from its upper left corner.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct At {
+    /// To the right.
+    pub x: f64,
+    /// Downwards.
+    pub y: f64,
+}
+
+/// A point on the drawing.
+pub const fn at(x: f64, y: f64) -> At {
+    At { x, y }
+}
+
+impl At {
+    fn pixel(self) -> (i32, i32) {
+        (
+            (self.x * SCALE).round() as i32,
+            (self.y * SCALE).round() as i32,
+        )
+    }
+}
+
+/// The direction of an arrow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Points {
+    /// To the left: below.
+    Left,
+    /// To the right: above.
+    Right,
+}
+
+/// A drawing in points.
+pub struct Canvas<'a> {
+    backend: SVGBackend<'a>,
+}
+
+/// Draws on a new canvas and gives its SVG. The same strokes give the same bytes.
+pub fn draw(
+    width: f64,
+    height: f64,
+    paint: impl FnOnce(&mut Canvas<'_>) -> Result<()>,
+) -> Result<String> {
+    LazyLock::force(&FONTS);
+    let mut svg = String::new();
+    {
+        let size = at(width, height).pixel();
+        let size = (size.0.unsigned_abs(), size.1.unsigned_abs());
+        let mut canvas = Canvas {
+            backend: SVGBackend::with_string(&mut svg, size),
+        };
+        paint(&mut canvas)?;
+        drawn(canvas.backend.present())?;
+    }
+    Ok(svg)
+}
+
+/// How wide text is, in points.
+pub fn text_width(text: &str, look: Type) -> f64 {
+    LazyLock::force(&FONTS);
+    let size = font(look).box_size(text).unwrap_or_default();
+    f64::from(size.0) * FONT_HEIGHT / FONT_SIZE_QUIRK / SCALE
+}
+
+impl Canvas<'_> {
+    /// A line through points.
+    pub fn line(&mut self, points: &[At], pen: Pen) -> Result<()> {
+        match pen.dash {
+            None => {
+                let path = points.iter().map(|point| point.pixel());
+                drawn(self.backend.draw_path(path, &pen.style()))
+            }
+            Some(dash) => points
+                .windows(2)
+                .try_for_each(|ends| self.dashes(ends[0], ends[1], dash, pen)),
+        }
+    }
+
+    fn dashes(&mut self, from: At, to: At, dash: Dash, pen: Pen) -> Result<()> {
+        let length = (to.x - from.x).hypot(to.y - from.y);
+        let along = |share: f64| {
+            at(
+                from.x + (to.x - from.x) * share,
+                from.y + (to.y - from.y) * share,
+            )
+        };
+        let mut start = 0.0;
+        while start < length {
+            let end = (start + dash.on).min(length);
+            self.line(
+                &[along(start / length), along(end / length)],
+                Pen { dash: None, ..pen },
+            )?;
+            start += dash.on + dash.off;
+        }
+        Ok(())
+    }
+
+    /// A filled rectangle.
+    pub fn fill(&mut self, from: At, to: At, ink: RGBColor) -> Result<()> {
+        drawn(
+            self.backend
+                .draw_rect(from.pixel(), to.pixel(), &ink.filled(), true),
+        )
+    }
+
+    /// The outline of a rectangle.
+    pub fn frame(&mut self, from: At, to: At, pen: Pen) -> Result<()> {
+        let corners = [from, at(to.x, from.y), to, at(from.x, to.y), from];
+        match pen.dash {
+            Some(_) => self.line(&corners, pen),
+            // Half a side more, so that the last corner is as square as the others.
+            None => self.line(&[&corners[..], &[at(to.x, from.y)]].concat(), pen),
+        }
+    }
+
+    /// A circle: paper inside where `fill` is none.
+    pub fn circle(
+        &mut self,
+        centre: At,
+        radius: f64,
+        fill: Option<RGBColor>,
+        pen: Pen,
+    ) -> Result<()> {
+        let pixels = (radius * SCALE).round() as u32;
+        let inside = fill.unwrap_or(PAPER).filled();
+        drawn(
+            self.backend
+                .draw_circle(centre.pixel(), pixels, &inside, true),
+        )?;
+        match pen.dash {
+            None => drawn(
+                self.backend
+                    .draw_circle(centre.pixel(), pixels, &pen.style(), false),
+            ),
+            Some(_) => {
+                let step = std::f64::consts::TAU / 48.0;
+                let on = |i: i32| {
+                    at(
+                        centre.x + radius * (step * f64::from(i)).cos(),
+                        centre.y + radius * (step * f64::from(i)).sin(),
+                    )
+                };
+                (0..48).step_by(4).try_for_each(|i| {
+                    self.line(&[on(i), on(i + 1), on(i + 2)], Pen { dash: None, ..pen })
+                })
+            }
+        }
+    }
+
+    /// An arrow head around a point: open where `filled` is not.
+    pub fn arrow(
+        &mut self,
+        centre: At,
+        radius: f64,
+        points: Points,
+        filled: bool,
+        pen: Pen,
+    ) -> Result<()> {
+        let way = match points {
+            Points::Left => -1.0,
+            Points::Right => 1.0,
+        };
+        let base = centre.x - way * 0.75 * radius;
+        let corners = [
+            at(centre.x + way * radius, centre.y),
+            at(base, centre.y - 0.95 * radius),
+            at(base, centre.y + 0.95 * radius),
+        ];
+        let inside = if filled { pen.ink } else { PAPER };
+        let pixels = corners.iter().map(|corner| corner.pixel());
+        drawn(self.backend.fill_polygon(pixels, &inside.filled()))?;
+        self.line(&[&corners[..], &corners[..2]].concat(), pen)
+    }
+
+    /// One line of text; `place.y` is its baseline.
+    pub fn text(&mut self, text: &str, place: At, align: Align, look: Type) -> Result<()> {
+        let anchor = match align {
+            Align::Start => HPos::Left,
+            Align::Middle => HPos::Center,
+            Align::End => HPos::Right,
+        };
+        let style = TextStyle::from(font(look))
+            .color(&look.ink)
+            .pos(Pos::new(anchor, VPos::Top));
+        let top = at(place.x, place.y - TOP_TO_BASELINE * look.size);
+        drawn(self.backend.draw_text(text, &style, top.pixel()))
+    }
+}
+
+fn font(look: Type) -> FontDesc<'static> {
+    let style = if look.strong {
+        FontStyle::Bold
+    } else {
+        FontStyle::Normal
+    };
+    FontDesc::new(
+        FontFamily::Name(FAMILY),
+        look.size * SCALE * FONT_SIZE_QUIRK,
+        style,
+    )
+}
+
+fn drawn<T, E: std::fmt::Display>(outcome: Result<T, E>) -> Result<T> {
+    outcome.map_err(|error| anyhow!("cannot draw a chart: {error}"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn text_is_as_wide_as_the_font_says() {
+        // Digits of Source Sans 3 are 497 thousandths of the size wide in Regular, 513 in Semibold.
+        let regular = text_width("0000000000", Type::plain(10.0, INK));
+        let semibold = text_width("0000000000", Type::strong(10.0, INK));
+        assert!((regular - 49.7).abs() < 0.3, "{regular}");
+        assert!((semibold - 51.3).abs() < 0.3, "{semibold}");
+    }
+
+    #[test]
+    fn the_same_strokes_give_the_same_bytes() {
+        let paint = |canvas: &mut Canvas<'_>| {
+            canvas.circle(at(5.0, 5.0), 3.9, None, Pen::solid(1.4, INK))?;
+            canvas.text(
+                "<5 & more",
+                at(10.0, 5.0),
+                Align::Start,
+                Type::plain(8.0, INK),
+            )
+        };
+        let first = draw(WIDTH, 20.0, paint).expect("draws");
+        assert_eq!(first, draw(WIDTH, 20.0, paint).expect("draws"));
+        assert!(first.contains("&lt;5 &amp; more"), "{first}");
+    }
+}

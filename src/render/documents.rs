@@ -1,0 +1,293 @@
+//! A job becomes a PDF (PDF/A-3a and PDF/UA-1); many jobs are typeset side by side with flat memory.
+
+use crate::render::Job;
+use crate::render::engine::{Engine, TEMPLATE_FOLDER};
+use crate::render::world::JobWorld;
+use anyhow::{Context, Result};
+use chrono::Datelike;
+use std::fmt;
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
+use typst::diag::SourceDiagnostic;
+use typst::foundations::{Datetime, Smart};
+use typst::{World, WorldExt};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+
+/// A finished document.
+#[derive(Clone, Debug)]
+pub struct Typeset {
+    /// Path below the folder of outputs, with `/`.
+    pub path: String,
+    /// The PDF.
+    pub pdf: Vec<u8>,
+    /// The job's [`Job::content_key`].
+    pub content_key: String,
+}
+
+/// A document that could not be made, because its template has a mistake.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Failure {
+    /// The document that is missing.
+    pub path: String,
+    /// What is wrong, each with its place.
+    pub faults: Vec<Fault>,
+}
+
+/// One mistake in a template, or in what it was given.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fault {
+    /// The file below the programme folder, where one is known.
+    pub file: Option<String>,
+    /// Line and column, from 1.
+    pub at: Option<LineColumn>,
+    /// What is wrong.
+    pub message: String,
+    /// What to do.
+    pub hints: Vec<String>,
+}
+
+/// A place in a text file, from 1.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LineColumn {
+    /// The line.
+    pub line: usize,
+    /// The character in it.
+    pub column: usize,
+}
+
+impl fmt::Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match (&self.file, self.at) {
+            (Some(file), Some(at)) => {
+                write!(f, "{file}, line {}, character {}: ", at.line, at.column)?
+            }
+            (Some(file), None) => write!(f, "{file}: ")?,
+            (None, _) => {}
+        }
+        f.write_str(&self.message)?;
+        self.hints
+            .iter()
+            .try_for_each(|hint| write!(f, " Hint: {hint}."))
+    }
+}
+
+impl fmt::Display for Failure {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} could not be made", self.path)?;
+        self.faults
+            .iter()
+            .try_for_each(|fault| write!(f, "\n  {fault}"))
+    }
+}
+
+/// Typesets all items on all cores and hands each document to `sink` as soon as it is done, in no fixed order.
+///
+/// `prepare` makes an item's job on the thread that typesets it, so that jobs do not pile up in memory; none means that
+/// there is nothing to do for it. A document that fails does not stop the others: all failures come back, by path.
+///
+/// # Errors
+/// Where `prepare` or `sink` fails: then no further documents are begun.
+pub fn typeset<T: Sync>(
+    engine: &Engine,
+    items: &[T],
+    prepare: &(dyn Fn(&T) -> Result<Option<Job>> + Sync),
+    sink: &(dyn Fn(Typeset) -> Result<()> + Sync),
+) -> Result<Vec<Failure>> {
+    let threads = std::thread::available_parallelism()
+        .map_or(1, usize::from)
+        .min(items.len().max(1));
+    let batch = Batch {
+        engine,
+        threads,
+        next: AtomicUsize::new(0),
+        done: AtomicUsize::new(0),
+        stopped: AtomicBool::new(false),
+        failures: Mutex::new(Vec::new()),
+    };
+    let work = || batch.work(items, prepare, sink);
+    let outcomes: Vec<Result<()>> = std::thread::scope(|scope| {
+        let spawn = |_| {
+            std::thread::Builder::new()
+                .stack_size(STACK)
+                .spawn_scoped(scope, work)
+        };
+        let workers: Vec<_> = (0..threads).map(spawn).collect();
+        let join =
+            |worker: std::io::Result<std::thread::ScopedJoinHandle<'_, Result<()>>>| match worker {
+                Ok(handle) => handle
+                    .join()
+                    .unwrap_or_else(|panic| std::panic::resume_unwind(panic)),
+                Err(error) => Err(error).context("cannot start a thread for typesetting"),
+            };
+        workers.into_iter().map(join).collect()
+    });
+    outcomes.into_iter().collect::<Result<()>>()?;
+    let mut failures = batch
+        .failures
+        .into_inner()
+        .expect("no worker panicked while it held the list");
+    failures.sort_by(|a, b| a.path.cmp(&b.path));
+    Ok(failures)
+}
+
+/// Typeset and PDF export recurse deeply.
+const STACK: usize = 32 << 20;
+
+struct Batch<'a> {
+    engine: &'a Engine,
+    threads: usize,
+    next: AtomicUsize,
+    done: AtomicUsize,
+    stopped: AtomicBool,
+    failures: Mutex<Vec<Failure>>,
+}
+
+impl Batch<'_> {
+    fn work<T: Sync>(
+        &self,
+        items: &[T],
+        prepare: &(dyn Fn(&T) -> Result<Option<Job>> + Sync),
+        sink: &(dyn Fn(Typeset) -> Result<()> + Sync),
+    ) -> Result<()> {
+        // Typst and the PDF writer use rayon inside. On a shared pool a waiting document would begin the next one on top
+        // of itself until the stack ends, so each thread brings a pool of its own.
+        let pool = rayon::ThreadPoolBuilder::new()
+            .num_threads(1)
+            .stack_size(STACK)
+            .build()?;
+        while !self.stopped.load(Ordering::Relaxed) {
+            let Some(item) = items.get(self.next.fetch_add(1, Ordering::Relaxed)) else {
+                break;
+            };
+            if let Err(error) = self.one(&pool, item, prepare, sink) {
+                self.stopped.store(true, Ordering::Relaxed);
+                return Err(error);
+            }
+        }
+        Ok(())
+    }
+
+    fn one<T: Sync>(
+        &self,
+        pool: &rayon::ThreadPool,
+        item: &T,
+        prepare: &(dyn Fn(&T) -> Result<Option<Job>> + Sync),
+        sink: &(dyn Fn(Typeset) -> Result<()> + Sync),
+    ) -> Result<()> {
+        let Some(job) = prepare(item)? else {
+            return Ok(());
+        };
+        let made = pool.install(|| pdf(self.engine, &job));
+        self.evict();
+        match made {
+            Ok(pdf) => sink(Typeset {
+                content_key: job.content_key(self.engine),
+                path: job.path,
+                pdf,
+            }),
+            Err(faults) => {
+                let mut failures = self
+                    .failures
+                    .lock()
+                    .expect("no worker panicked while it held the list");
+                failures.push(Failure {
+                    path: job.path,
+                    faults,
+                });
+                Ok(())
+            }
+        }
+    }
+
+    /// Forgets what typst remembers, once a round of the threads: nothing in it serves another document, and kept it
+    /// grows by megabytes a sheet.
+    fn evict(&self) {
+        if (self.done.fetch_add(1, Ordering::Relaxed) + 1).is_multiple_of(self.threads) {
+            typst::comemo::evict(0);
+        }
+    }
+}
+
+/// Typesets one document.
+///
+/// # Errors
+/// All mistakes that the template has, each with its place.
+pub fn pdf(engine: &Engine, job: &Job) -> Result<Vec<u8>, Vec<Fault>> {
+    let world = JobWorld::new(engine, job);
+    let explain = |found: &[SourceDiagnostic]| {
+        found
+            .iter()
+            .map(|one| fault(&world, one))
+            .collect::<Vec<_>>()
+    };
+    let document = lay_out(&world).map_err(|found| explain(&found))?;
+    typst_pdf::pdf(&document, &options(job)).map_err(|found| explain(&found))
+}
+
+/// The pages of one document, before they are a PDF: where each piece of text and each picture stands.
+///
+/// # Errors
+/// As [`pdf`].
+pub fn pages(engine: &Engine, job: &Job) -> Result<PagedDocument, Vec<Fault>> {
+    let world = JobWorld::new(engine, job);
+    lay_out(&world).map_err(|found| found.iter().map(|one| fault(&world, one)).collect())
+}
+
+fn lay_out(world: &JobWorld<'_>) -> Result<PagedDocument, Vec<SourceDiagnostic>> {
+    let compiled = typst::compile::<PagedDocument>(world);
+    let document = compiled.output.map_err(|found| found.to_vec())?;
+    // A warning is a font or a glyph that is not there: on paper that is a mistake.
+    if compiled.warnings.is_empty() {
+        Ok(document)
+    } else {
+        Err(compiled.warnings.to_vec())
+    }
+}
+
+fn options(job: &Job) -> PdfOptions {
+    let date = job.date;
+    // Both are below 32, so that neither cast loses anything.
+    let day = Datetime::from_ymd(date.year(), date.month() as u8, date.day() as u8)
+        .expect("a calendar date is one here, too");
+    let standards = PdfStandards::new(&[PdfStandard::A_3a, PdfStandard::Ua_1])
+        .expect("PDF/A-3a and PDF/UA-1 share PDF 1.7");
+    PdfOptions {
+        ident: Smart::Custom(job.ident.clone()),
+        creator: Smart::Custom(Some(format!("galleyproof {}", env!("CARGO_PKG_VERSION")))),
+        timestamp: Some(Timestamp::new_utc(day)),
+        standards,
+        ..PdfOptions::default()
+    }
+}
+
+fn fault(world: &JobWorld<'_>, found: &SourceDiagnostic) -> Fault {
+    let id = found.span.id();
+    let range = world.range(found.span);
+    let at = id.zip(range).and_then(|(id, range)| {
+        let file = world.file(id).ok()?;
+        let (line, column) = file.lines().ok()?.byte_to_line_column(range.start)?;
+        Some(LineColumn {
+            line: line + 1,
+            column: column + 1,
+        })
+    });
+    Fault {
+        file: id.map(|id| format!("{TEMPLATE_FOLDER}/{}", id.vpath().get_without_slash())),
+        at,
+        message: found.message.to_string(),
+        hints: found
+            .hints
+            .iter()
+            .map(|hint| in_our_words(&hint.v))
+            .collect(),
+    }
+}
+
+/// Hints that speak of a command line that does not exist here.
+fn in_our_words(hint: &str) -> String {
+    if hint.contains("--root") || hint.contains("project root") {
+        return format!("a template can read files of {TEMPLATE_FOLDER}/ alone");
+    }
+    hint.to_owned()
+}

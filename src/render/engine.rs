@@ -1,0 +1,184 @@
+//! Templates and fonts, loaded once a run and shared by all documents.
+//!
+//! Templates and fonts are compiled in. A file of the same name in the programme's `report-templates/` replaces a
+//! built-in one; `fonts/` adds fonts. Both folders are read here, whole and at the start: while typesetting no file is
+//! opened, so that no template can reach one.
+
+use crate::config::Config;
+use crate::files;
+use crate::render::hex;
+use anyhow::{Result, bail};
+use sha2::{Digest, Sha256};
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use typst::foundations::Bytes;
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt};
+use walkdir::WalkDir;
+
+/// The folder of a programme that replaces built-in templates.
+pub const TEMPLATE_FOLDER: &str = "report-templates";
+
+/// The folder of a programme that adds fonts.
+pub const FONT_FOLDER: &str = "fonts";
+
+/// The largest file that is taken from either folder: a template is some kilobytes, a font one or two megabytes.
+const LARGEST_FILE: u64 = 32 * 1024 * 1024;
+
+macro_rules! built_in {
+    ($folder:literal, $($name:literal),* $(,)?) => {
+        [$(($name, include_bytes!(concat!("../../", $folder, "/", $name)) as &[u8])),*]
+    };
+}
+
+const TEMPLATES: &[(&str, &[u8])] = &built_in!(
+    "report-templates",
+    "style.typ",
+    "sheet.typ",
+    "notice.typ",
+    "query.typ",
+    "request.typ",
+);
+
+const FONTS: &[(&str, &[u8])] = &built_in!(
+    "fonts",
+    "source-sans-3/SourceSans3-Regular.otf",
+    "source-sans-3/SourceSans3-Semibold.otf",
+    "source-serif-4/SourceSerif4-Regular.otf",
+    "source-serif-4/SourceSerif4-It.otf",
+    "source-serif-4/SourceSerif4-Semibold.otf",
+);
+
+/// Everything that documents share.
+pub struct Engine {
+    pub(super) library: LazyHash<Library>,
+    pub(super) book: LazyHash<FontBook>,
+    pub(super) fonts: Vec<Font>,
+    /// Templates, by path below the template folder.
+    pub(super) sources: BTreeMap<String, Source>,
+    /// Other files of the template folder (a picture), likewise.
+    pub(super) assets: BTreeMap<String, Bytes>,
+    fingerprint: String,
+}
+
+impl Engine {
+    /// Loads the built-in templates and fonts, and those of the programme.
+    ///
+    /// # Errors
+    /// Where a file of either folder cannot be read, is no font, or is no UTF-8 text.
+    pub fn new(config: &Config) -> Result<Engine> {
+        let mut templates = owned(TEMPLATES);
+        templates.extend(own_files(&config.root.join(TEMPLATE_FOLDER), &[])?);
+        let mut font_files = owned(FONTS);
+        font_files.extend(own_files(
+            &config.root.join(FONT_FOLDER),
+            &["otf", "ttf", "ttc"],
+        )?);
+        let fingerprint = fingerprint(&templates, &font_files);
+
+        let mut fonts = Vec::new();
+        for (name, bytes) in font_files {
+            let before = fonts.len();
+            fonts.extend(Font::iter(Bytes::new(bytes)));
+            if fonts.len() == before {
+                bail!(
+                    "{FONT_FOLDER}/{name} holds no font. Take it out of the folder, or replace it with an OTF or TTF file."
+                );
+            }
+        }
+        let mut sources = BTreeMap::new();
+        let mut assets = BTreeMap::new();
+        for (name, bytes) in templates {
+            if name.ends_with(".typ") {
+                let Ok(text) = String::from_utf8(bytes) else {
+                    bail!("{TEMPLATE_FOLDER}/{name} is not UTF-8 text. Save it as UTF-8.");
+                };
+                let source = Source::new(file_id(&name), text);
+                sources.insert(name, source);
+            } else {
+                assets.insert(name, Bytes::new(bytes));
+            }
+        }
+        Ok(Engine {
+            library: LazyHash::new(Library::default()),
+            book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            fonts,
+            sources,
+            assets,
+            fingerprint,
+        })
+    }
+
+    /// SHA-256 of all templates and fonts and the program's version.
+    pub fn fingerprint(&self) -> &str {
+        &self.fingerprint
+    }
+}
+
+/// The typesetter's name for a path below the template folder. It never forgets one: only a fixed set may be asked for.
+pub(super) fn file_id(path: &str) -> FileId {
+    let path =
+        VirtualPath::new(path).expect("names come from a walk below one folder, so none leaves it");
+    RootedPath::new(VirtualRoot::Project, path).intern()
+}
+
+fn owned(files: &[(&str, &[u8])]) -> BTreeMap<String, Vec<u8>> {
+    let owned = |(name, bytes): &(&str, &[u8])| ((*name).to_owned(), bytes.to_vec());
+    files.iter().map(owned).collect()
+}
+
+/// The files below a folder, by path with `/`; links are not followed, since they may lead out of it.
+fn own_files(folder: &Path, extensions: &[&str]) -> Result<BTreeMap<String, Vec<u8>>> {
+    let mut found = BTreeMap::new();
+    if !folder.is_dir() {
+        return Ok(found);
+    }
+    for entry in WalkDir::new(folder).follow_links(false).sort_by_file_name() {
+        let entry = entry?;
+        let (name, wanted) = name_below(folder, entry.path(), extensions);
+        if !entry.file_type().is_file() || !wanted {
+            continue;
+        }
+        if entry.metadata()?.len() > LARGEST_FILE {
+            bail!(
+                "{} is larger than 32 MB: too large for a template or a font.",
+                entry.path().display()
+            );
+        }
+        found.insert(name, files::read(entry.path())?);
+    }
+    Ok(found)
+}
+
+/// A path below a folder, with `/`, and whether it is one of the wanted: nothing hidden, and one of the extensions.
+fn name_below(folder: &Path, path: &Path, extensions: &[&str]) -> (String, bool) {
+    let below = path
+        .strip_prefix(folder)
+        .map(PathBuf::from)
+        .unwrap_or_default();
+    let parts: Vec<String> = below
+        .iter()
+        .map(|part| part.to_string_lossy().into_owned())
+        .collect();
+    let extension = below
+        .extension()
+        .map(|e| e.to_string_lossy().to_ascii_lowercase());
+    let known =
+        extensions.is_empty() || extension.is_some_and(|e| extensions.contains(&e.as_str()));
+    let hidden = parts.iter().any(|part| part.starts_with(['.', '~']));
+    (parts.join("/"), known && !hidden)
+}
+
+fn fingerprint(templates: &BTreeMap<String, Vec<u8>>, fonts: &BTreeMap<String, Vec<u8>>) -> String {
+    let mut hash = Sha256::new();
+    hash.update(env!("CARGO_PKG_VERSION"));
+    for (name, bytes) in templates.iter().chain(fonts) {
+        hash.update((name.len() as u64).to_le_bytes());
+        hash.update(name);
+        hash.update((bytes.len() as u64).to_le_bytes());
+        hash.update(bytes);
+    }
+    hex(&hash.finalize())
+}

@@ -1,0 +1,102 @@
+//! What was decided becomes charts and documents, all in memory: nothing here writes a file.
+//!
+//! A document is a [`Job`]: a template, its facts as JSON, its charts and attachments. [`typeset`] turns jobs into PDFs.
+
+/// Figures and dates as they are printed: the one place that rounds.
+pub mod numbers;
+
+/// The sentences of the documents.
+pub mod words;
+
+/// What a template may see, one view a document.
+pub mod facts;
+
+/// Figures as SVG.
+pub mod charts;
+
+/// Templates and fonts, loaded once a run.
+pub mod engine;
+
+mod world;
+
+/// A job becomes a PDF; many jobs, on all cores.
+pub mod documents;
+
+pub use documents::{Failure, Typeset, typeset};
+pub use engine::Engine;
+
+use chrono::NaiveDate;
+use sha2::{Digest, Sha256};
+
+/// One document to be made: everything that decides its bytes, apart from the engine.
+#[derive(Clone, Debug)]
+pub struct Job {
+    /// Path below the folder of outputs, with `/`: `sheets/FH-01--1.pdf`.
+    pub path: String,
+    /// File name of the template: `sheet.typ`.
+    pub template: &'static str,
+    /// What identifies the document for good; the PDF's identifier is derived from it.
+    pub ident: String,
+    /// The PDF's own date: PDF/A wants one.
+    pub date: NaiveDate,
+    /// The facts as JSON, which the template reads as `facts.json`.
+    pub facts: Vec<u8>,
+    /// Charts and attachments. Names come from a fixed set (`chart-1.svg`, `source-2`): the typesetter remembers each for good.
+    pub files: Vec<JobFile>,
+}
+
+/// A file that a template may read beside its facts.
+#[derive(Clone, Debug)]
+pub struct JobFile {
+    /// The name by which the template reads it.
+    pub name: String,
+    /// Its content.
+    pub bytes: Vec<u8>,
+}
+
+impl JobFile {
+    /// A chart, named `chart-<number>.svg`.
+    pub fn chart(number: usize, svg: String) -> JobFile {
+        JobFile {
+            name: chart_name(number),
+            bytes: svg.into_bytes(),
+        }
+    }
+}
+
+/// The name by which a template reads its n-th chart, from 1.
+pub fn chart_name(number: usize) -> String {
+    format!("chart-{number}.svg")
+}
+
+impl Job {
+    /// SHA-256 over everything that decides the document's bytes: the same key, the same PDF.
+    pub fn content_key(&self, engine: &Engine) -> String {
+        let mut hash = Sha256::new();
+        let mut part = |bytes: &[u8]| {
+            // Lengths keep parts apart: "ab" + "c" is not "a" + "bc".
+            hash.update((bytes.len() as u64).to_le_bytes());
+            hash.update(bytes);
+        };
+        part(engine.fingerprint().as_bytes());
+        for text in [
+            &self.path,
+            self.template,
+            &self.ident,
+            &self.date.to_string(),
+        ] {
+            part(text.as_bytes());
+        }
+        part(&self.facts);
+        for file in &self.files {
+            part(file.name.as_bytes());
+            part(&file.bytes);
+        }
+        hex(&hash.finalize())
+    }
+}
+
+/// Bytes as lower-case hexadecimal.
+pub(crate) fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+}

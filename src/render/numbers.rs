@@ -1,0 +1,269 @@
+//! Figures and dates as they are printed: the one place that rounds.
+//!
+//! No figure is rounded across the limit, or onto it: 19.96 is never printed 20.0. Decisions are made elsewhere, before
+//! any rounding.
+
+use crate::model::extraction::Interval;
+use crate::model::package::ResultKind;
+use crate::model::pair::Comparison;
+use crate::model::ppm::Ppm;
+use crate::model::rule::{Limit, Regime};
+use chrono::{Datelike, NaiveDate};
+use rust_decimal::prelude::FromPrimitive;
+use rust_decimal::{Decimal, RoundingStrategy};
+use std::cmp::Ordering;
+
+/// A space that neither breaks nor stretches, before a unit.
+pub const THIN: char = '\u{202f}';
+
+/// The unit that a regime's rule is written in. One ppm is one mg/kg.
+pub fn unit(regime: Regime) -> &'static str {
+    match regime {
+        Regime::Us | Regime::Canada | Regime::Custom => "ppm",
+        Regime::Codex
+        | Regime::Eu
+        | Regime::Uk
+        | Regime::Argentina
+        | Regime::Chile
+        | Regime::AuNz => "mg/kg",
+    }
+}
+
+/// A figure in as few digits as say it whole: a limit of 20, a quantification limit of 2.5.
+pub fn plain(x: Ppm) -> String {
+    decimal(x).normalize().to_string()
+}
+
+/// A computed figure: one decimal (none from 1000 on), more where that would move it across the limit or onto it.
+pub fn figure(x: Ppm, limit: Limit) -> String {
+    let least = if x.0 >= 1000.0 { 0 } else { 1 };
+    keeping_side(x, limit.ppm, least)
+}
+
+/// A reading: as reported, with one decimal at least and two at most; more where that would move it across the limit.
+pub fn reading(x: Ppm, limit: Limit) -> String {
+    let reported = decimal(x).normalize().scale();
+    let least = if reported <= 2 { reported.max(1) } else { 1 };
+    keeping_side(x, limit.ppm, least)
+}
+
+/// Rounds half away from zero to `least` decimals, or more until the figure stands to `fence` as it did before.
+fn keeping_side(x: Ppm, fence: Ppm, least: u32) -> String {
+    let exact = decimal(x);
+    let side = x.compare(fence);
+    let rounded =
+        |places| exact.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
+    let kept = |figure: &Decimal| figure.cmp(&decimal(fence)) == side;
+    let places = (least..=12)
+        .find(|places| kept(&rounded(*places)))
+        .unwrap_or(least);
+    format!("{:.*}", places as usize, rounded(places))
+}
+
+/// The decimal that a float was read from: the shortest that reads back equal, cut after 12 places.
+fn decimal(x: Ppm) -> Decimal {
+    // Beyond what a decimal holds there is no gluten figure; a food holds a million ppm of itself.
+    Decimal::from_f64(x.0).unwrap_or(Decimal::MAX).round_dp(12)
+}
+
+/// A reading as it is printed: `12.4`, `<5`, `>80`, `5.0–80.0`.
+pub fn interval(reading_of: Interval, limit: Limit) -> String {
+    if let Some(n) = reading_of.as_below() {
+        format!("<{}", plain(n))
+    } else if let Some(x) = reading_of.as_number() {
+        reading(x, limit)
+    } else {
+        match reading_of.upper {
+            None => format!(">{}", plain(reading_of.lower)),
+            Some(upper) => range(reading_of.lower, upper, limit),
+        }
+    }
+}
+
+/// A package's result as it is printed: `12.4`, `<5`, `3.1–5.6`, `>61.3`, `none`.
+pub fn result(kind: &ResultKind, limit: Limit) -> String {
+    match *kind {
+        ResultKind::Below { upper } => format!("<{}", plain(upper)),
+        ResultKind::Value { mean } => figure(mean, limit),
+        ResultKind::Range {
+            lower,
+            upper: Some(upper),
+            ..
+        } => range(lower, upper, limit),
+        ResultKind::Range {
+            lower, upper: None, ..
+        } => format!(">{}", figure(lower, limit)),
+        ResultKind::None => "none".to_owned(),
+    }
+}
+
+/// A range. A lower end of nothing is not printed: below quantification is not zero.
+fn range(lower: Ppm, upper: Ppm, limit: Limit) -> String {
+    if lower == Ppm::ZERO {
+        return format!("up to {}", figure(upper, limit));
+    }
+    format!("{}–{}", figure(lower, limit), figure(upper, limit))
+}
+
+/// How far apart readings are and what is allowed, in figures that keep the order of the two.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Apart {
+    /// The gap between the readings.
+    pub gap: String,
+    /// The largest that still agrees.
+    pub allowed: String,
+}
+
+/// The gap and the allowed difference, rounded so that the smaller is still the smaller.
+pub fn apart(comparison: &Comparison) -> Apart {
+    let (gap, allowed) = (comparison.gap, comparison.allowed);
+    let order = gap.compare(allowed);
+    let at = |x: Ppm, places| {
+        decimal(x).round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)
+    };
+    let kept = |places: &u32| {
+        order == Ordering::Equal || at(gap, *places).cmp(&at(allowed, *places)) == order
+    };
+    let places = (1..=12).find(kept).unwrap_or(1);
+    let print = |x| format!("{:.*}", places as usize, at(x, places));
+    Apart {
+        gap: print(gap),
+        allowed: print(allowed),
+    }
+}
+
+/// A share as a whole percentage, which never says none or all where that is not so: `63`, `<1`, `>99`.
+pub fn percent(share: f64) -> String {
+    match (share * 100.0).round() {
+        0.0 if share > 0.0 => "<1".to_owned(),
+        100.0 if share < 1.0 => ">99".to_owned(),
+        whole => format!("{whole:.0}"),
+    }
+}
+
+/// A date in text: `6 May 2031`.
+pub fn date(day: NaiveDate) -> String {
+    format!(
+        "{} {} {}",
+        day.day(),
+        MONTHS[day.month0() as usize],
+        day.year()
+    )
+}
+
+/// Two dates in text: `4 to 19 March 2031`, `28 March to 2 April 2031`.
+pub fn dates(first: NaiveDate, last: NaiveDate) -> String {
+    let month = MONTHS[first.month0() as usize];
+    if first == last {
+        date(first)
+    } else if (first.year(), first.month()) == (last.year(), last.month()) {
+        format!("{} to {}", first.day(), date(last))
+    } else if first.year() == last.year() {
+        format!("{} {month} to {}", first.day(), date(last))
+    } else {
+        format!("{} to {}", date(first), date(last))
+    }
+}
+
+const MONTHS: [&str; 12] = [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const US: Limit = Limit {
+        ppm: Ppm(20.0),
+        passes: false,
+    };
+
+    #[test]
+    fn no_figure_is_rounded_across_the_limit_or_onto_it() {
+        let printed = |x| figure(Ppm(x), US);
+        assert_eq!(printed(19.94), "19.9");
+        assert_eq!(printed(19.96), "19.96");
+        assert_eq!(printed(19.996), "19.996");
+        assert_eq!(printed(20.04), "20.04");
+        assert_eq!(printed((17.2 + 19.9 + 22.9) / 3.0), "20.0");
+    }
+
+    #[test]
+    fn halves_are_rounded_as_on_paper() {
+        assert_eq!(figure(Ppm(8.25), US), "8.3");
+        assert_eq!(
+            figure(Ppm((5.9 + 6.0) / 2.0), US),
+            "6.0",
+            "5.95 is a little less as a float"
+        );
+        assert_eq!(figure(Ppm(1234.5), US), "1235");
+    }
+
+    #[test]
+    fn a_reading_keeps_the_decimals_that_the_lab_gave() {
+        let printed = |x| reading(Ppm(x), US);
+        assert_eq!(printed(12.0), "12.0");
+        assert_eq!(printed(12.44), "12.44");
+        assert_eq!(printed(12.443), "12.4");
+        assert_eq!(printed(19.996), "19.996");
+    }
+
+    #[test]
+    fn bounds_are_printed_with_their_sign() {
+        assert_eq!(interval(Interval::below(Ppm(5.0)), US), "<5");
+        assert_eq!(interval(Interval::below(Ppm(2.5)), US), "<2.5");
+        assert_eq!(interval(Interval::above(Ppm(80.0)), US), ">80");
+    }
+
+    #[test]
+    fn a_disagreement_never_looks_like_agreement() {
+        let close = Comparison {
+            n: 2,
+            q: Ppm(5.0),
+            gap: Ppm(8.44),
+            m: Ppm(20.0),
+            s: Ppm(3.0),
+            factor: 2.8,
+            allowed: Ppm(8.42),
+        };
+        let Apart { gap, allowed } = apart(&close);
+        assert_eq!((gap.as_str(), allowed.as_str()), ("8.44", "8.42"));
+    }
+
+    #[test]
+    fn shares_never_say_none_or_all_wrongly() {
+        assert_eq!(percent(0.6316), "63");
+        assert_eq!(percent(0.002), "<1");
+        assert_eq!(percent(0.998), ">99");
+        assert_eq!(percent(0.0), "0");
+    }
+
+    #[test]
+    fn dates_read_as_one_would_say_them() {
+        let day = |y, m, d| NaiveDate::from_ymd_opt(y, m, d).expect("a date");
+        assert_eq!(date(day(2031, 5, 6)), "6 May 2031");
+        assert_eq!(
+            dates(day(2031, 3, 4), day(2031, 3, 19)),
+            "4 to 19 March 2031"
+        );
+        assert_eq!(
+            dates(day(2031, 3, 28), day(2031, 4, 2)),
+            "28 March to 2 April 2031"
+        );
+        assert_eq!(
+            dates(day(2031, 12, 30), day(2032, 1, 2)),
+            "30 December 2031 to 2 January 2032"
+        );
+    }
+}
