@@ -1,1 +1,405 @@
-//! The gluten ruler.
+//! The gluten ruler: every extraction of every package on one log scale, with the limit.
+//!
+//! Too little to measure has a cell of its own, in which position has no meaning. Solid marks are over the limit, open
+//! ones within it; a dashed line joins extractions that disagree. Every mark is doubled by words at the end of its row.
+
+use crate::model::extraction::Interval;
+use crate::model::package::PackageResult;
+use crate::model::pair::{PairState, Usage};
+use crate::model::ppm::Ppm;
+use crate::model::rule::Rule;
+use crate::render::charts::style::{
+    self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, INK_3, PAPER, Pen, Points, Type, WIDTH, ZONE, at,
+};
+use crate::render::{numbers, words};
+use anyhow::Result;
+
+/// Packages on one picture: more would not fit on a page.
+const PACKAGES_PER_PICTURE: usize = 22;
+
+const CELL: (f64, f64) = (62.0, 99.0);
+const SCALE: (f64, f64) = (114.0, 344.0);
+const WORDS: f64 = 360.0;
+const ZONE_END: f64 = 352.0;
+const HEAD: f64 = 24.0;
+const FOOT: f64 = 23.0;
+const RADIUS: f64 = 3.9;
+
+const ROW: Type = Type::strong(8.8, INK);
+const NOTE: Type = Type::plain(7.8, INK_2);
+const VALUE: Type = Type::strong(8.4, INK);
+const AXIS: Type = Type::plain(8.6, INK);
+
+/// Draws the ruler, on as many pictures as its packages need.
+pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<String>> {
+    let scale = Scale::of(packages, rule);
+    let dense = packages.len() > 3;
+    let pictures = packages.chunks(PACKAGES_PER_PICTURE);
+    pictures.map(|part| picture(part, rule, &scale, dense)).collect()
+}
+
+/// The log scale: from a round figure below all measured ones and the limit, to one above them.
+pub struct Scale {
+    start: f64,
+    end: f64,
+    /// Whether every reading below quantification is below the start of the scale, and so has its place in the cell.
+    cell: bool,
+}
+
+impl Scale {
+    /// The scale that holds all readings of these packages.
+    pub fn of(packages: &[PackageResult], rule: Rule) -> Scale {
+        let readings: Vec<Interval> = packages.iter().flat_map(readings).collect();
+        let lowest = |least: f64, reading: &Interval| least.min(reading.as_below().unwrap_or(reading.lower).0);
+        let highest = |most: f64, reading: &Interval| most.max(reading.upper.unwrap_or(reading.lower).0);
+        let limit = rule.limit.ppm.0;
+        let least = readings.iter().fold(5.0_f64, lowest);
+        // The limit needs room on both sides: at the very end of the scale its two sides would not show.
+        let start = round_down(if limit <= least { limit * 0.8 } else { least });
+        let most = readings.iter().fold(limit * 2.0, highest);
+        let end = if most * 1.2 > 100.0 { round_up(most * 1.2) } else { 100.0 };
+        let below: Vec<f64> = readings.iter().filter_map(|reading| reading.as_below()).map(|n| n.0).collect();
+        Scale {
+            start,
+            end,
+            cell: below.iter().all(|n| Ppm(*n).same(Ppm(start))) && limit > start,
+        }
+    }
+
+    /// Its first and last figure in words.
+    pub fn words(&self) -> String {
+        format!("{} to {}", numbers::plain(Ppm(self.start)), numbers::plain(Ppm(self.end)))
+    }
+
+    fn x(&self, figure: f64) -> f64 {
+        let share = (figure.max(self.start) / self.start).ln() / (self.end / self.start).ln();
+        SCALE.0 + (SCALE.1 - SCALE.0) * share.min(1.0)
+    }
+
+    /// The figures that stand at a tick with a number: 1, 2 and 5 times each power of ten.
+    fn numbered(&self) -> Vec<f64> {
+        self.ticks().into_iter().filter(|tick| [1.0, 2.0, 5.0].contains(&leading(*tick))).collect()
+    }
+
+    fn ticks(&self) -> Vec<f64> {
+        let mut ticks = Vec::new();
+        let mut decade = 10_f64.powi(self.start.log10().floor() as i32);
+        while decade <= self.end {
+            let within = |tick: &f64| *tick >= self.start * 0.999 && *tick <= self.end * 1.001;
+            ticks.extend((1..10).map(|i| f64::from(i) * decade).filter(within));
+            decade *= 10.0;
+        }
+        ticks
+    }
+}
+
+/// The first digit of a round figure.
+fn leading(figure: f64) -> f64 {
+    (figure / 10_f64.powi((figure * 1.000_001).log10().floor() as i32)).round()
+}
+
+fn round_down(figure: f64) -> f64 {
+    let decade = 10_f64.powi((figure * 1.000_001).max(1e-6).log10().floor() as i32);
+    [5.0, 2.0].into_iter().map(|i| i * decade).find(|round| *round <= figure * 1.000_001).unwrap_or(decade)
+}
+
+fn round_up(figure: f64) -> f64 {
+    let decade = 10_f64.powi(figure.log10().floor() as i32);
+    [1.0, 2.0, 5.0].into_iter().map(|i| i * decade).find(|round| *round >= figure).unwrap_or(10.0 * decade)
+}
+
+fn readings(package: &PackageResult) -> impl Iterator<Item = Interval> + '_ {
+    let extractions = package.pair.extractions.iter();
+    extractions.filter_map(|paired| paired.extraction.outcome.reading())
+}
+
+fn picture(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -> Result<String> {
+    let heights: Vec<f64> = packages.iter().map(|package| row_height(package, dense)).collect();
+    let bottom = HEAD + heights.iter().sum::<f64>();
+    style::draw(WIDTH, bottom + FOOT, |canvas| {
+        ground(canvas, rule, scale, bottom)?;
+        let mut top = HEAD;
+        for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
+            if index > 0 {
+                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.5, HAIRLINE))?;
+            }
+            limit_line(canvas, rule, scale, top, top + height)?;
+            row(canvas, package, rule, scale, top, *height, dense)?;
+            top += height;
+        }
+        strip(canvas, rule, scale, bottom)
+    })
+}
+
+fn row_height(package: &PackageResult, dense: bool) -> f64 {
+    let lines = code_lines(&package.pair.package.package_code).len() as f64;
+    let least = if dense { 19.0 } else { 31.0 };
+    f64::max(least, lines * 9.6 + if dense { 8.0 } else { 18.0 })
+}
+
+/// A code in pieces that fit beside the scale, broken after a dash or a dot where there is one.
+fn code_lines(code: &str) -> Vec<String> {
+    const ROOM: f64 = 58.0;
+    let mut lines = vec![String::new()];
+    for piece in code.split_inclusive(['-', '.', '_']) {
+        for letter in std::iter::once(piece.to_owned()).flat_map(|piece| {
+            let fits = style::text_width(&piece, ROW) <= ROOM;
+            if fits { vec![piece] } else { piece.chars().map(String::from).collect() }
+        }) {
+            let last = lines.last_mut().expect("it starts with one line");
+            if !last.is_empty() && style::text_width(&format!("{last}{letter}"), ROW) > ROOM {
+                lines.push(letter);
+            } else {
+                last.push_str(&letter);
+            }
+        }
+    }
+    lines
+}
+
+fn ground(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, bottom: f64) -> Result<()> {
+    let limit = scale.x(rule.limit.ppm.0);
+    canvas.fill(at(limit, HEAD), at(ZONE_END, bottom), ZONE)?;
+    for figure in scale.numbered() {
+        let x = scale.x(figure);
+        canvas.line(&[at(x, HEAD), at(x, bottom)], Pen::solid(0.5, GRID))?;
+    }
+    let said = words::limit::LimitWords::of(rule);
+    let flag = format!("Limit {}", said.figure());
+    let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
+    canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
+    canvas.text(&flag, at(limit, 16.0), Align::Middle, Type::strong(8.8, PAPER))?;
+    canvas.line(&[at(limit, 20.0), at(limit, HEAD)], Pen::solid(1.6, ACCENT))?;
+
+    let cell_words = "too little to measure";
+    let over = format!("{} →", said.over_the_limit());
+    if limit + half + 5.0 + style::text_width(&over, NOTE) < WIDTH {
+        canvas.text(&over, at(limit + half + 5.0, 15.6), Align::Start, NOTE)?;
+    }
+    let taken = if scale.cell {
+        canvas.text(cell_words, at(CELL.0, 15.6), Align::Start, NOTE)?;
+        CELL.0 + style::text_width(cell_words, NOTE) + 8.0
+    } else {
+        0.0
+    };
+    let within = format!("← {}", said.within_the_limit());
+    if limit - half - 5.0 - style::text_width(&within, NOTE) > taken {
+        canvas.text(&within, at(limit - half - 5.0, 15.6), Align::End, NOTE)?;
+    }
+    Ok(())
+}
+
+fn limit_line(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64, bottom: f64) -> Result<()> {
+    let limit = scale.x(rule.limit.ppm.0);
+    canvas.line(&[at(limit, top), at(limit, bottom)], Pen::solid(1.6, ACCENT))
+}
+
+/// The scale itself, drawn as a rule.
+fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result<()> {
+    let (from, to) = (top + 1.0, top + 22.0);
+    let outline = Pen::solid(0.9, INK);
+    if scale.cell {
+        canvas.frame(at(CELL.0 - 6.0, from), at(CELL.1, to), outline)?;
+        let middle = (CELL.0 - 6.0 + CELL.1) / 2.0;
+        let label = format!("<{}", numbers::plain(Ppm(scale.start)));
+        canvas.line(&[at(middle, from), at(middle, from + 4.0)], outline)?;
+        canvas.text(&label, at(middle, to - 6.0), Align::Middle, Type::strong(8.6, INK))?;
+    }
+    canvas.frame(at(SCALE.0 - 10.0, from), at(ZONE_END, to), outline)?;
+    let limit = scale.x(rule.limit.ppm.0);
+    let mut free_from = f64::MIN;
+    let own = numbers::plain(rule.limit.ppm);
+    let own_half = style::text_width(&own, Type::strong(8.6, ACCENT)) / 2.0 + 3.0;
+    for tick in scale.ticks() {
+        let x = scale.x(tick);
+        let numbered = scale.numbered().iter().any(|figure| Ppm(*figure).same(Ppm(tick)));
+        let length = if numbered { 7.0 } else { 4.0 };
+        canvas.line(&[at(x, from), at(x, from + length)], Pen::solid(0.7, INK))?;
+        let label = numbers::plain(Ppm(tick));
+        let half = style::text_width(&label, AXIS) / 2.0;
+        let hits_limit = (x - limit).abs() < half + own_half;
+        if numbered && x - half > free_from && !hits_limit && x + half < ZONE_END - 1.0 {
+            canvas.text(&label, at(x, to - 4.6), Align::Middle, AXIS)?;
+            free_from = x + half + 3.0;
+        }
+    }
+    canvas.line(&[at(limit, from - 1.0), at(limit, from + 7.0)], Pen::solid(1.6, ACCENT))?;
+    canvas.text(&own, at(limit, to - 4.6), Align::Middle, Type::strong(8.6, ACCENT))?;
+    let unit = match numbers::unit(rule.regime) {
+        "ppm" => "ppm gluten (mg per kg)",
+        other => &format!("{other} gluten (ppm)"),
+    };
+    canvas.text(unit, at(WORDS, from + 7.6), Align::Start, NOTE)?;
+    canvas.text("log scale: equal steps multiply", at(WORDS, from + 17.2), Align::Start, NOTE)
+}
+
+fn row(
+    canvas: &mut Canvas<'_>,
+    package: &PackageResult,
+    rule: Rule,
+    scale: &Scale,
+    top: f64,
+    height: f64,
+    dense: bool,
+) -> Result<()> {
+    let middle = top + height / 2.0;
+    let codes = code_lines(&package.pair.package.package_code);
+    let lot = package.pair.package.lot.as_deref().filter(|_| !dense);
+    let lot = lot.map(|lot| format!("lot {lot}")).filter(|lot| style::text_width(lot, NOTE) <= 60.0);
+    let lines = codes.len() as f64 + if lot.is_some() { 1.0 } else { 0.0 };
+    let mut baseline = middle - lines * 9.8 / 2.0 + 7.6;
+    for code in &codes {
+        canvas.text(code, at(0.0, baseline), Align::Start, ROW)?;
+        baseline += 9.8;
+    }
+    if let Some(lot) = lot {
+        canvas.text(&lot, at(0.0, baseline), Align::Start, NOTE)?;
+    }
+    marks(canvas, package, rule, scale, middle)?;
+
+    let said = words::packages::agreement(package, rule);
+    let strong = !matches!(package.pair.state, PairState::Agree);
+    let head = if strong { ROW } else { Type::plain(8.8, INK) };
+    let width = style::text_width(&said.head, head);
+    if dense && WORDS + width + 5.0 + style::text_width(&said.detail, NOTE) <= WIDTH {
+        canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
+        canvas.text(&said.detail, at(WORDS + width + 5.0, middle + 3.0), Align::Start, NOTE)
+    } else {
+        let gap = if dense { 4.4 } else { 5.2 };
+        canvas.text(&said.head, at(WORDS, middle + 2.8 - gap), Align::Start, head)?;
+        canvas.text(&said.detail, at(WORDS, middle + 2.6 + gap), Align::Start, NOTE)
+    }
+}
+
+/// One reading's place on the ruler.
+struct Mark {
+    x: f64,
+    label: String,
+    kind: MarkKind,
+    over: bool,
+    used: bool,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum MarkKind {
+    InCell,
+    Below,
+    Number,
+    Above,
+}
+
+fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
+    let mark = |reading: Interval, used: bool| {
+        let kind = match (reading.as_below(), reading.as_number()) {
+            (Some(n), _) if scale.cell && n.same(Ppm(scale.start)) => MarkKind::InCell,
+            (Some(_), _) => MarkKind::Below,
+            (None, Some(_)) => MarkKind::Number,
+            (None, None) => MarkKind::Above,
+        };
+        let x = match kind {
+            MarkKind::InCell => 0.0,
+            MarkKind::Below => scale.x(reading.upper.unwrap_or(reading.lower).0) - RADIUS,
+            MarkKind::Number => scale.x(reading.lower.0),
+            MarkKind::Above => scale.x(reading.lower.0) + 0.75 * RADIUS,
+        };
+        Mark {
+            x,
+            label: numbers::interval(reading, rule.limit),
+            kind,
+            over: rule.limit.over(reading.lower) || (reading.lower_open && reading.lower.same(rule.limit.ppm)),
+            used,
+        }
+    };
+    let extractions = package.pair.extractions.iter();
+    let mut marks: Vec<Mark> = extractions
+        .filter_map(|paired| Some(mark(paired.extraction.outcome.reading()?, paired.usage == Usage::Used)))
+        .collect();
+    // Those in the cell share it evenly; three or more are drawn over one another rather than outside of it.
+    let in_cell = marks.iter().filter(|mark| mark.kind == MarkKind::InCell).count() as f64;
+    let room = CELL.1 - CELL.0 + 6.0;
+    let step = f64::min(15.2, (room - 12.0) / f64::max(in_cell - 1.0, 1.0));
+    let first = CELL.0 - 6.0 + room / 2.0 - step * (in_cell - 1.0) / 2.0;
+    let cell_marks = marks.iter_mut().filter(|mark| mark.kind == MarkKind::InCell);
+    for (index, mark) in cell_marks.enumerate() {
+        mark.x = first + step * index as f64;
+    }
+    marks.sort_by(|a, b| a.x.total_cmp(&b.x));
+    marks
+}
+
+fn marks(canvas: &mut Canvas<'_>, package: &PackageResult, rule: Rule, scale: &Scale, y: f64) -> Result<()> {
+    let marks = marks_of(package, rule, scale);
+    let used: Vec<&Mark> = marks.iter().filter(|mark| mark.used).collect();
+    if let (Some(first), Some(last)) = (used.first(), used.last())
+        && used.iter().any(|mark| mark.kind != MarkKind::InCell)
+        && used.len() > 1
+    {
+        let pen = if package.pair.state == PairState::Disagree {
+            Pen::dashed(1.5, INK, 3.0, 2.2)
+        } else {
+            Pen::solid(1.5, INK)
+        };
+        canvas.line(&[at(first.x, y), at(last.x, y)], pen)?;
+    }
+    labels(canvas, &marks, rule, scale, y)?;
+    for mark in &marks {
+        let (radius, pen) = if mark.used {
+            (RADIUS, Pen::solid(1.4, INK))
+        } else {
+            (3.0, Pen::solid(0.9, INK_3))
+        };
+        let place = at(mark.x, y);
+        match mark.kind {
+            MarkKind::InCell | MarkKind::Below => canvas.arrow(place, radius, Points::Left, false, pen)?,
+            MarkKind::Number => {
+                let fill = (mark.over && mark.used).then_some(INK);
+                canvas.circle(place, radius, fill, pen)?;
+            }
+            MarkKind::Above => canvas.arrow(place, radius, Points::Right, mark.over && mark.used, pen)?,
+        }
+    }
+    Ok(())
+}
+
+/// The outermost values, left and right of the marks; both on one side where a value would stand on the other side of
+/// the limit than its mark, or in the words at the row's end.
+fn labels(canvas: &mut Canvas<'_>, marks: &[Mark], rule: Rule, scale: &Scale, y: f64) -> Result<()> {
+    let on_scale: Vec<&Mark> = marks.iter().filter(|mark| mark.kind != MarkKind::InCell).collect();
+    let (Some(first), Some(last)) = (on_scale.first(), on_scale.last()) else {
+        return Ok(());
+    };
+    const GAP: f64 = 7.0;
+    let limit = scale.x(rule.limit.ppm.0);
+    let look = |mark: &Mark| if mark.used { VALUE } else { Type::plain(8.4, INK_3) };
+    let width = |text: &str| style::text_width(text, VALUE);
+    let cell_used = marks.iter().any(|mark| mark.kind == MarkKind::InCell);
+    let baseline = y + 3.0;
+    let right_end = last.x + GAP + width(&last.label);
+    let right_fits = right_end < WORDS - 4.0 && (last.over || last.x >= limit || right_end < limit - 2.0);
+    let left_fits = first.x - GAP - width(&first.label) > if cell_used || scale.cell { CELL.1 + 2.0 } else { 62.0 }
+        && (!first.over || first.x - GAP - width(&first.label) > limit + 1.0 || first.x <= limit);
+    let alone = on_scale.len() == 1;
+    let both = format!("{}, {}", first.label, last.label);
+    let (left, right) = match (alone, left_fits && !cell_used, right_fits) {
+        (true, _, true) => (None, Some(last.label.clone())),
+        (true, _, false) => (Some(first.label.clone()), None),
+        (false, true, true) => (Some(first.label.clone()), Some(last.label.clone())),
+        (false, _, false) => (Some(both), None),
+        (false, false, true) => (None, Some(both)),
+    };
+    if let Some(text) = left {
+        let end = first.x - GAP;
+        canvas.fill(at(end - width(&text) - 1.0, y - 5.0), at(end + 1.0, y + 5.0), back(end, limit))?;
+        canvas.text(&text, at(end, baseline), Align::End, look(first))?;
+    }
+    if let Some(text) = right {
+        let start = last.x + GAP;
+        canvas.fill(at(start - 1.0, y - 5.0), at(start + width(&text) + 1.0, y + 5.0), back(start, limit))?;
+        canvas.text(&text, at(start, baseline), Align::Start, look(last))?;
+    }
+    Ok(())
+}
+
+fn back(x: f64, limit: f64) -> plotters::style::RGBColor {
+    if x > limit { ZONE } else { PAPER }
+}

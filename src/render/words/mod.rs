@@ -1,1 +1,89 @@
-//! The sentences of the documents.
+//! The sentences of the documents: plain, exact, without blame; every count comes from the data.
+
+/// The limit in words, by regime.
+pub mod limit;
+
+/// The verdict: its words, its count, its sentence.
+pub mod verdict;
+
+/// What a result says, and what it does not.
+pub mod meaning;
+
+/// A package's extractions: how they agree, and what is to be noted of them.
+pub mod packages;
+
+/// What the label says.
+pub mod label;
+
+/// What passed between the programme and the maker.
+pub mod correspondence;
+
+/// How was tested and decided, and where the numbers come from.
+pub mod method;
+
+use crate::render::numbers::THIN;
+
+/// `1 package`, `3 packages`.
+pub fn counted(count: usize, one: &str, many: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { many })
+}
+
+/// `A`, `A and B`, `A, B and C`.
+pub fn listed<T: AsRef<str>>(items: &[T]) -> String {
+    let items: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
+    match items.as_slice() {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
+    }
+}
+
+/// A figure and its unit, kept together.
+pub fn with_unit(figure: &str, unit: &str) -> String {
+    format!("{figure}{THIN}{unit}")
+}
+
+/// The first letter in upper case.
+pub fn sentence_case(text: &str) -> String {
+    let mut letters = text.chars();
+    match letters.next() {
+        Some(first) => first.to_uppercase().chain(letters).collect(),
+        None => String::new(),
+    }
+}
+
+/// Places for a line to break in words that are longer than a column: an invisible space after every `most` letters.
+///
+/// Codes, lots and ingredient names come from outside, and none of them knows how wide a column is.
+pub fn breakable(text: &str, most: usize) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut run = 0;
+    for letter in text.chars() {
+        run = if letter.is_whitespace() || letter == '-' { 0 } else { run + 1 };
+        if run > most {
+            out.push('\u{200b}');
+            run = 1;
+        }
+        out.push(letter);
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lists_read_as_one_would_say_them() {
+        assert_eq!(listed::<&str>(&[]), "");
+        assert_eq!(listed(&["A"]), "A");
+        assert_eq!(listed(&["A", "B", "C"]), "A, B and C");
+        assert_eq!(counted(1, "package", "packages"), "1 package");
+    }
+
+    #[test]
+    fn only_words_that_are_too_long_get_a_place_to_break() {
+        assert_eq!(breakable("L31-0771 B", 9), "L31-0771 B");
+        assert_eq!(breakable("ABCDEFGH", 3), "ABC\u{200b}DEF\u{200b}GH");
+    }
+}

@@ -1,0 +1,133 @@
+//! The limit in words, by regime: what exactly reaching it means is part of every word.
+
+use crate::model::rule::{Limit, Regime, Rule};
+use crate::render::numbers;
+use crate::render::words::with_unit;
+
+/// The limit of one rule, in words.
+#[derive(Clone, Copy, Debug)]
+pub struct LimitWords {
+    regime: Regime,
+    limit: Limit,
+}
+
+impl LimitWords {
+    /// Of this rule.
+    pub fn of(rule: Rule) -> LimitWords {
+        LimitWords {
+            regime: rule.regime,
+            limit: rule.limit,
+        }
+    }
+
+    /// `ppm` or `mg/kg`.
+    pub fn unit(&self) -> &'static str {
+        numbers::unit(self.regime)
+    }
+
+    /// `20 ppm`.
+    pub fn figure(&self) -> String {
+        with_unit(&numbers::plain(self.limit.ppm), self.unit())
+    }
+
+    /// `20 parts per million (ppm)`.
+    pub fn in_full(&self) -> String {
+        let figure = numbers::plain(self.limit.ppm);
+        match self.unit() {
+            "ppm" => format!("{figure} parts per million (ppm)"),
+            _ => format!("{figure} milligrams in a kilogram (mg/kg)"),
+        }
+    }
+
+    /// `at or above 20 ppm`, or `above 20 mg/kg` where the limit itself is within it.
+    pub fn over(&self) -> String {
+        format!("{} {}", self.over_word(), self.figure())
+    }
+
+    /// `below 20 ppm`, or `at or below 20 mg/kg`.
+    pub fn within(&self) -> String {
+        format!("{} {}", self.within_word(), self.figure())
+    }
+
+    /// `at or above the limit`, or `above the limit`.
+    pub fn over_the_limit(&self) -> String {
+        format!("{} the limit", self.over_word())
+    }
+
+    /// `below the limit`, or `at or below the limit`.
+    pub fn within_the_limit(&self) -> String {
+        format!("{} the limit", self.within_word())
+    }
+
+    /// `at or above the limit of 20 parts per million (ppm)`.
+    pub fn over_in_full(&self) -> String {
+        format!("{} the limit of {}", self.over_word(), self.in_full())
+    }
+
+    fn over_word(&self) -> &'static str {
+        if self.limit.passes { "above" } else { "at or above" }
+    }
+
+    fn within_word(&self) -> &'static str {
+        if self.limit.passes { "at or below" } else { "below" }
+    }
+
+    /// Where the limit is written, in a sentence.
+    pub fn source(&self) -> String {
+        let claim = "a food sold as gluten-free";
+        match self.regime {
+            Regime::Us => format!("The limit is that of 21 CFR 101.91: {claim} has less than {}.", self.figure()),
+            Regime::Codex => format!("The limit is that of Codex standard CXS 118: {claim} has no more than {}.", self.figure()),
+            Regime::Eu => format!("The limit is that of Regulation (EU) No 828/2014: {claim} has no more than {}.", self.figure()),
+            Regime::Uk => format!(
+                "The limit is that of Regulation (EU) No 828/2014 as kept in UK law: {claim} has no more than {}.",
+                self.figure()
+            ),
+            Regime::Canada => format!(
+                "The limit is Health Canada’s for cross-contact under B.24.018 of the Food and Drug Regulations: no more than {}.",
+                self.figure()
+            ),
+            Regime::Argentina => format!("The limit is that of Resolución Conjunta 32/2023: {claim} has at most {}.", self.figure()),
+            Regime::Chile => format!(
+                "The limit is that of article 518 of the Reglamento Sanitario de los Alimentos: {claim} has no more than {}.",
+                self.figure()
+            ),
+            Regime::AuNz => format!(
+                "Standard 1.2.7 of the Food Standards Code asks for no detectable gluten; the test detects from {} on.",
+                self.figure()
+            ),
+            Regime::Custom => format!("The limit is the programme’s own: a food that keeps it has {}.", self.within()),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::ppm::Ppm;
+    use crate::model::rule::Decision;
+
+    fn said(regime: Regime) -> LimitWords {
+        LimitWords::of(Rule {
+            regime,
+            limit: regime.limit().unwrap_or(Limit { ppm: Ppm(20.0), passes: false }),
+            decision: Decision::Simple,
+        })
+    }
+
+    #[test]
+    fn the_words_follow_what_reaching_the_limit_means() {
+        assert_eq!(said(Regime::Us).over(), "at or above 20\u{202f}ppm");
+        assert_eq!(said(Regime::Us).within(), "below 20\u{202f}ppm");
+        assert_eq!(said(Regime::Eu).over(), "above 20\u{202f}mg/kg");
+        assert_eq!(said(Regime::Eu).within(), "at or below 20\u{202f}mg/kg");
+        assert_eq!(said(Regime::AuNz).over(), "at or above 3\u{202f}mg/kg");
+    }
+
+    #[test]
+    fn every_regime_names_its_source() {
+        for (regime, _) in Regime::ALL {
+            assert!(said(*regime).source().contains(&said(*regime).figure()), "{regime:?}");
+        }
+    }
+}

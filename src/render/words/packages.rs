@@ -1,0 +1,178 @@
+//! A package's extractions in words: how they agree, and what is to be noted of them.
+
+use crate::model::extraction::{Extraction, Outcome};
+use crate::model::package::{PackageResult, ResultKind};
+use crate::model::pair::{PairState, PairedExtraction, Usage};
+use crate::model::rule::Rule;
+use crate::render::numbers;
+use crate::render::words::limit::LimitWords;
+use crate::render::words::{counted, listed, sentence_case};
+
+/// How a package's extractions agree: a word, and what it rests on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Agreement {
+    /// `Agree`, `Disagree`, `One extraction only`.
+    pub head: String,
+    /// `3.3 apart, 12.7 allowed`.
+    pub detail: String,
+}
+
+/// How a package's extractions agree.
+pub fn agreement(package: &PackageResult, rule: Rule) -> Agreement {
+    let said = |head: &str, detail: String| Agreement {
+        head: head.to_owned(),
+        detail,
+    };
+    let usable = package.pair.usable().count();
+    let reported = package.pair.extractions.len();
+    match package.pair.state {
+        PairState::Agree => said("Agree", apart(package, rule)),
+        PairState::Disagree => said("Disagree", apart(package, rule)),
+        PairState::Missing if reported == 0 => said("No result", "nothing reported yet".to_owned()),
+        PairState::Missing => said("No result", "the lab reported none".to_owned()),
+        PairState::Incomplete => {
+            let head = match usable {
+                0 => "No sound extraction".to_owned(),
+                1 => "One extraction only".to_owned(),
+                n => format!("{n} extractions only"),
+            };
+            said(&head, what_is_lacking(&package.pair.extractions, usable))
+        }
+    }
+}
+
+fn apart(package: &PackageResult, rule: Rule) -> String {
+    if let ResultKind::Below { upper } = package.result {
+        let all = if package.pair.usable().count() == 2 { "both" } else { "all" };
+        return format!("{all} below {}", numbers::plain(upper));
+    }
+    let Some(comparison) = &package.pair.comparison else {
+        return String::new();
+    };
+    let numbers::Apart { gap, allowed } = numbers::apart(comparison);
+    let least = if has_bounds(package) { "at least " } else { "" };
+    let n = package.pair.usable().count();
+    let over = if n > 2 { format!("{n}: ") } else { String::new() };
+    let _ = rule;
+    format!("{over}{least}{gap} apart, {allowed} allowed")
+}
+
+/// Whether any reading that counts is a bound, so that the gap is the least there can be.
+pub fn has_bounds(package: &PackageResult) -> bool {
+    let mut readings = package.pair.usable().filter_map(|extraction| extraction.outcome.reading());
+    readings.any(|reading| reading.as_number().is_none())
+}
+
+fn what_is_lacking(extractions: &[PairedExtraction], usable: usize) -> String {
+    let any = |wanted: fn(&Usage) -> bool| extractions.iter().any(|paired| wanted(&paired.usage));
+    if any(|usage| matches!(usage, Usage::InConflict)) {
+        "two reports differ".to_owned()
+    } else if any(|usage| matches!(usage, Usage::Excluded { .. })) {
+        "the other was set aside".to_owned()
+    } else if any(|usage| matches!(usage, Usage::NoReading)) {
+        "the other has no readable result".to_owned()
+    } else if usable == 1 {
+        "the second was not reported".to_owned()
+    } else {
+        "more are asked for".to_owned()
+    }
+}
+
+/// What a reader of the table must know beyond its figures.
+pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
+    let mut notes: Vec<String> = packages.iter().flat_map(|package| notes_of(package, rule)).collect();
+    if let Some(note) = gliadin_note(packages, rule) {
+        notes.push(note);
+    }
+    if let Some(note) = wells_note(packages) {
+        notes.push(note);
+    }
+    notes
+}
+
+fn notes_of(package: &PackageResult, rule: Rule) -> Vec<String> {
+    let code = &package.pair.package.package_code;
+    let limit = LimitWords::of(rule);
+    let mut notes = Vec::new();
+    if package.straddles_limit {
+        notes.push(format!(
+            "{code}: its extractions agree, but stand on both sides of the limit. Their mean decides: {}.",
+            numbers::result(&package.result, rule.limit)
+        ));
+    }
+    if let ResultKind::Range { .. } = package.result
+        && package.pair.state == PairState::Agree
+    {
+        notes.push(format!(
+            "{code}: at least one extraction is a bound, not a number, so that the result is a range."
+        ));
+    }
+    for paired in &package.pair.extractions {
+        notes.extend(unused_note(code, paired, &limit, rule));
+    }
+    notes
+}
+
+fn unused_note(code: &str, paired: &PairedExtraction, limit: &LimitWords, rule: Rule) -> Option<String> {
+    let extraction = &paired.extraction;
+    let which = format!("{code}, extraction {}", extraction.number);
+    match &paired.usage {
+        Usage::Used => None,
+        Usage::Excluded { reason, by } => {
+            Some(format!("{which}: set aside by {by}. {}", full_stop(&sentence_case(reason.trim()))))
+        }
+        Usage::InConflict => Some(format!(
+            "{which}: the lab’s reports differ, so that neither is used. {} says {}{}.",
+            file_name(extraction),
+            said(extraction, rule),
+            if extraction.outcome.reading().is_some() { format!(" {}", limit.unit()) } else { String::new() }
+        )),
+        Usage::NoReading => match extraction.outcome {
+            Outcome::NotReported => Some(format!("{which}: the lab gave a row without a result{}.", quoted(extraction))),
+            _ => Some(format!("{which}: what the lab reported{} reads as no result.", quoted(extraction))),
+        },
+    }
+}
+
+fn said(extraction: &Extraction, rule: Rule) -> String {
+    match extraction.outcome.reading() {
+        Some(reading) => numbers::interval(reading, rule.limit),
+        None => format!("“{}”", extraction.reported),
+    }
+}
+
+fn quoted(extraction: &Extraction) -> String {
+    let text = extraction.reported.trim();
+    if text.is_empty() { String::new() } else { format!(" (“{text}”)") }
+}
+
+fn full_stop(text: &str) -> String {
+    if text.ends_with(['.', '!', '?']) { text.to_owned() } else { format!("{text}.") }
+}
+
+/// The name of a file without its folders.
+pub fn file_name(extraction: &Extraction) -> &str {
+    let path = extraction.source.file.path.as_str();
+    path.rsplit('/').next().unwrap_or(path)
+}
+
+fn gliadin_note(packages: &[PackageResult], rule: Rule) -> Option<String> {
+    let from_gliadin = packages.iter().filter(|package| package.pair.usable().any(|extraction| extraction.from_gliadin));
+    let codes: Vec<&str> = from_gliadin.map(|package| package.pair.package.package_code.as_str()).collect();
+    let of = match codes.len() {
+        0 => return None,
+        n if n == packages.len() => String::new(),
+        n if n <= 4 => format!(" of {}", listed(&codes)),
+        n => format!(" of {}", counted(n, "package", "packages")),
+    };
+    let unit = LimitWords::of(rule).unit();
+    Some(format!(
+        "The lab reported gliadin. The figures{of} here are twice the reported ones: gluten in {unit}, as Codex CXS 118 counts it."
+    ))
+}
+
+fn wells_note(packages: &[PackageResult]) -> Option<String> {
+    let mut usable = packages.iter().flat_map(|package| package.pair.usable());
+    let averaged = usable.any(|extraction| extraction.reported.contains(" | "));
+    averaged.then(|| "Where the lab read an extraction in several wells, their mean is the extraction’s figure.".to_owned())
+}

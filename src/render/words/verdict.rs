@@ -1,0 +1,229 @@
+//! The verdict: its words, the count below them, and the sentence beside it.
+
+use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::model::pair::{Pair, PairState};
+use crate::model::rule::{Decision, Rule};
+use crate::model::verdict::{Grade, ProductVerdict, Verdict};
+use crate::render::numbers;
+use crate::render::words::limit::LimitWords;
+use crate::render::words::{counted, listed, sentence_case, with_unit};
+
+/// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
+pub fn words(verdict: Verdict, rule: Rule) -> String {
+    let limit = LimitWords::of(rule);
+    match verdict {
+        Verdict::OverLimit => sentence_case(&limit.over()),
+        Verdict::WithinLimit(_) => sentence_case(&limit.within()),
+        Verdict::NoVerdict => "No verdict".to_owned(),
+    }
+}
+
+/// How many packages the verdict rests on.
+pub fn count(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
+    let limit = LimitWords::of(rule);
+    let packages = &product.packages;
+    let n = counted(packages.len(), "package", "packages");
+    match product.verdict {
+        Verdict::OverLimit => {
+            format!("{} of {n} tested {}.", with_standing(packages, Standing::Over).count(), limit.over_the_limit())
+        }
+        Verdict::WithinLimit(_) if packages.len() == 1 => format!("The 1 package tested {}.", limit.within_the_limit()),
+        Verdict::WithinLimit(_) => format!("All {n} tested {}.", limit.within_the_limit()),
+        Verdict::NoVerdict => undecided_count(packages, asked_for),
+    }
+}
+
+fn undecided_count(packages: &[PackageResult], asked_for: usize) -> String {
+    let n = counted(packages.len(), "package", "packages");
+    let unresolved = with_standing(packages, Standing::Unresolved).count();
+    let inconclusive = with_standing(packages, Standing::Inconclusive).count();
+    if unresolved > 0 {
+        let verb = if unresolved == 1 { "has" } else { "have" };
+        format!("{unresolved} of {n} {verb} no result that decides.")
+    } else if inconclusive > 0 {
+        let verb = if inconclusive == 1 { "is" } else { "are" };
+        format!("{inconclusive} of {n} {verb} too close to the limit to call.")
+    } else if packages.len() < asked_for {
+        format!("{} of {asked_for} packages have a result.", packages.len())
+    } else {
+        "The test can’t decide for this kind of food.".to_owned()
+    }
+}
+
+fn with_standing(packages: &[PackageResult], standing: Standing) -> impl Iterator<Item = &PackageResult> {
+    packages.iter().filter(move |package| package.standing == standing)
+}
+
+/// The sentence beside the verdict.
+pub fn sentence(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
+    match product.verdict {
+        Verdict::OverLimit => over(product, rule),
+        Verdict::WithinLimit(Grade::BelowQuantification) => none_measured(product, rule),
+        Verdict::WithinLimit(Grade::Quantified) => measured_within(product, rule),
+        Verdict::NoVerdict => undecided(product, rule, asked_for),
+    }
+}
+
+fn over(product: &ProductVerdict, rule: Rule) -> String {
+    let limit = LimitWords::of(rule);
+    let packages: Vec<&PackageResult> = with_standing(&product.packages, Standing::Over).collect();
+    let enough = format!("One package {} is enough for this verdict.", limit.over_in_full());
+    let [package] = packages.as_slice() else {
+        return format!("{} packages tested {}. {enough}", packages.len(), limit.over_the_limit());
+    };
+    let figure = numbers::result(&package.result, rule.limit);
+    let measured = match package.result {
+        ResultKind::Range { .. } if package.pair.state == PairState::Disagree => {
+            format!(
+                "The extractions of one package ({}) differ too much to give one figure, but they put it {}.",
+                package.pair.package.package_code,
+                limit.over_the_limit()
+            )
+        }
+        ResultKind::Range { upper: None, .. } => {
+            format!("One package measured more than {}.", with_unit(figure.trim_start_matches('>'), limit.unit()))
+        }
+        ResultKind::Range { .. } => {
+            format!("One package measured {}.", with_unit(&figure.replace('–', " to "), limit.unit()))
+        }
+        _ => format!("One package measured {}.", with_unit(&figure, limit.unit())),
+    };
+    format!("{measured} {enough}")
+}
+
+fn none_measured(product: &ProductVerdict, rule: Rule) -> String {
+    let limit = LimitWords::of(rule);
+    let bound = with_unit(&numbers::plain(highest_bound(&product.packages)), limit.unit());
+    format!(
+        "No package had enough gluten to measure: every result was below {bound}. The limit for this claim is {}.",
+        limit.in_full()
+    )
+}
+
+/// The largest "below n" among package results that are that.
+pub fn highest_bound(packages: &[PackageResult]) -> crate::model::ppm::Ppm {
+    let bounds = packages.iter().filter_map(|package| match package.result {
+        ResultKind::Below { upper } => Some(upper),
+        _ => None,
+    });
+    bounds.fold(crate::model::ppm::Ppm::ZERO, |most, bound| most.max(bound))
+}
+
+fn measured_within(product: &ProductVerdict, rule: Rule) -> String {
+    let limit = LimitWords::of(rule);
+    let n = product.packages.len();
+    let below = with_standing(&product.packages, Standing::BelowQuantification).count();
+    let measured = n - below;
+    let where_measured = match (measured, n) {
+        (1, 1) => "Gluten was measured in the one package".to_owned(),
+        (k, n) if k == n => format!("Gluten was measured in all {n} packages"),
+        (k, n) => format!("Gluten was measured in {k} of the {n} packages"),
+    };
+    let each = if measured == 1 { "" } else { "each time " };
+    let others = match below {
+        0 => String::new(),
+        1 => format!(" In the other it was below {}.", bound_words(product, limit)),
+        _ => format!(" In the others it was below {}.", bound_words(product, limit)),
+    };
+    format!(
+        "{where_measured}, {each}{} of {}.{others}",
+        limit.within_the_limit(),
+        limit.in_full()
+    )
+}
+
+fn bound_words(product: &ProductVerdict, limit: LimitWords) -> String {
+    with_unit(&numbers::plain(highest_bound(&product.packages)), limit.unit())
+}
+
+fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
+    let limit = LimitWords::of(rule);
+    let mut causes = causes(&product.packages, rule);
+    let tested = product.packages.len();
+    if tested < asked_for {
+        causes.push(format!("only {tested} of {asked_for} packages were tested"));
+    }
+    let why_not = product.method_unfit.as_deref().map(|unfit| sentence_case(unfit.trim()));
+    if causes.is_empty() {
+        let why_not = why_not.unwrap_or_else(|| product.reasons.join(" "));
+        return format!("The results can’t show on which side of the limit of {} this food is. {why_not}", limit.in_full());
+    }
+    let method = why_not.map(|why_not| format!(" {why_not}")).unwrap_or_default();
+    format!(
+        "We can’t say on which side of the limit of {} this product is: {}.{method}",
+        limit.in_full(),
+        listed(&causes)
+    )
+}
+
+/// Why packages have no result that decides, one cause a kind, with the packages it holds for.
+fn causes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
+    let mut by_cause: Vec<(Cause, Vec<&str>)> = Vec::new();
+    for package in packages {
+        let Some(cause) = cause(package) else { continue };
+        let code = package.pair.package.package_code.as_str();
+        match by_cause.iter_mut().find(|(known, _)| *known == cause) {
+            Some((_, codes)) => codes.push(code),
+            None => by_cause.push((cause, vec![code])),
+        }
+    }
+    let said = |(cause, codes): &(Cause, Vec<&str>)| cause.said(codes, rule);
+    by_cause.iter().map(said).collect()
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Cause {
+    Disagree,
+    Incomplete,
+    Missing,
+    OpenBound,
+    TooClose,
+}
+
+fn cause(package: &PackageResult) -> Option<Cause> {
+    match (package.standing, package.pair.state) {
+        (Standing::Inconclusive, _) => Some(Cause::TooClose),
+        (Standing::Unresolved, PairState::Disagree) => Some(Cause::Disagree),
+        (Standing::Unresolved, PairState::Incomplete) => Some(Cause::Incomplete),
+        (Standing::Unresolved, PairState::Missing) => Some(Cause::Missing),
+        (Standing::Unresolved, PairState::Agree) => Some(Cause::OpenBound),
+        _ => None,
+    }
+}
+
+impl Cause {
+    fn said(self, codes: &[&str], rule: Rule) -> String {
+        let of = named(codes);
+        let (has, is) = if codes.len() == 1 { ("has", "is") } else { ("have", "are") };
+        match self {
+            Cause::Disagree => format!("the extractions of {of} disagree"),
+            Cause::Incomplete => format!("{of} {has} fewer sound extractions than the rule asks for"),
+            Cause::Missing => format!("no result has come for {of}"),
+            Cause::OpenBound => format!("the result of {of} may lie on either side"),
+            Cause::TooClose => match rule.decision {
+                Decision::Guarded { relative_expanded_uncertainty } => format!(
+                    "{of} {is} closer to it than the test’s uncertainty ({}{}%)",
+                    numbers::percent(relative_expanded_uncertainty),
+                    numbers::THIN
+                ),
+                Decision::Simple => format!("{of} {is} too close to it"),
+            },
+        }
+    }
+}
+
+fn named(codes: &[&str]) -> String {
+    match codes {
+        [one] => format!("package {one}"),
+        few if few.len() <= 4 => format!("packages {}", listed(few)),
+        many => format!("{} packages", many.len()),
+    }
+}
+
+/// The highest single reading that is over the limit, as printed; so that no verdict never hides one.
+pub fn highest_over(pairs: &[&Pair], rule: Rule) -> Option<String> {
+    let readings = pairs.iter().flat_map(|pair| pair.usable()).filter_map(|extraction| extraction.outcome.reading());
+    let over = readings.filter(|reading| rule.limit.over(reading.lower));
+    let highest = over.max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
+    Some(numbers::interval(highest, rule.limit))
+}
