@@ -15,7 +15,7 @@ use typst::foundations::Bytes;
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
-use typst::{Library, LibraryExt};
+use typst::{Feature, Library, LibraryExt};
 use walkdir::WalkDir;
 
 /// The folder of a programme that replaces built-in templates.
@@ -102,7 +102,12 @@ impl Engine {
             }
         }
         Ok(Engine {
-            library: LazyHash::new(Library::default()),
+            // Row headers in tables are still behind this flag.
+            library: LazyHash::new(
+                Library::builder()
+                    .with_features([Feature::A11yExtras].into_iter().collect())
+                    .build(),
+            ),
             book: LazyHash::new(FontBook::from_fonts(&fonts)),
             fonts,
             sources,

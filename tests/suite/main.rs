@@ -4,3 +4,5 @@ mod demo;
 mod gather;
 mod judge;
 mod make_ods;
+mod render;
+mod sample;

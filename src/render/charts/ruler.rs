@@ -9,7 +9,8 @@ use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::charts::style::{
-    self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, INK_3, PAPER, Pen, Points, Type, WIDTH, ZONE, at,
+    self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, INK_3, PAPER, Pen, Points, Type,
+    WIDTH, ZONE, at,
 };
 use crate::render::{numbers, words};
 use anyhow::Result;
@@ -35,7 +36,9 @@ pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<String>> {
     let scale = Scale::of(packages, rule);
     let dense = packages.len() > 3;
     let pictures = packages.chunks(PACKAGES_PER_PICTURE);
-    pictures.map(|part| picture(part, rule, &scale, dense)).collect()
+    pictures
+        .map(|part| picture(part, rule, &scale, dense))
+        .collect()
 }
 
 /// The log scale: from a round figure below all measured ones and the limit, to one above them.
@@ -50,15 +53,26 @@ impl Scale {
     /// The scale that holds all readings of these packages.
     pub fn of(packages: &[PackageResult], rule: Rule) -> Scale {
         let readings: Vec<Interval> = packages.iter().flat_map(readings).collect();
-        let lowest = |least: f64, reading: &Interval| least.min(reading.as_below().unwrap_or(reading.lower).0);
-        let highest = |most: f64, reading: &Interval| most.max(reading.upper.unwrap_or(reading.lower).0);
+        let lowest = |least: f64, reading: &Interval| {
+            least.min(reading.as_below().unwrap_or(reading.lower).0)
+        };
+        let highest =
+            |most: f64, reading: &Interval| most.max(reading.upper.unwrap_or(reading.lower).0);
         let limit = rule.limit.ppm.0;
         let least = readings.iter().fold(5.0_f64, lowest);
         // The limit needs room on both sides: at the very end of the scale its two sides would not show.
         let start = round_down(if limit <= least { limit * 0.8 } else { least });
         let most = readings.iter().fold(limit * 2.0, highest);
-        let end = if most * 1.2 > 100.0 { round_up(most * 1.2) } else { 100.0 };
-        let below: Vec<f64> = readings.iter().filter_map(|reading| reading.as_below()).map(|n| n.0).collect();
+        let end = if most * 1.2 > 100.0 {
+            round_up(most * 1.2)
+        } else {
+            100.0
+        };
+        let below: Vec<f64> = readings
+            .iter()
+            .filter_map(|reading| reading.as_below())
+            .map(|n| n.0)
+            .collect();
         Scale {
             start,
             end,
@@ -68,7 +82,11 @@ impl Scale {
 
     /// Its first and last figure in words.
     pub fn words(&self) -> String {
-        format!("{} to {}", numbers::plain(Ppm(self.start)), numbers::plain(Ppm(self.end)))
+        format!(
+            "{} to {}",
+            numbers::plain(Ppm(self.start)),
+            numbers::plain(Ppm(self.end))
+        )
     }
 
     fn x(&self, figure: f64) -> f64 {
@@ -78,7 +96,10 @@ impl Scale {
 
     /// The figures that stand at a tick with a number: 1, 2 and 5 times each power of ten.
     fn numbered(&self) -> Vec<f64> {
-        self.ticks().into_iter().filter(|tick| [1.0, 2.0, 5.0].contains(&leading(*tick))).collect()
+        self.ticks()
+            .into_iter()
+            .filter(|tick| [1.0, 2.0, 5.0].contains(&leading(*tick)))
+            .collect()
     }
 
     fn ticks(&self) -> Vec<f64> {
@@ -100,12 +121,20 @@ fn leading(figure: f64) -> f64 {
 
 fn round_down(figure: f64) -> f64 {
     let decade = 10_f64.powi((figure * 1.000_001).max(1e-6).log10().floor() as i32);
-    [5.0, 2.0].into_iter().map(|i| i * decade).find(|round| *round <= figure * 1.000_001).unwrap_or(decade)
+    [5.0, 2.0]
+        .into_iter()
+        .map(|i| i * decade)
+        .find(|round| *round <= figure * 1.000_001)
+        .unwrap_or(decade)
 }
 
 fn round_up(figure: f64) -> f64 {
     let decade = 10_f64.powi(figure.log10().floor() as i32);
-    [1.0, 2.0, 5.0].into_iter().map(|i| i * decade).find(|round| *round >= figure).unwrap_or(10.0 * decade)
+    [1.0, 2.0, 5.0]
+        .into_iter()
+        .map(|i| i * decade)
+        .find(|round| *round >= figure)
+        .unwrap_or(10.0 * decade)
 }
 
 fn readings(package: &PackageResult) -> impl Iterator<Item = Interval> + '_ {
@@ -114,7 +143,10 @@ fn readings(package: &PackageResult) -> impl Iterator<Item = Interval> + '_ {
 }
 
 fn picture(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -> Result<String> {
-    let heights: Vec<f64> = packages.iter().map(|package| row_height(package, dense)).collect();
+    let heights: Vec<f64> = packages
+        .iter()
+        .map(|package| row_height(package, dense))
+        .collect();
     let bottom = HEAD + heights.iter().sum::<f64>();
     style::draw(WIDTH, bottom + FOOT, |canvas| {
         ground(canvas, rule, scale, bottom)?;
@@ -144,7 +176,11 @@ fn code_lines(code: &str) -> Vec<String> {
     for piece in code.split_inclusive(['-', '.', '_']) {
         for letter in std::iter::once(piece.to_owned()).flat_map(|piece| {
             let fits = style::text_width(&piece, ROW) <= ROOM;
-            if fits { vec![piece] } else { piece.chars().map(String::from).collect() }
+            if fits {
+                vec![piece]
+            } else {
+                piece.chars().map(String::from).collect()
+            }
         }) {
             let last = lines.last_mut().expect("it starts with one line");
             if !last.is_empty() && style::text_width(&format!("{last}{letter}"), ROW) > ROOM {
@@ -168,7 +204,12 @@ fn ground(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, bottom: f64) -> Re
     let flag = format!("Limit {}", said.figure());
     let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
     canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
-    canvas.text(&flag, at(limit, 16.0), Align::Middle, Type::strong(8.8, PAPER))?;
+    canvas.text(
+        &flag,
+        at(limit, 16.0),
+        Align::Middle,
+        Type::strong(8.8, PAPER),
+    )?;
     canvas.line(&[at(limit, 20.0), at(limit, HEAD)], Pen::solid(1.6, ACCENT))?;
 
     let cell_words = "too little to measure";
@@ -189,9 +230,18 @@ fn ground(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, bottom: f64) -> Re
     Ok(())
 }
 
-fn limit_line(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64, bottom: f64) -> Result<()> {
+fn limit_line(
+    canvas: &mut Canvas<'_>,
+    rule: Rule,
+    scale: &Scale,
+    top: f64,
+    bottom: f64,
+) -> Result<()> {
     let limit = scale.x(rule.limit.ppm.0);
-    canvas.line(&[at(limit, top), at(limit, bottom)], Pen::solid(1.6, ACCENT))
+    canvas.line(
+        &[at(limit, top), at(limit, bottom)],
+        Pen::solid(1.6, ACCENT),
+    )
 }
 
 /// The scale itself, drawn as a rule.
@@ -203,7 +253,12 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
         let middle = (CELL.0 - 6.0 + CELL.1) / 2.0;
         let label = format!("<{}", numbers::plain(Ppm(scale.start)));
         canvas.line(&[at(middle, from), at(middle, from + 4.0)], outline)?;
-        canvas.text(&label, at(middle, to - 6.0), Align::Middle, Type::strong(8.6, INK))?;
+        canvas.text(
+            &label,
+            at(middle, to - 6.0),
+            Align::Middle,
+            Type::strong(8.6, INK),
+        )?;
     }
     canvas.frame(at(SCALE.0 - 10.0, from), at(ZONE_END, to), outline)?;
     let limit = scale.x(rule.limit.ppm.0);
@@ -212,7 +267,10 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
     let own_half = style::text_width(&own, Type::strong(8.6, ACCENT)) / 2.0 + 3.0;
     for tick in scale.ticks() {
         let x = scale.x(tick);
-        let numbered = scale.numbered().iter().any(|figure| Ppm(*figure).same(Ppm(tick)));
+        let numbered = scale
+            .numbered()
+            .iter()
+            .any(|figure| Ppm(*figure).same(Ppm(tick)));
         let length = if numbered { 7.0 } else { 4.0 };
         canvas.line(&[at(x, from), at(x, from + length)], Pen::solid(0.7, INK))?;
         let label = numbers::plain(Ppm(tick));
@@ -223,14 +281,27 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
             free_from = x + half + 3.0;
         }
     }
-    canvas.line(&[at(limit, from - 1.0), at(limit, from + 7.0)], Pen::solid(1.6, ACCENT))?;
-    canvas.text(&own, at(limit, to - 4.6), Align::Middle, Type::strong(8.6, ACCENT))?;
+    canvas.line(
+        &[at(limit, from - 1.0), at(limit, from + 7.0)],
+        Pen::solid(1.6, ACCENT),
+    )?;
+    canvas.text(
+        &own,
+        at(limit, to - 4.6),
+        Align::Middle,
+        Type::strong(8.6, ACCENT),
+    )?;
     let unit = match numbers::unit(rule.regime) {
         "ppm" => "ppm gluten (mg per kg)",
         other => &format!("{other} gluten (ppm)"),
     };
     canvas.text(unit, at(WORDS, from + 7.6), Align::Start, NOTE)?;
-    canvas.text("log scale: equal steps multiply", at(WORDS, from + 17.2), Align::Start, NOTE)
+    canvas.text(
+        "log scale: equal steps multiply",
+        at(WORDS, from + 17.2),
+        Align::Start,
+        NOTE,
+    )
 }
 
 fn row(
@@ -245,7 +316,9 @@ fn row(
     let middle = top + height / 2.0;
     let codes = code_lines(&package.pair.package.package_code);
     let lot = package.pair.package.lot.as_deref().filter(|_| !dense);
-    let lot = lot.map(|lot| format!("lot {lot}")).filter(|lot| style::text_width(lot, NOTE) <= 60.0);
+    let lot = lot
+        .map(|lot| format!("lot {lot}"))
+        .filter(|lot| style::text_width(lot, NOTE) <= 60.0);
     let lines = codes.len() as f64 + if lot.is_some() { 1.0 } else { 0.0 };
     let mut baseline = middle - lines * 9.8 / 2.0 + 7.6;
     for code in &codes {
@@ -263,11 +336,26 @@ fn row(
     let width = style::text_width(&said.head, head);
     if dense && WORDS + width + 5.0 + style::text_width(&said.detail, NOTE) <= WIDTH {
         canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
-        canvas.text(&said.detail, at(WORDS + width + 5.0, middle + 3.0), Align::Start, NOTE)
+        canvas.text(
+            &said.detail,
+            at(WORDS + width + 5.0, middle + 3.0),
+            Align::Start,
+            NOTE,
+        )
     } else {
         let gap = if dense { 4.4 } else { 5.2 };
-        canvas.text(&said.head, at(WORDS, middle + 2.8 - gap), Align::Start, head)?;
-        canvas.text(&said.detail, at(WORDS, middle + 2.6 + gap), Align::Start, NOTE)
+        canvas.text(
+            &said.head,
+            at(WORDS, middle + 2.8 - gap),
+            Align::Start,
+            head,
+        )?;
+        canvas.text(
+            &said.detail,
+            at(WORDS, middle + 2.6 + gap),
+            Align::Start,
+            NOTE,
+        )
     }
 }
 
@@ -306,20 +394,31 @@ fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
             x,
             label: numbers::interval(reading, rule.limit),
             kind,
-            over: rule.limit.over(reading.lower) || (reading.lower_open && reading.lower.same(rule.limit.ppm)),
+            over: rule.limit.over(reading.lower)
+                || (reading.lower_open && reading.lower.same(rule.limit.ppm)),
             used,
         }
     };
     let extractions = package.pair.extractions.iter();
     let mut marks: Vec<Mark> = extractions
-        .filter_map(|paired| Some(mark(paired.extraction.outcome.reading()?, paired.usage == Usage::Used)))
+        .filter_map(|paired| {
+            Some(mark(
+                paired.extraction.outcome.reading()?,
+                paired.usage == Usage::Used,
+            ))
+        })
         .collect();
     // Those in the cell share it evenly; three or more are drawn over one another rather than outside of it.
-    let in_cell = marks.iter().filter(|mark| mark.kind == MarkKind::InCell).count() as f64;
+    let in_cell = marks
+        .iter()
+        .filter(|mark| mark.kind == MarkKind::InCell)
+        .count() as f64;
     let room = CELL.1 - CELL.0 + 6.0;
     let step = f64::min(15.2, (room - 12.0) / f64::max(in_cell - 1.0, 1.0));
     let first = CELL.0 - 6.0 + room / 2.0 - step * (in_cell - 1.0) / 2.0;
-    let cell_marks = marks.iter_mut().filter(|mark| mark.kind == MarkKind::InCell);
+    let cell_marks = marks
+        .iter_mut()
+        .filter(|mark| mark.kind == MarkKind::InCell);
     for (index, mark) in cell_marks.enumerate() {
         mark.x = first + step * index as f64;
     }
@@ -327,7 +426,13 @@ fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
     marks
 }
 
-fn marks(canvas: &mut Canvas<'_>, package: &PackageResult, rule: Rule, scale: &Scale, y: f64) -> Result<()> {
+fn marks(
+    canvas: &mut Canvas<'_>,
+    package: &PackageResult,
+    rule: Rule,
+    scale: &Scale,
+    y: f64,
+) -> Result<()> {
     let marks = marks_of(package, rule, scale);
     let used: Vec<&Mark> = marks.iter().filter(|mark| mark.used).collect();
     if let (Some(first), Some(last)) = (used.first(), used.last())
@@ -350,12 +455,16 @@ fn marks(canvas: &mut Canvas<'_>, package: &PackageResult, rule: Rule, scale: &S
         };
         let place = at(mark.x, y);
         match mark.kind {
-            MarkKind::InCell | MarkKind::Below => canvas.arrow(place, radius, Points::Left, false, pen)?,
+            MarkKind::InCell | MarkKind::Below => {
+                canvas.arrow(place, radius, Points::Left, false, pen)?
+            }
             MarkKind::Number => {
                 let fill = (mark.over && mark.used).then_some(INK);
                 canvas.circle(place, radius, fill, pen)?;
             }
-            MarkKind::Above => canvas.arrow(place, radius, Points::Right, mark.over && mark.used, pen)?,
+            MarkKind::Above => {
+                canvas.arrow(place, radius, Points::Right, mark.over && mark.used, pen)?
+            }
         }
     }
     Ok(())
@@ -363,20 +472,41 @@ fn marks(canvas: &mut Canvas<'_>, package: &PackageResult, rule: Rule, scale: &S
 
 /// The outermost values, left and right of the marks; both on one side where a value would stand on the other side of
 /// the limit than its mark, or in the words at the row's end.
-fn labels(canvas: &mut Canvas<'_>, marks: &[Mark], rule: Rule, scale: &Scale, y: f64) -> Result<()> {
-    let on_scale: Vec<&Mark> = marks.iter().filter(|mark| mark.kind != MarkKind::InCell).collect();
+fn labels(
+    canvas: &mut Canvas<'_>,
+    marks: &[Mark],
+    rule: Rule,
+    scale: &Scale,
+    y: f64,
+) -> Result<()> {
+    let on_scale: Vec<&Mark> = marks
+        .iter()
+        .filter(|mark| mark.kind != MarkKind::InCell)
+        .collect();
     let (Some(first), Some(last)) = (on_scale.first(), on_scale.last()) else {
         return Ok(());
     };
     const GAP: f64 = 7.0;
     let limit = scale.x(rule.limit.ppm.0);
-    let look = |mark: &Mark| if mark.used { VALUE } else { Type::plain(8.4, INK_3) };
+    let look = |mark: &Mark| {
+        if mark.used {
+            VALUE
+        } else {
+            Type::plain(8.4, INK_3)
+        }
+    };
     let width = |text: &str| style::text_width(text, VALUE);
     let cell_used = marks.iter().any(|mark| mark.kind == MarkKind::InCell);
     let baseline = y + 3.0;
     let right_end = last.x + GAP + width(&last.label);
-    let right_fits = right_end < WORDS - 4.0 && (last.over || last.x >= limit || right_end < limit - 2.0);
-    let left_fits = first.x - GAP - width(&first.label) > if cell_used || scale.cell { CELL.1 + 2.0 } else { 62.0 }
+    let right_fits =
+        right_end < WORDS - 4.0 && (last.over || last.x >= limit || right_end < limit - 2.0);
+    let left_fits = first.x - GAP - width(&first.label)
+        > if cell_used || scale.cell {
+            CELL.1 + 2.0
+        } else {
+            62.0
+        }
         && (!first.over || first.x - GAP - width(&first.label) > limit + 1.0 || first.x <= limit);
     let alone = on_scale.len() == 1;
     let both = format!("{}, {}", first.label, last.label);
@@ -389,12 +519,20 @@ fn labels(canvas: &mut Canvas<'_>, marks: &[Mark], rule: Rule, scale: &Scale, y:
     };
     if let Some(text) = left {
         let end = first.x - GAP;
-        canvas.fill(at(end - width(&text) - 1.0, y - 5.0), at(end + 1.0, y + 5.0), back(end, limit))?;
+        canvas.fill(
+            at(end - width(&text) - 1.0, y - 5.0),
+            at(end + 1.0, y + 5.0),
+            back(end, limit),
+        )?;
         canvas.text(&text, at(end, baseline), Align::End, look(first))?;
     }
     if let Some(text) = right {
         let start = last.x + GAP;
-        canvas.fill(at(start - 1.0, y - 5.0), at(start + width(&text) + 1.0, y + 5.0), back(start, limit))?;
+        canvas.fill(
+            at(start - 1.0, y - 5.0),
+            at(start + width(&text) + 1.0, y + 5.0),
+            back(start, limit),
+        )?;
         canvas.text(&text, at(start, baseline), Align::Start, look(last))?;
     }
     Ok(())
@@ -402,4 +540,84 @@ fn labels(canvas: &mut Canvas<'_>, marks: &[Mark], rule: Rule, scale: &Scale, y:
 
 fn back(x: f64, limit: f64) -> plotters::style::RGBColor {
     if x > limit { ZONE } else { PAPER }
+}
+
+/// What the marks mean.
+pub fn key(rule: Rule) -> String {
+    let said = words::limit::LimitWords::of(rule);
+    format!(
+        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: too little, or too much, to put a number on. Dashed line: they disagree.",
+        said.over_the_limit(),
+        said.within_the_limit()
+    )
+}
+
+/// Each picture in words, for those who cannot see it: the message, then every reading.
+pub fn in_words(packages: &[PackageResult], rule: Rule) -> Vec<String> {
+    let scale = Scale::of(packages, rule);
+    let limit = words::limit::LimitWords::of(rule).figure();
+    let said = |part: &[PackageResult]| {
+        let rows: Vec<String> = part
+            .iter()
+            .map(|package| row_in_words(package, rule))
+            .collect();
+        format!(
+            "Gluten ruler, log scale from {} {} with the limit at {limit}. {}",
+            scale.words(),
+            numbers::unit(rule.regime),
+            rows.join(" ")
+        )
+    };
+    packages.chunks(PACKAGES_PER_PICTURE).map(said).collect()
+}
+
+fn row_in_words(package: &PackageResult, rule: Rule) -> String {
+    let figures: Vec<String> = readings(package)
+        .map(|reading| spoken(&numbers::interval(reading, rule.limit)))
+        .collect();
+    let said = words::packages::agreement(package, rule);
+    let code = &package.pair.package.package_code;
+    let figures = if figures.is_empty() {
+        "no reading".to_owned()
+    } else {
+        words::listed(&figures)
+    };
+    format!(
+        "Package {code}: {figures}; {}, {}.",
+        said.head.to_lowercase(),
+        said.detail
+    )
+}
+
+fn spoken(figure: &str) -> String {
+    figure.replace('<', "below ").replace('>', "above ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn round_figures_hold_what_they_round() {
+        assert_eq!(round_down(5.0), 5.0);
+        assert_eq!(round_down(2.4), 2.0);
+        assert_eq!(round_down(0.9), 0.5);
+        assert_eq!(round_up(108.0), 200.0);
+        assert_eq!(round_up(200.0), 200.0);
+        assert_eq!(round_up(560.0), 1000.0);
+    }
+
+    #[test]
+    fn long_codes_are_cut_where_they_have_a_dash() {
+        assert_eq!(code_lines("FH-01-A"), ["FH-01-A"]);
+        let lines = code_lines("HARROW-2031-000123-REPEAT-A");
+        assert_eq!(lines.concat(), "HARROW-2031-000123-REPEAT-A");
+        assert!(
+            lines
+                .iter()
+                .all(|line| style::text_width(line, ROW) <= 58.0),
+            "{lines:?}"
+        );
+        assert_eq!(lines[0], "HARROW-");
+    }
 }

@@ -1,1 +1,142 @@
-//! What a template may see.
+//! What a template may see, one view a document: serialised facts, apart from the model, so that neither binds the other.
+
+/// A product's results sheet.
+pub mod sheet;
+
+/// Which revision a sheet is.
+pub mod edition;
+
+/// A package's row in a table of results.
+pub mod packages;
+
+use crate::config::{Config, Programme};
+use crate::render::words::breakable;
+use serde::Serialize;
+
+/// What every document says about itself.
+#[derive(Clone, Debug, Serialize)]
+pub struct DocumentFacts {
+    /// The PDF's title.
+    pub title: String,
+    /// The PDF's author: the programme.
+    pub author: String,
+    /// The PDF's description.
+    pub description: String,
+    /// Sheet number, revision and the like, for catalogues.
+    pub keywords: Vec<String>,
+    /// Language of the text.
+    pub lang: &'static str,
+    /// Its region, for the way it is spelt.
+    pub region: &'static str,
+    /// `a4` or `us-letter`.
+    pub paper: &'static str,
+}
+
+impl DocumentFacts {
+    /// A document of this programme.
+    pub fn new(
+        config: &Config,
+        title: String,
+        description: String,
+        keywords: Vec<String>,
+    ) -> DocumentFacts {
+        DocumentFacts {
+            title,
+            author: config.programme.name.clone(),
+            description,
+            keywords,
+            lang: "en",
+            region: "GB",
+            paper: config.programme.paper.word(),
+        }
+    }
+}
+
+/// Who the programme is.
+#[derive(Clone, Debug, Serialize)]
+pub struct ProgrammeFacts {
+    /// In full.
+    pub name: String,
+    /// Leads each sheet number.
+    pub short_name: String,
+    /// Where we can be written to.
+    pub email: Option<String>,
+    /// Postal address, a line each.
+    pub address: Vec<String>,
+    /// As printed.
+    pub website: Option<String>,
+    /// Who signs.
+    pub director: Option<String>,
+    /// Where mistakes are reported.
+    pub corrections: Option<String>,
+    /// Who pays, what we are not.
+    pub statement: Option<String>,
+    /// What is kept of each package.
+    pub retained: Option<String>,
+}
+
+impl ProgrammeFacts {
+    /// From the settings.
+    pub fn new(programme: &Programme) -> ProgrammeFacts {
+        ProgrammeFacts {
+            name: programme.name.clone(),
+            short_name: programme.short_name.clone(),
+            email: programme.email.clone(),
+            address: lines(programme.address.as_deref()),
+            website: programme.website.clone(),
+            director: programme.director.clone(),
+            corrections: programme
+                .corrections
+                .clone()
+                .or_else(|| programme.email.clone()),
+            statement: programme.statement.clone(),
+            retained: programme.retained.clone(),
+        }
+    }
+}
+
+/// An address as lines: as written, or at its commas where it is one line.
+pub fn lines(address: Option<&str>) -> Vec<String> {
+    let address = address.unwrap_or_default();
+    let breaks = if address.contains('\n') { '\n' } else { ',' };
+    let lines = address
+        .split(breaks)
+        .map(str::trim)
+        .filter(|line| !line.is_empty());
+    lines.map(|line| breakable(line, 40)).collect()
+}
+
+/// A file that the PDF carries.
+#[derive(Clone, Debug, Serialize)]
+pub struct Attachment {
+    /// The name by which the template reads it.
+    pub read: String,
+    /// Its name in the PDF.
+    pub name: String,
+    /// What it is.
+    pub mime_type: &'static str,
+    /// What it is to the document: `source` or `data`.
+    pub relationship: &'static str,
+    /// In words.
+    pub description: String,
+}
+
+/// The type of a lab file, by its name.
+pub fn mime_type(name: &str) -> &'static str {
+    let extension = name
+        .rsplit('.')
+        .next()
+        .unwrap_or_default()
+        .to_ascii_lowercase();
+    match extension.as_str() {
+        "csv" => "text/csv",
+        "tsv" => "text/tab-separated-values",
+        "txt" => "text/plain",
+        "xlsx" => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+        "xlsm" => "application/vnd.ms-excel.sheet.macroEnabled.12",
+        "xlsb" => "application/vnd.ms-excel.sheet.binary.macroEnabled.12",
+        "xls" => "application/vnd.ms-excel",
+        "ods" => "application/vnd.oasis.opendocument.spreadsheet",
+        _ => "application/octet-stream",
+    }
+}

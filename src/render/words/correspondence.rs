@@ -8,10 +8,19 @@ use crate::render::numbers;
 pub fn told(product: &ProductVerdict) -> Vec<String> {
     if product.followups.is_empty() {
         let said = "No notice to the maker is on record yet.";
-        return if product.notify_maker { vec![said.to_owned()] } else { Vec::new() };
+        return if product.notify_maker {
+            vec![said.to_owned()]
+        } else {
+            Vec::new()
+        };
     }
     let mut said: Vec<String> = product.followups.iter().map(event).collect();
-    let has = |kind| product.followups.iter().any(|followup| followup.kind == kind);
+    let has = |kind| {
+        product
+            .followups
+            .iter()
+            .any(|followup| followup.kind == kind)
+    };
     if has(FollowupKind::NoticeSent) && !has(FollowupKind::Reply) {
         said.push("No statement from the maker is on record.".to_owned());
     }
@@ -20,10 +29,17 @@ pub fn told(product: &ProductVerdict) -> Vec<String> {
 
 fn event(followup: &Followup) -> String {
     let on = numbers::date(followup.on);
-    let note = followup.note.as_deref().map(str::trim).filter(|note| !note.is_empty());
+    let note = followup
+        .note
+        .as_deref()
+        .map(str::trim)
+        .filter(|note| !note.is_empty());
     match (followup.kind, note) {
         (FollowupKind::NoticeSent, _) => match followup.due_on {
-            Some(due) => format!("The maker was told on {on} and asked to answer by {}.", numbers::date(due)),
+            Some(due) => format!(
+                "The maker was told on {on} and asked to answer by {}.",
+                numbers::date(due)
+            ),
             None => format!("The maker was told on {on}."),
         },
         (FollowupKind::Reply, Some(note)) => format!("The maker answered on {on}: “{note}”"),

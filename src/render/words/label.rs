@@ -8,7 +8,10 @@ use crate::render::words::listed;
 /// Sentences about the review of a label.
 pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
     let mut said = vec![finding(review, product, regime)];
-    let explained = review.terms.iter().filter(|term| term.class != TermClass::LookAlike);
+    let explained = review
+        .terms
+        .iter()
+        .filter(|term| term.class != TermClass::LookAlike);
     said.extend(explained.take(4).map(explanation));
     if review.terms.len() > 4 {
         said.push("The data files name the rest.".to_owned());
@@ -88,7 +91,11 @@ fn explanation(term: &LabelTerm) -> String {
 fn oats(oats: Oats) -> Option<&'static str> {
     match oats {
         Oats::None | Oats::Unverified => None,
-        Oats::PurityProtocol => Some("Our register says that the oats were grown and milled apart from other grain. The test doesn’t see oats themselves."),
-        Oats::Certified => Some("Our register says that the product’s certifier covers the oats. The test doesn’t see oats themselves."),
+        Oats::PurityProtocol => Some(
+            "Our register says that the oats were grown and milled apart from other grain. The test doesn’t see oats themselves.",
+        ),
+        Oats::Certified => Some(
+            "Our register says that the product’s certifier covers the oats. The test doesn’t see oats themselves.",
+        ),
     }
 }

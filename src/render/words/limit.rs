@@ -65,20 +65,37 @@ impl LimitWords {
     }
 
     fn over_word(&self) -> &'static str {
-        if self.limit.passes { "above" } else { "at or above" }
+        if self.limit.passes {
+            "above"
+        } else {
+            "at or above"
+        }
     }
 
     fn within_word(&self) -> &'static str {
-        if self.limit.passes { "at or below" } else { "below" }
+        if self.limit.passes {
+            "at or below"
+        } else {
+            "below"
+        }
     }
 
     /// Where the limit is written, in a sentence.
     pub fn source(&self) -> String {
         let claim = "a food sold as gluten-free";
         match self.regime {
-            Regime::Us => format!("The limit is that of 21 CFR 101.91: {claim} has less than {}.", self.figure()),
-            Regime::Codex => format!("The limit is that of Codex standard CXS 118: {claim} has no more than {}.", self.figure()),
-            Regime::Eu => format!("The limit is that of Regulation (EU) No 828/2014: {claim} has no more than {}.", self.figure()),
+            Regime::Us => format!(
+                "The limit is that of 21 CFR 101.91: {claim} has less than {}.",
+                self.figure()
+            ),
+            Regime::Codex => format!(
+                "The limit is that of Codex standard CXS 118: {claim} has no more than {}.",
+                self.figure()
+            ),
+            Regime::Eu => format!(
+                "The limit is that of Regulation (EU) No 828/2014: {claim} has no more than {}.",
+                self.figure()
+            ),
             Regime::Uk => format!(
                 "The limit is that of Regulation (EU) No 828/2014 as kept in UK law: {claim} has no more than {}.",
                 self.figure()
@@ -87,7 +104,10 @@ impl LimitWords {
                 "The limit is Health Canada’s for cross-contact under B.24.018 of the Food and Drug Regulations: no more than {}.",
                 self.figure()
             ),
-            Regime::Argentina => format!("The limit is that of Resolución Conjunta 32/2023: {claim} has at most {}.", self.figure()),
+            Regime::Argentina => format!(
+                "The limit is that of Resolución Conjunta 32/2023: {claim} has at most {}.",
+                self.figure()
+            ),
             Regime::Chile => format!(
                 "The limit is that of article 518 of the Reglamento Sanitario de los Alimentos: {claim} has no more than {}.",
                 self.figure()
@@ -96,7 +116,10 @@ impl LimitWords {
                 "Standard 1.2.7 of the Food Standards Code asks for no detectable gluten; the test detects from {} on.",
                 self.figure()
             ),
-            Regime::Custom => format!("The limit is the programme’s own: a food that keeps it has {}.", self.within()),
+            Regime::Custom => format!(
+                "The limit is the programme’s own: a food that keeps it has {}.",
+                self.within()
+            ),
         }
     }
 }
@@ -110,7 +133,10 @@ mod tests {
     fn said(regime: Regime) -> LimitWords {
         LimitWords::of(Rule {
             regime,
-            limit: regime.limit().unwrap_or(Limit { ppm: Ppm(20.0), passes: false }),
+            limit: regime.limit().unwrap_or(Limit {
+                ppm: Ppm(20.0),
+                passes: false,
+            }),
             decision: Decision::Simple,
         })
     }
@@ -127,7 +153,10 @@ mod tests {
     #[test]
     fn every_regime_names_its_source() {
         for (regime, _) in Regime::ALL {
-            assert!(said(*regime).source().contains(&said(*regime).figure()), "{regime:?}");
+            assert!(
+                said(*regime).source().contains(&said(*regime).figure()),
+                "{regime:?}"
+            );
         }
     }
 }

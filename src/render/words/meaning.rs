@@ -18,8 +18,15 @@ pub fn says(product: &JudgedProduct, rule: Rule) -> String {
     let n = counted(packages.len(), "package", "packages");
     match product.verdict.verdict {
         Verdict::OverLimit => {
-            let over = packages.iter().filter(|package| package.standing == Standing::Over).count();
-            format!("Of the {n} we bought, {over} tested {}.{}", limit.over(), true_share(product))
+            let over = packages
+                .iter()
+                .filter(|package| package.standing == Standing::Over)
+                .count();
+            format!(
+                "Of the {n} we bought, {over} tested {}.{}",
+                limit.over(),
+                true_share(product)
+            )
         }
         Verdict::WithinLimit(Grade::BelowQuantification) => format!(
             "{} tested below {}. That is the lowest answer this test gives. It doesn’t mean zero.",
@@ -28,9 +35,17 @@ pub fn says(product: &JudgedProduct, rule: Rule) -> String {
         ),
         Verdict::WithinLimit(Grade::Quantified) => {
             let highest = highest_result(packages, rule).map(|figure| {
-                format!(" The highest package result was {}.", with_unit(&figure, limit.unit()))
+                format!(
+                    " The highest package result was {}.",
+                    with_unit(&figure, limit.unit())
+                )
             });
-            format!("{} tested {}.{}", all_bought(packages.len()), limit.within(), highest.unwrap_or_default())
+            format!(
+                "{} tested {}.{}",
+                all_bought(packages.len()),
+                limit.within(),
+                highest.unwrap_or_default()
+            )
         }
         Verdict::NoVerdict => undecided(packages, rule),
     }
@@ -59,17 +74,29 @@ fn undecided(packages: &[PackageResult], rule: Rule) -> String {
     let n = packages.len();
     let decided = packages
         .iter()
-        .filter(|package| matches!(package.standing, Standing::Within | Standing::BelowQuantification))
+        .filter(|package| {
+            matches!(
+                package.standing,
+                Standing::Within | Standing::BelowQuantification
+            )
+        })
         .count();
     let mut said = match (decided, n) {
         (0, 1) => "The 1 package we bought gave no result that decides.".to_owned(),
         (0, n) => format!("None of the {n} packages we bought gave a result that decides."),
         (k, n) if k == n => format!("{} tested {}.", all_bought(n), limit.within()),
-        (k, n) => format!("{k} of the {n} packages we bought tested {}. {} gave no result that decides.", limit.within(), n - k),
+        (k, n) => format!(
+            "{k} of the {n} packages we bought tested {}. {} gave no result that decides.",
+            limit.within(),
+            n - k
+        ),
     };
     let pairs: Vec<&Pair> = packages.iter().map(|package| &package.pair).collect();
     if let Some(figure) = highest_over(&pairs, rule) {
-        said += &format!(" One extraction measured {}.", with_unit(&figure, limit.unit()));
+        said += &format!(
+            " One extraction measured {}.",
+            with_unit(&figure, limit.unit())
+        );
     }
     said
 }
@@ -82,8 +109,10 @@ fn highest_result(packages: &[PackageResult], rule: Rule) -> Option<String> {
         ResultKind::Range { upper, .. } => upper,
         ResultKind::None => None,
     };
-    let ends: Option<Vec<(Ppm, &ResultKind)>> =
-        packages.iter().map(|package| Some((upper(&package.result)?, &package.result))).collect();
+    let ends: Option<Vec<(Ppm, &ResultKind)>> = packages
+        .iter()
+        .map(|package| Some((upper(&package.result)?, &package.result)))
+        .collect();
     let (_, highest) = ends?.into_iter().max_by(|a, b| a.0.0.total_cmp(&b.0.0))?;
     Some(numbers::result(highest, rule.limit).replace('–', " to "))
 }
@@ -93,12 +122,17 @@ pub fn says_not(product: &JudgedProduct, rule: Rule) -> String {
     let limit = LimitWords::of(rule);
     let n = product.verdict.packages.len();
     match product.verdict.verdict {
-        Verdict::OverLimit => "It doesn’t say that every package is like these, how the gluten got in, or that \
+        Verdict::OverLimit => {
+            "It doesn’t say that every package is like these, how the gluten got in, or that \
                                anyone was careless. Another lot may test differently."
-            .to_owned(),
+                .to_owned()
+        }
         Verdict::WithinLimit(_) => {
             let Some(upper) = product.statistics.one_sided_upper else {
-                return format!("It doesn’t prove that every package is {}.", limit.within_the_limit());
+                return format!(
+                    "It doesn’t prove that every package is {}.",
+                    limit.within_the_limit()
+                );
             };
             format!(
                 "It doesn’t prove that every package is {}. Even in a random pick with 0 of {n} {}, up to {}{THIN}% of \

@@ -42,9 +42,18 @@ fn times(n: usize) -> String {
 }
 
 fn assays(product: &ProductVerdict, config: &Config) -> String {
-    let assays: BTreeSet<&str> = extractions(product).map(|extraction| extraction.assay.as_ref()).collect();
-    let assays: Vec<&str> = assays.into_iter().filter(|assay| !assay.is_empty()).collect();
-    if assays.is_empty() { config.lab.assay.clone() } else { listed(&assays) }
+    let assays: BTreeSet<&str> = extractions(product)
+        .map(|extraction| extraction.assay.as_ref())
+        .collect();
+    let assays: Vec<&str> = assays
+        .into_iter()
+        .filter(|assay| !assay.is_empty())
+        .collect();
+    if assays.is_empty() {
+        config.lab.assay.clone()
+    } else {
+        listed(&assays)
+    }
 }
 
 fn allowed_difference(config: &Config) -> String {
@@ -57,8 +66,12 @@ fn allowed_difference(config: &Config) -> String {
 
 fn decision(decision: Decision) -> String {
     match decision {
-        Decision::Simple => "No uncertainty is added or taken off (ILAC-G8, simple acceptance).".to_owned(),
-        Decision::Guarded { relative_expanded_uncertainty } => format!(
+        Decision::Simple => {
+            "No uncertainty is added or taken off (ILAC-G8, simple acceptance).".to_owned()
+        }
+        Decision::Guarded {
+            relative_expanded_uncertainty,
+        } => format!(
             "A result decides only where it still does with {}{THIN}% added or taken off: the test’s expanded uncertainty, k = 2 (ILAC-G8).",
             numbers::percent(relative_expanded_uncertainty)
         ),
@@ -67,60 +80,99 @@ fn decision(decision: Decision) -> String {
 
 fn extractions(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
     let packages = product.packages.iter();
-    packages.flat_map(|package| &package.pair.extractions).map(|paired| &paired.extraction)
+    packages
+        .flat_map(|package| &package.pair.extractions)
+        .map(|paired| &paired.extraction)
 }
 
 /// The lab files that a product rests on, by path.
 pub fn lab_files(product: &ProductVerdict) -> Vec<Arc<LabFile>> {
-    let files: BTreeSet<Arc<LabFile>> = extractions(product).map(|extraction| Arc::clone(&extraction.source.file)).collect();
+    let files: BTreeSet<Arc<LabFile>> = extractions(product)
+        .map(|extraction| Arc::clone(&extraction.source.file))
+        .collect();
     files.into_iter().collect()
 }
 
 /// Where the numbers come from: a sentence a lab file.
 pub fn provenance(product: &ProductVerdict) -> Vec<String> {
-    lab_files(product).iter().map(|file| source(product, file)).collect()
+    lab_files(product)
+        .iter()
+        .map(|file| source(product, file))
+        .collect()
 }
 
 fn source(product: &ProductVerdict, file: &LabFile) -> String {
-    let from: Vec<&Extraction> = extractions(product).filter(|extraction| extraction.source.file.as_ref() == file).collect();
+    let from: Vec<&Extraction> = extractions(product)
+        .filter(|extraction| extraction.source.file.as_ref() == file)
+        .collect();
     let distinct = |value: fn(&Extraction) -> Option<String>| -> Vec<String> {
-        let values: BTreeSet<String> = from.iter().filter_map(|extraction| value(extraction)).collect();
+        let values: BTreeSet<String> = from
+            .iter()
+            .filter_map(|extraction| value(extraction))
+            .collect();
         values.into_iter().collect()
     };
     let labs = listed(&distinct(|extraction| Some(extraction.lab.to_string())));
     let reports = distinct(|extraction| extraction.report.as_deref().map(str::to_owned));
     let days = distinct(|extraction| extraction.tested_on.map(|day| day.to_string()));
-    let report = if reports.is_empty() { String::new() } else { format!(", report {}", listed(&reports)) };
+    let report = if reports.is_empty() {
+        String::new()
+    } else {
+        format!(", report {}", listed(&reports))
+    };
     let tested = match days.as_slice() {
         [] => String::new(),
         [day] => format!(", tested {day}"),
         [first, .., last] => format!(", tested {first} to {last}"),
     };
     let name = file.path.rsplit('/').next().unwrap_or(&file.path);
-    let rows: BTreeSet<u32> = from.iter().map(|extraction| extraction.source.row).collect();
+    let rows: BTreeSet<u32> = from
+        .iter()
+        .map(|extraction| extraction.source.row)
+        .collect();
     let rows = match (rows.first(), rows.last()) {
         (Some(first), Some(last)) if first == last => format!("row {first}"),
         (Some(first), Some(last)) => format!("rows {first} to {last}"),
         _ => "no rows".to_owned(),
     };
-    format!("{}{report}{tested}. File {name}, {rows}. SHA-256 {}.", sentence_case(&labs), short_hash(&file.sha256))
+    format!(
+        "{}{report}{tested}. File {name}, {rows}. SHA-256 {}.",
+        sentence_case(&labs),
+        short_hash(&file.sha256)
+    )
 }
 
 /// A hash that can be compared by eye: its first eight and last four digits.
 pub fn short_hash(sha256: &str) -> String {
-    match (sha256.get(..4), sha256.get(4..8), sha256.get(sha256.len().saturating_sub(4)..)) {
-        (Some(first), Some(second), Some(last)) if sha256.len() > 12 => format!("{first} {second} … {last}"),
+    match (
+        sha256.get(..4),
+        sha256.get(4..8),
+        sha256.get(sha256.len().saturating_sub(4)..),
+    ) {
+        (Some(first), Some(second), Some(last)) if sha256.len() > 12 => {
+            format!("{first} {second} … {last}")
+        }
         _ => sha256.to_owned(),
     }
 }
 
 /// What every sheet says last.
 pub fn caution(config: &Config) -> String {
-    let regulator = config.programme.regulator.as_deref().unwrap_or("authorities");
-    let its = if config.programme.regulator.is_some() { "its" } else { "their" };
+    let regulator = config
+        .programme
+        .regulator
+        .as_deref()
+        .unwrap_or("authorities");
+    let its = if config.programme.regulator.is_some() {
+        "its"
+    } else {
+        "their"
+    };
     format!(
         "This is not medical advice. Ask your physician or dietitian what it means for you. A gluten test is no test for wheat \
          allergy. Whether a food may be sold as gluten-free is for the {} to decide; {its} word goes before ours.",
-        regulator.trim_start_matches("the ").trim_start_matches("The ")
+        regulator
+            .trim_start_matches("the ")
+            .trim_start_matches("The ")
     )
 }

@@ -59,7 +59,11 @@ pub fn breakable(text: &str, most: usize) -> String {
     let mut out = String::with_capacity(text.len());
     let mut run = 0;
     for letter in text.chars() {
-        run = if letter.is_whitespace() || letter == '-' { 0 } else { run + 1 };
+        run = if letter.is_whitespace() || letter == '-' {
+            0
+        } else {
+            run + 1
+        };
         if run > most {
             out.push('\u{200b}');
             run = 1;

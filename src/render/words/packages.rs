@@ -43,7 +43,11 @@ pub fn agreement(package: &PackageResult, rule: Rule) -> Agreement {
 
 fn apart(package: &PackageResult, rule: Rule) -> String {
     if let ResultKind::Below { upper } = package.result {
-        let all = if package.pair.usable().count() == 2 { "both" } else { "all" };
+        let all = if package.pair.usable().count() == 2 {
+            "both"
+        } else {
+            "all"
+        };
         return format!("{all} below {}", numbers::plain(upper));
     }
     let Some(comparison) = &package.pair.comparison else {
@@ -52,14 +56,21 @@ fn apart(package: &PackageResult, rule: Rule) -> String {
     let numbers::Apart { gap, allowed } = numbers::apart(comparison);
     let least = if has_bounds(package) { "at least " } else { "" };
     let n = package.pair.usable().count();
-    let over = if n > 2 { format!("{n}: ") } else { String::new() };
+    let over = if n > 2 {
+        format!("{n}: ")
+    } else {
+        String::new()
+    };
     let _ = rule;
     format!("{over}{least}{gap} apart, {allowed} allowed")
 }
 
 /// Whether any reading that counts is a bound, so that the gap is the least there can be.
 pub fn has_bounds(package: &PackageResult) -> bool {
-    let mut readings = package.pair.usable().filter_map(|extraction| extraction.outcome.reading());
+    let mut readings = package
+        .pair
+        .usable()
+        .filter_map(|extraction| extraction.outcome.reading());
     readings.any(|reading| reading.as_number().is_none())
 }
 
@@ -80,7 +91,10 @@ fn what_is_lacking(extractions: &[PairedExtraction], usable: usize) -> String {
 
 /// What a reader of the table must know beyond its figures.
 pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
-    let mut notes: Vec<String> = packages.iter().flat_map(|package| notes_of(package, rule)).collect();
+    let mut notes: Vec<String> = packages
+        .iter()
+        .flat_map(|package| notes_of(package, rule))
+        .collect();
     if let Some(note) = gliadin_note(packages, rule) {
         notes.push(note);
     }
@@ -113,23 +127,39 @@ fn notes_of(package: &PackageResult, rule: Rule) -> Vec<String> {
     notes
 }
 
-fn unused_note(code: &str, paired: &PairedExtraction, limit: &LimitWords, rule: Rule) -> Option<String> {
+fn unused_note(
+    code: &str,
+    paired: &PairedExtraction,
+    limit: &LimitWords,
+    rule: Rule,
+) -> Option<String> {
     let extraction = &paired.extraction;
     let which = format!("{code}, extraction {}", extraction.number);
     match &paired.usage {
         Usage::Used => None,
-        Usage::Excluded { reason, by } => {
-            Some(format!("{which}: set aside by {by}. {}", full_stop(&sentence_case(reason.trim()))))
-        }
+        Usage::Excluded { reason, by } => Some(format!(
+            "{which}: set aside by {by}. {}",
+            full_stop(&sentence_case(reason.trim()))
+        )),
         Usage::InConflict => Some(format!(
             "{which}: the lab’s reports differ, so that neither is used. {} says {}{}.",
             file_name(extraction),
             said(extraction, rule),
-            if extraction.outcome.reading().is_some() { format!(" {}", limit.unit()) } else { String::new() }
+            if extraction.outcome.reading().is_some() {
+                format!(" {}", limit.unit())
+            } else {
+                String::new()
+            }
         )),
         Usage::NoReading => match extraction.outcome {
-            Outcome::NotReported => Some(format!("{which}: the lab gave a row without a result{}.", quoted(extraction))),
-            _ => Some(format!("{which}: what the lab reported{} reads as no result.", quoted(extraction))),
+            Outcome::NotReported => Some(format!(
+                "{which}: the lab gave a row without a result{}.",
+                quoted(extraction)
+            )),
+            _ => Some(format!(
+                "{which}: what the lab reported{} reads as no result.",
+                quoted(extraction)
+            )),
         },
     }
 }
@@ -143,11 +173,19 @@ fn said(extraction: &Extraction, rule: Rule) -> String {
 
 fn quoted(extraction: &Extraction) -> String {
     let text = extraction.reported.trim();
-    if text.is_empty() { String::new() } else { format!(" (“{text}”)") }
+    if text.is_empty() {
+        String::new()
+    } else {
+        format!(" (“{text}”)")
+    }
 }
 
 fn full_stop(text: &str) -> String {
-    if text.ends_with(['.', '!', '?']) { text.to_owned() } else { format!("{text}.") }
+    if text.ends_with(['.', '!', '?']) {
+        text.to_owned()
+    } else {
+        format!("{text}.")
+    }
 }
 
 /// The name of a file without its folders.
@@ -157,8 +195,15 @@ pub fn file_name(extraction: &Extraction) -> &str {
 }
 
 fn gliadin_note(packages: &[PackageResult], rule: Rule) -> Option<String> {
-    let from_gliadin = packages.iter().filter(|package| package.pair.usable().any(|extraction| extraction.from_gliadin));
-    let codes: Vec<&str> = from_gliadin.map(|package| package.pair.package.package_code.as_str()).collect();
+    let from_gliadin = packages.iter().filter(|package| {
+        package
+            .pair
+            .usable()
+            .any(|extraction| extraction.from_gliadin)
+    });
+    let codes: Vec<&str> = from_gliadin
+        .map(|package| package.pair.package.package_code.as_str())
+        .collect();
     let of = match codes.len() {
         0 => return None,
         n if n == packages.len() => String::new(),

@@ -25,9 +25,15 @@ pub fn count(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
     let n = counted(packages.len(), "package", "packages");
     match product.verdict {
         Verdict::OverLimit => {
-            format!("{} of {n} tested {}.", with_standing(packages, Standing::Over).count(), limit.over_the_limit())
+            format!(
+                "{} of {n} tested {}.",
+                with_standing(packages, Standing::Over).count(),
+                limit.over_the_limit()
+            )
         }
-        Verdict::WithinLimit(_) if packages.len() == 1 => format!("The 1 package tested {}.", limit.within_the_limit()),
+        Verdict::WithinLimit(_) if packages.len() == 1 => {
+            format!("The 1 package tested {}.", limit.within_the_limit())
+        }
         Verdict::WithinLimit(_) => format!("All {n} tested {}.", limit.within_the_limit()),
         Verdict::NoVerdict => undecided_count(packages, asked_for),
     }
@@ -50,8 +56,13 @@ fn undecided_count(packages: &[PackageResult], asked_for: usize) -> String {
     }
 }
 
-fn with_standing(packages: &[PackageResult], standing: Standing) -> impl Iterator<Item = &PackageResult> {
-    packages.iter().filter(move |package| package.standing == standing)
+fn with_standing(
+    packages: &[PackageResult],
+    standing: Standing,
+) -> impl Iterator<Item = &PackageResult> {
+    packages
+        .iter()
+        .filter(move |package| package.standing == standing)
 }
 
 /// The sentence beside the verdict.
@@ -67,9 +78,16 @@ pub fn sentence(product: &ProductVerdict, rule: Rule, asked_for: usize) -> Strin
 fn over(product: &ProductVerdict, rule: Rule) -> String {
     let limit = LimitWords::of(rule);
     let packages: Vec<&PackageResult> = with_standing(&product.packages, Standing::Over).collect();
-    let enough = format!("One package {} is enough for this verdict.", limit.over_in_full());
+    let enough = format!(
+        "One package {} is enough for this verdict.",
+        limit.over_in_full()
+    );
     let [package] = packages.as_slice() else {
-        return format!("{} packages tested {}. {enough}", packages.len(), limit.over_the_limit());
+        return format!(
+            "{} packages tested {}. {enough}",
+            packages.len(),
+            limit.over_the_limit()
+        );
     };
     let figure = numbers::result(&package.result, rule.limit);
     let measured = match package.result {
@@ -81,10 +99,16 @@ fn over(product: &ProductVerdict, rule: Rule) -> String {
             )
         }
         ResultKind::Range { upper: None, .. } => {
-            format!("One package measured more than {}.", with_unit(figure.trim_start_matches('>'), limit.unit()))
+            format!(
+                "One package measured more than {}.",
+                with_unit(figure.trim_start_matches('>'), limit.unit())
+            )
         }
         ResultKind::Range { .. } => {
-            format!("One package measured {}.", with_unit(&figure.replace('–', " to "), limit.unit()))
+            format!(
+                "One package measured {}.",
+                with_unit(&figure.replace('–', " to "), limit.unit())
+            )
         }
         _ => format!("One package measured {}.", with_unit(&figure, limit.unit())),
     };
@@ -93,7 +117,10 @@ fn over(product: &ProductVerdict, rule: Rule) -> String {
 
 fn none_measured(product: &ProductVerdict, rule: Rule) -> String {
     let limit = LimitWords::of(rule);
-    let bound = with_unit(&numbers::plain(highest_bound(&product.packages)), limit.unit());
+    let bound = with_unit(
+        &numbers::plain(highest_bound(&product.packages)),
+        limit.unit(),
+    );
     format!(
         "No package had enough gluten to measure: every result was below {bound}. The limit for this claim is {}.",
         limit.in_full()
@@ -122,8 +149,14 @@ fn measured_within(product: &ProductVerdict, rule: Rule) -> String {
     let each = if measured == 1 { "" } else { "each time " };
     let others = match below {
         0 => String::new(),
-        1 => format!(" In the other it was below {}.", bound_words(product, limit)),
-        _ => format!(" In the others it was below {}.", bound_words(product, limit)),
+        1 => format!(
+            " In the other it was below {}.",
+            bound_words(product, limit)
+        ),
+        _ => format!(
+            " In the others it was below {}.",
+            bound_words(product, limit)
+        ),
     };
     format!(
         "{where_measured}, {each}{} of {}.{others}",
@@ -133,7 +166,10 @@ fn measured_within(product: &ProductVerdict, rule: Rule) -> String {
 }
 
 fn bound_words(product: &ProductVerdict, limit: LimitWords) -> String {
-    with_unit(&numbers::plain(highest_bound(&product.packages)), limit.unit())
+    with_unit(
+        &numbers::plain(highest_bound(&product.packages)),
+        limit.unit(),
+    )
 }
 
 fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
@@ -143,12 +179,20 @@ fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
     if tested < asked_for {
         causes.push(format!("only {tested} of {asked_for} packages were tested"));
     }
-    let why_not = product.method_unfit.as_deref().map(|unfit| sentence_case(unfit.trim()));
+    let why_not = product
+        .method_unfit
+        .as_deref()
+        .map(|unfit| sentence_case(unfit.trim()));
     if causes.is_empty() {
         let why_not = why_not.unwrap_or_else(|| product.reasons.join(" "));
-        return format!("The results can’t show on which side of the limit of {} this food is. {why_not}", limit.in_full());
+        return format!(
+            "The results can’t show on which side of the limit of {} this food is. {why_not}",
+            limit.in_full()
+        );
     }
-    let method = why_not.map(|why_not| format!(" {why_not}")).unwrap_or_default();
+    let method = why_not
+        .map(|why_not| format!(" {why_not}"))
+        .unwrap_or_default();
     format!(
         "We can’t say on which side of the limit of {} this product is: {}.{method}",
         limit.in_full(),
@@ -160,7 +204,9 @@ fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
 fn causes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
     let mut by_cause: Vec<(Cause, Vec<&str>)> = Vec::new();
     for package in packages {
-        let Some(cause) = cause(package) else { continue };
+        let Some(cause) = cause(package) else {
+            continue;
+        };
         let code = package.pair.package.package_code.as_str();
         match by_cause.iter_mut().find(|(known, _)| *known == cause) {
             Some((_, codes)) => codes.push(code),
@@ -194,14 +240,22 @@ fn cause(package: &PackageResult) -> Option<Cause> {
 impl Cause {
     fn said(self, codes: &[&str], rule: Rule) -> String {
         let of = named(codes);
-        let (has, is) = if codes.len() == 1 { ("has", "is") } else { ("have", "are") };
+        let (has, is) = if codes.len() == 1 {
+            ("has", "is")
+        } else {
+            ("have", "are")
+        };
         match self {
             Cause::Disagree => format!("the extractions of {of} disagree"),
-            Cause::Incomplete => format!("{of} {has} fewer sound extractions than the rule asks for"),
+            Cause::Incomplete => {
+                format!("{of} {has} fewer sound extractions than the rule asks for")
+            }
             Cause::Missing => format!("no result has come for {of}"),
             Cause::OpenBound => format!("the result of {of} may lie on either side"),
             Cause::TooClose => match rule.decision {
-                Decision::Guarded { relative_expanded_uncertainty } => format!(
+                Decision::Guarded {
+                    relative_expanded_uncertainty,
+                } => format!(
                     "{of} {is} closer to it than the test’s uncertainty ({}{}%)",
                     numbers::percent(relative_expanded_uncertainty),
                     numbers::THIN
@@ -222,7 +276,10 @@ fn named(codes: &[&str]) -> String {
 
 /// The highest single reading that is over the limit, as printed; so that no verdict never hides one.
 pub fn highest_over(pairs: &[&Pair], rule: Rule) -> Option<String> {
-    let readings = pairs.iter().flat_map(|pair| pair.usable()).filter_map(|extraction| extraction.outcome.reading());
+    let readings = pairs
+        .iter()
+        .flat_map(|pair| pair.usable())
+        .filter_map(|extraction| extraction.outcome.reading());
     let over = readings.filter(|reading| rule.limit.over(reading.lower));
     let highest = over.max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
     Some(numbers::interval(highest, rule.limit))

@@ -1,0 +1,204 @@
+//! A package's row in a table of results.
+
+use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::model::pair::{PairedExtraction, Usage};
+use crate::model::rule::Rule;
+use crate::render::numbers;
+use crate::render::words::{self, breakable};
+use serde::Serialize;
+
+/// A table of packages.
+#[derive(Clone, Debug, Serialize)]
+pub struct PackageTable {
+    /// `ppm` or `mg/kg`.
+    pub unit: &'static str,
+    /// Columns of extractions; further ones stand in rows below.
+    pub columns: usize,
+    /// Whether any figure stands in parentheses, because it is not used.
+    pub has_unused: bool,
+    /// The packages, by code.
+    pub packages: Vec<PackageRow>,
+}
+
+/// One package.
+#[derive(Clone, Debug, Serialize)]
+pub struct PackageRow {
+    /// What the lab was given.
+    pub code: String,
+    /// The maker's lot.
+    pub lot: Option<String>,
+    /// As printed.
+    pub best_by: Option<String>,
+    /// `2031-03-04, Market Hall`.
+    pub bought: Option<String>,
+    /// Its extractions, in rows of as many as the table has columns.
+    pub rows: Vec<ExtractionRow>,
+    /// How far they are apart; none where fewer than two are usable.
+    pub found: Option<String>,
+    /// How far they may be.
+    pub allowed: Option<String>,
+    /// What they give together.
+    pub result: String,
+    /// `over`, `within` or `none`: the ink of the result's block.
+    pub state: BlockState,
+}
+
+/// Extractions side by side.
+#[derive(Clone, Debug, Serialize)]
+pub struct ExtractionRow {
+    /// `3, 4` in further rows.
+    pub label: Option<String>,
+    /// The figures; none where there is no such extraction.
+    pub cells: Vec<Option<ExtractionCell>>,
+}
+
+/// One extraction.
+#[derive(Clone, Debug, Serialize)]
+pub struct ExtractionCell {
+    /// `12.4`, `<5`, `none`.
+    pub figure: String,
+    /// Whether it counts.
+    pub used: bool,
+}
+
+/// The ink of a block.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum BlockState {
+    /// Solid: over the limit.
+    Over,
+    /// Outline: within it.
+    Within,
+    /// Dashes: undecided.
+    None,
+}
+
+impl BlockState {
+    /// The ink of a standing.
+    pub fn of(standing: Standing) -> BlockState {
+        match standing {
+            Standing::Over => BlockState::Over,
+            Standing::BelowQuantification | Standing::Within => BlockState::Within,
+            Standing::Unresolved | Standing::Inconclusive => BlockState::None,
+        }
+    }
+}
+
+/// More columns of extractions than this leave no room for the shop.
+const MOST_COLUMNS: usize = 4;
+
+/// The table of these packages.
+pub fn table(
+    packages: &[PackageResult],
+    rule: Rule,
+    extractions_per_package: usize,
+) -> PackageTable {
+    let columns = extractions_per_package.clamp(2, MOST_COLUMNS);
+    let rows: Vec<PackageRow> = packages
+        .iter()
+        .map(|package| row(package, rule, columns))
+        .collect();
+    let cells = rows
+        .iter()
+        .flat_map(|package| &package.rows)
+        .flat_map(|row| &row.cells)
+        .flatten();
+    PackageTable {
+        unit: numbers::unit(rule.regime),
+        columns,
+        has_unused: cells
+            .into_iter()
+            .any(|cell| !cell.used && cell.figure != "none"),
+        packages: rows,
+    }
+}
+
+fn row(package: &PackageResult, rule: Rule, columns: usize) -> PackageRow {
+    let bought = &package.pair.package;
+    let day = bought.bought_on.map(|day| day.to_string());
+    let where_and_when: Vec<String> = [day, bought.shop.clone()].into_iter().flatten().collect();
+    let comparison = package.pair.comparison.as_ref();
+    let all_below = matches!(package.result, ResultKind::Below { .. });
+    let apart = comparison.filter(|_| !all_below).map(numbers::apart);
+    let least = if words::packages::has_bounds(package) {
+        "≥"
+    } else {
+        ""
+    };
+    PackageRow {
+        code: breakable(&bought.package_code, 10),
+        lot: bought.lot.as_deref().map(|lot| breakable(lot, 9)),
+        best_by: bought
+            .best_by
+            .as_deref()
+            .map(|best_by| breakable(best_by, 10)),
+        bought: Some(breakable(&where_and_when.join(", "), 22)).filter(|text| !text.is_empty()),
+        rows: extraction_rows(&package.pair.extractions, rule, columns),
+        found: apart.as_ref().map(|apart| format!("{least}{}", apart.gap)),
+        allowed: apart.map(|apart| apart.allowed),
+        result: numbers::result(&package.result, rule.limit),
+        state: BlockState::of(package.standing),
+    }
+}
+
+fn extraction_rows(
+    extractions: &[PairedExtraction],
+    rule: Rule,
+    columns: usize,
+) -> Vec<ExtractionRow> {
+    let cells = slots(extractions, columns);
+    let rows = cells.chunks(columns).enumerate();
+    rows.map(|(index, cells)| {
+        let numbers: Vec<String> = cells
+            .iter()
+            .flatten()
+            .map(|paired| paired.extraction.number.to_string())
+            .collect();
+        let mut cells: Vec<_> = cells
+            .iter()
+            .map(|slot| slot.map(|paired| cell(paired, rule)))
+            .collect();
+        cells.resize_with(columns, || None);
+        ExtractionRow {
+            label: (index > 0).then(|| numbers.join(", ")),
+            cells,
+        }
+    })
+    .collect()
+}
+
+/// Extractions in the places of their numbers; in their order where numbers are doubled (a conflict) or run far ahead.
+fn slots(extractions: &[PairedExtraction], columns: usize) -> Vec<Option<&PairedExtraction>> {
+    let highest = extractions
+        .iter()
+        .map(|paired| paired.extraction.number as usize)
+        .max()
+        .unwrap_or(0);
+    let mut places: Vec<Option<&PairedExtraction>> =
+        vec![None; highest.clamp(columns, extractions.len() + 2 * columns)];
+    for paired in extractions {
+        let place = (paired.extraction.number as usize)
+            .checked_sub(1)
+            .and_then(|index| places.get_mut(index));
+        match place {
+            Some(place @ None) => *place = Some(paired),
+            _ => {
+                let mut in_order: Vec<_> = extractions.iter().map(Some).collect();
+                in_order.resize(in_order.len().max(columns), None);
+                return in_order;
+            }
+        }
+    }
+    places
+}
+
+fn cell(paired: &PairedExtraction, rule: Rule) -> ExtractionCell {
+    let reading = paired.extraction.outcome.reading();
+    ExtractionCell {
+        figure: reading.map_or_else(
+            || "none".to_owned(),
+            |reading| numbers::interval(reading, rule.limit),
+        ),
+        used: paired.usage == Usage::Used,
+    }
+}

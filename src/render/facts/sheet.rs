@@ -1,0 +1,395 @@
+//! A product's results sheet: what is published (`content`), and which revision of it this is (`edition`).
+
+use crate::config::Config;
+use crate::files;
+use crate::model::decided::JudgedProduct;
+use crate::model::registers::Product;
+use crate::model::verdict::{ProductVerdict, Verdict};
+use crate::render::charts::ruler;
+use crate::render::facts::edition::{Edition, Purpose};
+use crate::render::facts::packages::{self, BlockState, PackageTable};
+use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
+use crate::render::words::limit::LimitWords;
+use crate::render::words::{self, breakable, counted};
+use crate::render::{Job, JobFile, chart_name, hex, numbers};
+use anyhow::{Result, bail};
+use chrono::NaiveDate;
+use serde::Serialize;
+use sha2::{Digest, Sha256};
+
+/// Everything that the sheet's template may see.
+#[derive(Clone, Debug, Serialize)]
+pub struct SheetFacts {
+    /// What the PDF says about itself.
+    pub document: DocumentFacts,
+    /// Which revision it is.
+    pub edition: Edition,
+    /// What it says.
+    pub content: SheetContent,
+    /// The files that the PDF carries.
+    pub attachments: Vec<Attachment>,
+    #[serde(skip)]
+    latest_day: Option<NaiveDate>,
+}
+
+/// What a sheet says: a change here makes a new revision.
+#[derive(Clone, Debug, Serialize)]
+pub struct SheetContent {
+    /// Whose sheet it is.
+    pub programme: ProgrammeFacts,
+    /// What was tested.
+    pub product: ProductFacts,
+    /// The verdict.
+    pub verdict: VerdictFacts,
+    /// The pictures of the ruler, in words, one each.
+    pub rulers: Vec<String>,
+    /// What the marks of the ruler mean.
+    pub key: String,
+    /// The packages.
+    pub table: PackageTable,
+    /// What a reader of the table must know beyond its figures.
+    pub notes: Vec<String>,
+    /// What the result says.
+    pub says: String,
+    /// What it does not say.
+    pub says_not: String,
+    /// The label.
+    pub label: LabelFacts,
+    /// What passed between the programme and the maker.
+    pub correspondence: Vec<String>,
+    /// How was tested and decided.
+    pub method: Vec<String>,
+    /// Where the numbers come from.
+    pub provenance: Vec<String>,
+    /// What every sheet says last.
+    pub caution: String,
+}
+
+/// What was tested.
+#[derive(Clone, Debug, Serialize)]
+pub struct ProductFacts {
+    /// The programme's own name for it.
+    pub product_id: String,
+    /// The round of testing.
+    pub round: String,
+    /// As on the package.
+    pub name: String,
+    /// As on the package.
+    pub brand: Option<String>,
+    /// As on the package.
+    pub net_content: Option<String>,
+    /// Sold as what, how many packages, when, barcode, certifier.
+    pub claim_line: String,
+}
+
+/// The verdict.
+#[derive(Clone, Debug, Serialize)]
+pub struct VerdictFacts {
+    /// The ink of its block.
+    pub state: BlockState,
+    /// `Below 20 ppm`.
+    pub words: String,
+    /// `All 3 packages tested below the limit.`
+    pub count: String,
+    /// The sentence beside it.
+    pub sentence: String,
+}
+
+/// The label.
+#[derive(Clone, Debug, Serialize)]
+pub struct LabelFacts {
+    /// The ingredient statement as printed, with the terms marked; empty where there is none.
+    pub statement: Vec<Piece>,
+    /// Its length, which decides how densely the page is set.
+    pub length: usize,
+    /// "May contain" and the like, quoted.
+    pub precautionary: Vec<String>,
+    /// What it comes to.
+    pub sentences: Vec<String>,
+}
+
+/// A piece of the statement.
+#[derive(Clone, Debug, Serialize)]
+pub struct Piece {
+    /// As printed.
+    pub text: String,
+    /// Whether it is one of the terms.
+    pub marked: bool,
+}
+
+/// Larger lab files are named on the sheet but not carried by it: a sheet is to be mailed.
+const LARGEST_ATTACHMENT: u64 = 1024 * 1024;
+
+/// The facts of a product's sheet.
+pub fn facts(product: &JudgedProduct, config: &Config, purpose: &Purpose) -> SheetFacts {
+    let content = content(product, config);
+    let verdict = &product.verdict;
+    let edition = Edition::of(
+        sheet_number(verdict, config),
+        &sha256(&content),
+        &verdict.issued,
+        purpose,
+    );
+    let brand = verdict
+        .product
+        .brand
+        .as_deref()
+        .map(|brand| format!(", {brand}"))
+        .unwrap_or_default();
+    let document = DocumentFacts::new(
+        config,
+        format!(
+            "Test results: {}{brand}. Sheet {}",
+            verdict.product.name, edition.sheet_number
+        ),
+        format!("{}. {}", content.verdict.words, content.verdict.count),
+        vec![edition.sheet_number.clone(), edition.line.clone()],
+    );
+    let attachments = attachments(verdict, config, &edition.sheet_number);
+    let latest_day = edition.day.or_else(|| latest_day(verdict));
+    SheetFacts {
+        document,
+        edition,
+        content,
+        attachments,
+        latest_day,
+    }
+}
+
+/// `TKW-FH-01-1`: short name, product, round.
+pub fn sheet_number(verdict: &ProductVerdict, config: &Config) -> String {
+    format!(
+        "{}-{}-{}",
+        config.programme.short_name, verdict.product.product_id, verdict.round
+    )
+}
+
+/// SHA-256 over what the sheet says, without its number, revision or date: two equal ones are one revision.
+pub fn content_sha256(facts: &SheetFacts) -> String {
+    sha256(&facts.content)
+}
+
+fn sha256(content: &SheetContent) -> String {
+    let json = serde_json::to_vec(content).expect("facts are text, numbers and lists");
+    hex(&Sha256::digest(json))
+}
+
+/// The job of typesetting a sheet.
+///
+/// # Errors
+/// Where a lab file that the sheet carries cannot be read, or is no longer what the results were read from.
+pub fn job(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
+    let pictures = ruler::draw(&product.verdict.packages, config.rule)?;
+    let mut files: Vec<JobFile> = pictures
+        .into_iter()
+        .enumerate()
+        .map(|(index, svg)| JobFile::chart(index + 1, svg))
+        .collect();
+    let lab_files = words::method::lab_files(&product.verdict);
+    for (attachment, file) in facts
+        .attachments
+        .iter()
+        .filter(|one| one.relationship == "source")
+        .zip(carried(&lab_files, config))
+    {
+        let bytes = files::read(&config.root.join(&file.path))?;
+        if hex(&Sha256::digest(&bytes)) != file.sha256 {
+            bail!(
+                "{} was changed while the results were made. Run again.",
+                file.path
+            );
+        }
+        files.push(JobFile {
+            name: attachment.read.clone(),
+            bytes,
+        });
+    }
+    Ok(Job {
+        path: format!("sheets/{}.pdf", product.verdict.stem()),
+        template: "sheet.typ",
+        ident: format!("{} {}", facts.edition.sheet_number, facts.edition.line),
+        date: facts.latest_day.unwrap_or_default(),
+        facts: serde_json::to_vec(facts)?,
+        files,
+    })
+}
+
+type LabFiles = Vec<std::sync::Arc<crate::model::place::LabFile>>;
+
+/// The lab files that are small enough to be carried.
+fn carried<'a>(
+    lab_files: &'a LabFiles,
+    config: &'a Config,
+) -> impl Iterator<Item = &'a crate::model::place::LabFile> {
+    let small = |path: &str| {
+        std::fs::metadata(config.root.join(path))
+            .is_ok_and(|about| about.len() <= LARGEST_ATTACHMENT)
+    };
+    lab_files
+        .iter()
+        .map(AsRef::as_ref)
+        .filter(move |file| small(&file.path))
+}
+
+fn attachments(verdict: &ProductVerdict, config: &Config, sheet_number: &str) -> Vec<Attachment> {
+    let lab_files = words::method::lab_files(verdict);
+    let mut attachments = vec![Attachment {
+        read: "facts.json".to_owned(),
+        name: format!("{sheet_number}.json"),
+        mime_type: "application/json",
+        relationship: "data",
+        description: "Everything that this sheet says, as data".to_owned(),
+    }];
+    for (index, file) in carried(&lab_files, config).enumerate() {
+        let name = file.path.rsplit('/').next().unwrap_or(&file.path);
+        attachments.push(Attachment {
+            read: format!("source-{}", index + 1),
+            // Numbered: two folders may hold files of one name.
+            name: format!("{}-{name}", index + 1),
+            mime_type: mime_type(name),
+            relationship: "source",
+            description: format!("The lab’s file, as it came. SHA-256 {}", file.sha256),
+        });
+    }
+    attachments
+}
+
+fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
+    let verdict = &product.verdict;
+    let rule = config.rule;
+    SheetContent {
+        programme: ProgrammeFacts::new(&config.programme),
+        product: product_facts(verdict),
+        verdict: verdict_facts(verdict, config),
+        rulers: ruler::in_words(&verdict.packages, rule),
+        key: ruler::key(rule),
+        table: packages::table(
+            &verdict.packages,
+            rule,
+            config.testing.extractions_per_package,
+        ),
+        notes: words::packages::notes(&verdict.packages, rule),
+        says: words::meaning::says(product, rule),
+        says_not: words::meaning::says_not(product, rule),
+        label: label_facts(verdict, config),
+        correspondence: words::correspondence::told(verdict)
+            .iter()
+            .map(|said| breakable(said, 30))
+            .collect(),
+        method: words::method::method(verdict, config),
+        provenance: words::method::provenance(verdict)
+            .iter()
+            .map(|said| breakable(said, 22))
+            .collect(),
+        caution: words::method::caution(config),
+    }
+}
+
+fn product_facts(verdict: &ProductVerdict) -> ProductFacts {
+    let Product {
+        product_id,
+        name,
+        brand,
+        net_content,
+        ..
+    } = &verdict.product;
+    ProductFacts {
+        product_id: product_id.clone(),
+        round: verdict.round.clone(),
+        name: breakable(name, 30),
+        brand: brand.as_deref().map(|brand| breakable(brand, 60)),
+        net_content: net_content.as_deref().map(|net| breakable(net, 40)),
+        claim_line: breakable(&claim_line(verdict), 60),
+    }
+}
+
+/// Sold as what, how many packages, when, barcode, certifier.
+fn claim_line(verdict: &ProductVerdict) -> String {
+    let product = &verdict.product;
+    let mut said = vec![format!("Sold as “{}”.", product.claim.trim())];
+    let n = counted(verdict.packages.len(), "package", "packages");
+    said.push(match verdict.bought() {
+        Some((first, last)) => format!("{n} bought {}.", numbers::dates(first, last)),
+        None => format!("{n} bought."),
+    });
+    if let Some(barcode) = &product.barcode {
+        said.push(format!("Barcode {barcode}."));
+    }
+    if let Some(certifier) = &product.certifier {
+        said.push(format!(
+            "The package names {} as certifier.",
+            certifier.trim_end_matches('.')
+        ));
+    }
+    said.join(" ")
+}
+
+fn verdict_facts(verdict: &ProductVerdict, config: &Config) -> VerdictFacts {
+    let asked_for = config.testing.packages_per_product;
+    VerdictFacts {
+        state: match verdict.verdict {
+            Verdict::OverLimit => BlockState::Over,
+            Verdict::WithinLimit(_) => BlockState::Within,
+            Verdict::NoVerdict => BlockState::None,
+        },
+        words: words::verdict::words(verdict.verdict, config.rule),
+        count: words::verdict::count(verdict, config.rule, asked_for),
+        sentence: breakable(
+            &words::verdict::sentence(verdict, config.rule, asked_for),
+            30,
+        ),
+    }
+}
+
+fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
+    let review = &verdict.label;
+    let statement = review.statement.iter().map(|piece| Piece {
+        text: breakable(&piece.text, 30),
+        marked: piece.marked,
+    });
+    let sentences = words::label::sentences(review, &verdict.product, config.rule.regime);
+    LabelFacts {
+        statement: statement.collect(),
+        length: review
+            .statement
+            .iter()
+            .map(|piece| piece.text.chars().count())
+            .sum(),
+        precautionary: review
+            .precautionary
+            .iter()
+            .map(|words| breakable(words, 30))
+            .collect(),
+        sentences: sentences.iter().map(|said| breakable(said, 30)).collect(),
+    }
+}
+
+/// The latest date that a sheet's facts hold.
+pub fn latest_day(verdict: &ProductVerdict) -> Option<NaiveDate> {
+    let sent = verdict
+        .packages
+        .iter()
+        .filter_map(|package| package.pair.package.sent_on)
+        .max();
+    let told = verdict.followups.iter().map(|followup| followup.on).max();
+    let issued = verdict
+        .issued
+        .iter()
+        .map(|revision| revision.issued_on)
+        .max();
+    let bought = verdict.bought().map(|(_, last)| last);
+    [sent, told, issued, bought, verdict.tested_on()]
+        .into_iter()
+        .flatten()
+        .max()
+}
+
+/// The limit in words, for whoever tells of a sheet elsewhere.
+pub fn limit_words(config: &Config) -> LimitWords {
+    LimitWords::of(config.rule)
+}
+
+/// The name by which the template reads its n-th ruler, from 1.
+pub fn ruler_name(number: usize) -> String {
+    chart_name(number)
+}

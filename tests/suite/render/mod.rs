@@ -1,0 +1,3 @@
+//! Documents, typeset from judged products made by hand.
+
+mod sheets;
