@@ -13,8 +13,9 @@ use rust_decimal::prelude::FromPrimitive;
 use rust_decimal::{Decimal, RoundingStrategy};
 use std::cmp::Ordering;
 
-/// A space that neither breaks nor stretches, before a unit.
-pub const THIN: char = '\u{202f}';
+/// The space before a unit: a line never breaks there, and a search for "20 ppm" still finds it, which it does not where
+/// the space is a narrow one.
+pub const NBSP: char = '\u{a0}';
 
 /// The unit that a regime's rule is written in. One ppm is one mg/kg.
 pub fn unit(regime: Regime) -> &'static str {

@@ -153,7 +153,7 @@ fn picture(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -
         let mut top = HEAD;
         for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
             if index > 0 {
-                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.5, HAIRLINE))?;
+                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
             }
             limit_line(canvas, rule, scale, top, top + height)?;
             row(canvas, package, rule, scale, top, *height, dense)?;
@@ -212,14 +212,19 @@ fn ground(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, bottom: f64) -> Re
     )?;
     canvas.line(&[at(limit, 20.0), at(limit, HEAD)], Pen::solid(1.6, ACCENT))?;
 
-    let cell_words = "too little to measure";
+    let cell_words = format!("below {}", numbers::plain(Ppm(scale.start)));
     let over = format!("{} →", said.over_the_limit());
     if limit + half + 5.0 + style::text_width(&over, NOTE) < WIDTH {
         canvas.text(&over, at(limit + half + 5.0, 15.6), Align::Start, NOTE)?;
     }
     let taken = if scale.cell {
-        canvas.text(cell_words, at(CELL.0, 15.6), Align::Start, NOTE)?;
-        CELL.0 + style::text_width(cell_words, NOTE) + 8.0
+        canvas.text(
+            &cell_words,
+            at((CELL.0 - 6.0 + CELL.1) / 2.0, 15.6),
+            Align::Middle,
+            NOTE,
+        )?;
+        (CELL.0 - 6.0 + CELL.1 + style::text_width(&cell_words, NOTE)) / 2.0 + 8.0
     } else {
         0.0
     };
@@ -330,7 +335,7 @@ fn row(
     }
     marks(canvas, package, rule, scale, middle)?;
 
-    let said = words::packages::agreement(package, rule);
+    let said = words::packages::agreement(package);
     let strong = !matches!(package.pair.state, PairState::Agree);
     let head = if strong { ROW } else { Type::plain(8.8, INK) };
     let width = style::text_width(&said.head, head);
@@ -423,7 +428,25 @@ fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
         mark.x = first + step * index as f64;
     }
     marks.sort_by(|a, b| a.x.total_cmp(&b.x));
+    spread(&mut marks);
     marks
+}
+
+/// Bounds of one figure stand beside one another, outwards from it: any place beyond it means the same.
+fn spread(marks: &mut [Mark]) {
+    const STEP: f64 = 8.0;
+    let mut seen: Vec<String> = Vec::new();
+    for mark in marks.iter_mut() {
+        let outwards = match mark.kind {
+            MarkKind::Below => -STEP,
+            MarkKind::Above => STEP,
+            MarkKind::InCell | MarkKind::Number => continue,
+        };
+        let before = seen.iter().filter(|label| **label == mark.label).count();
+        seen.push(mark.label.clone());
+        mark.x += outwards * before.min(3) as f64;
+    }
+    marks.sort_by(|a, b| a.x.total_cmp(&b.x));
 }
 
 fn marks(
@@ -508,7 +531,7 @@ fn labels(
             62.0
         }
         && (!first.over || first.x - GAP - width(&first.label) > limit + 1.0 || first.x <= limit);
-    let alone = on_scale.len() == 1;
+    let alone = on_scale.iter().all(|mark| mark.label == first.label);
     let both = format!("{}, {}", first.label, last.label);
     let (left, right) = match (alone, left_fits && !cell_used, right_fits) {
         (true, _, true) => (None, Some(last.label.clone())),
@@ -546,7 +569,7 @@ fn back(x: f64, limit: f64) -> plotters::style::RGBColor {
 pub fn key(rule: Rule) -> String {
     let said = words::limit::LimitWords::of(rule);
     format!(
-        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: too little, or too much, to put a number on. Dashed line: they disagree.",
+        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: beyond what the test measures. Dashed line: they disagree.",
         said.over_the_limit(),
         said.within_the_limit()
     )
@@ -575,7 +598,7 @@ fn row_in_words(package: &PackageResult, rule: Rule) -> String {
     let figures: Vec<String> = readings(package)
         .map(|reading| spoken(&numbers::interval(reading, rule.limit)))
         .collect();
-    let said = words::packages::agreement(package, rule);
+    let said = words::packages::agreement(package);
     let code = &package.pair.package.package_code;
     let figures = if figures.is_empty() {
         "no reading".to_owned()

@@ -25,6 +25,8 @@ pub struct PackageTable {
 pub struct PackageRow {
     /// What the lab was given.
     pub code: String,
+    /// Letters in the code, for the width of its column.
+    pub code_length: usize,
     /// The maker's lot.
     pub lot: Option<String>,
     /// As printed.
@@ -125,16 +127,23 @@ fn row(package: &PackageResult, rule: Rule, columns: usize) -> PackageRow {
     } else {
         ""
     };
+    let code_length = bought.package_code.chars().count();
     PackageRow {
-        code: breakable(&bought.package_code, 10),
-        lot: bought.lot.as_deref().map(|lot| breakable(lot, 9)),
+        code_length,
+        code: breakable(&bought.package_code, 15),
+        lot: bought.lot.as_deref().map(|lot| breakable(lot, 8)),
         best_by: bought
             .best_by
             .as_deref()
             .map(|best_by| breakable(best_by, 10)),
         bought: Some(breakable(&where_and_when.join(", "), 22)).filter(|text| !text.is_empty()),
         rows: extraction_rows(&package.pair.extractions, rule, columns),
-        found: apart.as_ref().map(|apart| format!("{least}{}", apart.gap)),
+        found: match &apart {
+            Some(apart) if apart.gap == "0.0" && !least.is_empty() => Some("≥0".to_owned()),
+            Some(apart) => Some(format!("{least}{}", apart.gap)),
+            None if all_below => Some(words::packages::all_below(package)),
+            None => None,
+        },
         allowed: apart.map(|apart| apart.allowed),
         result: numbers::result(&package.result, rule.limit),
         state: BlockState::of(package.standing),

@@ -74,6 +74,8 @@ pub struct ProductFacts {
     pub round: String,
     /// As on the package.
     pub name: String,
+    /// Letters in the name, which decide its size.
+    pub name_length: usize,
     /// As on the package.
     pub brand: Option<String>,
     /// As on the package.
@@ -297,6 +299,7 @@ fn product_facts(verdict: &ProductVerdict) -> ProductFacts {
         product_id: product_id.clone(),
         round: verdict.round.clone(),
         name: breakable(name, 30),
+        name_length: name.chars().count(),
         brand: brand.as_deref().map(|brand| breakable(brand, 60)),
         net_content: net_content.as_deref().map(|net| breakable(net, 40)),
         claim_line: breakable(&claim_line(verdict), 60),

@@ -82,45 +82,27 @@ impl LimitWords {
 
     /// Where the limit is written, in a sentence.
     pub fn source(&self) -> String {
-        let claim = "a food sold as gluten-free";
-        match self.regime {
-            Regime::Us => format!(
-                "The limit is that of 21 CFR 101.91: {claim} has less than {}.",
-                self.figure()
-            ),
-            Regime::Codex => format!(
-                "The limit is that of Codex standard CXS 118: {claim} has no more than {}.",
-                self.figure()
-            ),
-            Regime::Eu => format!(
-                "The limit is that of Regulation (EU) No 828/2014: {claim} has no more than {}.",
-                self.figure()
-            ),
-            Regime::Uk => format!(
-                "The limit is that of Regulation (EU) No 828/2014 as kept in UK law: {claim} has no more than {}.",
-                self.figure()
-            ),
-            Regime::Canada => format!(
-                "The limit is Health Canada’s for cross-contact under B.24.018 of the Food and Drug Regulations: no more than {}.",
-                self.figure()
-            ),
-            Regime::Argentina => format!(
-                "The limit is that of Resolución Conjunta 32/2023: {claim} has at most {}.",
-                self.figure()
-            ),
-            Regime::Chile => format!(
-                "The limit is that of article 518 of the Reglamento Sanitario de los Alimentos: {claim} has no more than {}.",
-                self.figure()
-            ),
-            Regime::AuNz => format!(
-                "Standard 1.2.7 of the Food Standards Code asks for no detectable gluten; the test detects from {} on.",
-                self.figure()
-            ),
-            Regime::Custom => format!(
-                "The limit is the programme’s own: a food that keeps it has {}.",
-                self.within()
-            ),
-        }
+        let rule = match self.regime {
+            Regime::Us => "21 CFR 101.91",
+            Regime::Codex => "Codex standard CXS 118",
+            Regime::Eu => "Regulation (EU) No 828/2014",
+            Regime::Uk => "Regulation (EU) No 828/2014 as kept in UK law",
+            Regime::Canada => {
+                "Health Canada’s position on B.24.018 of the Food and Drug Regulations"
+            }
+            Regime::Argentina => "Resolución Conjunta 32/2023",
+            Regime::Chile => "article 518 of the Reglamento Sanitario de los Alimentos",
+            Regime::AuNz => {
+                "Standard 1.2.7 of the Food Standards Code (no detectable gluten; the test detects from here on)"
+            }
+            Regime::Custom => "the programme’s own rule",
+        };
+        let least = if self.limit.passes {
+            "no more than"
+        } else {
+            "less than"
+        };
+        format!("The limit, {least} {}, is that of {rule}.", self.figure())
     }
 }
 
@@ -143,11 +125,11 @@ mod tests {
 
     #[test]
     fn the_words_follow_what_reaching_the_limit_means() {
-        assert_eq!(said(Regime::Us).over(), "at or above 20\u{202f}ppm");
-        assert_eq!(said(Regime::Us).within(), "below 20\u{202f}ppm");
-        assert_eq!(said(Regime::Eu).over(), "above 20\u{202f}mg/kg");
-        assert_eq!(said(Regime::Eu).within(), "at or below 20\u{202f}mg/kg");
-        assert_eq!(said(Regime::AuNz).over(), "at or above 3\u{202f}mg/kg");
+        assert_eq!(said(Regime::Us).over(), "at or above 20\u{a0}ppm");
+        assert_eq!(said(Regime::Us).within(), "below 20\u{a0}ppm");
+        assert_eq!(said(Regime::Eu).over(), "above 20\u{a0}mg/kg");
+        assert_eq!(said(Regime::Eu).within(), "at or below 20\u{a0}mg/kg");
+        assert_eq!(said(Regime::AuNz).over(), "at or above 3\u{a0}mg/kg");
     }
 
     #[test]

@@ -6,7 +6,7 @@ use crate::model::pair::Pair;
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::model::verdict::{Grade, Verdict};
-use crate::render::numbers::{self, THIN};
+use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
 use crate::render::words::verdict::{highest_bound, highest_over};
 use crate::render::words::{counted, with_unit};
@@ -63,7 +63,7 @@ fn true_share(product: &JudgedProduct) -> String {
         return String::new();
     };
     format!(
-        " If they were a random pick, the true share could be anywhere from {} to {}{THIN}% (95{THIN}% confidence).",
+        " If they were a random pick, the true share could be anywhere from {} to {}{NBSP}% (95{NBSP}% confidence).",
         numbers::percent(share.exact.lower),
         numbers::percent(share.exact.upper)
     )
@@ -135,8 +135,8 @@ pub fn says_not(product: &JudgedProduct, rule: Rule) -> String {
                 );
             };
             format!(
-                "It doesn’t prove that every package is {}. Even in a random pick with 0 of {n} {}, up to {}{THIN}% of \
-                 all packages could still be (95{THIN}% confidence).",
+                "It doesn’t prove that every package is {}. Even in a random pick with 0 of {n} {}, up to {}{NBSP}% of \
+                 all packages could still be (95{NBSP}% confidence).",
                 limit.within_the_limit(),
                 limit.over_the_limit(),
                 numbers::percent(upper)

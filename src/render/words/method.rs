@@ -5,7 +5,7 @@ use crate::model::extraction::Extraction;
 use crate::model::place::LabFile;
 use crate::model::rule::Decision;
 use crate::model::verdict::ProductVerdict;
-use crate::render::numbers::{self, THIN};
+use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
 use crate::render::words::{listed, sentence_case};
 use std::collections::BTreeSet;
@@ -21,10 +21,12 @@ pub fn method(product: &ProductVerdict, config: &Config) -> Vec<String> {
             times(config.testing.extractions_per_package)
         ),
         allowed_difference(config),
-        "A package’s result is the mean of all its extractions that agree. “Below n” stands for any value under n, so that a \
-         result may be a range."
+        "A package’s result is the mean of its extractions; “<n” stands for any value below n."
             .to_owned(),
-        format!("Nothing is rounded before it is held against the limit. One package {} decides the product.", limit.over_the_limit()),
+        format!(
+            "Nothing is rounded before it is held against the limit. One package {} it decides the product.",
+            limit.over_the_limit().trim_end_matches(" the limit")
+        ),
         decision(config.rule.decision),
         limit.source(),
     ];
@@ -58,8 +60,8 @@ fn assays(product: &ProductVerdict, config: &Config) -> String {
 
 fn allowed_difference(config: &Config) -> String {
     format!(
-        "Extractions agree where they differ by no more than 2.8 times s (3.3 for three, 3.6 for four; ISO 5725-6), with \
-         s² = (q/10)² + ({}{THIN}% of the mean)² and q the lowest figure that the test reports.",
+        "Two extractions agree if they differ by no more than 2.8 s (three: 3.3 s, four: 3.6 s; ISO 5725-6), where s² = \
+         (q/10)² + ({}{NBSP}% of the mean)² and q is the lowest figure that the test reports.",
         numbers::percent(config.testing.relative_repeatability)
     )
 }
@@ -72,7 +74,7 @@ fn decision(decision: Decision) -> String {
         Decision::Guarded {
             relative_expanded_uncertainty,
         } => format!(
-            "A result decides only where it still does with {}{THIN}% added or taken off: the test’s expanded uncertainty, k = 2 (ILAC-G8).",
+            "A result decides only where it still does with {}{NBSP}% added or taken off: the test’s expanded uncertainty, k = 2 (ILAC-G8).",
             numbers::percent(relative_expanded_uncertainty)
         ),
     }

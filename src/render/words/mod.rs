@@ -21,7 +21,7 @@ pub mod correspondence;
 /// How was tested and decided, and where the numbers come from.
 pub mod method;
 
-use crate::render::numbers::THIN;
+use crate::render::numbers::NBSP;
 
 /// `1 package`, `3 packages`.
 pub fn counted(count: usize, one: &str, many: &str) -> String {
@@ -40,7 +40,7 @@ pub fn listed<T: AsRef<str>>(items: &[T]) -> String {
 
 /// A figure and its unit, kept together.
 pub fn with_unit(figure: &str, unit: &str) -> String {
-    format!("{figure}{THIN}{unit}")
+    format!("{figure}{NBSP}{unit}")
 }
 
 /// The first letter in upper case.
@@ -52,25 +52,37 @@ pub fn sentence_case(text: &str) -> String {
     }
 }
 
-/// Places for a line to break in words that are longer than a column: an invisible space after every `most` letters.
+/// Places for a line to break in words that are longer than `most` letters: an invisible space after each dash, dot and
+/// stroke in them, and after as many letters without one.
 ///
 /// Codes, lots and ingredient names come from outside, and none of them knows how wide a column is.
 pub fn breakable(text: &str, most: usize) -> String {
     let mut out = String::with_capacity(text.len());
-    let mut run = 0;
-    for letter in text.chars() {
-        run = if letter.is_whitespace() || letter == '-' {
-            0
+    for piece in text.split_inclusive(char::is_whitespace) {
+        if piece.chars().count() <= most {
+            out.push_str(piece);
         } else {
-            run + 1
-        };
-        if run > most {
-            out.push('\u{200b}');
-            run = 1;
+            break_word(piece, most, &mut out);
         }
-        out.push(letter);
     }
     out
+}
+
+fn break_word(word: &str, most: usize, out: &mut String) {
+    const BREAK: char = '\u{200b}';
+    let mut run = 0;
+    for letter in word.chars() {
+        if run == most {
+            out.push(BREAK);
+            run = 0;
+        }
+        out.push(letter);
+        run += 1;
+        if matches!(letter, '-' | '.' | '_' | '/' | ',') {
+            out.push(BREAK);
+            run = 0;
+        }
+    }
 }
 
 #[cfg(test)]
@@ -89,5 +101,6 @@ mod tests {
     fn only_words_that_are_too_long_get_a_place_to_break() {
         assert_eq!(breakable("L31-0771 B", 9), "L31-0771 B");
         assert_eq!(breakable("ABCDEFGH", 3), "ABC\u{200b}DEF\u{200b}GH");
+        assert_eq!(breakable("see AB-CDEFG", 4), "see AB-\u{200b}CDEF\u{200b}G");
     }
 }

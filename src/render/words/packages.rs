@@ -3,6 +3,7 @@
 use crate::model::extraction::{Extraction, Outcome};
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{PairState, PairedExtraction, Usage};
+use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
@@ -18,7 +19,7 @@ pub struct Agreement {
 }
 
 /// How a package's extractions agree.
-pub fn agreement(package: &PackageResult, rule: Rule) -> Agreement {
+pub fn agreement(package: &PackageResult) -> Agreement {
     let said = |head: &str, detail: String| Agreement {
         head: head.to_owned(),
         detail,
@@ -26,8 +27,8 @@ pub fn agreement(package: &PackageResult, rule: Rule) -> Agreement {
     let usable = package.pair.usable().count();
     let reported = package.pair.extractions.len();
     match package.pair.state {
-        PairState::Agree => said("Agree", apart(package, rule)),
-        PairState::Disagree => said("Disagree", apart(package, rule)),
+        PairState::Agree => said("Agree", apart(package)),
+        PairState::Disagree => said("Disagree", apart(package)),
         PairState::Missing if reported == 0 => said("No result", "nothing reported yet".to_owned()),
         PairState::Missing => said("No result", "the lab reported none".to_owned()),
         PairState::Incomplete => {
@@ -41,28 +42,57 @@ pub fn agreement(package: &PackageResult, rule: Rule) -> Agreement {
     }
 }
 
-fn apart(package: &PackageResult, rule: Rule) -> String {
+fn apart(package: &PackageResult) -> String {
     if let ResultKind::Below { upper } = package.result {
-        let all = if package.pair.usable().count() == 2 {
-            "both"
-        } else {
-            "all"
-        };
-        return format!("{all} below {}", numbers::plain(upper));
+        return format!("{} below {}", both_or_all(package), numbers::plain(upper));
     }
     let Some(comparison) = &package.pair.comparison else {
         return String::new();
     };
+    if let Some(bound) = lowest_above(package) {
+        return format!("{} above {}", both_or_all(package), numbers::plain(bound));
+    }
     let numbers::Apart { gap, allowed } = numbers::apart(comparison);
-    let least = if has_bounds(package) { "at least " } else { "" };
     let n = package.pair.usable().count();
     let over = if n > 2 {
-        format!("{n}: ")
+        format!("all {n}: ")
     } else {
         String::new()
     };
-    let _ = rule;
+    let bounds = has_bounds(package);
+    if bounds && comparison.gap == Ppm::ZERO {
+        return format!("{over}may be equal, {allowed} allowed");
+    }
+    let least = if bounds { "at least " } else { "" };
     format!("{over}{least}{gap} apart, {allowed} allowed")
+}
+
+/// `both <5`: the difference between extractions that are all below quantification is not known.
+pub fn all_below(package: &PackageResult) -> String {
+    match package.result {
+        ResultKind::Below { upper } => {
+            format!("{} <{}", both_or_all(package), numbers::plain(upper))
+        }
+        _ => String::new(),
+    }
+}
+
+fn both_or_all(package: &PackageResult) -> &'static str {
+    if package.pair.usable().count() == 2 {
+        "both"
+    } else {
+        "all"
+    }
+}
+
+/// The lowest n, where every reading that counts is "above n".
+fn lowest_above(package: &PackageResult) -> Option<Ppm> {
+    let readings = package
+        .pair
+        .usable()
+        .filter_map(|extraction| extraction.outcome.reading());
+    let bounds: Option<Vec<Ppm>> = readings.map(|reading| reading.as_above()).collect();
+    bounds?.into_iter().reduce(Ppm::min)
 }
 
 /// Whether any reading that counts is a bound, so that the gap is the least there can be.
@@ -95,6 +125,9 @@ pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
         .iter()
         .flat_map(|package| notes_of(package, rule))
         .collect();
+    if let Some(note) = range_note(packages) {
+        notes.push(note);
+    }
     if let Some(note) = gliadin_note(packages, rule) {
         notes.push(note);
     }
@@ -112,13 +145,6 @@ fn notes_of(package: &PackageResult, rule: Rule) -> Vec<String> {
         notes.push(format!(
             "{code}: its extractions agree, but stand on both sides of the limit. Their mean decides: {}.",
             numbers::result(&package.result, rule.limit)
-        ));
-    }
-    if let ResultKind::Range { .. } = package.result
-        && package.pair.state == PairState::Agree
-    {
-        notes.push(format!(
-            "{code}: at least one extraction is a bound, not a number, so that the result is a range."
         ));
     }
     for paired in &package.pair.extractions {
@@ -194,21 +220,43 @@ pub fn file_name(extraction: &Extraction) -> &str {
     path.rsplit('/').next().unwrap_or(path)
 }
 
+/// The codes of some packages as the start of a note; a count where there are many.
+fn named(packages: &[&PackageResult]) -> String {
+    let codes: Vec<&str> = packages
+        .iter()
+        .map(|package| package.pair.package.package_code.as_str())
+        .collect();
+    match codes.len() {
+        n if n <= 4 => listed(&codes),
+        n => counted(n, "package", "packages"),
+    }
+}
+
+fn range_note(packages: &[PackageResult]) -> Option<String> {
+    let is_range = |package: &&PackageResult| {
+        matches!(package.result, ResultKind::Range { .. }) && package.pair.state == PairState::Agree
+    };
+    let ranges: Vec<&PackageResult> = packages.iter().filter(is_range).collect();
+    (!ranges.is_empty()).then(|| {
+        format!(
+            "{}: an extraction is a bound, not a number, so that the result is a range.",
+            named(&ranges)
+        )
+    })
+}
+
 fn gliadin_note(packages: &[PackageResult], rule: Rule) -> Option<String> {
-    let from_gliadin = packages.iter().filter(|package| {
+    let reported = |package: &&PackageResult| {
         package
             .pair
             .usable()
             .any(|extraction| extraction.from_gliadin)
-    });
-    let codes: Vec<&str> = from_gliadin
-        .map(|package| package.pair.package.package_code.as_str())
-        .collect();
-    let of = match codes.len() {
+    };
+    let from_gliadin: Vec<&PackageResult> = packages.iter().filter(reported).collect();
+    let of = match from_gliadin.len() {
         0 => return None,
         n if n == packages.len() => String::new(),
-        n if n <= 4 => format!(" of {}", listed(&codes)),
-        n => format!(" of {}", counted(n, "package", "packages")),
+        _ => format!(" of {}", named(&from_gliadin)),
     };
     let unit = LimitWords::of(rule).unit();
     Some(format!(

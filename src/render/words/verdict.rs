@@ -258,7 +258,7 @@ impl Cause {
                 } => format!(
                     "{of} {is} closer to it than the test’s uncertainty ({}{}%)",
                     numbers::percent(relative_expanded_uncertainty),
-                    numbers::THIN
+                    numbers::NBSP
                 ),
                 Decision::Simple => format!("{of} {is} too close to it"),
             },
