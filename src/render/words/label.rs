@@ -3,17 +3,28 @@
 use crate::model::label::{LabelFinding, LabelReview, LabelTerm, TermClass};
 use crate::model::registers::{Oats, Product};
 use crate::model::rule::Regime;
-use crate::render::words::listed;
+use crate::render::words::{listed, sentence_case};
 
 /// Sentences about the review of a label.
 pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
     let mut said = vec![finding(review, product, regime)];
-    let explained = review
+    let mut explained: Vec<&LabelTerm> = Vec::new();
+    for term in review
         .terms
         .iter()
-        .filter(|term| term.class != TermClass::LookAlike);
-    said.extend(explained.take(4).map(explanation));
-    if review.terms.len() > 4 {
+        .filter(|term| term.class != TermClass::LookAlike)
+    {
+        if !explained.iter().any(|known| known.term == term.term) {
+            explained.push(term);
+        }
+    }
+    said.extend(
+        explained
+            .iter()
+            .take(MOST_EXPLAINED)
+            .map(|term| explanation(term, explained.len() == 1)),
+    );
+    if explained.len() > MOST_EXPLAINED {
         said.push("The data files name the rest.".to_owned());
     }
     if review.finding != LabelFinding::UnverifiedOats
@@ -23,6 +34,9 @@ pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec
     }
     said
 }
+
+/// More explanations than this would crowd out the results.
+const MOST_EXPLAINED: usize = 4;
 
 fn finding(review: &LabelReview, product: &Product, regime: Regime) -> String {
     let claim = &product.claim;
@@ -78,13 +92,13 @@ fn under(regime: Regime) -> &'static str {
     }
 }
 
-fn explanation(term: &LabelTerm) -> String {
-    let why = term.why.trim();
-    let stop = if why.ends_with('.') { "" } else { "." };
-    if term.grain.is_empty() {
-        format!("“{}”: {why}{stop}", term.printed)
-    } else {
-        format!("“{}” ({}): {why}{stop}", term.printed, term.grain)
+/// Why a term counts; without its name where it is the only one, since the finding has just named it.
+fn explanation(term: &LabelTerm, alone: bool) -> String {
+    let why = term.why.trim().trim_end_matches('.');
+    match (alone, term.grain.is_empty()) {
+        (true, _) => format!("{}.", sentence_case(why)),
+        (false, true) => format!("“{}”: {why}.", term.printed),
+        (false, false) => format!("“{}” ({}): {why}.", term.printed, term.grain),
     }
 }
 

@@ -93,7 +93,7 @@ impl LimitWords {
             Regime::Argentina => "Resolución Conjunta 32/2023",
             Regime::Chile => "article 518 of the Reglamento Sanitario de los Alimentos",
             Regime::AuNz => {
-                "Standard 1.2.7 of the Food Standards Code (no detectable gluten; the test detects from here on)"
+                "Standard 1.2.7 of the Food Standards Code: no detectable gluten; the test detects from here on"
             }
             Regime::Custom => "the programme’s own rule",
         };
@@ -102,7 +102,7 @@ impl LimitWords {
         } else {
             "less than"
         };
-        format!("The limit, {least} {}, is that of {rule}.", self.figure())
+        format!("Limit: {least} {} ({rule}).", self.figure())
     }
 }
 

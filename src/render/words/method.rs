@@ -24,8 +24,8 @@ pub fn method(product: &ProductVerdict, config: &Config) -> Vec<String> {
         "A package’s result is the mean of its extractions; “<n” stands for any value below n."
             .to_owned(),
         format!(
-            "Nothing is rounded before it is held against the limit. One package {} it decides the product.",
-            limit.over_the_limit().trim_end_matches(" the limit")
+            "Nothing is rounded first. One package {} decides the product.",
+            limit.over_the_limit()
         ),
         decision(config.rule.decision),
         limit.source(),
@@ -69,7 +69,7 @@ fn allowed_difference(config: &Config) -> String {
 fn decision(decision: Decision) -> String {
     match decision {
         Decision::Simple => {
-            "No uncertainty is added or taken off (ILAC-G8, simple acceptance).".to_owned()
+            "No uncertainty is added or taken off (simple acceptance, ILAC-G8).".to_owned()
         }
         Decision::Guarded {
             relative_expanded_uncertainty,
