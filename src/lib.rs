@@ -22,3 +22,9 @@ pub mod render;
 
 /// Documents -> the outputs folder, mail drafts, the dated bag.
 pub mod save;
+
+/// The whole run: start reading here.
+pub mod pipeline;
+
+/// The program as typed: a file a command.
+pub mod cli;

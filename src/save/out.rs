@@ -127,6 +127,15 @@ impl Staging {
         Ok(())
     }
 
+    /// The bytes of a file that this run has staged or found in place already.
+    ///
+    /// # Errors
+    /// Where it cannot be read, or was never made.
+    pub fn read(&self, path: &str) -> Result<Vec<u8>> {
+        let staged = files::read_if_there(&self.folder.join(STAGE).join(path))?;
+        staged.map_or_else(|| files::read(&self.folder.join(path)), Ok)
+    }
+
     fn note(&self, path: &str, made: Made) {
         self.made
             .lock()

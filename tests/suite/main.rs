@@ -1,8 +1,11 @@
 //! Everything that is tested from outside, in one binary: typst is linked once.
 
+mod cli;
 mod demo;
 mod gather;
 mod judge;
 mod make_ods;
 mod render;
 mod sample;
+mod tidy;
+mod workspace;

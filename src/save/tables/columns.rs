@@ -1,118 +1,26 @@
-//! The same figures as tables: `extractions.csv`, `packages.csv`, `products.csv`, and the data dictionary that says what
-//! each column means (`datapackage.json`, Frictionless Data Package).
-//!
-//! Each table is declared once, column by column, so that the header, the cells and the dictionary cannot part ways.
+//! The columns of the three tables: name, type, unit, meaning and cell, declared once.
 
-use crate::config::Config;
-use crate::model::decided::{Decided, JudgedProduct};
-use crate::model::document::Document;
+use crate::model::decided::JudgedProduct;
 use crate::model::package::PackageResult;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::save::results;
 use chrono::NaiveDate;
-use serde_json::{Value, json};
 
 /// One column: its name, its type in the dictionary, its meaning, and its cell in a row.
-struct Column<Row> {
-    name: &'static str,
-    kind: &'static str,
-    unit: Option<&'static str>,
-    meaning: &'static str,
-    cell: fn(&Row) -> String,
+pub struct Column<Row> {
+    pub name: &'static str,
+    pub kind: &'static str,
+    pub unit: Option<&'static str>,
+    pub meaning: &'static str,
+    pub cell: fn(&Row) -> String,
 }
 
 /// A row of the table of extractions.
-type ExtractionRow<'a> = (&'a JudgedProduct, &'a PackageResult, &'a PairedExtraction);
+pub type ExtractionRow<'a> = (&'a JudgedProduct, &'a PackageResult, &'a PairedExtraction);
 
 /// A row of the table of packages.
-type PackageRow<'a> = (&'a JudgedProduct, &'a PackageResult);
-
-/// The three tables and their dictionary.
-pub fn documents(decided: &Decided, config: &Config) -> Vec<Document> {
-    let products: Vec<&JudgedProduct> = decided.products.iter().collect();
-    let packages: Vec<PackageRow<'_>> = products
-        .iter()
-        .flat_map(|product| {
-            product
-                .verdict
-                .packages
-                .iter()
-                .map(move |package| (*product, package))
-        })
-        .collect();
-    let extractions: Vec<ExtractionRow<'_>> = packages
-        .iter()
-        .flat_map(|(product, package)| {
-            package
-                .pair
-                .extractions
-                .iter()
-                .map(move |one| (*product, *package, one))
-        })
-        .collect();
-    vec![
-        Document {
-            path: "data/extractions.csv".into(),
-            bytes: table(&extraction_columns(), &extractions),
-        },
-        Document {
-            path: "data/packages.csv".into(),
-            bytes: table(&package_columns(), &packages),
-        },
-        Document {
-            path: "data/products.csv".into(),
-            bytes: table(&product_columns(), &products),
-        },
-        Document::text("data/datapackage.json", dictionary(config)),
-        Document::text("data/results.schema.json", results::JSON_SCHEMA),
-    ]
-}
-
-fn table<Row>(columns: &[Column<Row>], rows: &[Row]) -> Vec<u8> {
-    let mut writer = csv::Writer::from_writer(Vec::new());
-    let into_memory = "writing into memory does not fail";
-    writer
-        .write_record(columns.iter().map(|column| column.name))
-        .expect(into_memory);
-    for row in rows {
-        let cells = columns.iter().map(|column| {
-            let cell = (column.cell)(row);
-            if column.kind == "string" {
-                safe(&cell)
-            } else {
-                cell
-            }
-        });
-        writer.write_record(cells).expect(into_memory);
-    }
-    writer.into_inner().expect(into_memory)
-}
-
-/// A text that a spreadsheet program will not take for a formula: an apostrophe goes before `= + - @`, tab and CR.
-pub fn safe(text: &str) -> String {
-    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
-        format!("'{text}")
-    } else {
-        text.to_owned()
-    }
-}
-
-fn ppm(value: Option<Ppm>) -> String {
-    value.map(|ppm| ppm.0.to_string()).unwrap_or_default()
-}
-
-fn figure(value: Option<f64>) -> String {
-    value.map(|figure| figure.to_string()).unwrap_or_default()
-}
-
-fn day(value: Option<NaiveDate>) -> String {
-    value.map(|day| day.to_string()).unwrap_or_default()
-}
-
-fn text(value: &Option<String>) -> String {
-    value.clone().unwrap_or_default()
-}
+pub type PackageRow<'a> = (&'a JudgedProduct, &'a PackageResult);
 
 /// Declares one column.
 macro_rules! column {
@@ -136,7 +44,8 @@ macro_rules! column {
     };
 }
 
-fn extraction_columns<'a>() -> Vec<Column<ExtractionRow<'a>>> {
+/// The table of extractions.
+pub fn extractions<'a>() -> Vec<Column<ExtractionRow<'a>>> {
     vec![
         column!("product_id", "string", "The product.", |r| r
             .0
@@ -264,7 +173,8 @@ fn extraction_columns<'a>() -> Vec<Column<ExtractionRow<'a>>> {
     ]
 }
 
-fn package_columns<'a>() -> Vec<Column<PackageRow<'a>>> {
+/// The table of packages.
+pub fn packages<'a>() -> Vec<Column<PackageRow<'a>>> {
     vec![
         column!("product_id", "string", "The product.", |r| r
             .0
@@ -354,7 +264,8 @@ fn package_columns<'a>() -> Vec<Column<PackageRow<'a>>> {
     ]
 }
 
-fn product_columns<'a>() -> Vec<Column<&'a JudgedProduct>> {
+/// The table of products and rounds.
+pub fn products<'a>() -> Vec<Column<&'a JudgedProduct>> {
     vec![
         column!("product_id", "string", "The product.", |r| r
             .verdict
@@ -460,67 +371,18 @@ fn usage(usage: &Usage) -> &'static str {
     }
 }
 
-fn dictionary(config: &Config) -> String {
-    let package = json!({
-        "profile": "tabular-data-package",
-        "name": format!("{}-results", config.programme.short_name.to_lowercase()),
-        "title": format!("{}: results", config.programme.name),
-        "resources": [
-            resource("extractions", "One row an extraction that the lab reported.", &extraction_columns(), &["package_code", "number"]),
-            resource("packages", "One row a package that counts.", &package_columns(), &["package_code"]),
-            resource("products", "One row a product and round.", &product_columns(), &["product_id", "round"]),
-        ],
-    });
-    let mut text = serde_json::to_string_pretty(&package).expect("JSON values are JSON");
-    text.push('\n');
-    text
+fn ppm(value: Option<Ppm>) -> String {
+    value.map(|ppm| ppm.0.to_string()).unwrap_or_default()
 }
 
-fn resource<Row>(name: &str, description: &str, columns: &[Column<Row>], key: &[&str]) -> Value {
-    let fields: Vec<Value> = columns.iter().map(field).collect();
-    json!({
-        "name": name,
-        "path": format!("{name}.csv"),
-        "profile": "tabular-data-resource",
-        "description": description,
-        "format": "csv",
-        "mediatype": "text/csv",
-        "encoding": "utf-8",
-        "schema": { "fields": fields, "missingValues": [""], "primaryKey": key },
-    })
+fn figure(value: Option<f64>) -> String {
+    value.map(|figure| figure.to_string()).unwrap_or_default()
 }
 
-fn field<Row>(column: &Column<Row>) -> Value {
-    let mut field =
-        json!({ "name": column.name, "type": column.kind, "description": column.meaning });
-    if let Some(unit) = column.unit {
-        field["unit"] = json!(unit);
-    }
-    field
+fn day(value: Option<NaiveDate>) -> String {
+    value.map(|day| day.to_string()).unwrap_or_default()
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_text_is_never_a_formula() {
-        assert_eq!(safe("=1+1"), "'=1+1");
-        assert_eq!(safe("@home"), "'@home");
-        assert_eq!(safe("Oat & Rye"), "Oat & Rye");
-    }
-
-    #[test]
-    fn the_dictionary_names_every_column_once() {
-        let names: Vec<_> = extraction_columns()
-            .iter()
-            .map(|column| column.name)
-            .collect();
-        let mut unique = names.clone();
-        unique.sort_unstable();
-        unique.dedup();
-        assert_eq!(names.len(), unique.len());
-        let field = field(&extraction_columns()[5]);
-        assert_eq!(field["unit"], "mg/kg gluten");
-    }
+fn text(value: &Option<String>) -> String {
+    value.clone().unwrap_or_default()
 }

@@ -1,0 +1,137 @@
+//! What can be typed, with its help. The clock and the environment enter the program here and nowhere else.
+
+use anyhow::{Result, bail};
+use chrono::{DateTime, NaiveDate};
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// Turns a lab's gluten results into results sheets that can be published.
+#[derive(Parser, Debug)]
+#[command(version, about, long_about = None, max_term_width = 100, after_help = EXAMPLES, arg_required_else_help = true)]
+pub struct Arguments {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+    /// Say nothing but the result and errors.
+    #[arg(long, short, global = true)]
+    pub quiet: bool,
+}
+
+const EXAMPLES: &str = "\
+Examples:
+  galleyproof init my-programme --demo    a folder filled with invented data, to look around in
+  galleyproof check my-programme          read and decide, print what would be published, write nothing
+  galleyproof run my-programme            make every sheet, the summary and the data below my-programme/out
+
+Exit status: 0 all well; 1 done, and there are errors a person must look at; 2 nothing done.";
+
+/// What to do.
+#[derive(Subcommand, Debug)]
+pub enum Command {
+    /// Start a programme folder.
+    #[command(
+        after_help = "Examples:\n  galleyproof init my-programme\n  galleyproof init demo --demo"
+    )]
+    Init {
+        /// The folder to make; it must not exist yet, or be empty.
+        dir: PathBuf,
+        /// Fill it with invented data.
+        #[arg(long)]
+        demo: bool,
+    },
+    /// Read and decide, print, write nothing.
+    #[command(
+        after_help = "Examples:\n  galleyproof check my-programme\n  galleyproof check my-programme --explain 2031-03/results.xlsx\n  galleyproof check my-programme --format json > results.json"
+    )]
+    Check {
+        #[command(flatten)]
+        folder: Folder,
+        /// How the result is printed.
+        #[arg(long, value_enum, default_value_t)]
+        format: Format,
+        /// Show how a lab file was understood: its tables, columns and rows. FILE is its path below inbox/.
+        #[arg(long, value_name = "FILE")]
+        explain: Vec<String>,
+        #[command(flatten)]
+        date: Date,
+    },
+    /// Read, decide and make every document as a proof.
+    #[command(
+        after_help = "Examples:\n  galleyproof run my-programme\n  galleyproof run my-programme --only FH-031 --out look-at-this\n  galleyproof run my-programme --date 2031-05-06"
+    )]
+    Run {
+        #[command(flatten)]
+        folder: Folder,
+        /// Where the outputs go, instead of out/ in the programme folder.
+        #[arg(long, value_name = "DIR")]
+        out: Option<PathBuf>,
+        /// Make the documents of this product only; may be given several times.
+        #[arg(long, value_name = "ID")]
+        only: Vec<String>,
+        #[command(flatten)]
+        date: Date,
+        /// Make everything anew, even what has not changed.
+        #[arg(long)]
+        force: bool,
+        /// How the result is printed.
+        #[arg(long, value_enum, default_value_t)]
+        format: Format,
+    },
+}
+
+/// Which programme folder.
+#[derive(Args, Debug)]
+pub struct Folder {
+    /// The programme folder.
+    #[arg(default_value = ".")]
+    pub dir: PathBuf,
+}
+
+/// The one date that is not in the data.
+#[derive(Args, Debug)]
+pub struct Date {
+    /// The day to print as “made on”, and on which replies count as overdue [default: SOURCE_DATE_EPOCH, else none].
+    #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
+    pub date: Option<NaiveDate>,
+}
+
+impl Date {
+    /// The day that was typed, else that of SOURCE_DATE_EPOCH (UTC), else none.
+    ///
+    /// # Errors
+    /// Where SOURCE_DATE_EPOCH is set to something that is no time.
+    pub fn given(&self) -> Result<Option<NaiveDate>> {
+        if self.date.is_some() {
+            return Ok(self.date);
+        }
+        let Some(epoch) = std::env::var_os("SOURCE_DATE_EPOCH").filter(|value| !value.is_empty())
+        else {
+            return Ok(None);
+        };
+        let time = epoch
+            .to_str()
+            .and_then(|text| text.parse().ok())
+            .and_then(|secs| DateTime::from_timestamp(secs, 0));
+        match time {
+            Some(time) => Ok(Some(time.date_naive())),
+            None => {
+                bail!("SOURCE_DATE_EPOCH is {epoch:?}: a number of seconds since 1970 is needed")
+            }
+        }
+    }
+}
+
+fn day(text: &str) -> Result<NaiveDate, String> {
+    NaiveDate::parse_from_str(text, "%Y-%m-%d")
+        .map_err(|_| "a day such as 2031-05-06 is needed".to_owned())
+}
+
+/// How a result is printed.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+pub enum Format {
+    /// For people.
+    #[default]
+    Text,
+    /// One JSON object, for programs.
+    Json,
+}

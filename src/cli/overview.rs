@@ -1,0 +1,152 @@
+//! What `check` and `run` print for people: every product with its verdict, and the counts.
+
+use crate::config::Config;
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::label::LabelFinding;
+use crate::model::package::{PackageResult, ResultKind};
+use crate::model::problem::Severity;
+use crate::model::rule::Rule;
+use crate::model::verdict::{Grade, Verdict};
+use std::fmt::Write;
+
+/// Every product with its verdict, and the counts.
+pub fn text(decided: &Decided, config: &Config) -> String {
+    let mut text = format!(
+        "{}: {}\n\n",
+        config.programme.name,
+        rule_words(&config.rule)
+    );
+    if decided.products.is_empty() {
+        text.push_str("No product has a package that was sent or tested yet.\n");
+        return text;
+    }
+    let width = decided
+        .products
+        .iter()
+        .map(|judged| name(judged).chars().count())
+        .max()
+        .unwrap_or(0)
+        .min(44);
+    for judged in &decided.products {
+        let found = judged
+            .verdict
+            .packages
+            .iter()
+            .map(|package| result_words(&package.result));
+        let found: Vec<String> = found.collect();
+        let label = label_words(judged.verdict.label.finding);
+        writeln!(
+            text,
+            "  {:<width$}  {:<12}  {}{}",
+            cut(&name(judged), width),
+            verdict_words(judged.verdict.verdict),
+            found.join(", "),
+            label
+                .map(|label| format!("   [label: {label}]"))
+                .unwrap_or_default()
+        )
+        .expect("a string takes all");
+    }
+    text.push_str(&counts(decided));
+    text
+}
+
+fn name(judged: &JudgedProduct) -> String {
+    let verdict = &judged.verdict;
+    let round = if verdict.round == "1" {
+        String::new()
+    } else {
+        format!(" (round {})", verdict.round)
+    };
+    format!(
+        "{}  {}{round}",
+        verdict.product.product_id, verdict.product.name
+    )
+}
+
+fn cut(text: &str, width: usize) -> String {
+    if text.chars().count() <= width {
+        return text.to_owned();
+    }
+    text.chars()
+        .take(width.saturating_sub(1))
+        .chain(['…'])
+        .collect()
+}
+
+fn verdict_words(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::OverLimit => "OVER LIMIT",
+        Verdict::WithinLimit(Grade::BelowQuantification) => "within, none",
+        Verdict::WithinLimit(Grade::Quantified) => "within",
+        Verdict::NoVerdict => "no verdict",
+    }
+}
+
+/// A result on the screen: figures as they stand, since a terminal is no publication.
+fn result_words(result: &ResultKind) -> String {
+    match *result {
+        ResultKind::Value { mean } => format!("{}", mean.0),
+        ResultKind::Below { upper } => format!("<{}", upper.0),
+        ResultKind::Range {
+            lower,
+            upper: Some(upper),
+            ..
+        } => format!("{}–{}", lower.0, upper.0),
+        ResultKind::Range {
+            lower, upper: None, ..
+        } => format!(">{}", lower.0),
+        ResultKind::None => "none".to_owned(),
+    }
+}
+
+fn label_words(finding: LabelFinding) -> Option<&'static str> {
+    match finding {
+        LabelFinding::GlutenSource => Some("names a gluten source"),
+        LabelFinding::UnverifiedOats => Some("unverified oats"),
+        LabelFinding::NeedsReview => Some("needs review"),
+        LabelFinding::None | LabelFinding::NoIngredients => None,
+    }
+}
+
+fn rule_words(rule: &Rule) -> String {
+    let at = if rule.limit.passes {
+        "exactly the limit is within it"
+    } else {
+        "exactly the limit is over it"
+    };
+    format!(
+        "rule {}, limit {} ppm ({at}), decision {}",
+        rule.regime.word(),
+        rule.limit.ppm.0,
+        rule.decision.word()
+    )
+}
+
+fn counts(decided: &Decided) -> String {
+    let counts = &decided.statistics.counts;
+    let products = counts.products;
+    let packages: usize = decided
+        .products
+        .iter()
+        .map(|judged| judged.verdict.packages.len())
+        .sum();
+    let extractions = decided
+        .products
+        .iter()
+        .flat_map(|judged| &judged.verdict.packages);
+    let extractions: usize = extractions
+        .map(|package: &PackageResult| package.pair.extractions.len())
+        .sum();
+    format!(
+        "\n{} products: {} within the limit, {} over it, {} without a verdict. {packages} packages, {extractions} extractions.\n\
+         {} errors, {} warnings, {} notes.\n",
+        decided.products.len(),
+        products.within_limit,
+        products.over_limit,
+        products.no_verdict,
+        decided.problems.count(Severity::Error),
+        decided.problems.count(Severity::Warning),
+        decided.problems.count(Severity::Note),
+    )
+}

@@ -1,0 +1,145 @@
+//! The program as a new user meets it: commands, exit statuses, what is printed and what is written.
+
+use crate::workspace::{Workspace, tree};
+
+const LAB_FILE: &str =
+    "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,7.1\nA2,2,8.3\nA3,1,<5\nA3,2,<5\n";
+
+#[test]
+fn the_demo_is_made_whole_though_one_file_is_broken() {
+    let demo = Workspace::demo();
+    let run = demo.run(&["run"]);
+    run.exits(1);
+    assert!(
+        run.stdout()
+            .contains("29 products: 21 within the limit, 4 over it, 4 without a verdict."),
+        "{}",
+        run.stdout()
+    );
+    assert!(
+        demo.text("out/inbox-report.txt")
+            .contains("inbox/2031/FH-2031-126.xlsx")
+    );
+    assert_eq!(
+        std::fs::read_dir(demo.path("out/sheets"))
+            .expect("is there")
+            .count(),
+        29
+    );
+}
+
+#[test]
+fn two_runs_give_the_same_bytes_whatever_the_machine_says() {
+    let demo = Workspace::demo();
+    demo.run(&["-q", "run", "--out", "one"]).exits(1);
+    let elsewhere = [
+        ("TZ", "Pacific/Kiritimati"),
+        ("LC_ALL", "tr_TR.UTF-8"),
+        ("RAYON_NUM_THREADS", "1"),
+    ];
+    demo.run_with(&["-q", "run", "--out", "two"], &elsewhere)
+        .exits(1);
+    assert!(
+        tree(&demo.path("one")) == tree(&demo.path("two")),
+        "the trees differ"
+    );
+}
+
+#[test]
+fn an_incremental_run_gives_what_a_run_from_scratch_gives() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", LAB_FILE);
+    workspace.run(&["run"]).exits(0);
+    workspace.with(
+        "inbox/a.csv",
+        LAB_FILE.replace("7.1", "27.1").replace("8.3", "28.3"),
+    );
+    workspace.run(&["run"]).exits(0);
+    workspace.run(&["run", "--out", "fresh"]).exits(0);
+    assert!(
+        tree(&workspace.path("out")) == tree(&workspace.path("fresh")),
+        "the trees differ"
+    );
+}
+
+#[test]
+fn a_day_is_printed_only_where_it_is_given() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", LAB_FILE);
+    workspace
+        .run(&["run", "--out", "flag", "--date", "2031-05-06"])
+        .exits(0);
+    workspace
+        .run_with(
+            &["run", "--out", "variable"],
+            &[("SOURCE_DATE_EPOCH", "1935792000")],
+        )
+        .exits(0);
+    workspace.run(&["run", "--out", "none"]).exits(0);
+    let sheet = |folder: &str| {
+        std::fs::read(workspace.path(folder).join("sheets/P1--1.pdf")).expect("is there")
+    };
+    assert!(sheet("flag") == sheet("variable"));
+    assert!(sheet("flag") != sheet("none"));
+}
+
+#[test]
+fn init_starts_a_folder_that_check_accepts() {
+    let workspace = Workspace::new();
+    workspace.run(&["init", "mine"]).exits(0);
+    workspace.run(&["check", "mine"]).exits(0);
+    workspace.run(&["init", "mine"]).exits(2);
+    workspace.run(&["init", "shown", "--demo"]).exits(0);
+    workspace.run(&["check", "shown"]).exits(1);
+}
+
+#[test]
+fn check_writes_nothing() {
+    let demo = Workspace::demo();
+    let before = tree(&demo.path("."));
+    demo.run(&["check"]).exits(1);
+    assert!(tree(&demo.path(".")) == before);
+}
+
+#[test]
+fn what_cannot_be_done_is_said_and_ends_with_two() {
+    let workspace = Workspace::new();
+    workspace.run(&[]).exits(2);
+    workspace.run(&["chekc"]).exits(2);
+    workspace.run(&["check", "nowhere"]).exits(2);
+    let run = workspace.run(&["run", "--only", "P9"]);
+    assert!(
+        run.exits(2).stderr().contains("there is no product P9"),
+        "{}",
+        run.stderr()
+    );
+    workspace.with(
+        "programme.toml",
+        "[programme]\nname = \"A\"\nshort_name = \"A\"\n[rule]\nregmie = \"us\"\n",
+    );
+    let run = workspace.run(&["check"]);
+    assert!(
+        run.exits(2).stderr().contains("line 5") && run.stderr().contains("`regime`"),
+        "{}",
+        run.stderr()
+    );
+}
+
+#[test]
+fn quiet_says_nothing_and_json_is_one_object() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", LAB_FILE);
+    let run = workspace.run(&["--quiet", "run"]);
+    assert_eq!(
+        (run.exits(0).stdout(), run.stderr()),
+        (String::new(), String::new())
+    );
+    assert_eq!(
+        workspace.results()["products"][0]["verdict"],
+        "within_limit"
+    );
+    assert_eq!(
+        workspace.results()["products"][0]["packages"][1]["result"]["ppm"],
+        7.7
+    );
+}

@@ -1,0 +1,171 @@
+//! The rules of the source, held by a test: who may import whom, how long a file may be, that each says what it is for.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// A part of the source and the parts that it may import.
+const MAY_IMPORT: &[(&str, &[&str])] = &[
+    ("model", &["model"]),
+    ("files", &[]),
+    ("config", &["config", "model", "files"]),
+    ("gather", &["gather", "model", "config", "files"]),
+    ("judge", &["judge", "model", "config"]),
+    ("render", &["render", "model", "config", "files"]),
+    ("save", &["save", "model", "config", "files"]),
+    (
+        "pipeline",
+        &[
+            "pipeline", "model", "config", "files", "gather", "judge", "render", "save",
+        ],
+    ),
+    ("cli", &["cli", "model", "config", "files", "pipeline"]),
+    ("lib", &[]),
+    ("main", &[]),
+];
+
+/// What `judge` must not touch: it is a pure function of what it is given.
+const IMPURE: &[&str] = &[
+    "std::fs",
+    "std::io",
+    "std::env",
+    "std::time",
+    "std::net",
+    "println!",
+    "eprintln!",
+    "SystemTime",
+];
+
+/// The longest that a file may be, tests and all.
+const LONGEST: usize = 650;
+
+#[test]
+fn nobody_imports_what_comes_later() {
+    let mut faults = Vec::new();
+    for (path, text) in sources() {
+        let part = part_of(&path);
+        let (_, allowed) = MAY_IMPORT
+            .iter()
+            .find(|(name, _)| *name == part)
+            .unwrap_or_else(|| {
+                panic!(
+                    "{} belongs to `{part}`, which this test does not know",
+                    path.display()
+                )
+            });
+        for (number, line) in text.lines().enumerate() {
+            for imported in imports(line) {
+                if !allowed.contains(&imported) {
+                    faults.push(format!(
+                        "{}:{}: {part} imports {imported}",
+                        path.display(),
+                        number + 1
+                    ));
+                }
+            }
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+#[test]
+fn judging_touches_nothing_outside() {
+    let mut faults = Vec::new();
+    for (path, text) in sources()
+        .into_iter()
+        .filter(|(path, _)| part_of(path) == "judge")
+    {
+        for word in IMPURE.iter().filter(|word| code(&text).contains(**word)) {
+            faults.push(format!("{}: {word}", path.display()));
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+#[test]
+fn every_file_says_what_it_is_for_and_stays_short() {
+    let mut faults = Vec::new();
+    for (path, text) in sources() {
+        if !text.starts_with("//!") {
+            faults.push(format!(
+                "{}: does not open with what it is for",
+                path.display()
+            ));
+        }
+        let lines = text.lines().count();
+        if lines > LONGEST {
+            faults.push(format!("{}: {lines} lines", path.display()));
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+#[test]
+fn the_code_map_of_the_developers_page_is_the_source() {
+    let page = fs::read_to_string(root().join("DEVELOPERS.md")).expect("is there");
+    for entry in fs::read_dir(root().join("src")).expect("can be listed") {
+        let name = entry
+            .expect("can be listed")
+            .file_name()
+            .to_string_lossy()
+            .into_owned();
+        assert!(
+            page.contains(&format!("src/{name}")),
+            "DEVELOPERS.md does not name src/{name}"
+        );
+    }
+}
+
+fn root() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+}
+
+/// Every source file below `src`, with its path below that folder.
+fn sources() -> Vec<(PathBuf, String)> {
+    let src = root().join("src");
+    walkdir::WalkDir::new(&src)
+        .sort_by_file_name()
+        .into_iter()
+        .map(|entry| entry.expect("can be listed").into_path())
+        .filter(|path| path.extension().is_some_and(|end| end == "rs"))
+        .map(|path| {
+            let text = fs::read_to_string(&path).expect("is text");
+            (path.strip_prefix(&src).expect("is below").to_owned(), text)
+        })
+        .collect()
+}
+
+/// The part that a file belongs to: its folder, or its name.
+fn part_of(path: &Path) -> String {
+    let first = path
+        .components()
+        .next()
+        .expect("a path has parts")
+        .as_os_str()
+        .to_string_lossy();
+    first.trim_end_matches(".rs").to_owned()
+}
+
+/// The parts named after `crate::` in a line.
+fn imports(line: &str) -> Vec<&str> {
+    let line = line.trim_start();
+    if line.starts_with("//") {
+        return Vec::new();
+    }
+    let after = line.split("crate::").skip(1);
+    after
+        .map(|rest| {
+            rest.split(|c: char| !(c.is_alphanumeric() || c == '_'))
+                .next()
+                .unwrap_or_default()
+        })
+        .collect()
+}
+
+/// A file without its comments and tests.
+fn code(text: &str) -> String {
+    let body = text.split("#[cfg(test)]").next().unwrap_or_default();
+    body.lines()
+        .filter(|line| !line.trim_start().starts_with("//"))
+        .collect::<Vec<_>>()
+        .join("\n")
+}
