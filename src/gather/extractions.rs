@@ -232,6 +232,17 @@ fn read_row(
         place_reading(code, number, numbered, read, row_facts.clone(), plan, state);
     }
     state.means.cells(code, row, plan);
+    if row.hidden && !blank {
+        problems.add(
+            Code::Hidden,
+            Place {
+                column: None,
+                ..context.place(row.number, plan.sample)
+            },
+            "the row is hidden in the spreadsheet program; its results are read",
+            "Ask the lab whether they were meant to be sent. A correction can set them aside.",
+        );
+    }
 }
 
 /// Puts a reading to its extraction: a new one, or a further well of one that is there.

@@ -3,22 +3,20 @@
 use crate::config::Config;
 use crate::files;
 use crate::gather::codes::Codes;
+use crate::gather::contents::checksum;
 use crate::gather::extractions::{self, Context};
-use crate::gather::facts::{self, Facts};
-use crate::gather::finding::{self, Table};
+use crate::gather::finding::Table;
 use crate::gather::headings::Role;
-use crate::gather::inbox::{self, InboxFile};
-use crate::gather::numbers::{self, Marks};
-use crate::gather::plan::{self, Plan};
-use crate::gather::tables::{self, Book, Content, Row, Sheet, Unreadable};
-use crate::gather::values;
-use crate::gather::{Distinct, same_file};
+use crate::gather::inbox::InboxFile;
+use crate::gather::location::{self, Located};
+use crate::gather::missing;
+use crate::gather::numbers::Marks;
+use crate::gather::plan::{self, NoResults, Plan};
+use crate::gather::tables::{self, Book, Unreadable};
 use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
 use crate::model::understanding::{Understanding, UnderstoodColumn, UnderstoodTable};
-use sha2::{Digest, Sha256};
-use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
 
@@ -33,46 +31,8 @@ pub struct Taken {
     pub problems: Problems,
 }
 
-/// Hashes every file; of files with the same bytes the first counts. Files that cannot be opened are told and dropped.
-pub fn hash_all(listed: Vec<InboxFile>, problems: &mut Problems) -> Distinct {
-    let mut first_with: BTreeMap<String, String> = BTreeMap::new();
-    let mut paths = BTreeMap::new();
-    let mut distinct = Vec::new();
-    for file in listed {
-        if inbox::is_too_large(&file) {
-            unreadable(&file.name, &Unreadable::too_large(), problems);
-            continue;
-        }
-        let bytes = match files::read(&file.path) {
-            Ok(bytes) => bytes,
-            Err(error) => {
-                let why = Unreadable::new(
-                    format!("the file cannot be opened ({})", error.root_cause()),
-                    "Close it in other programs, look at its permissions, then run again.",
-                );
-                unreadable(&file.name, &why, problems);
-                continue;
-            }
-        };
-        let sha256 = hex(&Sha256::digest(&bytes));
-        let first = first_with
-            .entry(sha256.clone())
-            .or_insert_with(|| file.name.clone());
-        paths.insert(file.name.clone(), first.clone());
-        if *first == file.name {
-            distinct.push((file, sha256));
-        } else if !bytes.is_empty() {
-            same_file(&file, first, problems);
-        }
-    }
-    (distinct, paths)
-}
-
-fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
-}
-
-fn unreadable(name: &str, why: &Unreadable, problems: &mut Problems) {
+/// Tells that a file cannot be read.
+pub fn unreadable(name: &str, why: &Unreadable, problems: &mut Problems) {
     problems.add(
         Code::UnreadableFile,
         Place::file(name),
@@ -106,7 +66,16 @@ fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config
                 "Look at its permissions, then run again.",
             )
         })
-        .and_then(|bytes| tables::read(&bytes));
+        .and_then(|bytes| {
+            if checksum(&bytes) == sha256 {
+                tables::read(&bytes)
+            } else {
+                Err(Unreadable::new(
+                    "the file was changed while it was being read",
+                    "Run again once it is whole.",
+                ))
+            }
+        });
     match book {
         Ok(book) => {
             let lab_file = Arc::new(LabFile {
@@ -141,78 +110,103 @@ pub fn understand(
         format: book.format.clone(),
         ..Understanding::default()
     };
-    let found: Vec<Vec<Table>> = book.sheets.iter().map(finding::find).collect();
-    let marks = decimal_marks(book, &found);
-    let outside = facts_outside(book, &found, marks);
-    let whole = outside
-        .iter()
-        .fold(Facts::default(), |all, sheet| all.or(sheet));
-    let mut any = false;
-    for ((sheet, tables), facts) in book.sheets.iter().zip(&found).zip(&outside) {
-        let facts = facts.clone().or(&whole);
-        let context = Context {
-            file,
-            sheet,
-            turned: false,
-            codes,
-            config,
-            marks,
-            facts: &facts,
-        };
-        for table in tables {
-            any = true;
-            read_table(table, &context, &mut understanding, taken);
+    let located = location::locate(book, &file.path, codes, config);
+    let marks = location::decimal_marks(book, &located);
+    let facts = location::facts_outside(book, &located, marks);
+    let mut unread = Vec::new();
+    for ((sheet, tables), facts) in book.sheets.iter().zip(&located).zip(&facts) {
+        if tables.is_empty() {
+            let name = sheet.name.as_deref().unwrap_or("the file");
+            understanding
+                .passed_over
+                .push(format!("{name}: no table of results"));
+        }
+        for located in tables {
+            let context = Context {
+                file,
+                sheet: &located.sheet,
+                turned: located.turned,
+                codes,
+                config,
+                marks,
+                facts,
+            };
+            match plan::plan(&located.table, &located.sheet.rows, codes) {
+                Ok(plan) => read_table(located, &plan, &context, &mut understanding, taken),
+                Err(none) => unread.push((none, context.place(located.table.heading_row, 1))),
+            }
         }
     }
-    if !any {
-        taken.problems.add(
-            Code::NoTable,
-            Place::file(file.path.clone()),
-            "no table of results was recognised in this file",
-            "Ask the lab for a table with a column for the sample code and one for the result.",
-        );
+    if understanding.tables.is_empty() && unread.is_empty() {
+        missing::tell(file, book, codes, &mut taken.problems);
     }
+    without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
 }
 
+/// Tables of means: a problem where the file has no others, since their readings may stand in another table.
+fn without_results(
+    unread: Vec<(NoResults, Place)>,
+    understanding: &mut Understanding,
+    taken: &mut Taken,
+) {
+    for (none, place) in unread {
+        let message = if none.has_mean {
+            "the table has means but no results of single extractions; a mean is not a reading"
+        } else {
+            "none of the table's columns holds results"
+        };
+        let place = Place {
+            column: None,
+            ..place
+        };
+        if understanding.tables.is_empty() {
+            taken.problems.add(
+                Code::NoResultColumn,
+                place,
+                message,
+                "Ask the lab for the result of each extraction.",
+            );
+        } else {
+            understanding
+                .passed_over
+                .push(format!("{place}: {message}"));
+        }
+    }
+}
+
 fn read_table(
-    table: &Table,
+    located: &Located<'_>,
+    plan: &Plan,
     context: &Context<'_>,
     understanding: &mut Understanding,
     taken: &mut Taken,
 ) {
-    let plan = match plan::plan(table, &context.sheet.rows, context.codes) {
-        Ok(plan) => plan,
-        Err(none) => {
-            let message = if none.has_mean {
-                "the table has means but no results of single extractions; a mean is not a reading"
-            } else {
-                "none of the table's columns holds results"
-            };
-            taken.problems.add(
-                Code::NoResultColumn,
-                Place {
-                    column: None,
-                    ..context.place(table.heading_row, 1)
-                },
-                message,
-                "Ask the lab for the result of each extraction.",
-            );
-            return;
-        }
-    };
-    let given = extractions::extract(table, &plan, context, &mut taken.problems);
+    let given = extractions::extract(&located.table, plan, context, &mut taken.problems);
+    if context.sheet.hidden && !given.extractions.is_empty() {
+        taken.problems.add(
+            Code::Hidden,
+            Place {
+                row: None,
+                column: None,
+                ..context.place(1, 1)
+            },
+            "the sheet is hidden in the spreadsheet program; its results are read",
+            "Ask the lab whether they were meant to be sent. A correction can set them aside.",
+        );
+    }
     understanding.tables.push(UnderstoodTable {
         sheet: context.sheet.name.as_deref().map(str::to_owned),
-        heading_row: table.heading_row,
-        shape: shape(&plan),
-        columns: understood_columns(table, &plan),
+        heading_row: context.place(located.table.heading_row, 1).row.unwrap_or(1),
+        shape: shape(located, plan, context),
+        columns: understood_columns(&located.table, plan, located.turned),
         rows: given.rows,
     });
     taken.extractions.extend(given.extractions);
 }
 
-fn shape(plan: &Plan) -> Vec<String> {
+/// All that governs the reading of a table, in words.
+fn shape(located: &Located<'_>, plan: &Plan, context: &Context<'_>) -> Vec<String> {
     let mut shape = vec![
         if plan.is_wide() {
             "wide: a row a package, a column an extraction"
@@ -221,18 +215,54 @@ fn shape(plan: &Plan) -> Vec<String> {
         }
         .to_owned(),
     ];
+    if located.turned {
+        shape = vec!["upright: a row a field, a column a package".to_owned()];
+    }
+    if located.by_layout {
+        shape.push("its columns are named by [[layout]] in programme.toml".to_owned());
+    }
     if plan.wells {
         shape.push("the wells of an extraction are averaged".to_owned());
     }
+    match context.marks {
+        Marks::Comma => {
+            shape.push("a comma is the decimal mark, as other figures of the file show".to_owned())
+        }
+        Marks::Mixed => {
+            shape.push("both comma and point are decimal marks in this file".to_owned())
+        }
+        Marks::Point | Marks::Unsettled => {}
+    }
+    let facts = context.facts;
+    let said = [
+        ("laboratory", facts.lab.clone()),
+        ("report", facts.report.clone()),
+        (
+            "day of the test",
+            facts.tested_on.map(|day| day.to_string()),
+        ),
+        ("assay", facts.assay.clone()),
+        ("LLOQ", facts.lloq.map(|(figure, _)| figure.to_string())),
+        ("unit", facts.unit.map(|unit| unit.ppm.word().to_owned())),
+    ];
+    shape.extend(
+        said.into_iter()
+            .filter_map(|(what, said)| Some(format!("{what} as the file says: {}", said?))),
+    );
     shape
 }
 
-fn understood_columns(table: &Table, plan: &Plan) -> Vec<UnderstoodColumn> {
+fn understood_columns(table: &Table, plan: &Plan, turned: bool) -> Vec<UnderstoodColumn> {
     table
         .columns
         .iter()
         .map(|column| UnderstoodColumn {
-            letter: column_letter(column.column),
+            // In an upright table the headings stand in rows.
+            letter: if turned {
+                format!("row {}", column.column)
+            } else {
+                column_letter(column.column)
+            },
             heading: column.heading.clone(),
             taken_for: taken_for(column.column, column.role(), plan),
         })
@@ -271,71 +301,4 @@ fn taken_for(column: u32, role: Option<Role>, plan: &Plan) -> String {
         Some(Role::LabSample) => "the lab's own number: not used".to_owned(),
         _ => "not used".to_owned(),
     }
-}
-
-/// The decimal mark: by the figures in the tables' columns, else by any other figure of the file.
-fn decimal_marks(book: &Book, found: &[Vec<Table>]) -> Marks {
-    let mut inside = Marks::Unsettled;
-    let mut outside = Marks::Unsettled;
-    for (sheet, tables) in book.sheets.iter().zip(found) {
-        let columns: Vec<u32> = tables
-            .iter()
-            .flat_map(|table| &table.columns)
-            .filter(|column| holds_figures(column.role()))
-            .map(|column| column.column)
-            .collect();
-        for cell in sheet.rows.iter().flat_map(|row| &row.cells) {
-            let Content::Text(written) = &cell.content else {
-                continue;
-            };
-            let Some(figure) = values::figure_in(written) else {
-                continue;
-            };
-            let seen = numbers::marks(&figure);
-            if columns.contains(&cell.column) {
-                inside = inside.and(seen);
-            } else {
-                outside = outside.and(seen);
-            }
-        }
-    }
-    if inside == Marks::Unsettled {
-        outside
-    } else {
-        inside
-    }
-}
-
-fn holds_figures(role: Option<Role>) -> bool {
-    matches!(
-        role,
-        Some(Role::Result(_) | Role::Final | Role::Mean | Role::Lloq | Role::Uloq)
-    )
-}
-
-/// What each sheet says outside of its tables.
-fn facts_outside(book: &Book, found: &[Vec<Table>], marks: Marks) -> Vec<Facts> {
-    book.sheets
-        .iter()
-        .zip(found)
-        .map(|(sheet, tables)| facts::collect(rows_outside(sheet, tables), marks))
-        .collect()
-}
-
-/// Rows above the first table, and below tables those that hold a lone text or two: footnotes.
-fn rows_outside<'a>(sheet: &'a Sheet, tables: &'a [Table]) -> impl Iterator<Item = &'a Row> {
-    const LINES: usize = 400;
-    let first = tables.first().map_or(sheet.rows.len(), |table| {
-        sheet
-            .rows
-            .partition_point(|row| row.number < table.heading_row)
-    });
-    let above = sheet.rows[..first].iter().take(LINES);
-    let below = tables.iter().flat_map(move |table| {
-        let rows = &sheet.rows[table.rows.clone()];
-        rows[rows.len().saturating_sub(LINES)..]
-            .iter()
-            .filter(|row| row.cells.len() <= 2)
-    });
-    above.chain(below)
 }

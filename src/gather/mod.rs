@@ -3,6 +3,9 @@
 /// What the lab sent.
 pub mod inbox;
 
+/// Files by content.
+pub mod contents;
+
 /// Bytes -> cells as written.
 pub mod tables;
 
@@ -33,6 +36,15 @@ pub mod headings;
 /// A sheet and its tables.
 pub mod finding;
 
+/// Tables that a person has described.
+pub mod layouts;
+
+/// Tables that stand upright.
+pub mod turned;
+
+/// Where the tables of a file are.
+pub mod location;
+
 /// What stands outside the tables.
 pub mod facts;
 
@@ -54,6 +66,9 @@ pub mod means;
 /// A table's rows as extractions.
 pub mod extractions;
 
+/// What to say of a file without a table.
+pub mod missing;
+
 /// A lab file from its bytes to its extractions.
 pub mod lab_file;
 
@@ -62,13 +77,13 @@ use crate::gather::codes::Codes;
 use crate::gather::inbox::InboxFile;
 use crate::gather::lab_file::Taken;
 use crate::model::extraction::Extraction;
-use crate::model::place::{LabFile, Place};
-use crate::model::problem::{Code, Problems};
+use crate::model::place::LabFile;
+use crate::model::problem::Problems;
 use crate::model::registers::Registers;
 use crate::model::understanding::Understanding;
 use anyhow::Result;
-use std::collections::BTreeMap;
-use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering::Relaxed};
+use std::sync::{Arc, Mutex, OnceLock};
 
 /// All that was read.
 #[derive(Debug, Default)]
@@ -93,8 +108,8 @@ pub fn gather(
     progress: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Gathered> {
     let files = inbox::list(config, problems)?;
-    let (files, paths) = lab_file::hash_all(files, problems);
-    let registers = registers::read(config, &paths, problems)?;
+    let contents = contents::compare(files, problems);
+    let registers = registers::read(config, &contents.paths, problems)?;
     let codes = Codes::new(
         registers
             .packages
@@ -105,14 +120,48 @@ pub fn gather(
         registers,
         ..Gathered::default()
     };
-    for (index, (file, sha256)) in files.iter().enumerate() {
-        progress(index, files.len());
-        let taken = lab_file::take(file, sha256, &codes, config);
+    for taken in read_all(&contents.distinct, &codes, config, progress) {
         gathered.add(taken, problems);
     }
-    progress(files.len(), files.len());
     Ok(gathered)
 }
+
+/// Reads the files on as many threads as there are processors; the results stand in the order of the files.
+fn read_all(
+    files: &[(InboxFile, String)],
+    codes: &Codes,
+    config: &Config,
+    progress: &(dyn Fn(usize, usize) + Sync),
+) -> Vec<Taken> {
+    let (next, done) = (AtomicUsize::new(0), AtomicUsize::new(0));
+    let large = Mutex::new(());
+    let slots: Vec<OnceLock<Taken>> = files.iter().map(|_| OnceLock::new()).collect();
+    let work = || {
+        loop {
+            let index = next.fetch_add(1, Relaxed);
+            let Some((file, sha256)) = files.get(index) else {
+                return;
+            };
+            // One large file at a time: together they could hold more than any one of them may.
+            let _alone = (file.size > LARGE).then(|| large.lock());
+            let taken = lab_file::take(file, sha256, codes, config);
+            slots[index].set(taken).expect("each index is taken once");
+            progress(done.fetch_add(1, Relaxed) + 1, files.len());
+        }
+    };
+    let threads = std::thread::available_parallelism()
+        .map_or(1, usize::from)
+        .min(files.len());
+    std::thread::scope(|scope| {
+        for _ in 0..threads {
+            scope.spawn(work);
+        }
+    });
+    slots.into_iter().filter_map(OnceLock::into_inner).collect()
+}
+
+/// Bytes from which on a file is read alone.
+const LARGE: u64 = 8 * 1024 * 1024;
 
 impl Gathered {
     fn add(&mut self, taken: Taken, problems: &mut Problems) {
@@ -123,16 +172,4 @@ impl Gathered {
         }
         self.extractions.extend(taken.extractions);
     }
-}
-
-/// Files by content: those to read, and each path with the one under which its content is read.
-type Distinct = (Vec<(InboxFile, String)>, BTreeMap<String, String>);
-
-fn same_file(file: &InboxFile, first: &str, problems: &mut Problems) {
-    problems.add(
-        Code::SameFile,
-        Place::file(file.name.clone()),
-        format!("this file has the same content as {first}; it counts once"),
-        "",
-    );
 }

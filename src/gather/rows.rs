@@ -1,6 +1,6 @@
 //! What each row of a table is: a package, a control, a mean, a footnote, a code that nobody knows.
 
-use crate::gather::codes::{Codes, Mangled};
+use crate::gather::codes::{self, Codes, Mangled};
 use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
 use crate::gather::plan::Plan;
@@ -9,6 +9,7 @@ use crate::gather::text;
 use crate::gather::units;
 use crate::gather::values;
 use crate::gather::vocabulary::{self, Meaning};
+use std::collections::BTreeSet;
 
 /// What a row is.
 #[derive(Clone, Debug, PartialEq)]
@@ -42,17 +43,20 @@ pub enum BadCode {
 pub struct Walker<'a> {
     plan: &'a Plan,
     codes: &'a Codes,
-    /// Whether rows of the table say gluten or gliadin: then the other analytes are passed over.
     analytes: Analytes,
+    /// The code of this row or of the last one that had one, as it is compared.
+    sample: String,
     current: Option<Standing>,
     last_row: Option<u32>,
 }
 
-/// Which analytes a table names.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+/// Which samples of a table have rows of gluten, where a column names what was measured.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Analytes {
-    gluten: bool,
-    gliadin: bool,
+    /// Whether any row says gluten or gliadin: then the others measure something else.
+    named: bool,
+    /// The codes of those with a row of gluten, for which gliadin is not needed.
+    with_gluten: BTreeSet<String>,
 }
 
 /// Looks which analytes the rows of a table name.
@@ -61,10 +65,20 @@ pub fn analytes(plan: &Plan, rows: &[Row]) -> Analytes {
     let Some(column) = plan.analyte else {
         return found;
     };
-    for content in rows.iter().filter_map(|row| row.at(column)) {
-        match units::quantity(&content.shown()) {
-            Some(units::Quantity::Gluten) => found.gluten = true,
-            Some(units::Quantity::Gliadin) => found.gliadin = true,
+    let mut sample = String::new();
+    for row in rows {
+        if let Some(content) = row.at(plan.sample) {
+            sample = codes::key(&content.shown());
+        }
+        match row
+            .at(column)
+            .and_then(|content| units::quantity(&content.shown()))
+        {
+            Some(units::Quantity::Gluten) => {
+                found.named = true;
+                found.with_gluten.insert(sample.clone());
+            }
+            Some(units::Quantity::Gliadin) => found.named = true,
             None => {}
         }
     }
@@ -78,6 +92,7 @@ impl<'a> Walker<'a> {
             plan,
             codes,
             analytes,
+            sample: String::new(),
             current: None,
             last_row: None,
         }
@@ -96,6 +111,9 @@ impl<'a> Walker<'a> {
         let sample = row.at(self.plan.sample);
         if is_other_heading(row, self.plan, sample) {
             return Standing::End;
+        }
+        if let Some(content) = sample {
+            self.sample = codes::key(&content.shown());
         }
         if self.is_other_analyte(row) {
             return Standing::Passed("not used: another analyte".to_owned());
@@ -116,8 +134,8 @@ impl<'a> Walker<'a> {
         };
         match units::quantity(&content.shown()) {
             Some(units::Quantity::Gluten) => false,
-            Some(units::Quantity::Gliadin) => self.analytes.gluten,
-            None => self.analytes.gluten || self.analytes.gliadin,
+            Some(units::Quantity::Gliadin) => self.analytes.with_gluten.contains(&self.sample),
+            None => self.analytes.named,
         }
     }
 

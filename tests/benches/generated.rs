@@ -20,9 +20,16 @@ const CATEGORIES: [&str; 8] = [
 
 /// Writes a programme folder of `products` products, three packages each, two extractions a package.
 pub fn programme(folder: &Path, products: usize) {
-    write(folder, "programme.toml", "[programme]\nname = \"Generated Programme\"\nshort_name = \"GEN\"\n");
-    let mut rows = String::from("product_id,name,brand,maker,category,claim,ingredients,barcode,net_content\n");
-    let mut packages = String::from("package_code,product_id,round,lot,best_by,bought_on,shop,sent_on\n");
+    write(
+        folder,
+        "programme.toml",
+        "[programme]\nname = \"Generated Programme\"\nshort_name = \"GEN\"\n",
+    );
+    let mut rows = String::from(
+        "product_id,name,brand,maker,category,claim,ingredients,barcode,net_content\n",
+    );
+    let mut packages =
+        String::from("package_code,product_id,round,lot,best_by,bought_on,shop,sent_on\n");
     for product in 0..products {
         let id = format!("G{product:05}");
         writeln!(
@@ -53,13 +60,19 @@ pub fn programme(folder: &Path, products: usize) {
     write(folder, "registers/packages.csv", &packages);
     for first in (0..products).step_by(PRODUCTS_A_FILE) {
         let last = (first + PRODUCTS_A_FILE).min(products);
-        write(folder, &format!("inbox/{:03}/report-{first:05}.csv", first / 800), &lab_file(first, last));
+        write(
+            folder,
+            &format!("inbox/{:03}/report-{first:05}.csv", first / 800),
+            &lab_file(first, last),
+        );
     }
 }
 
 /// One lab file, as the lab of the generated programme lays it out.
 pub fn lab_file(first: usize, last: usize) -> String {
-    let mut text = format!("Report no.,GEN-{first}\nLOQ,5 mg/kg\n\nSample,Extraction,Gluten (mg/kg),Tested on\n");
+    let mut text = format!(
+        "Report no.,GEN-{first}\nLOQ,5 mg/kg\n\nSample,Extraction,Gluten (mg/kg),Tested on\n"
+    );
     for product in first..last {
         for package in 0..3 {
             for extraction in 1..=2 {
@@ -90,8 +103,14 @@ fn reading(product: usize, package: usize, extraction: usize) -> String {
     let seed = product * 31 + package * 7;
     match seed % 20 {
         0..=13 => "<5".to_owned(),
-        14..=17 => format!("{:.1}", 5.5 + (seed % 83) as f64 / 10.0 + extraction as f64 * 0.4),
-        18 => format!("{:.1}", 24.0 + (seed % 190) as f64 / 10.0 + extraction as f64 * 0.7),
+        14..=17 => format!(
+            "{:.1}",
+            5.5 + (seed % 83) as f64 / 10.0 + extraction as f64 * 0.4
+        ),
+        18 => format!(
+            "{:.1}",
+            24.0 + (seed % 190) as f64 / 10.0 + extraction as f64 * 0.7
+        ),
         _ if extraction == 1 => "6.2".to_owned(),
         _ => "19.4".to_owned(),
     }

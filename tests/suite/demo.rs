@@ -3,7 +3,7 @@
 //! `GALLEYPROOF_MAKE_DEMO=1 cargo test --test suite demo` writes them anew; without it the test holds the files in
 //! `examples/` against what would be made.
 
-use crate::make_ods;
+use crate::make_ods::{OdsCell, OdsRow, OdsSheet, ods};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook};
 use std::collections::BTreeMap;
 use std::fmt::Write;
@@ -204,32 +204,41 @@ fn fenwick_hollow_xlsx(file: &str, rows: &[Row]) -> Vec<u8> {
 
 /// The same layout from another spreadsheet program.
 fn fenwick_hollow_ods(file: &str, rows: &[Row]) -> Vec<u8> {
-    use make_ods::Cell;
-    let mut cells: Vec<Vec<Cell>> = FENWICK_TITLES
+    let report = format!("Report {}", report_number(file));
+    let mut lines: Vec<Vec<OdsCell>> = FENWICK_TITLES
         .iter()
-        .map(|title| vec![Cell::text(*title)])
+        .map(|title| vec![OdsCell::of(title)])
         .collect();
-    cells.push(vec![Cell::text(format!("Report {}", report_number(file)))]);
-    cells.push(Vec::new());
-    cells.push(
+    lines.push(vec![OdsCell::of(&report)]);
+    lines.push(Vec::new());
+    lines.push(
         FENWICK_HEADINGS
             .iter()
-            .map(|heading| Cell::text(*heading))
+            .map(|heading| OdsCell::of(heading))
             .collect(),
     );
     for row in rows {
-        let mut line = vec![Cell::text(row.package_code.as_str())];
-        line.extend(
-            row.results
-                .iter()
-                .map(|result| match result.parse::<f64>() {
-                    Ok(number) => Cell::Number(number),
-                    Err(_) => Cell::text(result.replace('<', "< 5")),
-                }),
-        );
-        line.push(printed_mean(&row.results).map_or(Cell::Empty, Cell::Number));
-        line.push(Cell::Day(row.tested_on.clone()));
-        cells.push(line);
+        let mut line = vec![OdsCell::of(&row.package_code)];
+        line.extend(row.results.iter().map(|result| match result.parse() {
+            Ok(number) => OdsCell::Number(number, result.clone()),
+            Err(_) => OdsCell::of(&result.replace('<', "< 5")),
+        }));
+        let mean = printed_mean(&row.results);
+        line.push(mean.map_or(OdsCell::Blank, |mean| {
+            OdsCell::Number(mean, mean.to_string())
+        }));
+        line.push(OdsCell::Date(row.tested_on.clone()));
+        lines.push(line);
     }
-    make_ods::ods(&[("Results", cells)])
+    ods(&[OdsSheet {
+        name: "Results".to_owned(),
+        rows: lines
+            .into_iter()
+            .map(|cells| OdsRow {
+                cells,
+                hidden: false,
+            })
+            .collect(),
+        hidden: false,
+    }])
 }

@@ -1,7 +1,7 @@
 //! Bytes -> cells as written, each with its place: delimited text and workbooks alike.
 
 pub mod csv;
-pub mod sheet;
+pub mod workbook;
 
 use chrono::NaiveDate;
 use std::borrow::Cow;
@@ -199,8 +199,8 @@ pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
         ));
     }
     match kind(bytes) {
-        Kind::Zip => sheet::read_zip(bytes),
-        Kind::Compound => sheet::read_compound(bytes),
+        Kind::Zip => workbook::read_zip(bytes),
+        Kind::Compound => workbook::read_compound(bytes),
         Kind::Text => csv::read(bytes),
         Kind::Other(what) => Err(Unreadable::new(
             format!(

@@ -3,3 +3,5 @@
 mod folder;
 mod registers;
 mod shapes;
+mod unusual;
+mod workbooks;

@@ -1,0 +1,70 @@
+//! Files by content: the same bytes under two names count once.
+
+use crate::files;
+use crate::gather::inbox::{self, InboxFile};
+use crate::gather::lab_file;
+use crate::gather::tables::Unreadable;
+use crate::model::place::Place;
+use crate::model::problem::{Code, Problems};
+use sha2::{Digest, Sha256};
+use std::collections::BTreeMap;
+
+/// Files by content.
+#[derive(Debug, Default)]
+pub struct Contents {
+    /// The files to read, each with its SHA-256; of those with the same bytes the first by name.
+    pub distinct: Vec<(InboxFile, String)>,
+    /// Every path, with the one under which its content is read.
+    pub paths: BTreeMap<String, String>,
+}
+
+/// Hashes every file; of files with the same bytes the first counts. Files that cannot be opened are told and dropped.
+pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
+    let mut first_with: BTreeMap<String, String> = BTreeMap::new();
+    let mut contents = Contents::default();
+    for file in listed {
+        if inbox::is_too_large(&file) {
+            lab_file::unreadable(&file.name, &Unreadable::too_large(), problems);
+            continue;
+        }
+        let bytes = match files::read(&file.path) {
+            Ok(bytes) => bytes,
+            Err(error) => {
+                let why = Unreadable::new(
+                    format!("the file cannot be opened ({})", error.root_cause()),
+                    "Close it in other programs, look at its permissions, then run again.",
+                );
+                lab_file::unreadable(&file.name, &why, problems);
+                continue;
+            }
+        };
+        let sha256 = checksum(&bytes);
+        let first = first_with
+            .entry(sha256.clone())
+            .or_insert_with(|| file.name.clone());
+        contents.paths.insert(file.name.clone(), first.clone());
+        if *first == file.name {
+            contents.distinct.push((file, sha256));
+        } else if !bytes.is_empty() {
+            same_file(&file, first, problems);
+        }
+    }
+    contents
+}
+
+/// The SHA-256 of some bytes, lower-case hexadecimal.
+pub fn checksum(bytes: &[u8]) -> String {
+    Sha256::digest(bytes)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect()
+}
+
+fn same_file(file: &InboxFile, first: &str, problems: &mut Problems) {
+    problems.add(
+        Code::SameFile,
+        Place::file(file.name.clone()),
+        format!("this file has the same content as {first}; it counts once"),
+        "",
+    );
+}

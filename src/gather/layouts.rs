@@ -1,0 +1,182 @@
+//! `[[layout]]`: tables that a person has described, for files whose headings are not recognised.
+
+use crate::config::{Layout, LayoutColumn};
+use crate::gather::finding::{Column, Table};
+use crate::gather::headings::{self, Heading, Part, Role};
+use crate::gather::tables::{Row, Sheet};
+use crate::gather::text;
+
+/// The table that a layout describes, where its headings stand in this sheet.
+pub fn find(sheet: &Sheet, layout: &Layout) -> Option<Table> {
+    if layout
+        .sheet
+        .as_ref()
+        .is_some_and(|wanted| !same_name(wanted, sheet.name.as_deref().unwrap_or_default()))
+    {
+        return None;
+    }
+    let candidates = sheet
+        .rows
+        .iter()
+        .enumerate()
+        .filter(|(_, row)| layout.header_row.is_none_or(|wanted| row.number == wanted));
+    for (index, row) in candidates {
+        if let Some(columns) = columns(row, layout) {
+            return Some(Table {
+                heading_row: row.number,
+                columns,
+                rows: index + 1..sheet.rows.len(),
+            });
+        }
+    }
+    None
+}
+
+fn same_name(a: &str, b: &str) -> bool {
+    text::plain(a).to_lowercase() == text::plain(b).to_lowercase()
+}
+
+/// The columns of a row of headings, where it holds every heading of the layout.
+fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
+    let mut columns: Vec<Column> = row
+        .cells
+        .iter()
+        .map(|cell| {
+            let heading = cell.content.shown().into_owned();
+            Column {
+                column: cell.column,
+                meaning: headings::read(&heading).filter(|meaning| adds_to_layout(meaning.role)),
+                heading,
+            }
+        })
+        .collect();
+    let mut taken = Vec::new();
+    for (wanted, heading) in &layout.columns {
+        let column = columns.iter_mut().find(|column| {
+            !taken.contains(&column.column) && same_name(&column.heading, heading)
+        })?;
+        taken.push(column.column);
+        let read = headings::read(&column.heading);
+        let parted = crate::gather::units::part(&column.heading);
+        column.meaning = Some(Heading {
+            role: role(*wanted),
+            unit: parted.unit,
+            foreign: parted.foreign,
+            quantity: read
+                .and_then(|read| read.quantity)
+                .or(crate::gather::units::quantity(&column.heading)),
+        });
+    }
+    // What the layout names is not named a second time by our own reading.
+    let named: Vec<Role> = layout
+        .columns
+        .iter()
+        .map(|(wanted, _)| role(*wanted))
+        .collect();
+    for column in &mut columns {
+        if !taken.contains(&column.column)
+            && column.role().is_some_and(|role| named.contains(&role))
+        {
+            column.meaning = None;
+        }
+    }
+    Some(columns)
+}
+
+/// Columns that our own reading may add: never another sample, result or number.
+fn adds_to_layout(role: Role) -> bool {
+    matches!(
+        role,
+        Role::Unit
+            | Role::Lloq
+            | Role::Uloq
+            | Role::TestedOn
+            | Role::Report
+            | Role::Assay
+            | Role::Dilution
+            | Role::Remark
+            | Role::Lab
+    )
+}
+
+fn role(column: LayoutColumn) -> Role {
+    match column {
+        LayoutColumn::Sample => Role::Sample,
+        LayoutColumn::Extraction => Role::Extraction,
+        LayoutColumn::Result => Role::Result(Part::default()),
+        LayoutColumn::ResultOf(number) => Role::Result(Part {
+            extraction: Some(number),
+            ..Part::default()
+        }),
+        LayoutColumn::Unit => Role::Unit,
+        LayoutColumn::Lloq => Role::Lloq,
+        LayoutColumn::TestedOn => Role::TestedOn,
+        LayoutColumn::Report => Role::Report,
+        LayoutColumn::Assay => Role::Assay,
+        LayoutColumn::Dilution => Role::Dilution,
+        LayoutColumn::Remark => Role::Remark,
+    }
+}
+
+/// Whether a layout is for this file: its pattern fits the path below `inbox/`, or, without a folder in it, the name.
+pub fn is_for(layout: &Layout, path: &str) -> bool {
+    let below = path.strip_prefix("inbox/").unwrap_or(path).to_lowercase();
+    let pattern = layout.files.trim_start_matches("inbox/").to_lowercase();
+    let name = below.rsplit('/').next().unwrap_or(&below);
+    fits(&pattern, &below) || (!pattern.contains('/') && fits(&pattern, name))
+}
+
+/// A pattern with `*` (anything but a folder's end), `**` (anything) and `?` (one letter).
+fn fits(pattern: &str, text: &str) -> bool {
+    let pattern: Vec<char> = pattern.chars().collect();
+    let text: Vec<char> = text.chars().collect();
+    // Which lengths of the text are reached by the pattern so far: linear in both, whatever the stars.
+    let mut reached = vec![false; text.len() + 1];
+    reached[0] = true;
+    let mut at = 0;
+    while at < pattern.len() {
+        let deep = pattern[at] == '*' && pattern.get(at + 1) == Some(&'*');
+        let mut next = vec![false; text.len() + 1];
+        for end in 0..=text.len() {
+            let before = end.checked_sub(1);
+            next[end] = match pattern[at] {
+                '*' => {
+                    reached[end]
+                        || before
+                            .is_some_and(|before| next[before] && (deep || text[before] != '/'))
+                }
+                '?' => before.is_some_and(|before| reached[before] && text[before] != '/'),
+                c => before.is_some_and(|before| reached[before] && text[before] == c),
+            };
+        }
+        reached = next;
+        at += if deep { 2 } else { 1 };
+    }
+    reached[text.len()]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn patterns_fit_as_in_a_shell() {
+        for (pattern, path, expected) in [
+            ("FH-*.xlsx", "fh-12.xlsx", true),
+            ("*.xlsx", "2031/a.xlsx", false),
+            ("2031/*.xlsx", "2031/a.xlsx", true),
+            ("**/*.xlsx", "2031/03/a.xlsx", true),
+            ("fh-?.csv", "fh-12.csv", false),
+        ] {
+            assert_eq!(
+                fits(&pattern.to_lowercase(), path),
+                expected,
+                "{pattern} {path}"
+            );
+        }
+        assert!(!fits(
+            &"*a".repeat(50),
+            &"a".repeat(5000)[..4999].replace('a', "b")
+        ));
+    }
+}

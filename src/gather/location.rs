@@ -1,0 +1,149 @@
+//! Where the tables of a book are: as a layout says, as their headings say, or upright.
+
+use crate::config::Config;
+use crate::gather::codes::Codes;
+use crate::gather::facts::{self, Facts};
+use crate::gather::finding::{self, Table};
+use crate::gather::headings::Role;
+use crate::gather::layouts;
+use crate::gather::numbers::{self, Marks};
+use crate::gather::tables::{Book, Content, Row, Sheet};
+use crate::gather::turned;
+use crate::gather::values;
+use std::borrow::Cow;
+
+/// A table and the cells that it stands in.
+#[derive(Clone, Debug)]
+pub struct Located<'a> {
+    /// The sheet; turned round where `turned` says so.
+    pub sheet: Cow<'a, Sheet>,
+    /// Whether rows and columns have changed places.
+    pub turned: bool,
+    /// Whether `[[layout]]` describes it.
+    pub by_layout: bool,
+    /// The table.
+    pub table: Table,
+}
+
+/// The tables of each sheet of a book, in order.
+pub fn locate<'a>(
+    book: &'a Book,
+    path: &str,
+    codes: &Codes,
+    config: &Config,
+) -> Vec<Vec<Located<'a>>> {
+    book.sheets
+        .iter()
+        .map(|sheet| in_sheet(sheet, path, codes, config))
+        .collect()
+}
+
+fn in_sheet<'a>(sheet: &'a Sheet, path: &str, codes: &Codes, config: &Config) -> Vec<Located<'a>> {
+    let as_it_stands = |table, by_layout| Located {
+        sheet: Cow::Borrowed(sheet),
+        turned: false,
+        by_layout,
+        table,
+    };
+    let described = config
+        .layouts
+        .iter()
+        .filter(|layout| layouts::is_for(layout, path))
+        .find_map(|layout| layouts::find(sheet, layout));
+    if let Some(table) = described {
+        return vec![as_it_stands(table, true)];
+    }
+    let found = finding::find(sheet);
+    if !found.is_empty() {
+        return found
+            .into_iter()
+            .map(|table| as_it_stands(table, false))
+            .collect();
+    }
+    turned::find(sheet, codes)
+        .into_iter()
+        .map(|(sheet, table)| Located {
+            sheet: Cow::Owned(sheet),
+            turned: true,
+            by_layout: false,
+            table,
+        })
+        .collect()
+}
+
+/// The decimal mark of a file: by the figures in its tables' columns, else by any other figure.
+pub fn decimal_marks(book: &Book, located: &[Vec<Located<'_>>]) -> Marks {
+    let mut inside = Marks::Unsettled;
+    let mut outside = Marks::Unsettled;
+    for (sheet, tables) in book.sheets.iter().zip(located) {
+        let columns: Vec<u32> = tables
+            .iter()
+            .filter(|table| !table.turned)
+            .flat_map(|table| &table.table.columns)
+            .filter(|column| holds_figures(column.role()))
+            .map(|column| column.column)
+            .collect();
+        for cell in sheet.rows.iter().flat_map(|row| &row.cells) {
+            let Content::Text(written) = &cell.content else {
+                continue;
+            };
+            let Some(figure) = values::figure_in(written) else {
+                continue;
+            };
+            let seen = numbers::marks(&figure);
+            if columns.contains(&cell.column) {
+                inside = inside.and(seen);
+            } else {
+                outside = outside.and(seen);
+            }
+        }
+    }
+    if inside == Marks::Unsettled {
+        outside
+    } else {
+        inside
+    }
+}
+
+fn holds_figures(role: Option<Role>) -> bool {
+    matches!(
+        role,
+        Some(Role::Result(_) | Role::Final | Role::Mean | Role::Lloq | Role::Uloq)
+    )
+}
+
+/// What each sheet says outside of its tables; where it is silent, what the others say.
+pub fn facts_outside(book: &Book, located: &[Vec<Located<'_>>], marks: Marks) -> Vec<Facts> {
+    let own: Vec<Facts> = book
+        .sheets
+        .iter()
+        .zip(located)
+        .map(|(sheet, tables)| facts::collect(rows_outside(sheet, tables).into_iter(), marks))
+        .collect();
+    let whole = own
+        .iter()
+        .fold(Facts::default(), |all, sheet| all.or(sheet));
+    own.into_iter().map(|facts| facts.or(&whole)).collect()
+}
+
+/// Rows above the first table, and below tables those that hold a text or two: footnotes. All rows around upright ones.
+fn rows_outside<'a>(sheet: &'a Sheet, located: &[Located<'_>]) -> Vec<&'a Row> {
+    const LINES: usize = 400;
+    let standing: Vec<&Table> = located
+        .iter()
+        .filter(|table| !table.turned)
+        .map(|table| &table.table)
+        .collect();
+    let first = standing.first().map_or(sheet.rows.len(), |table| {
+        sheet
+            .rows
+            .partition_point(|row| row.number < table.heading_row)
+    });
+    let mut rows: Vec<&Row> = sheet.rows[..first].iter().take(LINES).collect();
+    for table in standing {
+        let below = &sheet.rows[table.rows.clone()];
+        let last = below[below.len().saturating_sub(LINES)..].iter();
+        rows.extend(last.filter(|row| row.cells.len() <= 2));
+    }
+    rows
+}

@@ -1,0 +1,198 @@
+//! A file in which no table was recognised: what was found, what is missing, and a `[[layout]]` to paste.
+
+use crate::gather::codes::Codes;
+use crate::gather::headings::{self, Role};
+use crate::gather::numbers::Marks;
+use crate::gather::tables::{Book, Content, Row, Sheet};
+use crate::gather::text;
+use crate::gather::values::{self, Said};
+use crate::model::place::{LabFile, Place, column_letter};
+use crate::model::problem::{Code, Problems};
+use std::fmt::Write;
+
+/// Says why nothing was read, and how to help.
+pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems) {
+    let best = book
+        .sheets
+        .iter()
+        .flat_map(|sheet| (0..sheet.rows.len().min(ROWS_TRIED)).map(move |index| (sheet, index)))
+        .map(|(sheet, index)| (likeness(sheet, index, codes), sheet, index))
+        .rev()
+        .max_by_key(|(likeness, _, _)| *likeness)
+        .filter(|(likeness, _, _)| *likeness > 0);
+    let Some((_, sheet, index)) = best else {
+        problems.add(
+            Code::NoTable,
+            Place::file(file.path.clone()),
+            "no table was recognised in this file: it has no row that could be headings",
+            "Ask the lab for a table with a column for the sample code and one for the result.",
+        );
+        return;
+    };
+    let row = &sheet.rows[index];
+    let found = Found::of(row);
+    let code = if found.sample && !found.result {
+        Code::NoResultColumn
+    } else {
+        Code::NoTable
+    };
+    let missing = match (found.sample, found.result) {
+        (true, false) => "none of them is known to name the result of an extraction",
+        (false, true) => "none of them is known to name the sample",
+        _ => "none of them is known to name the sample, and none the result",
+    };
+    problems.add(
+        code,
+        Place {
+            file: file.path.clone(),
+            sheet: sheet.name.as_deref().map(str::to_owned),
+            row: Some(row.number),
+            column: None,
+        },
+        format!("the headings found are {}; {missing}", listed(row)),
+        format!(
+            "If this row holds the headings, put this into programme.toml and mend the names between quotes:\n{}",
+            layout(file, sheet, index, codes)
+        ),
+    );
+}
+
+/// Headings stand near the top.
+const ROWS_TRIED: usize = 200;
+
+/// What a row of headings was understood to have.
+struct Found {
+    sample: bool,
+    result: bool,
+}
+
+impl Found {
+    fn of(row: &Row) -> Found {
+        let roles: Vec<Role> = row
+            .cells
+            .iter()
+            .filter_map(|cell| headings::read(&cell.content.shown()))
+            .map(|heading| heading.role)
+            .collect();
+        Found {
+            sample: roles
+                .iter()
+                .any(|role| matches!(role, Role::Sample | Role::LabSample)),
+            result: roles
+                .iter()
+                .any(|role| matches!(role, Role::Result(_) | Role::Final)),
+        }
+    }
+}
+
+/// How much a row looks like the headings of a table: known words count most, then texts above figures.
+fn likeness(sheet: &Sheet, index: usize, codes: &Codes) -> usize {
+    let row = &sheet.rows[index];
+    let texts = row
+        .cells
+        .iter()
+        .filter(|cell| matches!(&cell.content, Content::Text(written) if headings::may_be_heading(written) && codes.find(written).is_none()))
+        .count();
+    if texts < 2 {
+        return 0;
+    }
+    let known = headings::likeness(row.cells.iter().map(|cell| cell.content.shown()));
+    let below = sheet.rows.get(index + 1).map_or(0, |below| {
+        let figures = below
+            .cells
+            .iter()
+            .filter(|cell| is_figure(&cell.content))
+            .count();
+        let codes = below
+            .cells
+            .iter()
+            .filter(|cell| codes.find(&cell.content.shown()).is_some())
+            .count();
+        figures + 4 * codes
+    });
+    known * 4 + below * 2 + usize::from(below > 0) * texts.min(8)
+}
+
+fn is_figure(content: &Content) -> bool {
+    values::read(content, Marks::Point).is_ok_and(|value| !matches!(value.said, Said::NotReported))
+}
+
+fn listed(row: &Row) -> String {
+    const MOST: usize = 12;
+    let mut names: Vec<String> = row
+        .cells
+        .iter()
+        .take(MOST)
+        .map(|cell| {
+            format!(
+                "“{}” ({})",
+                text::short(&cell.content.shown()),
+                column_letter(cell.column)
+            )
+        })
+        .collect();
+    if row.cells.len() > MOST {
+        names.push("…".to_owned());
+    }
+    names.join(", ")
+}
+
+/// The block to paste: the columns that hold registered codes and figures are proposed.
+fn layout(file: &LabFile, sheet: &Sheet, index: usize, codes: &Codes) -> String {
+    let row = &sheet.rows[index];
+    let below = &sheet.rows[index + 1..sheet.rows.len().min(index + 1 + ROWS_TRIED)];
+    let heading = |column: u32| row.at(column).map(|content| content.shown().into_owned());
+    let most = |counts: &dyn Fn(&Content) -> bool, not: Option<u32>| {
+        row.cells
+            .iter()
+            .map(|cell| cell.column)
+            .filter(|column| Some(*column) != not)
+            .map(|column| {
+                (
+                    below
+                        .iter()
+                        .filter_map(|row| row.at(column))
+                        .filter(|content| counts(content))
+                        .count(),
+                    std::cmp::Reverse(column),
+                )
+            })
+            .max()
+            .filter(|(count, _)| *count > 0)
+            .map(|(_, column)| column.0)
+    };
+    let sample = most(&|content| codes.find(&content.shown()).is_some(), None);
+    let is_result = |content: &Content| is_figure(content) && !is_small_count(content);
+    let result = most(&is_result, sample);
+    let mut block = String::from("[[layout]]\n");
+    let below_inbox = file.path.strip_prefix("inbox/").unwrap_or(&file.path);
+    let _ = writeln!(block, "files = {}", quoted(below_inbox));
+    if let Some(name) = &sheet.name {
+        let _ = writeln!(block, "sheet = {}", quoted(name));
+    }
+    let _ = writeln!(block, "header_row = {}", row.number);
+    let named = |column: Option<u32>, otherwise: &str| {
+        quoted(
+            &column
+                .and_then(heading)
+                .unwrap_or_else(|| otherwise.to_owned()),
+        )
+    };
+    let _ = write!(
+        block,
+        "columns = {{ sample = {}, result = {} }}",
+        named(sample, "heading of the sample codes"),
+        named(result, "heading of the results")
+    );
+    block
+}
+
+/// `1` and `2` are more likely to number extractions than to be results.
+fn is_small_count(content: &Content) -> bool {
+    matches!(content.shown().as_ref(), "1" | "2" | "3" | "4")
+}
+
+/// A string as TOML writes it.
+fn quoted(text: &str) -> String {
+    toml::Value::String(text.to_owned()).to_string()
+}
