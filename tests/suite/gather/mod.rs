@@ -1,7 +1,9 @@
 //! Whole programme folders, made here, gathered, and held against what they say.
 
 mod folder;
+mod mutations;
 mod registers;
+mod round_trip;
 mod shapes;
 mod unusual;
 mod workbooks;

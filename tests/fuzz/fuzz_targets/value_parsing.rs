@@ -1,0 +1,18 @@
+//! Any text as a result, a heading, a code, a day.
+#![no_main]
+
+use galleyproof_fuzz::gather::{codes, dates, headings, numbers::Marks, units, values};
+
+libfuzzer_sys::fuzz_target!(|text: &str| {
+    for marks in [Marks::Unsettled, Marks::Point, Marks::Comma, Marks::Mixed] {
+        if let Ok(value) = values::read_text(text, marks)
+            && let values::Said::Number(figure) = value.said
+        {
+            assert!(figure.value.is_finite() && figure.value >= 0.0);
+        }
+    }
+    let _ = headings::read(text);
+    let _ = units::read(text);
+    let _ = dates::day(text);
+    let _ = codes::Codes::new(["TKW-101"].into_iter()).mangled(text);
+});
