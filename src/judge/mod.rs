@@ -55,10 +55,12 @@ pub fn judge(
     let packages = packages::accept(pairs, &config.rule);
     let verdicts = verdicts::decide(packages, registers, config);
     let statistics = statistics::summarise(&verdicts, config);
+    let of_products = statistics::of_products(&verdicts);
     let products = verdicts
         .into_iter()
-        .map(|verdict| JudgedProduct {
-            statistics: statistics::of_product(&verdict),
+        .zip(of_products)
+        .map(|(verdict, statistics)| JudgedProduct {
+            statistics,
             follow_up: followups::state(&verdict, config.programme.reply_days, as_of),
             verdict,
         })

@@ -5,6 +5,7 @@
 use crate::judge::paper::twelve_digits;
 use crate::judge::statistics::distributions::{beta_quantile, normal_quantile};
 use crate::model::statistics::{Bounds, Share};
+use std::collections::BTreeMap;
 
 /// The confidence of every printed interval.
 pub const CONFIDENCE: f64 = 0.95;
@@ -17,6 +18,28 @@ pub fn share(k: u64, n: u64) -> Option<Share> {
         exact: clopper_pearson(k, n, CONFIDENCE)?,
         wilson: wilson(k, n, CONFIDENCE)?,
     })
+}
+
+/// Shares already worked out: a programme has few different ones, and the exact bounds are dear.
+#[derive(Debug, Default)]
+pub struct Shares {
+    two_sided: BTreeMap<(u64, u64), Option<Share>>,
+    one_sided: BTreeMap<(u64, u64), Option<f64>>,
+}
+
+impl Shares {
+    /// As [`share`].
+    pub fn share(&mut self, k: u64, n: u64) -> Option<Share> {
+        *self.two_sided.entry((k, n)).or_insert_with(|| share(k, n))
+    }
+
+    /// As [`one_sided_upper`], at the confidence of every interval.
+    pub fn one_sided_upper(&mut self, k: u64, n: u64) -> Option<f64> {
+        *self
+            .one_sided
+            .entry((k, n))
+            .or_insert_with(|| one_sided_upper(k, n, CONFIDENCE))
+    }
 }
 
 /// Exact two-sided interval (Clopper and Pearson, Biometrika 26:404, 1934); none where `n` is 0 or `k` above it.

@@ -1,0 +1,378 @@
+//! Case by case: what ours gives for the input, path by path into the expected figures.
+
+use crate::checks::{SAME, Tally};
+use galleyproof::judge::paper;
+use galleyproof::judge::statistics::anova::sums_of_squares;
+use galleyproof::judge::statistics::binomial::{
+    clopper_pearson, needed_to_exclude, one_sided_lower, one_sided_upper, wilson,
+};
+use galleyproof::judge::statistics::censored::{Observation, lognormal, ordered_mean};
+use galleyproof::judge::statistics::contrasts::{TwoByTwo, fisher, holm};
+use galleyproof::judge::statistics::duplicates::Duplicate;
+use galleyproof::judge::statistics::range_chart::{D2, d4};
+use galleyproof::judge::statistics::repeatability::{interval, relative_s, s_r};
+use galleyproof::judge::statistics::trend::{Step, cochran_armitage};
+use galleyproof::model::ppm::Ppm;
+use galleyproof::model::rule::Limit;
+use galleyproof::model::statistics::Bounds;
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+use serde_json::Value;
+use std::cmp::Ordering;
+
+/// What ours gives: figures by their path, or why there are none.
+enum Ours {
+    Figures(Vec<(String, Option<f64>)>),
+    Nothing(&'static str),
+}
+
+/// Runs every case of a file.
+pub fn run(name: &str, text: &str, tally: &mut Tally) {
+    let file: Value = serde_json::from_str(text).unwrap_or_else(|error| panic!("{name}: {error}"));
+    let Some(cases) = file["cases"].as_array() else {
+        return;
+    };
+    for case in cases {
+        let kind = case["kind"].as_str().expect("a kind");
+        let id = case["id"].as_str().unwrap_or("a case");
+        match ours(kind, &case["input"]) {
+            Ours::Nothing(reason) => tally.skip(kind, reason),
+            Ours::Figures(figures) => {
+                for (path, figure) in figures {
+                    compare(&format!("{name} {id} {path}"), &path, figure, case, tally);
+                }
+            }
+        }
+    }
+}
+
+fn compare(what: &str, path: &str, ours: Option<f64>, case: &Value, tally: &mut Tally) {
+    let Some(theirs) = case["expected"].pointer(&format!("/{path}")) else {
+        return;
+    };
+    let theirs = match theirs {
+        Value::Bool(yes) => Some(f64::from(u8::from(*yes))),
+        Value::String(word) => Some(order_word(word)),
+        other => other.as_f64(),
+    };
+    let tolerance = tolerance(path, &case["input"]);
+    tally.compare(what, ours, theirs, tolerance);
+    for published in case["published"].as_array().into_iter().flatten() {
+        let differs = published.get("differs").is_some();
+        if published["path"].as_str() == Some(path) && !differs {
+            let printed = published["value"].as_f64().expect("a printed figure");
+            let within = published["within"].as_f64().unwrap_or(0.0);
+            let near =
+                ours.filter(|ours| (ours - printed).abs() <= within.max(tolerance * printed.abs()));
+            tally.compare(
+                &format!("{what} as printed"),
+                near.map(|_| printed),
+                Some(printed),
+                SAME,
+            );
+        }
+    }
+}
+
+/// 1e-9, but where an optimiser ends (1e-6) or where 13 leading digits are alike and a float holds 16 (1e-2).
+fn tolerance(path: &str, input: &Value) -> f64 {
+    if input.get("level_offset").is_some() {
+        1e-2
+    } else if path.starts_with("mle") {
+        1e-6
+    } else {
+        SAME
+    }
+}
+
+fn ours(kind: &str, input: &Value) -> Ours {
+    let figures = match kind {
+        "binomial" => binomial(input),
+        "zero_failures_n" if input["k"].as_u64() == Some(0) => zero_failures(input),
+        "zero_failures_n" => {
+            return Ours::Nothing("we say only how many are needed with none over");
+        }
+        "pair" => pair(input),
+        "repeatability" => repeatability(input),
+        "interlab" => interlab(input),
+        "oneway" => oneway(input),
+        "censored" => censored(input),
+        "trend" => trend(input),
+        "fisher" => fisher_(input),
+        "holm" => holm_(input),
+        "limit_after_rounding" if input["side"] == "max" => unrounded(input),
+        "limit_after_rounding" => return Ours::Nothing("our limits are upper ones"),
+        other => return Ours::Nothing(reason(other)),
+    };
+    Ours::Figures(figures)
+}
+
+fn reason(kind: &str) -> &'static str {
+    match kind {
+        "curve_fit" | "nist_nls" | "cubic_spline" => "the lab measures; we read its results",
+        "homogeneity" => "made for ten units and more; we have a few packages",
+        "horwitz" => "ELISA does not follow it; we learn repeatability from duplicates",
+        "round" | "round_sig" => {
+            "decisions are made before rounding; printing is tested where it is done"
+        }
+        "unit_chain" => "the lab works out mg/kg",
+        kind if kind.starts_with("conformance")
+            || kind.starts_with("guard")
+            || kind == "global_risk" =>
+        {
+            "our guard band is a part of the result, and no probability is printed"
+        }
+        _ => "not known here",
+    }
+}
+
+type Figures = Vec<(String, Option<f64>)>;
+
+fn figure(path: &str, value: Option<f64>) -> (String, Option<f64>) {
+    (path.to_owned(), value)
+}
+
+fn ends(path: &str, bounds: Option<Bounds>) -> [(String, Option<f64>); 2] {
+    [
+        figure(&format!("{path}/0"), bounds.map(|bounds| bounds.lower)),
+        figure(&format!("{path}/1"), bounds.map(|bounds| bounds.upper)),
+    ]
+}
+
+fn number(value: &Value) -> f64 {
+    match value {
+        Value::String(text) => text.parse().expect("a figure"),
+        other => other.as_f64().expect("a figure"),
+    }
+}
+
+fn numbers(value: &Value) -> Vec<f64> {
+    let values = value.as_array().expect("figures");
+    values.iter().map(number).collect()
+}
+
+fn binomial(input: &Value) -> Figures {
+    let count = |name: &str| input[name].as_u64().expect("a count");
+    let (k, n, confidence) = (count("k"), count("n"), number(&input["conf"]));
+    let mut figures = vec![
+        figure("one_sided_cp_upper", one_sided_upper(k, n, confidence)),
+        figure("one_sided_cp_lower", one_sided_lower(k, n, confidence)),
+    ];
+    figures.extend(ends("clopper_pearson", clopper_pearson(k, n, confidence)));
+    figures.extend(ends("wilson", wilson(k, n, confidence)));
+    figures
+}
+
+fn zero_failures(input: &Value) -> Figures {
+    let confidence = number(&input["conf"]);
+    let n = needed_to_exclude(number(&input["p_max"]), confidence);
+    let upper = |n: Option<u64>| one_sided_upper(0, n?, confidence);
+    vec![
+        figure("n", n.map(|n| n as f64)),
+        figure("upper_at_n", upper(n)),
+        figure("upper_at_n_minus_1", upper(n.map(|n| n - 1))),
+    ]
+}
+
+/// Orders as the checks write them, as figures that can be compared.
+fn order_word(word: &str) -> f64 {
+    match word {
+        "below" => -1.0,
+        "equal" => 0.0,
+        "above" => 1.0,
+        other => panic!("{other} is no order"),
+    }
+}
+
+fn order(a: f64, b: f64) -> Option<f64> {
+    Some(match Ppm(a).compare(Ppm(b)) {
+        Ordering::Less => -1.0,
+        Ordering::Equal => 0.0,
+        Ordering::Greater => 1.0,
+    })
+}
+
+fn pair(input: &Value) -> Figures {
+    let (a, b) = (Ppm(number(&input["a"])), Ppm(number(&input["b"])));
+    let difference = paper::difference(a.max(b), a.min(b)).0;
+    let pair = Duplicate {
+        first: a,
+        second: b,
+    };
+    let relative = pair.relative().map(|share| 100.0 * share.abs());
+    let against = |value: Option<f64>, limit: &str| {
+        let limit = input.get(limit).map(number);
+        value
+            .zip(limit)
+            .and_then(|(value, limit)| order(value, limit))
+    };
+    vec![
+        figure("mean", paper::mean(&[a, b]).map(|mean| mean.0)),
+        figure("abs_diff", Some(difference)),
+        figure("rel_diff_percent_of_mean", relative),
+        figure(
+            "abs_diff_vs_limit",
+            against(Some(difference), "limit_abs_diff"),
+        ),
+        figure(
+            "rel_diff_vs_limit",
+            against(relative, "limit_rel_diff_percent"),
+        ),
+    ]
+}
+
+fn repeatability(input: &Value) -> Figures {
+    let pairs: Vec<Duplicate> = input["pairs"]
+        .as_array()
+        .expect("pairs")
+        .iter()
+        .map(|pair| Duplicate {
+            first: Ppm(number(&pair[0])),
+            second: Ppm(number(&pair[1])),
+        })
+        .collect();
+    let n = pairs.len();
+    let confidence = input.get("conf").map_or(0.95, number);
+    let mean_range = pairs
+        .iter()
+        .map(|pair| pair.difference().abs())
+        .sum::<f64>()
+        / n as f64;
+    let mut figures = vec![
+        figure("s_r", s_r(&pairs)),
+        figure("rsd_pooled_percent", relative_s(&pairs).map(|s| 100.0 * s)),
+        figure("s_from_mean_range", Some(mean_range / D2)),
+        figure("range_upper_control_limit_D4", Some(mean_range * d4())),
+    ];
+    figures.extend(ends(
+        "s_r_ci",
+        s_r(&pairs).and_then(|s| interval(s, n, confidence)),
+    ));
+    figures
+}
+
+fn interlab(input: &Value) -> Figures {
+    let cells: Vec<Vec<f64>> = input["cells"]
+        .as_array()
+        .expect("cells")
+        .iter()
+        .map(numbers)
+        .collect();
+    let sums = sums_of_squares(&cells).expect("cells of several figures");
+    let (within, between) = (sums.ms_within(), sums.variance_between());
+    vec![
+        figure("s_r", Some(within.sqrt())),
+        figure("s_L", Some(between.sqrt())),
+        figure("s_R", Some((within + between).sqrt())),
+        figure("limit_r_2p8", Some(2.8 * within.sqrt())),
+    ]
+}
+
+fn oneway(input: &Value) -> Figures {
+    let offset = input.get("level_offset").map_or(Decimal::ZERO, decimal);
+    let groups: Vec<Vec<f64>> = input["groups"]
+        .as_array()
+        .expect("groups")
+        .iter()
+        .map(|group| {
+            let values = group.as_array().expect("figures").iter();
+            values
+                .map(|value| (decimal(value) + offset).to_f64().expect("a float"))
+                .collect()
+        })
+        .collect();
+    let sums = sums_of_squares(&groups).expect("groups of several figures");
+    let test = sums.f_test();
+    vec![
+        figure("df_between", Some(sums.df_between)),
+        figure("df_within", Some(sums.df_within)),
+        figure("ss_between", Some(sums.between)),
+        figure("ss_within", Some(sums.within)),
+        figure("ms_between", Some(sums.ms_between())),
+        figure("ms_within", Some(sums.ms_within())),
+        figure("F", test.map(|test| test.f)),
+        figure("p", test.map(|test| test.p)),
+        figure("n0", Some(sums.n0)),
+        figure("s2_between", Some(sums.variance_between())),
+        figure("s_within", Some(sums.ms_within().sqrt())),
+        figure("s_between", Some(sums.variance_between().sqrt())),
+    ]
+}
+
+fn decimal(value: &Value) -> Decimal {
+    match value {
+        Value::String(text) => text.parse().expect("a decimal"),
+        other => other.to_string().parse().expect("a decimal"),
+    }
+}
+
+fn censored(input: &Value) -> Figures {
+    let flags = input["censored"].as_array().expect("marks");
+    let observations: Vec<Observation> = numbers(&input["values"])
+        .into_iter()
+        .zip(flags)
+        .map(|(value, censored)| Observation {
+            value,
+            censored: censored.as_bool().expect("a mark"),
+        })
+        .collect();
+    let fit = lognormal(&observations);
+    vec![
+        figure("ros/mean", ordered_mean(&observations).map(|mean| mean.0)),
+        figure("mle_lognormal/mu", fit.map(|fit| fit.mu)),
+        figure("mle_lognormal/sigma", fit.map(|fit| fit.sigma)),
+        figure("mle_lognormal/mean", fit.map(|fit| fit.mean.0)),
+        figure("mle_lognormal/median", fit.map(|fit| fit.median.0)),
+    ]
+}
+
+fn trend(input: &Value) -> Figures {
+    let (k, n) = (numbers(&input["k"]), numbers(&input["n"]));
+    let steps: Vec<Step> = k
+        .into_iter()
+        .zip(n)
+        .zip(numbers(&input["scores"]))
+        .map(|((k, n), score)| Step {
+            k: k as u64,
+            n: n as u64,
+            score,
+        })
+        .collect();
+    let trend = cochran_armitage(&steps);
+    vec![
+        figure("z", trend.map(|trend| trend.z)),
+        figure("p_two_sided", trend.map(|trend| trend.p)),
+    ]
+}
+
+fn fisher_(input: &Value) -> Figures {
+    let row = |at: usize| {
+        let row = numbers(&input["table"][at]);
+        [row[0] as u64, row[1] as u64]
+    };
+    let table = TwoByTwo {
+        first: row(0),
+        second: row(1),
+    };
+    vec![figure("p_two_sided", Some(fisher(&table)))]
+}
+
+fn holm_(input: &Value) -> Figures {
+    let adjusted = holm(&numbers(&input["p"])).into_iter().enumerate();
+    adjusted
+        .map(|(at, p)| figure(&format!("adjusted/{at}"), Some(p)))
+        .collect()
+}
+
+/// The absolute method of ASTM E29: the value as it is against the limit.
+fn unrounded(input: &Value) -> Figures {
+    let limit = Limit {
+        ppm: Ppm(number(&input["limit"])),
+        passes: true,
+    };
+    let conforms = !limit.over(Ppm(number(&input["value"])));
+    vec![figure(
+        "conforms_unrounded",
+        Some(f64::from(u8::from(conforms))),
+    )]
+}
