@@ -24,6 +24,11 @@ pub mod followups;
 /// Verdicts -> what they say together.
 pub mod statistics;
 
+/// One verdict's reasoning in plain text.
+mod explain;
+
+pub use explain::explain;
+
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Extraction;

@@ -8,3 +8,15 @@ mod decisions;
 
 /// Ingredient statements.
 mod labels;
+
+/// What must hold of any readings.
+mod properties;
+
+/// The reasoning in plain text.
+mod reasoning;
+
+/// The programme's figures.
+mod summaries;
+
+/// Cases worked by hand.
+mod worked;

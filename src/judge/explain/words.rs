@@ -1,0 +1,27 @@
+//! How lines and figures are written.
+
+use crate::judge::paper::twelve_digits;
+use crate::model::ppm::Ppm;
+
+/// Adds a line. Control characters, which a lab file may hold, are left out: they could steer the terminal.
+pub fn line(out: &mut String, depth: usize, text: &str) {
+    out.extend(std::iter::repeat_n(' ', 2 * depth));
+    out.extend(text.chars().filter(|c| !c.is_control()));
+    out.push('\n');
+}
+
+/// Every digit that a decision could see.
+pub fn figure(x: Ppm) -> String {
+    twelve_digits(x.0).to_string()
+}
+
+/// Four significant digits: for figures that decide nothing.
+pub fn short(x: f64) -> String {
+    let rounded: f64 = format!("{x:.3e}").parse().unwrap_or(x);
+    rounded.to_string()
+}
+
+/// A share in per cent.
+pub fn percent(share: f64) -> String {
+    format!("{:.1}", 100.0 * share)
+}
