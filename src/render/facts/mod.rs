@@ -3,6 +3,15 @@
 /// A product's results sheet.
 pub mod sheet;
 
+/// The notice to a maker.
+pub mod notice;
+
+/// The questions to a lab.
+pub mod query;
+
+/// The form that goes to a lab with samples.
+pub mod request;
+
 /// Which revision a sheet is.
 pub mod edition;
 

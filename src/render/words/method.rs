@@ -43,7 +43,8 @@ fn times(n: usize) -> String {
     }
 }
 
-fn assays(product: &ProductVerdict, config: &Config) -> String {
+/// The assays of the readings, in the lab’s words; the programme’s where there is no reading.
+pub fn assays(product: &ProductVerdict, config: &Config) -> String {
     let assays: BTreeSet<&str> = extractions(product)
         .map(|extraction| extraction.assay.as_ref())
         .collect();

@@ -18,6 +18,12 @@ pub mod label;
 /// What passed between the programme and the maker.
 pub mod correspondence;
 
+/// The letter to a maker.
+pub mod notice;
+
+/// The letter to a lab.
+pub mod query;
+
 /// How was tested and decided, and where the numbers come from.
 pub mod method;
 

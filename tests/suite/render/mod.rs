@@ -1,3 +1,33 @@
 //! Documents, typeset from judged products made by hand.
 
+/// Products with every state and with content that is hard to set.
+mod products;
+
+mod letters;
+
 mod sheets;
+
+use galleyproof::config::Config;
+use galleyproof::render::{Engine, Job, documents};
+use std::path::Path;
+
+/// The templates and fonts of a programme.
+fn engine(config: &Config) -> Engine {
+    Engine::new(config).expect("templates and fonts load")
+}
+
+/// Typesets a job that has no mistake in it.
+fn typeset(engine: &Engine, config: &Config, job: &Job) -> Vec<u8> {
+    let pdf =
+        documents::pdf(engine, job).unwrap_or_else(|faults| panic!("{}: {faults:#?}", job.path));
+    keep(config.programme.paper.word(), &job.path, &pdf);
+    pdf
+}
+
+/// Keeps a document to be looked at, where GALLEYPROOF_KEEP names a folder.
+fn keep(paper: &str, path: &str, pdf: &[u8]) {
+    if let Some(folder) = std::env::var_os("GALLEYPROOF_KEEP") {
+        let path = Path::new(&folder).join(paper).join(path);
+        galleyproof::files::write(&path, pdf).expect("the folder can be written to");
+    }
+}

@@ -1,0 +1,165 @@
+//! The questions to a lab: a pair that disagrees, an extraction that is missing, two reports that differ.
+//!
+//! It names package codes alone: the lab works blind.
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::package::PackageResult;
+use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::words::query::{Question, question};
+use crate::render::words::{breakable, counted};
+use crate::render::{Job, numbers};
+use anyhow::Result;
+use chrono::NaiveDate;
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// Everything that the query's template may see.
+#[derive(Clone, Debug, Serialize)]
+pub struct QueryFacts {
+    /// What the PDF says about itself.
+    pub document: DocumentFacts,
+    /// Who writes.
+    pub programme: ProgrammeFacts,
+    /// Whom to.
+    pub lab: String,
+    /// Day of the letter, where it is known.
+    pub date: Option<String>,
+    /// The first line.
+    pub title: String,
+    /// Why we write.
+    pub opening: String,
+    /// The questions, by package code.
+    pub questions: Vec<QueryRow>,
+    /// What we ask of every answer.
+    pub closing: Vec<String>,
+    #[serde(skip)]
+    day: Option<NaiveDate>,
+}
+
+/// One package's question.
+#[derive(Clone, Debug, Serialize)]
+pub struct QueryRow {
+    /// The package's code.
+    pub code: String,
+    /// The lab's report numbers.
+    pub report: String,
+    /// What kind of question.
+    pub kind: &'static str,
+    /// What we found.
+    pub found: String,
+    /// What we ask.
+    pub ask: String,
+}
+
+/// The questions that are open, by lab; packages without any report go to the programme's own lab.
+pub fn open(products: &[JudgedProduct], config: &Config) -> BTreeMap<String, Vec<QueryRow>> {
+    let mut open: BTreeMap<String, Vec<QueryRow>> = BTreeMap::new();
+    let packages = products
+        .iter()
+        .flat_map(|product| &product.verdict.packages);
+    for package in packages {
+        if let Some(asked) = question(package, config.rule, config.testing.extractions_per_package)
+        {
+            let lab = package
+                .pair
+                .extractions
+                .first()
+                .map_or(config.lab.name.as_str(), |first| &first.extraction.lab);
+            open.entry(lab.to_owned())
+                .or_default()
+                .push(row(package, asked));
+        }
+    }
+    for rows in open.values_mut() {
+        rows.sort_by(|a, b| a.code.cmp(&b.code));
+    }
+    open
+}
+
+fn row(package: &PackageResult, asked: Question) -> QueryRow {
+    let mut reports: Vec<&str> = package
+        .pair
+        .extractions
+        .iter()
+        .filter_map(|paired| paired.extraction.report.as_deref())
+        .collect();
+    reports.sort_unstable();
+    reports.dedup();
+    QueryRow {
+        code: breakable(&package.pair.package.package_code, 12),
+        report: breakable(&reports.join(", "), 12),
+        kind: asked.kind.words(),
+        found: breakable(&asked.found, 24),
+        ask: asked.ask,
+    }
+}
+
+/// The facts of a letter to one lab with its open questions.
+pub fn facts(
+    lab: &str,
+    questions: Vec<QueryRow>,
+    config: &Config,
+    made_on: Option<NaiveDate>,
+) -> QueryFacts {
+    let n = counted(questions.len(), "package", "packages");
+    let title = format!("Questions about {n}");
+    QueryFacts {
+        document: DocumentFacts::new(
+            config,
+            format!("{title}, {lab}"),
+            "Questions to the laboratory about results that do not fit together".to_owned(),
+            vec![config.programme.short_name.clone()],
+        ),
+        programme: ProgrammeFacts::new(&config.programme),
+        lab: breakable(lab, 40),
+        date: made_on.map(numbers::date),
+        opening: format!(
+            "Thank you for your reports. For {n} we can’t decide yet, for the reasons below. Codes are those on the packages. \
+             Nothing is published about them until this is settled."
+        ),
+        title,
+        questions,
+        closing: vec![
+            "Please answer by a corrected or further report, as a table file (CSV or XLSX), with a row for each extraction: \
+             our code, the number of the extraction, the result, its unit, the quantification limit."
+                .to_owned(),
+            "An extraction is a test portion of its own, taken through the whole procedure. Wells read from one extract are not \
+             extractions. Please change nothing in an earlier report without a new report number."
+                .to_owned(),
+        ],
+        day: made_on,
+    }
+}
+
+/// The job of typesetting a letter to a lab. `latest` is the latest date in the results, for a letter without a date.
+///
+/// # Errors
+/// None that data can cause: facts are text.
+pub fn job(facts: &QueryFacts, latest: Option<NaiveDate>) -> Result<Job> {
+    let name: String = facts
+        .lab
+        .chars()
+        .map(|c| {
+            if c.is_ascii_alphanumeric() {
+                c.to_ascii_lowercase()
+            } else {
+                '-'
+            }
+        })
+        .collect();
+    let words: Vec<&str> = name.split('-').filter(|word| !word.is_empty()).collect();
+    let name = if words.is_empty() {
+        "laboratory".to_owned()
+    } else {
+        words.join("-")
+    };
+    Ok(Job {
+        path: format!("queries/{name}.pdf"),
+        template: "query.typ",
+        ident: format!("query {name}"),
+        date: facts.day.or(latest).unwrap_or_default(),
+        facts: serde_json::to_vec(facts)?,
+        files: Vec::new(),
+    })
+}

@@ -1,0 +1,104 @@
+//! The letter to a maker: facts, a question, a day. It accuses nobody.
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::label::LabelFinding;
+use crate::model::verdict::{ProductVerdict, Verdict};
+use crate::render::numbers;
+use crate::render::words::limit::LimitWords;
+use crate::render::words::{self, counted};
+use chrono::NaiveDate;
+
+/// The days that a notice turns on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NoticeDays {
+    /// Day of the letter.
+    pub written: NaiveDate,
+    /// By when an answer is asked for.
+    pub reply_by: NaiveDate,
+    /// The planned day of issue.
+    pub publish: NaiveDate,
+}
+
+/// Why we write.
+pub fn opening(verdict: &ProductVerdict, config: &Config) -> String {
+    let n = counted(verdict.packages.len(), "package", "packages");
+    let count = words::verdict::count(verdict, config.rule, config.testing.packages_per_product);
+    let found = match (verdict.verdict, verdict.label.finding) {
+        (Verdict::OverLimit, LabelFinding::GlutenSource) => {
+            format!("{count} We also have a question about the list of ingredients.")
+        }
+        (_, LabelFinding::GlutenSource) => {
+            format!("{count} We write because of the list of ingredients.")
+        }
+        _ => count,
+    };
+    format!(
+        "We bought {n} of this product in shops and had them tested for gluten. {found} We are writing before we publish, so \
+         that you can check the facts and answer."
+    )
+}
+
+/// What the results and the label come to.
+pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
+    let verdict = &product.verdict;
+    let sentence =
+        words::verdict::sentence(verdict, config.rule, config.testing.packages_per_product);
+    let mut findings = vec![format!(
+        "{sentence} The verdict on the sheet will read “{}”.",
+        words::verdict::words(verdict.verdict, config.rule)
+    )];
+    if verdict.label.finding == LabelFinding::GlutenSource {
+        findings.push(
+            words::label::sentences(&verdict.label, &verdict.product, config.rule.regime).join(" "),
+        );
+    }
+    findings
+}
+
+/// What we ask.
+pub fn ask(verdict: &ProductVerdict) -> Vec<String> {
+    let mut ask = vec![
+        "Please tell us if a fact is wrong: the lot, the dates, the ingredients as we read them. If you wish, send a statement \
+         of up to 100 words. We print it unedited, on the sheet itself. You need not explain the result."
+            .to_owned(),
+    ];
+    if verdict.label.finding == LabelFinding::GlutenSource {
+        ask.push(
+            "If the ingredient is made so that it is not a gluten source, please tell us how, and from which grain.".to_owned(),
+        );
+    }
+    ask
+}
+
+/// What the maker can have.
+pub fn offer(config: &Config) -> String {
+    let kept = match &config.programme.retained {
+        Some(retained) => format!(
+            " We keep {}. Ask, and we send it to a laboratory that you choose.",
+            retained.trim_end_matches('.')
+        ),
+        None => String::new(),
+    };
+    format!("The laboratory’s files are attached to the enclosed draft of the sheet.{kept}")
+}
+
+/// What happens without an answer.
+pub fn without_reply(days: Option<NoticeDays>, config: &Config) -> String {
+    let by = match days {
+        Some(days) => format!("by {}", numbers::date(days.reply_by)),
+        None => format!("within {} days", config.programme.reply_days),
+    };
+    format!(
+        "If we have no reply {by}, the sheet will say so and nothing more. A later reply is added as a revision."
+    )
+}
+
+/// What the letter does not say.
+pub fn says_not(config: &Config) -> String {
+    let limit = LimitWords::of(config.rule).over_the_limit();
+    format!(
+        "It does not say how any gluten got in, that other packages are like these, or that anyone was careless. It is not a \
+         legal finding: it says which packages tested {limit} and what the list of ingredients names, no more."
+    )
+}

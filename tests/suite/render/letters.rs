@@ -1,0 +1,148 @@
+//! Letters: the notice to a maker, the questions to a lab, the form that goes with samples.
+
+use crate::render::{engine, products, typeset};
+use crate::sample;
+use galleyproof::model::registers::{Package, Processing, Product, Registers};
+use galleyproof::render::facts::{notice, query, request};
+use std::collections::BTreeSet;
+
+#[test]
+fn a_notice_says_by_when_a_reply_is_asked_for() {
+    let folder = tempfile::tempdir().expect("a folder");
+    for paper in ["a4", "us-letter"] {
+        let config = sample::config(folder.path(), paper, "");
+        let mut product = products::fullest(&config);
+        let sent = notice::facts(&product, &config, None);
+        assert_eq!(
+            (sent.reply_head, sent.reply_by.as_str()),
+            ("Please reply by", "15 April 2031")
+        );
+        let job = notice::job(&product.verdict, &sent).expect("a job");
+        typeset(&engine(&config), &config, &job);
+
+        product.verdict.followups.clear();
+        let dated = notice::facts(&product, &config, Some(sample::day(3, 25)));
+        assert_eq!(dated.reply_by, "9 April 2031", "15 days on");
+        let undated = notice::facts(&product, &config, None);
+        assert_eq!(
+            (undated.reply_head, undated.reply_by.as_str()),
+            ("Please reply within", "15 days")
+        );
+        assert_eq!(undated.date, None);
+    }
+}
+
+#[test]
+fn a_query_names_codes_and_never_a_product() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let all = products::all(&config);
+    let open = query::open(&all, &config);
+    let labs: Vec<&String> = open.keys().collect();
+    assert_eq!(
+        labs,
+        ["Harrow & Vane Analytical", "the laboratory"],
+        "a package without a report goes to our own lab"
+    );
+    for (lab, questions) in open {
+        let facts = query::facts(&lab, questions, &config, Some(sample::day(4, 2)));
+        let text = serde_json::to_string(&facts).expect("facts are JSON");
+        for product in &all {
+            assert!(
+                !text.contains(&product.verdict.product.name),
+                "{lab}: {}",
+                product.verdict.product.name
+            );
+        }
+        typeset(
+            &engine(&config),
+            &config,
+            &query::job(&facts, None).expect("a job"),
+        );
+    }
+}
+
+fn registers() -> Registers {
+    let product = |id: &str, matrix: &str, processing| Product {
+        product_id: id.to_owned(),
+        name: format!("Secret {id}"),
+        matrix: Some(matrix.to_owned()),
+        net_content: Some("450 g".to_owned()),
+        processing,
+        ..Product::default()
+    };
+    let products = [
+        product("0612", "bread with chestnut, baked", Processing::None),
+        product("0615", "chickpea flour", Processing::None),
+        product("0621", "sauce", Processing::Fermented),
+    ];
+    let package = |id: &str, letter: &str| Package {
+        package_code: format!("{id}-{letter}"),
+        product_id: id.to_owned(),
+        round: "2".to_owned(),
+        sent_on: Some(sample::day(3, 20)),
+        ..Package::default()
+    };
+    let codes = products
+        .iter()
+        .flat_map(|product| ["A", "B", "C"].map(|letter| package(&product.product_id, letter)));
+    Registers {
+        packages: codes.collect(),
+        products: products
+            .into_iter()
+            .map(|product| (product.product_id.clone(), product))
+            .collect(),
+        ..Registers::default()
+    }
+}
+
+#[test]
+fn a_form_lists_what_is_not_reported_and_flags_what_the_food_does_to_the_assay() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let registers = registers();
+    let reported = BTreeSet::from(["0612-A".to_owned()]);
+    let packages = request::open(&registers, &reported, Some("2"));
+    assert!(request::open(&registers, &reported, Some("1")).is_empty());
+
+    let facts = request::facts(
+        &packages,
+        &registers,
+        &config,
+        Some("2"),
+        Some(sample::day(3, 20)),
+    );
+    let rows = request::csv_rows(&facts);
+    assert_eq!(rows[0][0], "package_code");
+    assert_eq!(
+        rows[1],
+        [
+            "0612-B",
+            "bread with chestnut, baked",
+            "450 g",
+            "yes",
+            "no",
+            "no",
+            "no"
+        ]
+    );
+    assert_eq!(
+        rows[3],
+        ["0615-A", "chickpea flour", "450 g", "no", "yes", "no", "no"]
+    );
+    assert_eq!(
+        rows[6],
+        ["0621-A", "sauce", "450 g", "no", "no", "no", "yes"]
+    );
+    assert!(facts.asked[1].contains("competitive"), "{:?}", facts.asked);
+    assert!(
+        !serde_json::to_string(&facts)
+            .expect("facts are JSON")
+            .contains("Secret")
+    );
+    typeset(
+        &engine(&config),
+        &config,
+        &request::job(&facts).expect("a job"),
+    );
+}
