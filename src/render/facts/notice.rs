@@ -85,12 +85,13 @@ pub fn days(
         .find(|followup| followup.kind == FollowupKind::NoticeSent);
     let written = sent.map(|sent| sent.on).or(made_on)?;
     let after = |days: u32| written.checked_add_days(Days::new(u64::from(days)));
+    let reply_by = sent
+        .and_then(|sent| sent.due_on)
+        .or_else(|| after(config.programme.reply_days))?;
     Some(NoticeDays {
         written,
-        reply_by: sent
-            .and_then(|sent| sent.due_on)
-            .or_else(|| after(config.programme.reply_days))?,
-        publish: after(config.programme.publish_days)?,
+        reply_by,
+        publish: after(config.programme.publish_days)?.max(reply_by),
     })
 }
 

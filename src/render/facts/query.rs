@@ -115,8 +115,7 @@ pub fn facts(
         lab: breakable(lab, 40),
         date: made_on.map(numbers::date),
         opening: format!(
-            "Thank you for your reports. For {n} we can’t decide yet, for the reasons below. Codes are those on the packages. \
-             Nothing is published about them until this is settled."
+            "Thank you for your reports. For {n} we can’t decide yet, for the reasons below. Codes are those on the packages."
         ),
         title,
         questions,

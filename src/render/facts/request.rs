@@ -95,7 +95,7 @@ pub fn facts(
             vec![config.programme.short_name.clone()],
         ),
         programme: ProgrammeFacts::new(&config.programme),
-        lab: breakable(&sentence_case(&config.lab.name), 40),
+        lab: breakable(&config.lab.name, 40),
         round: round.map(|round| breakable(round, 30)),
         date: made_on.map(|day| day.to_string()),
         samples,
