@@ -125,7 +125,8 @@ pub fn apart(comparison: &Comparison) -> Apart {
     let kept = |places: &u32| {
         order == Ordering::Equal || at(gap, *places).cmp(&at(allowed, *places)) == order
     };
-    let places = (1..=12).find(kept).unwrap_or(1);
+    let least = if gap.max(allowed).0 >= 1000.0 { 0 } else { 1 };
+    let places = (least..=12).find(kept).unwrap_or(least);
     let print = |x| format!("{:.*}", places as usize, at(x, places));
     Apart {
         gap: print(gap),

@@ -9,7 +9,7 @@ use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::charts::style::{
-    self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, INK_3, PAPER, Pen, Points, Type,
+    self, ACCENT, Align, At, Canvas, GRID, HAIRLINE, INK, INK_2, INK_3, PAPER, Pen, Points, Type,
     WIDTH, ZONE, at,
 };
 use crate::render::{numbers, words};
@@ -335,33 +335,50 @@ fn row(
     }
     marks(canvas, package, rule, scale, middle)?;
 
+    row_words(canvas, package, middle, dense)
+}
+
+/// How the extractions agree, at the end of their row: on one line where there is room.
+fn row_words(
+    canvas: &mut Canvas<'_>,
+    package: &PackageResult,
+    middle: f64,
+    dense: bool,
+) -> Result<()> {
     let said = words::packages::agreement(package);
-    let strong = !matches!(package.pair.state, PairState::Agree);
-    let head = if strong { ROW } else { Type::plain(8.8, INK) };
-    let width = style::text_width(&said.head, head);
-    if dense && WORDS + width + 5.0 + style::text_width(&said.detail, NOTE) <= WIDTH {
+    let head = match package.pair.state {
+        PairState::Agree => Type::plain(8.8, INK),
+        PairState::Disagree | PairState::Incomplete | PairState::Missing => ROW,
+    };
+    let head_width = style::text_width(&said.head, head);
+    let width = style::text_width(&said.detail, NOTE);
+    if dense && WORDS + head_width + 5.0 + width <= WIDTH {
         canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
-        canvas.text(
+        return canvas.text(
             &said.detail,
-            at(WORDS + width + 5.0, middle + 3.0),
+            at(WORDS + head_width + 5.0, middle + 3.0),
             Align::Start,
             NOTE,
-        )
-    } else {
-        let gap = if dense { 4.4 } else { 5.2 };
-        canvas.text(
-            &said.head,
-            at(WORDS, middle + 2.8 - gap),
-            Align::Start,
-            head,
-        )?;
-        canvas.text(
-            &said.detail,
-            at(WORDS, middle + 2.6 + gap),
-            Align::Start,
-            NOTE,
-        )
+        );
     }
+    let gap = if dense { 4.4 } else { 5.2 };
+    // Only differences of many thousands are wider than their place.
+    let fitted = Type {
+        size: NOTE.size * f64::min(1.0, (WIDTH - WORDS) / width.max(1.0)),
+        ..NOTE
+    };
+    canvas.text(
+        &said.head,
+        at(WORDS, middle + 2.8 - gap),
+        Align::Start,
+        head,
+    )?;
+    canvas.text(
+        &said.detail,
+        at(WORDS, middle + 2.6 + gap),
+        Align::Start,
+        fitted,
+    )
 }
 
 /// One reading's place on the ruler.
@@ -493,8 +510,8 @@ fn marks(
     Ok(())
 }
 
-/// The outermost values, left and right of the marks; both on one side where a value would stand on the other side of
-/// the limit than its mark, or in the words at the row's end.
+/// The lowest and the highest value, left and right of the marks, or both on one side. A value never stands on the other
+/// side of the limit than its mark, nor in the words at the row's end; where there is no such place it is left to the table.
 fn labels(
     canvas: &mut Canvas<'_>,
     marks: &[Mark],
@@ -502,6 +519,7 @@ fn labels(
     scale: &Scale,
     y: f64,
 ) -> Result<()> {
+    const GAP: f64 = 7.0;
     let on_scale: Vec<&Mark> = marks
         .iter()
         .filter(|mark| mark.kind != MarkKind::InCell)
@@ -509,8 +527,36 @@ fn labels(
     let (Some(first), Some(last)) = (on_scale.first(), on_scale.last()) else {
         return Ok(());
     };
-    const GAP: f64 = 7.0;
     let limit = scale.x(rule.limit.ppm.0);
+    let joined_to_cell = marks.len() > on_scale.len();
+    let least = if scale.cell { CELL.1 + 2.0 } else { CELL.0 };
+    let fits_left = |text: &str| {
+        let start = first.x - GAP - style::text_width(text, VALUE);
+        !joined_to_cell && start > least && (first.x <= limit || start > limit + 1.0)
+    };
+    let fits_right = |text: &str| {
+        let end = last.x + GAP + style::text_width(text, VALUE);
+        end < WORDS - 4.0 && (last.x >= limit || end < limit - 2.0)
+    };
+    let alone = on_scale.iter().all(|mark| mark.label == first.label);
+    let both = if alone {
+        first.label.clone()
+    } else {
+        format!("{}, {}", first.label, last.label)
+    };
+    let (left, right) = if !alone && fits_left(&first.label) && fits_right(&last.label) {
+        (Some(&first.label), Some(&last.label))
+    } else if alone && fits_right(&both) {
+        (None, Some(&both))
+    } else if fits_left(&both) {
+        (Some(&both), None)
+    } else if fits_right(&both) && (alone || first.x >= limit || last.x < limit) {
+        (None, Some(&both))
+    } else if fits_right(&last.label) {
+        (None, Some(&last.label))
+    } else {
+        (None, None)
+    };
     let look = |mark: &Mark| {
         if mark.used {
             VALUE
@@ -518,47 +564,50 @@ fn labels(
             Type::plain(8.4, INK_3)
         }
     };
-    let width = |text: &str| style::text_width(text, VALUE);
-    let cell_used = marks.iter().any(|mark| mark.kind == MarkKind::InCell);
-    let baseline = y + 3.0;
-    let right_end = last.x + GAP + width(&last.label);
-    let right_fits =
-        right_end < WORDS - 4.0 && (last.over || last.x >= limit || right_end < limit - 2.0);
-    let left_fits = first.x - GAP - width(&first.label)
-        > if cell_used || scale.cell {
-            CELL.1 + 2.0
-        } else {
-            62.0
-        }
-        && (!first.over || first.x - GAP - width(&first.label) > limit + 1.0 || first.x <= limit);
-    let alone = on_scale.iter().all(|mark| mark.label == first.label);
-    let both = format!("{}, {}", first.label, last.label);
-    let (left, right) = match (alone, left_fits && !cell_used, right_fits) {
-        (true, _, true) => (None, Some(last.label.clone())),
-        (true, _, false) => (Some(first.label.clone()), None),
-        (false, true, true) => (Some(first.label.clone()), Some(last.label.clone())),
-        (false, _, false) => (Some(both), None),
-        (false, false, true) => (None, Some(both)),
-    };
     if let Some(text) = left {
-        let end = first.x - GAP;
-        canvas.fill(
-            at(end - width(&text) - 1.0, y - 5.0),
-            at(end + 1.0, y + 5.0),
-            back(end, limit),
+        label(
+            canvas,
+            text,
+            at(first.x - GAP, y),
+            Align::End,
+            look(first),
+            limit,
         )?;
-        canvas.text(&text, at(end, baseline), Align::End, look(first))?;
     }
     if let Some(text) = right {
-        let start = last.x + GAP;
-        canvas.fill(
-            at(start - 1.0, y - 5.0),
-            at(start + width(&text) + 1.0, y + 5.0),
-            back(start, limit),
+        label(
+            canvas,
+            text,
+            at(last.x + GAP, y),
+            Align::Start,
+            look(last),
+            limit,
         )?;
-        canvas.text(&text, at(start, baseline), Align::Start, look(last))?;
     }
     Ok(())
+}
+
+/// A value on a ground that hides the lines behind it.
+fn label(
+    canvas: &mut Canvas<'_>,
+    text: &str,
+    place: At,
+    align: Align,
+    look: Type,
+    limit: f64,
+) -> Result<()> {
+    let width = style::text_width(text, VALUE);
+    let start = if align == Align::End {
+        place.x - width
+    } else {
+        place.x
+    };
+    canvas.fill(
+        at(start - 1.0, place.y - 5.0),
+        at(start + width + 1.0, place.y + 5.0),
+        back(start, limit),
+    )?;
+    canvas.text(text, at(place.x, place.y + 3.0), align, look)
 }
 
 fn back(x: f64, limit: f64) -> plotters::style::RGBColor {

@@ -137,7 +137,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         without_reply: words::notice::without_reply(days, config),
         says_not: words::notice::says_not(config),
         beside: beside(verdict, config, &number, days),
-        title: breakable(&title, 30),
+        title: breakable(&title, 22),
         sheet_number: number,
         day: days
             .map(|days| days.written)
@@ -212,7 +212,7 @@ fn beside(
         if !text.is_empty() {
             beside.push(Labelled {
                 label,
-                text: breakable(&text, 22),
+                text: breakable(&text, 18),
             });
         }
     };

@@ -3,8 +3,9 @@
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::rule::Rule;
+use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
-use crate::render::words::{self, breakable};
+use crate::render::words::{self, breakable_to};
 use serde::Serialize;
 
 /// A table of packages.
@@ -14,6 +15,8 @@ pub struct PackageTable {
     pub unit: &'static str,
     /// Columns of extractions; further ones stand in rows below.
     pub columns: usize,
+    /// Width of the column of codes, in points.
+    pub code_width: f64,
     /// Whether any figure stands in parentheses, because it is not used.
     pub has_unused: bool,
     /// The packages, by code.
@@ -25,12 +28,12 @@ pub struct PackageTable {
 pub struct PackageRow {
     /// What the lab was given.
     pub code: String,
-    /// Letters in the code, for the width of its column.
-    pub code_length: usize,
     /// The maker's lot.
     pub lot: Option<String>,
     /// As printed.
     pub best_by: Option<String>,
+    /// Day of purchase, `2031-03-04`.
+    pub bought_on: Option<String>,
     /// `2031-03-04, Market Hall`.
     pub bought: Option<String>,
     /// Its extractions, in rows of as many as the table has columns.
@@ -89,6 +92,10 @@ impl BlockState {
 /// More columns of extractions than this leave no room for the shop.
 const MOST_COLUMNS: usize = 4;
 
+/// The column of codes is as wide as the widest code, between these widths in points.
+const NARROWEST_CODES: f64 = 46.0;
+const WIDEST_CODES: f64 = 84.0;
+
 /// The table of these packages.
 pub fn table(
     packages: &[PackageResult],
@@ -96,9 +103,14 @@ pub fn table(
     extractions_per_package: usize,
 ) -> PackageTable {
     let columns = extractions_per_package.clamp(2, MOST_COLUMNS);
+    let width = |package: &PackageResult| {
+        text_width(&package.pair.package.package_code, Type::strong(8.6, INK))
+    };
+    let widest = packages.iter().map(width).fold(0.0, f64::max);
+    let code_width = (widest + 4.0).clamp(NARROWEST_CODES, WIDEST_CODES);
     let rows: Vec<PackageRow> = packages
         .iter()
-        .map(|package| row(package, rule, columns))
+        .map(|package| row(package, rule, columns, code_width - 2.0))
         .collect();
     let cells = rows
         .iter()
@@ -108,6 +120,7 @@ pub fn table(
     PackageTable {
         unit: numbers::unit(rule.regime),
         columns,
+        code_width,
         has_unused: cells
             .into_iter()
             .any(|cell| !cell.used && cell.figure != "none"),
@@ -115,9 +128,10 @@ pub fn table(
     }
 }
 
-fn row(package: &PackageResult, rule: Rule, columns: usize) -> PackageRow {
+fn row(package: &PackageResult, rule: Rule, columns: usize, code_room: f64) -> PackageRow {
     let bought = &package.pair.package;
     let day = bought.bought_on.map(|day| day.to_string());
+    let bought_on = day.clone();
     let where_and_when: Vec<String> = [day, bought.shop.clone()].into_iter().flatten().collect();
     let comparison = package.pair.comparison.as_ref();
     let all_below = matches!(package.result, ResultKind::Below { .. });
@@ -127,16 +141,23 @@ fn row(package: &PackageResult, rule: Rule, columns: usize) -> PackageRow {
     } else {
         ""
     };
-    let code_length = bought.package_code.chars().count();
     PackageRow {
-        code_length,
-        code: breakable(&bought.package_code, 15),
-        lot: bought.lot.as_deref().map(|lot| breakable(lot, 8)),
+        code: breakable_to(&bought.package_code, code_room, Type::strong(8.6, INK)),
+        lot: bought
+            .lot
+            .as_deref()
+            .map(|lot| breakable_to(lot, 41.0, Type::plain(8.6, INK))),
         best_by: bought
             .best_by
             .as_deref()
-            .map(|best_by| breakable(best_by, 10)),
-        bought: Some(breakable(&where_and_when.join(", "), 22)).filter(|text| !text.is_empty()),
+            .map(|best_by| breakable_to(best_by, 46.0, Type::plain(8.6, INK))),
+        bought_on,
+        bought: Some(breakable_to(
+            &where_and_when.join(", "),
+            100.0,
+            Type::plain(8.2, INK),
+        ))
+        .filter(|text| !text.is_empty()),
         rows: extraction_rows(&package.pair.extractions, rule, columns),
         found: match &apart {
             Some(apart) if apart.gap == "0.0" && !least.is_empty() => Some("≥0".to_owned()),

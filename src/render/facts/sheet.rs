@@ -270,7 +270,10 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             rule,
             config.testing.extractions_per_package,
         ),
-        notes: words::packages::notes(&verdict.packages, rule),
+        notes: words::packages::notes(&verdict.packages, rule)
+            .iter()
+            .map(|note| breakable(note, 50))
+            .collect(),
         says: words::meaning::says(product, rule),
         says_not: words::meaning::says_not(product, rule),
         label: label_facts(verdict, config),
@@ -281,7 +284,7 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
         method: words::method::method(verdict, config),
         provenance: words::method::provenance(verdict)
             .iter()
-            .map(|said| breakable(said, 22))
+            .map(|said| breakable(said, 18))
             .collect(),
         caution: words::method::caution(config),
     }
@@ -298,11 +301,11 @@ fn product_facts(verdict: &ProductVerdict) -> ProductFacts {
     ProductFacts {
         product_id: product_id.clone(),
         round: verdict.round.clone(),
-        name: breakable(name, 30),
+        name: breakable(name, 20),
         name_length: name.chars().count(),
-        brand: brand.as_deref().map(|brand| breakable(brand, 60)),
+        brand: brand.as_deref().map(|brand| breakable(brand, 45)),
         net_content: net_content.as_deref().map(|net| breakable(net, 40)),
-        claim_line: breakable(&claim_line(verdict), 60),
+        claim_line: breakable(&claim_line(verdict), 50),
     }
 }
 
@@ -339,7 +342,7 @@ fn verdict_facts(verdict: &ProductVerdict, config: &Config) -> VerdictFacts {
         count: words::verdict::count(verdict, config.rule, asked_for),
         sentence: breakable(
             &words::verdict::sentence(verdict, config.rule, asked_for),
-            30,
+            22,
         ),
     }
 }

@@ -27,6 +27,7 @@ pub mod query;
 /// How was tested and decided, and where the numbers come from.
 pub mod method;
 
+use crate::render::charts::style::{Type, text_width};
 use crate::render::numbers::NBSP;
 
 /// `1 package`, `3 packages`.
@@ -56,6 +57,26 @@ pub fn sentence_case(text: &str) -> String {
         Some(first) => first.to_uppercase().chain(letters).collect(),
         None => String::new(),
     }
+}
+
+/// Places for a line to break in words that are wider than a column of a table is, at the size of its type (in points).
+pub fn breakable_to(text: &str, width: f64, look: Type) -> String {
+    let fits = |word: &str| text_width(word, look) <= width;
+    let most = |word: &str| {
+        let letters = word.chars().count().max(1) as f64;
+        // The widest run of so many letters still fits: W is about half as wide again as the mean of a word.
+        ((width / (text_width(word, look) / letters) * 0.7) as usize).max(1)
+    };
+    let pieces = text.split_inclusive(char::is_whitespace);
+    pieces
+        .map(|word| {
+            if fits(word.trim_end()) {
+                word.to_owned()
+            } else {
+                breakable(word, most(word))
+            }
+        })
+        .collect()
 }
 
 /// Places for a line to break in words that are longer than `most` letters: an invisible space after each dash, dot and

@@ -3,17 +3,36 @@
 /// Products with every state and with content that is hard to set.
 mod products;
 
+mod batch;
+
 mod letters;
+
+mod overflow;
+
+mod pictures;
 
 mod sheets;
 
+mod structure;
+
+mod templates;
+
 use galleyproof::config::Config;
+use galleyproof::model::decided::JudgedProduct;
+use galleyproof::render::facts::edition::Purpose;
+use galleyproof::render::facts::sheet;
 use galleyproof::render::{Engine, Job, documents};
 use std::path::Path;
 
 /// The templates and fonts of a programme.
 fn engine(config: &Config) -> Engine {
     Engine::new(config).expect("templates and fonts load")
+}
+
+/// The job of a product's sheet, as a proof.
+fn sheet_job(product: &JudgedProduct, config: &Config) -> Job {
+    let facts = sheet::facts(product, config, &Purpose::Proof { made_on: None });
+    sheet::job(product, &facts, config).expect("a sheet whose lab files are there has a job")
 }
 
 /// Typesets a job that has no mistake in it.

@@ -1,12 +1,8 @@
 //! Results sheets: every state, every regime, and content that is hard to set.
 
-use crate::render::{engine, products, typeset};
+use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample;
 use galleyproof::model::rule::Regime;
-use galleyproof::render::facts::edition::Purpose;
-use galleyproof::render::facts::sheet;
-
-const PROOF: Purpose = Purpose::Proof { made_on: None };
 
 #[test]
 fn every_sheet_is_made() {
@@ -15,9 +11,7 @@ fn every_sheet_is_made() {
         let config = sample::config(folder.path(), paper, "");
         let engine = engine(&config);
         for product in products::all(&config) {
-            let facts = sheet::facts(&product, &config, &PROOF);
-            let job = sheet::job(&product, &facts, &config).expect("a job");
-            typeset(&engine, &config, &job);
+            typeset(&engine, &config, &sheet_job(&product, &config));
         }
     }
 }
@@ -33,8 +27,6 @@ fn a_sheet_is_made_under_every_regime() {
         let config = sample::config(folder.path(), "a4", &rule);
         let engine = engine(&config);
         let product = products::mixed(&config, &format!("R-{word}"));
-        let facts = sheet::facts(&product, &config, &PROOF);
-        let job = sheet::job(&product, &facts, &config).expect("a job");
-        typeset(&engine, &config, &job);
+        typeset(&engine, &config, &sheet_job(&product, &config));
     }
 }
