@@ -37,6 +37,7 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "report-templates",
     "style.typ",
     "sheet.typ",
+    "summary.typ",
     "notice.typ",
     "query.typ",
     "request.typ",

@@ -8,5 +8,6 @@ mod judge;
 mod make_ods;
 mod render;
 mod sample;
+mod summary;
 mod tidy;
 mod workspace;

@@ -27,6 +27,12 @@ pub mod query;
 /// How was tested and decided, and where the numbers come from.
 pub mod method;
 
+/// The sentences of the programme summary and of the newsletter.
+pub mod summary;
+
+/// How the programme tests and decides, as its settings have it.
+pub mod methods;
+
 use crate::render::charts::style::{Type, text_width};
 use crate::render::numbers::NBSP;
 

@@ -1,0 +1,245 @@
+//! Shares of products over the limit, group by group, each with its 95 % interval.
+
+use crate::model::statistics::{Group, Share};
+use crate::render::charts::Chart;
+use crate::render::charts::scale::{NOTE, PLAIN, wrap};
+use crate::render::charts::style::{
+    Align, Canvas, GRID, INK, PAPER, Pen, RULE, Type, WIDTH, at, draw,
+};
+use crate::render::facts::terms::Terms;
+use crate::render::numbers::{NBSP, percent};
+use anyhow::Result;
+
+const NAME_WIDTH: f64 = 112.0;
+const LEFT: f64 = 124.0;
+const RIGHT: f64 = 358.0;
+const COUNT: f64 = 394.0;
+const HEAD: f64 = 22.0;
+const PITCH: f64 = 22.0;
+const LINE: f64 = 10.2;
+const FOOT: f64 = 20.0;
+const STRONG: Type = Type::strong(8.6, INK);
+
+/// The groups in one chart, in the order given, and all products under a rule. `head` names what the groups are.
+pub fn shares(
+    name: &str,
+    head: &str,
+    groups: &[Group],
+    all: Option<&Share>,
+    terms: &Terms,
+) -> Result<Chart> {
+    let rows: Vec<Row> = groups.iter().map(Row::new).collect();
+    let all_height = if all.is_some() { PITCH + 8.0 } else { 0.0 };
+    let height = HEAD + rows.iter().map(|row| row.height).sum::<f64>() + all_height + FOOT;
+    let axis = Axis::holding(
+        groups
+            .iter()
+            .filter_map(|group| group.share.as_ref())
+            .chain(all),
+    );
+    let svg = draw(WIDTH, height, |canvas| {
+        heads(canvas, head, terms)?;
+        axis.grid(canvas, HEAD - 6.0, height - FOOT)?;
+        let mut top = HEAD;
+        for row in &rows {
+            row.draw(canvas, &axis, top)?;
+            top += row.height;
+        }
+        if let Some(share) = all {
+            canvas.line(
+                &[at(0.0, top + 3.0), at(WIDTH, top + 3.0)],
+                Pen::solid(0.8, RULE),
+            )?;
+            let middle = top + 8.0 + PITCH / 2.0;
+            canvas.text("All products", at(0.0, middle + 3.0), Align::Start, STRONG)?;
+            interval(canvas, &axis, share, middle, Emphasis::All)?;
+        }
+        axis.labels(canvas, height - FOOT + 11.0)
+    })?;
+    Ok(Chart::new(name, svg, alt(head, groups, all, terms), height))
+}
+
+struct Row<'a> {
+    group: &'a Group,
+    lines: Vec<String>,
+    height: f64,
+}
+
+impl<'a> Row<'a> {
+    fn new(group: &'a Group) -> Row<'a> {
+        let lines = wrap(&group.name, NAME_WIDTH, PLAIN);
+        let height = PITCH.max(LINE * lines.len() as f64 + 6.0);
+        Row {
+            group,
+            lines,
+            height,
+        }
+    }
+
+    fn draw(&self, canvas: &mut Canvas<'_>, axis: &Axis, top: f64) -> Result<()> {
+        let middle = top + self.height / 2.0;
+        let first = middle - LINE * (self.lines.len() as f64 - 1.0) / 2.0 + 3.0;
+        for (number, line) in self.lines.iter().enumerate() {
+            canvas.text(
+                line,
+                at(0.0, first + LINE * number as f64),
+                Align::Start,
+                PLAIN,
+            )?;
+        }
+        match &self.group.share {
+            Some(share) => interval(canvas, axis, share, middle, Emphasis::Group),
+            None => {
+                canvas.text(
+                    "no product with a verdict",
+                    at(LEFT + 6.0, middle + 3.0),
+                    Align::Start,
+                    NOTE,
+                )?;
+                canvas.text("–", at(COUNT, middle + 3.0), Align::Middle, PLAIN)?;
+                canvas.text("–", at(WIDTH, middle + 3.0), Align::End, PLAIN)
+            }
+        }
+    }
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Emphasis {
+    Group,
+    All,
+}
+
+fn heads(canvas: &mut Canvas<'_>, head: &str, terms: &Terms) -> Result<()> {
+    canvas.text(head, at(0.0, 8.0), Align::Start, NOTE)?;
+    let axis = format!("share of products {}", terms.over_the_limit);
+    canvas.text(&axis, at(LEFT, 8.0), Align::Start, NOTE)?;
+    canvas.text("products", at(COUNT, 8.0), Align::Middle, NOTE)?;
+    canvas.text(
+        &format!("share, 95{NBSP}% interval"),
+        at(WIDTH, 8.0),
+        Align::End,
+        NOTE,
+    )
+}
+
+fn interval(
+    canvas: &mut Canvas<'_>,
+    axis: &Axis,
+    share: &Share,
+    y: f64,
+    emphasis: Emphasis,
+) -> Result<()> {
+    let (radius, line, look) = match emphasis {
+        Emphasis::Group => (3.1, 1.2, PLAIN),
+        Emphasis::All => (3.6, 1.8, STRONG),
+    };
+    let (low, high) = (axis.x(share.exact.lower), axis.x(share.exact.upper));
+    canvas.line(&[at(low, y), at(high, y)], Pen::solid(line, INK))?;
+    for end in [low, high] {
+        canvas.line(&[at(end, y - 2.5), at(end, y + 2.5)], Pen::solid(line, INK))?;
+    }
+    let fill = if share.k == 0 { PAPER } else { INK };
+    canvas.circle(
+        at(axis.x(share.fraction()), y),
+        radius,
+        Some(fill),
+        Pen::solid(1.4, INK),
+    )?;
+    canvas.text(
+        &format!("{} of {}", share.k, share.n),
+        at(COUNT, y + 3.0),
+        Align::Middle,
+        look,
+    )?;
+    canvas.text(&in_words(share), at(WIDTH, y + 3.0), Align::End, look)
+}
+
+/// "11 % (5 to 19)".
+pub fn in_words(share: &Share) -> String {
+    format!(
+        "{}{NBSP}% ({} to {})",
+        percent(share.fraction()),
+        percent(share.exact.lower),
+        percent(share.exact.upper)
+    )
+}
+
+struct Axis {
+    end: f64,
+    step: f64,
+}
+
+impl Axis {
+    fn holding<'a>(shares: impl Iterator<Item = &'a Share>) -> Axis {
+        let highest = shares.map(|share| share.exact.upper).fold(0.1, f64::max);
+        let step = if highest > 0.6 {
+            0.2
+        } else if highest > 0.25 {
+            0.1
+        } else {
+            0.05
+        };
+        Axis {
+            end: ((highest / step - 1e-9).ceil() * step).min(1.0),
+            step,
+        }
+    }
+
+    fn x(&self, share: f64) -> f64 {
+        LEFT + (RIGHT - LEFT) * (share / self.end).min(1.0)
+    }
+
+    fn steps(&self) -> impl Iterator<Item = f64> {
+        let (end, step) = (self.end, self.step);
+        (0..=20)
+            .map(move |n| f64::from(n) * step)
+            .filter(move |at| *at <= end + 1e-9)
+    }
+
+    fn grid(&self, canvas: &mut Canvas<'_>, top: f64, bottom: f64) -> Result<()> {
+        for step in self.steps() {
+            let pen = if step == 0.0 {
+                Pen::solid(0.9, INK)
+            } else {
+                Pen::solid(0.5, GRID)
+            };
+            canvas.line(&[at(self.x(step), top), at(self.x(step), bottom)], pen)?;
+        }
+        Ok(())
+    }
+
+    fn labels(&self, canvas: &mut Canvas<'_>, y: f64) -> Result<()> {
+        let last = self.steps().last().unwrap_or(0.0);
+        for step in self.steps() {
+            let sign = if step == 0.0 || step == last {
+                format!("{NBSP}%")
+            } else {
+                String::new()
+            };
+            canvas.text(
+                &format!("{:.0}{sign}", step * 100.0),
+                at(self.x(step), y),
+                Align::Middle,
+                NOTE,
+            )?;
+        }
+        Ok(())
+    }
+}
+
+fn alt(head: &str, groups: &[Group], all: Option<&Share>, terms: &Terms) -> String {
+    let told = |name: &str, share: &Share| {
+        format!("{name}: {} of {}, {}.", share.k, share.n, in_words(share))
+    };
+    let mut sentences = vec![format!(
+        "Share of products {} with exact two-sided 95 % intervals, by {}.",
+        terms.over_the_limit,
+        head.to_lowercase()
+    )];
+    sentences.extend(groups.iter().map(|group| match &group.share {
+        Some(share) => told(&group.name, share),
+        None => format!("{}: no product with a verdict.", group.name),
+    }));
+    sentences.extend(all.map(|share| told("All products", share)));
+    sentences.join(" ")
+}

@@ -1,0 +1,131 @@
+//! All products at once: a square each in the ink of its verdict, or one bar where there are too many to count.
+
+use crate::render::charts::Chart;
+use crate::render::charts::scale::VALUE;
+use crate::render::charts::style::{
+    Align, At, Canvas, FILL, INK, PAPER, Pen, Type, WIDTH, at, draw, text_width,
+};
+use crate::render::facts::tally::Tally;
+use crate::render::facts::terms::Terms;
+use crate::render::words::counted;
+use anyhow::Result;
+
+/// More products than this are drawn as one bar.
+pub const SQUARES_AT_MOST: u64 = 384;
+
+/// What a square, or a part of a bar, stands for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unit {
+    /// Over the limit.
+    Over,
+    /// No verdict.
+    NoVerdict,
+    /// Within the limit, gluten measured.
+    Measured,
+    /// Within the limit, too little to measure.
+    Below,
+}
+
+/// Every product once; none where there is no product.
+pub fn squares(tally: &Tally, terms: &Terms) -> Result<Option<Chart>> {
+    if tally.products() == 0 {
+        return Ok(None);
+    }
+    let units = [
+        (Unit::Over, tally.over),
+        (Unit::NoVerdict, tally.none),
+        (Unit::Measured, tally.within_measured),
+        (Unit::Below, tally.within_below),
+    ];
+    let bar = tally.products() > SQUARES_AT_MOST;
+    let columns = if tally.products() <= 96 { 24 } else { 48 };
+    let step = (WIDTH + 4.4 * 24.0 / columns as f64) / columns as f64;
+    let rows = tally.products().div_ceil(columns);
+    let height = if bar { 26.0 } else { step * rows as f64 };
+    let svg = draw(WIDTH, height, |canvas| {
+        if bar {
+            return whole_bar(canvas, &units, tally.products());
+        }
+        let each = units
+            .into_iter()
+            .flat_map(|(unit, n)| (0..n).map(move |_| unit));
+        for (number, unit) in each.enumerate() {
+            let (column, row) = (number as u64 % columns, number as u64 / columns);
+            square(
+                canvas,
+                at(step * column as f64, step * row as f64),
+                step * 0.785,
+                unit,
+            )?;
+        }
+        Ok(())
+    })?;
+    let alt = format!(
+        "{}: {} {}, {} without a verdict, {} {} with gluten measured, {} {} with too little to measure.",
+        counted(tally.products() as usize, "product", "products"),
+        tally.over,
+        terms.over_the_limit,
+        tally.none,
+        tally.within_measured,
+        terms.within_the_limit,
+        tally.within_below,
+        terms.within_the_limit
+    );
+    Ok(Some(Chart::new("all-products", svg, alt, height)))
+}
+
+fn whole_bar(canvas: &mut Canvas<'_>, units: &[(Unit, u64)], all: u64) -> Result<()> {
+    let mut left = 0.0;
+    for (unit, n) in units.iter().filter(|(_, n)| *n > 0) {
+        let right = left + WIDTH * *n as f64 / all as f64;
+        part_of_bar(canvas, at(left, 0.0), at(right, 26.0), *unit)?;
+        let word = n.to_string();
+        if text_width(&word, VALUE) + 8.0 <= right - left {
+            let ink = if *unit == Unit::Over { PAPER } else { INK };
+            canvas.text(
+                &word,
+                at(left + 4.0, 16.0),
+                Align::Start,
+                Type { ink, ..VALUE },
+            )?;
+        }
+        left = right;
+    }
+    Ok(())
+}
+
+/// A square with this upper left corner.
+pub fn square(canvas: &mut Canvas<'_>, corner: At, size: f64, unit: Unit) -> Result<()> {
+    let line = (size / 11.0).clamp(0.7, 1.1);
+    let inner = |from: f64| at(corner.x + from, corner.y + from);
+    let (from, to) = (inner(line / 2.0), inner(size - line / 2.0));
+    match unit {
+        Unit::Over => canvas.fill(corner, inner(size), INK),
+        Unit::NoVerdict => canvas.frame(from, to, Pen::dashed(line, INK, size / 5.0, size / 7.0)),
+        Unit::Below => canvas.frame(from, to, Pen::solid(line, INK)),
+        Unit::Measured => {
+            canvas.frame(from, to, Pen::solid(line, INK))?;
+            canvas.circle(
+                inner(size / 2.0),
+                size / 7.5,
+                Some(INK),
+                Pen::solid(0.2, INK),
+            )
+        }
+    }
+}
+
+/// A part of a stacked bar; its stroke lies inside, so that widths stay true.
+pub fn part_of_bar(canvas: &mut Canvas<'_>, from: At, to: At, unit: Unit) -> Result<()> {
+    let inner_from = at(from.x + 0.45, from.y + 0.45);
+    let inner_to = at((to.x - 0.45).max(from.x + 0.55), to.y - 0.45);
+    match unit {
+        Unit::Over => canvas.fill(from, to, INK),
+        Unit::NoVerdict => canvas.frame(inner_from, inner_to, Pen::dashed(0.9, INK, 2.4, 1.8)),
+        Unit::Below => canvas.frame(inner_from, inner_to, Pen::solid(0.9, INK)),
+        Unit::Measured => {
+            canvas.fill(from, to, FILL)?;
+            canvas.frame(inner_from, inner_to, Pen::solid(0.9, INK))
+        }
+    }
+}

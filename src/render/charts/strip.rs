@@ -1,0 +1,314 @@
+//! One mark for each package, by food group, on the scale of concentrations.
+//!
+//! Where a group has more packages than marks can show apart, counts and columns of equal bins take their place: the
+//! drawing never grows with the number of packages, only with that of the groups.
+
+use crate::model::decided::JudgedProduct;
+use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::render::charts::Chart;
+use crate::render::charts::marks::{Mark, columns, draw_mark, lanes};
+use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, wrap};
+use crate::render::charts::style::{
+    ACCENT, Align, Canvas, INK, PAPER, Pen, Points, Type, WIDTH, ZONE, at, draw, text_width,
+};
+use crate::render::facts::terms::Terms;
+use crate::render::words::counted;
+use anyhow::Result;
+
+/// Food groups in one chart: a page of them.
+pub const ROWS_A_CHART: usize = 9;
+
+const NAME_WIDTH: f64 = 102.0;
+const BELOW_LEFT: f64 = 137.0;
+const BELOW_COUNT: f64 = BELOW_LEFT - 7.0;
+const SCALE_LEFT: f64 = 223.0;
+const SCALE_RIGHT: f64 = 438.0;
+const UNDECIDED: f64 = 470.0;
+const HEAD: f64 = 26.0;
+const PITCH: f64 = 52.0;
+const FOOT: f64 = 26.0;
+const ARROWS_A_LINE: usize = 13;
+const ARROWS_AT_MOST: usize = 39;
+
+/// A food group's packages.
+#[derive(Clone, Debug)]
+pub struct StripRow<'a> {
+    /// The group's name.
+    pub name: String,
+    /// Its packages.
+    pub packages: Vec<&'a PackageResult>,
+}
+
+/// The rows of the plot: groups as `names` has them, each with its packages in the order of the products.
+pub fn rows<'a>(
+    products: &'a [JudgedProduct],
+    names: &[String],
+    group_of: impl Fn(&JudgedProduct) -> String,
+) -> Vec<StripRow<'a>> {
+    let mut rows: Vec<StripRow> = names
+        .iter()
+        .map(|name| StripRow {
+            name: name.clone(),
+            packages: Vec::new(),
+        })
+        .collect();
+    let places: std::collections::BTreeMap<&str, usize> = names
+        .iter()
+        .enumerate()
+        .map(|(place, name)| (name.as_str(), place))
+        .collect();
+    for product in products {
+        if let Some(place) = places.get(group_of(product).as_str()) {
+            rows[*place].packages.extend(&product.verdict.packages);
+        }
+    }
+    rows
+}
+
+/// The plot in as many charts as the rows need, all on one scale.
+pub fn strip(rows: &[StripRow<'_>], terms: &Terms) -> Result<Vec<Chart>> {
+    let values = rows
+        .iter()
+        .flat_map(|row| &row.packages)
+        .filter_map(|package| Mark::of(package).x());
+    let scale = LogScale::holding(values, terms, SCALE_LEFT, SCALE_RIGHT);
+    let parts = rows.chunks(ROWS_A_CHART).enumerate();
+    parts
+        .map(|(number, part)| one(part, &scale, terms, number + 1))
+        .collect()
+}
+
+fn one(rows: &[StripRow<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Result<Chart> {
+    let height = HEAD + PITCH * rows.len() as f64 + FOOT;
+    let svg = draw(WIDTH, height, |canvas| {
+        let bottom = height - FOOT;
+        ground(canvas, rows.len(), scale, terms)?;
+        for (place, row) in rows.iter().enumerate() {
+            draw_row(canvas, row, scale, HEAD + PITCH * (place as f64 + 0.5))?;
+        }
+        feet(canvas, scale, terms, bottom + 2.0)
+    })?;
+    let name = if number == 1 {
+        "strip-plot".to_owned()
+    } else {
+        format!("strip-plot-{number}")
+    };
+    Ok(Chart::new(name, svg, alt(rows, terms), height))
+}
+
+fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms) -> Result<()> {
+    let bottom = HEAD + PITCH * rows as f64;
+    let limit = scale.limit();
+    canvas.fill(at(limit, HEAD - 8.0), at(scale.right() + 8.0, bottom), ZONE)?;
+    scale.grid(canvas, HEAD - 8.0, bottom)?;
+    for row in 1..rows {
+        let y = HEAD + PITCH * row as f64;
+        canvas.line(
+            &[at(0.0, y), at(WIDTH, y)],
+            Pen::solid(0.5, crate::render::charts::style::GRID),
+        )?;
+    }
+    canvas.line(
+        &[at(limit, HEAD - 10.0), at(limit, bottom + 2.0)],
+        Pen::solid(1.6, ACCENT),
+    )?;
+    let flag = format!("Limit {}", terms.limit);
+    let strong = Type::strong(8.2, PAPER);
+    let half = text_width(&flag, strong) / 2.0 + 5.0;
+    canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
+    canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
+    let left = format!("← {}", terms.within_short);
+    let right = format!("{} →", terms.over_short);
+    let below = heading(terms);
+    let below_end = BELOW_LEFT + text_width(&below, NOTE);
+    // Where the limit stands at the start of the scale there is room for these words on one side only.
+    if limit - half - 7.0 - text_width(&left, NOTE) > below_end + 8.0 {
+        canvas.text(&left, at(limit - half - 7.0, 12.0), Align::End, NOTE)?;
+    }
+    if limit + half + 7.0 + text_width(&right, NOTE) < UNDECIDED - 22.0 {
+        canvas.text(&right, at(limit + half + 7.0, 12.0), Align::Start, NOTE)?;
+    }
+    if limit - half > below_end + 4.0 {
+        canvas.text(&below, at(BELOW_LEFT, 12.0), Align::Start, NOTE)?;
+    }
+    canvas.text("undecided", at(WIDTH, 12.0), Align::End, NOTE)
+}
+
+fn heading(terms: &Terms) -> String {
+    match terms.lloq {
+        Some(lloq) => format!("below {}", crate::render::numbers::plain(lloq)),
+        None => "too little".to_owned(),
+    }
+}
+
+fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
+    canvas.text("package result,", at(0.0, top + 9.0), Align::Start, NOTE)?;
+    canvas.text(
+        &format!("{}, log scale", terms.unit),
+        at(0.0, top + 19.0),
+        Align::Start,
+        NOTE,
+    )?;
+    let (from, to) = (
+        at(BELOW_LEFT - 27.0, top),
+        at(SCALE_LEFT - 14.0, top + 21.0),
+    );
+    canvas.frame(from, to, Pen::solid(0.9, INK))?;
+    let middle = (from.x + to.x) / 2.0;
+    canvas.text(
+        &terms.below_short,
+        at(middle, top + 14.0),
+        Align::Middle,
+        VALUE,
+    )?;
+    scale.rule(canvas, top, terms.rule.ppm)
+}
+
+fn draw_row(
+    canvas: &mut Canvas<'_>,
+    row: &StripRow<'_>,
+    scale: &LogScale,
+    middle: f64,
+) -> Result<()> {
+    name(canvas, row, middle)?;
+    let marks: Vec<Mark> = row
+        .packages
+        .iter()
+        .map(|package| Mark::of(package))
+        .collect();
+    let below = marks.iter().filter(|mark| **mark == Mark::Below).count();
+    let undecided = marks
+        .iter()
+        .filter(|mark| **mark == Mark::Undecided)
+        .count();
+    below_column(canvas, below, marks.len(), middle)?;
+    if undecided > 0 {
+        canvas.circle(
+            at(UNDECIDED, middle),
+            3.6,
+            None,
+            Pen::dashed(1.2, INK, 2.0, 1.4),
+        )?;
+        if undecided > 1 {
+            canvas.text(
+                &undecided.to_string(),
+                at(UNDECIDED + 8.0, middle + 3.0),
+                Align::Start,
+                VALUE,
+            )?;
+        }
+    }
+    let mut placed: Vec<(f64, Mark)> = marks
+        .into_iter()
+        .filter_map(|mark| Some((scale.x(mark.x()?), mark)))
+        .collect();
+    placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+    match lanes(&placed) {
+        Some(lanes) => placed
+            .iter()
+            .zip(lanes)
+            .try_for_each(|((x, mark), lane)| draw_mark(canvas, *mark, *x, middle + lane)),
+        None => columns(canvas, &placed, scale, middle),
+    }
+}
+
+fn name(canvas: &mut Canvas<'_>, row: &StripRow<'_>, middle: f64) -> Result<()> {
+    let lines = wrap(&row.name, NAME_WIDTH, ROW);
+    // Up to four lines fit a row; a longer name is set smaller, and never cut.
+    let look = if lines.len() > 3 {
+        Type { size: 7.8, ..ROW }
+    } else {
+        ROW
+    };
+    let lines = wrap(&row.name, NAME_WIDTH, look);
+    let pitch = (40.0 / lines.len().max(1) as f64).min(10.4);
+    let first = middle + 1.0
+        - pitch * (lines.len() as f64 - 1.0) / 2.0
+        - if lines.len() > 3 { 3.0 } else { 1.5 };
+    for (number, line) in lines.iter().enumerate() {
+        canvas.text(
+            line,
+            at(0.0, first + pitch * number as f64),
+            Align::Start,
+            look,
+        )?;
+    }
+    let packages = counted(row.packages.len(), "package", "packages");
+    canvas.text(
+        &packages,
+        at(0.0, first + pitch * lines.len() as f64),
+        Align::Start,
+        NOTE,
+    )
+}
+
+/// Small arrows with their number in front; more than they have room for are a bar, whose length is their share.
+fn below_column(canvas: &mut Canvas<'_>, below: usize, all: usize, middle: f64) -> Result<()> {
+    canvas.text(
+        &below.to_string(),
+        at(BELOW_COUNT, middle + 3.0),
+        Align::End,
+        VALUE,
+    )?;
+    if below > ARROWS_AT_MOST {
+        let width = (SCALE_LEFT - 22.0 - BELOW_LEFT) * below as f64 / all as f64;
+        let (from, to) = (
+            at(BELOW_LEFT, middle - 6.0),
+            at(BELOW_LEFT + width, middle + 6.0),
+        );
+        return canvas.frame(from, to, Pen::solid(0.9, INK));
+    }
+    let lines = below.div_ceil(ARROWS_A_LINE);
+    for arrow in 0..below {
+        let (line, place) = (arrow / ARROWS_A_LINE, arrow % ARROWS_A_LINE);
+        let x = BELOW_LEFT + 2.3 + 5.3 * place as f64;
+        let y = middle + 7.6 * (line as f64 - (lines as f64 - 1.0) / 2.0);
+        canvas.arrow(at(x, y), 2.3, Points::Left, false, Pen::solid(0.8, INK))?;
+    }
+    Ok(())
+}
+
+fn alt(rows: &[StripRow<'_>], terms: &Terms) -> String {
+    let told: Vec<String> = rows.iter().map(|row| told(row, terms)).collect();
+    format!(
+        "Strip plot of package results by food group, log scale in {} with the limit at {}. {}",
+        terms.unit,
+        terms.limit,
+        told.join(" ")
+    )
+}
+
+fn told(row: &StripRow<'_>, terms: &Terms) -> String {
+    let standing = |wanted: &[Standing]| {
+        row.packages
+            .iter()
+            .filter(|package| wanted.contains(&package.standing))
+            .count()
+    };
+    let highest = row
+        .packages
+        .iter()
+        .filter_map(|package| match package.result {
+            ResultKind::Value { mean } => Some(mean),
+            _ => None,
+        })
+        .max_by(|a, b| a.compare(*b));
+    let highest = highest.map_or(String::new(), |mean| {
+        format!(
+            ", the highest measured {}",
+            crate::render::numbers::figure(mean, terms.rule)
+        )
+    });
+    format!(
+        "{}: {}; {} {}, {} {}, {} {}, {} undecided{highest}.",
+        row.name,
+        counted(row.packages.len(), "package", "packages"),
+        standing(&[Standing::BelowQuantification]),
+        terms.below,
+        standing(&[Standing::Within]),
+        terms.measured,
+        standing(&[Standing::Over]),
+        terms.over_short,
+        standing(&[Standing::Unresolved, Standing::Inconclusive]),
+    )
+}

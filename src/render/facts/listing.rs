@@ -1,0 +1,170 @@
+//! Products as lists show them: with their packages' results, their standing and their follow-up.
+
+use crate::model::decided::JudgedProduct;
+use crate::model::label::LabelFinding;
+use crate::model::package::{PackageResult, Standing};
+use crate::model::pair::PairState;
+use crate::model::verdict::Verdict;
+use crate::render::facts::terms::Terms;
+use crate::render::numbers;
+use crate::render::words::summary::{self, Standing as FollowUp};
+use crate::render::words::{breakable, sentence_case};
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// What stands where the register names no food group.
+pub const NO_CATEGORY: &str = "No food group given";
+
+/// One product and round, as a list shows it.
+#[derive(Clone, Debug, Serialize)]
+pub struct Line {
+    /// The product's number, with the round where it is not the first.
+    pub number: String,
+    /// As on the package.
+    pub brand: Option<String>,
+    /// As on the package.
+    pub name: String,
+    /// "over", "within" or "none".
+    pub state: &'static str,
+    /// "At or above", "Below", "No verdict".
+    pub verdict: String,
+    /// Its packages' results, by package code.
+    pub results: Vec<Cell>,
+    /// Whether a test of one of its packages was repeated.
+    pub repeated: bool,
+    /// Why, in words.
+    pub reasons: Vec<String>,
+    /// Where it stands with the maker.
+    pub follow_up: FollowUp,
+}
+
+/// One package's result.
+#[derive(Clone, Debug, Serialize)]
+pub struct Cell {
+    /// "over", "within" or "none".
+    pub state: &'static str,
+    /// As printed.
+    pub text: String,
+}
+
+/// A product with what its label names.
+#[derive(Clone, Debug, Serialize)]
+pub struct LabelLine {
+    /// The product.
+    pub line: Line,
+    /// What the label review comes to, in words.
+    pub finding: &'static str,
+    /// The terms, as printed on the package.
+    pub terms: Vec<String>,
+}
+
+/// A product as a list shows it.
+pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
+    let verdict = &product.verdict;
+    let (state, words) = match verdict.verdict {
+        Verdict::OverLimit => ("over", sentence_case(terms.over_short)),
+        Verdict::WithinLimit(_) => ("within", sentence_case(terms.within_short)),
+        Verdict::NoVerdict => ("none", "No verdict".to_owned()),
+    };
+    let round = if verdict.round == "1" {
+        String::new()
+    } else {
+        format!(", round {}", verdict.round)
+    };
+    Line {
+        number: breakable(&format!("{}{round}", verdict.product.product_id), 11),
+        brand: verdict
+            .product
+            .brand
+            .as_deref()
+            .map(|brand| breakable(brand, 18)),
+        name: breakable(&verdict.product.name, 18),
+        state,
+        verdict: words,
+        results: verdict
+            .packages
+            .iter()
+            .map(|package| cell(package, terms))
+            .collect(),
+        repeated: verdict
+            .packages
+            .iter()
+            .any(|package| package.pair.extractions.len() > 2),
+        reasons: verdict.reasons.clone(),
+        follow_up: summary::standing(&product.follow_up, &verdict.followups),
+    }
+}
+
+fn cell(package: &PackageResult, terms: &Terms) -> Cell {
+    let disagree = package.pair.state == PairState::Disagree;
+    let (state, text) = match package.standing {
+        Standing::Over => ("over", numbers::result(&package.result, terms.rule)),
+        Standing::BelowQuantification | Standing::Within => {
+            ("within", numbers::result(&package.result, terms.rule))
+        }
+        Standing::Inconclusive => ("none", numbers::result(&package.result, terms.rule)),
+        Standing::Unresolved if disagree => ("none", "disagree".to_owned()),
+        Standing::Unresolved => ("none", numbers::result(&package.result, terms.rule)),
+    };
+    Cell { state, text }
+}
+
+/// The food group of a product, as it is printed.
+pub fn category(product: &JudgedProduct) -> String {
+    let given = product
+        .verdict
+        .product
+        .category
+        .as_deref()
+        .map(str::trim)
+        .filter(|name| !name.is_empty());
+    given.unwrap_or(NO_CATEGORY).to_owned()
+}
+
+/// All food groups in the order of every chart and list: by name, those without one last.
+pub fn categories(products: &[JudgedProduct]) -> Vec<String> {
+    let mut names: Vec<String> = products.iter().map(category).collect();
+    names.sort_by(|a, b| {
+        (a == NO_CATEGORY)
+            .cmp(&(b == NO_CATEGORY))
+            .then_with(|| a.cmp(b))
+    });
+    names.dedup();
+    names
+}
+
+/// Products by food group, in the order of [`categories`], and in a group by brand and name.
+pub fn by_category(products: &[JudgedProduct]) -> Vec<(String, Vec<&JudgedProduct>)> {
+    let mut groups: BTreeMap<String, Vec<&JudgedProduct>> = BTreeMap::new();
+    for product in products {
+        groups.entry(category(product)).or_default().push(product);
+    }
+    let order = |product: &&JudgedProduct| {
+        let of = &product.verdict.product;
+        (
+            of.brand.clone(),
+            of.name.clone(),
+            of.product_id.clone(),
+            product.verdict.round.clone(),
+        )
+    };
+    categories(products)
+        .into_iter()
+        .map(|name| {
+            let mut members = groups.remove(&name).unwrap_or_default();
+            members.sort_by_cached_key(order);
+            (name, members)
+        })
+        .collect()
+}
+
+/// What a label review comes to, in words.
+pub fn finding(found: LabelFinding) -> &'static str {
+    match found {
+        LabelFinding::GlutenSource => "A gluten source in the ingredients",
+        LabelFinding::UnverifiedOats => "Oats, with no word on how they are kept apart",
+        LabelFinding::NeedsReview => "A term of unclear source",
+        LabelFinding::None => "No term names a gluten source",
+        LabelFinding::NoIngredients => "No ingredient statement to read",
+    }
+}

@@ -1,0 +1,123 @@
+//! Counts that several documents print: products, packages and pairs, by what became of them.
+
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::package::{ResultKind, Standing};
+use crate::model::pair::PairState;
+use crate::model::verdict::{Grade, Verdict};
+use crate::render::charts::bands::BandRow;
+use serde::Serialize;
+
+/// Counts of products, packages and pairs.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Tally {
+    /// Products within the limit.
+    pub within: u64,
+    /// Of these without a package that could be measured.
+    pub within_below: u64,
+    /// Of these with at least one that could.
+    pub within_measured: u64,
+    /// Products over the limit.
+    pub over: u64,
+    /// Products without a verdict.
+    pub none: u64,
+    /// Packages by band.
+    pub packages: BandRow,
+    /// Packages that all extractions put below quantification, whether or not that decides.
+    pub unmeasured: u64,
+    /// Packages by agreement.
+    pub pairs: Pairs,
+}
+
+/// Packages by the agreement of their extractions.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Pairs {
+    /// They agree.
+    pub agree: u64,
+    /// They do not.
+    pub disagree: u64,
+    /// Fewer usable ones than asked for.
+    pub incomplete: u64,
+    /// Nothing reported.
+    pub missing: u64,
+}
+
+impl Pairs {
+    /// Packages of which something is reported.
+    pub fn reported(&self) -> u64 {
+        self.agree + self.disagree + self.incomplete
+    }
+}
+
+impl Tally {
+    /// Products in all.
+    pub fn products(&self) -> u64 {
+        self.within + self.over + self.none
+    }
+}
+
+/// Counts these products.
+pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally {
+    let mut tally = Tally {
+        within: 0,
+        within_below: 0,
+        within_measured: 0,
+        over: 0,
+        none: 0,
+        packages: BandRow {
+            name: "Packages",
+            below: 0,
+            measured: 0,
+            over: 0,
+            undecided: 0,
+        },
+        unmeasured: 0,
+        pairs: Pairs::default(),
+    };
+    for product in products {
+        match product.verdict.verdict {
+            Verdict::OverLimit => tally.over += 1,
+            Verdict::NoVerdict => tally.none += 1,
+            Verdict::WithinLimit(Grade::BelowQuantification) => tally.within_below += 1,
+            Verdict::WithinLimit(Grade::Quantified) => tally.within_measured += 1,
+        }
+        for package in &product.verdict.packages {
+            match package.standing {
+                Standing::BelowQuantification => tally.packages.below += 1,
+                Standing::Within => tally.packages.measured += 1,
+                Standing::Over => tally.packages.over += 1,
+                Standing::Unresolved | Standing::Inconclusive => tally.packages.undecided += 1,
+            }
+            tally.unmeasured += u64::from(matches!(package.result, ResultKind::Below { .. }));
+            match package.pair.state {
+                PairState::Agree => tally.pairs.agree += 1,
+                PairState::Disagree => tally.pairs.disagree += 1,
+                PairState::Incomplete => tally.pairs.incomplete += 1,
+                PairState::Missing => tally.pairs.missing += 1,
+            }
+        }
+    }
+    tally.within = tally.within_below + tally.within_measured;
+    tally
+}
+
+/// Extractions, packages and products by band, in this order.
+pub fn bands(decided: &Decided, tally: &Tally) -> [BandRow; 3] {
+    let extractions = &decided.statistics.counts.extractions;
+    [
+        BandRow {
+            name: "Extractions",
+            below: extractions.below_quantification,
+            measured: extractions.within,
+            over: extractions.over,
+            undecided: extractions.unusable,
+        },
+        tally.packages.clone(),
+        BandRow {
+            name: "Products",
+            below: tally.within_below,
+            measured: tally.within_measured,
+            over: tally.over,
+            undecided: tally.none,
+        },
+    ]
+}

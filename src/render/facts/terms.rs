@@ -1,0 +1,100 @@
+//! The words of the limit and of the bands, as one regime and one programme's assays have them.
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::ppm::Ppm;
+use crate::model::rule::Limit;
+use crate::render::numbers;
+use crate::render::words::limit::LimitWords;
+use crate::render::words::{sentence_case, with_unit};
+use serde::Serialize;
+
+/// The words of the limit and of the bands.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Terms {
+    /// "ppm" or "mg/kg".
+    pub unit: &'static str,
+    /// "20 ppm".
+    pub limit: String,
+    /// "At or above 20 ppm", "Above 20 mg/kg".
+    pub over: String,
+    /// "at or above", "above".
+    pub over_short: &'static str,
+    /// "at or above the limit", "above the limit".
+    pub over_the_limit: String,
+    /// "Below 20 ppm", "At or below 20 mg/kg".
+    pub within: String,
+    /// "below", "at or below".
+    pub within_short: &'static str,
+    /// "below the limit", "at or below the limit".
+    pub within_the_limit: String,
+    /// "below 5 ppm"; "too little to measure" where assays differ in what they measure, or measure less than the limit.
+    pub below: String,
+    /// "<5", "too little": the same in a column head.
+    pub below_short: String,
+    /// "5 to below 20 ppm", "measured, at or below 5 mg/kg".
+    pub measured: String,
+    /// What the limit is held against.
+    #[serde(skip)]
+    pub rule: Limit,
+    /// The one quantification limit in force, where there is one.
+    #[serde(skip)]
+    pub lloq: Option<Ppm>,
+    /// All quantification limits in force, from the lowest on.
+    #[serde(skip)]
+    pub lloqs: Vec<Ppm>,
+}
+
+/// The words for these products under this programme's rule.
+pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
+    let limit = config.rule.limit;
+    let words = LimitWords::of(config.rule);
+    let unit = words.unit();
+    let lloqs = quantification_limits(products, config.testing.lloq);
+    // "Below 5" names a band only where every assay measures from 5 on, and 5 is not over the limit.
+    let lloq = (lloqs.len() == 1 && lloqs[0].compare(limit.ppm).is_le()).then(|| lloqs[0]);
+    let (over_short, within_short) = if limit.passes {
+        ("above", "at or below")
+    } else {
+        ("at or above", "below")
+    };
+    Terms {
+        unit,
+        over: sentence_case(&words.over()),
+        over_short,
+        over_the_limit: words.over_the_limit(),
+        within: sentence_case(&words.within()),
+        within_short,
+        within_the_limit: words.within_the_limit(),
+        below: lloq.map_or("too little to measure".into(), |n| {
+            format!("below {}", with_unit(&numbers::plain(n), unit))
+        }),
+        below_short: lloq.map_or("too little".into(), |n| format!("<{}", numbers::plain(n))),
+        measured: match lloq {
+            Some(n) if !limit.passes && n < limit.ppm => {
+                format!("{} to {}", numbers::plain(n), words.within())
+            }
+            Some(n) if n < limit.ppm => format!("{} to {}", numbers::plain(n), words.figure()),
+            _ => format!("measured, {}", words.within()),
+        },
+        limit: words.figure(),
+        rule: limit,
+        lloq,
+        lloqs,
+    }
+}
+
+/// The different quantification limits among the readings that count, from the lowest on; the programme's own where
+/// there is no reading.
+fn quantification_limits(products: &[JudgedProduct], own: Ppm) -> Vec<Ppm> {
+    let packages = products
+        .iter()
+        .flat_map(|product| &product.verdict.packages);
+    let mut found: Vec<Ppm> = packages
+        .flat_map(|package| package.pair.usable())
+        .map(|extraction| extraction.lloq)
+        .collect();
+    found.sort_by(|a, b| a.compare(*b));
+    found.dedup_by(|a, b| a.same(*b));
+    if found.is_empty() { vec![own] } else { found }
+}

@@ -1,0 +1,459 @@
+//! The sentences of the programme summary and of the newsletter: every count comes from the data.
+
+use crate::model::followup::FollowUpState;
+use crate::model::registers::{Followup, FollowupKind};
+use crate::model::statistics::{
+    Contrast, Drift, ProgrammeStatistics, QuarterCounts, RangeChart, Repeatability, Share, Trend,
+};
+use crate::render::charts::shares::in_words;
+use crate::render::facts::tally::Tally;
+use crate::render::facts::terms::Terms;
+use crate::render::numbers::{self, NBSP, percent};
+use crate::render::words::{counted, sentence_case};
+use chrono::NaiveDate;
+use serde::Serialize;
+
+/// "one", "three", "14": a number in a sentence.
+pub fn number(n: u64) -> String {
+    const WORDS: [&str; 10] = [
+        "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
+    ];
+    WORDS
+        .get(n as usize)
+        .map_or_else(|| n.to_string(), |word| (*word).to_owned())
+}
+
+/// The same with a noun: "one product", "14 products".
+pub fn number_of(n: u64, one: &str) -> String {
+    let noun = if n == 1 {
+        one.to_owned()
+    } else {
+        format!("{one}s")
+    };
+    if n == 0 {
+        format!("no {noun}")
+    } else {
+        format!("{} {noun}", number(n))
+    }
+}
+
+/// The cover's title.
+pub fn title(products: u64, claim: Option<&str>) -> String {
+    let what = match claim {
+        Some(claim) => format!("labelled {claim}"),
+        None => "with a gluten-free claim".to_owned(),
+    };
+    match products {
+        0 => "No food has been tested yet".to_owned(),
+        1 => format!("What we found in 1 food {what}"),
+        n => format!("What we found in {n} foods {what}"),
+    }
+}
+
+/// Under the cover's title: what this is and which time it is about.
+pub fn subtitle(days: Option<(NaiveDate, NaiveDate)>) -> String {
+    match days {
+        Some((first, last)) => {
+            format!("Summary of results, tested {}", numbers::dates(first, last))
+        }
+        None => "Summary of results".to_owned(),
+    }
+}
+
+/// What stands beside the cover's block of products within the limit.
+pub fn within_text(tally: &Tally, terms: &Terms) -> String {
+    if tally.within == 0 {
+        return format!("No product had every package {}.", terms.within_the_limit);
+    }
+    let all = format!("Every package tested {}.", terms.within_the_limit);
+    match tally.within_below {
+        0 => all,
+        n if n == tally.within => format!("{all} None had enough gluten to measure."),
+        n => format!("{all} In {n} of these products no package had enough gluten to measure."),
+    }
+}
+
+/// What stands beside the cover's block of products over the limit.
+pub fn over_text(tally: &Tally, terms: &Terms) -> String {
+    match tally.over {
+        0 => format!("No package tested {}.", terms.over_the_limit),
+        _ => format!(
+            "At least one package tested {}. This summary lists them all.",
+            terms.over_the_limit
+        ),
+    }
+}
+
+/// What stands beside the cover's block of products without a verdict.
+pub fn none_text(tally: &Tally, terms: &Terms) -> String {
+    match tally.none {
+        0 => "Every product has a verdict.".to_owned(),
+        _ => format!(
+            "No package {}, but the results do not decide. This summary gives the reasons.",
+            terms.over_the_limit
+        ),
+    }
+}
+
+/// What the squares of the cover mean.
+pub fn squares_note(tally: &Tally, terms: &Terms) -> String {
+    let unit = if tally.products() > crate::render::charts::squares::SQUARES_AT_MOST {
+        "The bar holds every product. Black"
+    } else {
+        "One square for each product. Filled"
+    };
+    format!(
+        "{unit}: {} ({}). Dashed: no verdict ({}). {}: {}, gluten measured in at least one package ({}). Empty: too little to measure in every package ({}).",
+        terms.over.to_lowercase(),
+        tally.over,
+        tally.none,
+        if tally.products() > crate::render::charts::squares::SQUARES_AT_MOST {
+            "Grey"
+        } else {
+            "With a dot"
+        },
+        terms.within_short,
+        tally.within_measured,
+        tally.within_below
+    )
+}
+
+/// The lede above the table of bands.
+pub fn bands_lede(tally: &Tally, terms: &Terms) -> String {
+    if tally.products() == 0 {
+        return "No package counts yet: none has been sent to the lab, and no lab file has a result.".to_owned();
+    }
+    let packages = tally.packages.all();
+    let mut sentences = vec![format!(
+        "{} of {} had too little gluten to measure.",
+        sentence_case(&number(tally.unmeasured)),
+        number_of(packages, "package")
+    )];
+    sentences.push(match tally.over {
+        0 => format!("No product had a package {}.", terms.over_the_limit),
+        n => format!(
+            "{} had at least one package {}.",
+            sentence_case(&number_of(n, "product")),
+            terms.over_the_limit
+        ),
+    });
+    if tally.unmeasured > tally.packages.below {
+        sentences.push(format!(
+            "Too little to measure does not show on which side of {} a package is; this leaves {} undecided.",
+            terms.limit,
+            tally.unmeasured - tally.packages.below
+        ));
+    }
+    if tally.none > 0 {
+        sentences.push(format!(
+            "{} got no verdict.",
+            sentence_case(&number_of(tally.none, "product"))
+        ));
+    }
+    sentences.join(" ")
+}
+
+/// What the counts say.
+pub fn says(tally: &Tally, over: Option<&Share>, terms: &Terms) -> String {
+    let packages = format!(
+        "They describe the {} that we bought.",
+        counted(tally.packages.all() as usize, "package", "packages")
+    );
+    let Some(share) = over else {
+        return format!("{packages} No product has a verdict yet.");
+    };
+    format!(
+        "{packages} Of the {} with a verdict, {} had a package {}. If we had picked products at random, the share among all such products would lie between {} and {}{NBSP}% (95{NBSP}% confidence).",
+        counted(share.n as usize, "product", "products"),
+        share.k,
+        terms.over_the_limit,
+        percent(share.exact.lower),
+        percent(share.exact.upper)
+    )
+}
+
+/// What the counts do not say. `packages` is how many are bought of each product.
+pub fn does_not_say(packages: usize, terms: &Terms) -> String {
+    let upper = 1.0 - 0.05f64.powf(1.0 / packages as f64);
+    format!(
+        "They do not say how common gluten is in foods that we did not buy, and a few packages can miss a problem. With 0 of {packages} {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}% confidence, if the packages were a random pick).",
+        terms.over_the_limit,
+        percent(upper)
+    )
+}
+
+/// The lede above the strip plot. `groups_over` of `groups` food groups have a package over the limit.
+pub fn strip_lede(tally: &Tally, groups: usize, groups_over: usize, terms: &Terms) -> String {
+    let packages = tally.packages.all();
+    if packages == 0 {
+        return "There is no package to show yet.".to_owned();
+    }
+    let marks = format!(
+        "Each of the {} is shown where its result lies.",
+        counted(packages as usize, "package", "packages")
+    );
+    let below = format!(
+        "{} of them had too little gluten to measure.",
+        sentence_case(&number(tally.unmeasured))
+    );
+    let over = match groups_over {
+        0 => format!("None is {}.", terms.over_the_limit),
+        n => format!(
+            "Those {} come from {} of {}.",
+            terms.over_the_limit,
+            number(n as u64),
+            number_of(groups as u64, "food group")
+        ),
+    };
+    format!("{marks} {below} {over}")
+}
+
+/// Why groups of products are not ranked, from the tests between them.
+pub fn groups_lede(contrasts: &[Contrast]) -> String {
+    let apart: Vec<&str> = contrasts
+        .iter()
+        .filter(|contrast| contrast.p_holm < 0.05)
+        .map(|contrast| contrast.category.as_str())
+        .collect();
+    match (contrasts.is_empty(), apart.as_slice()) {
+        (true, _) => "The groups are small. Their intervals are wide, and a difference between two shares can come about by chance.".to_owned(),
+        (false, []) => "No food group differs from all others by more than chance can bring about, once it is counted that we looked at each of them.".to_owned(),
+        (false, apart) => format!(
+            "{} differed from all others by more than chance would bring about (Fisher’s exact test, adjusted by Holm).",
+            sentence_case(&apart.join(", "))
+        ),
+    }
+}
+
+/// What the quarters say taken together.
+pub fn trend(trend: Option<&Trend>, quarters: &[QuarterCounts]) -> String {
+    match trend {
+        None if quarters.len() < 2 => {
+            "With results from fewer than two quarters there is no trend to look for.".to_owned()
+        }
+        None => "There are too few products in each quarter to look for a trend.".to_owned(),
+        Some(trend) if trend.p < 0.05 => format!(
+            "Over {} quarters the share {}: more than chance would often bring about (Cochran-Armitage test, p {}).",
+            trend.quarters,
+            if trend.z > 0.0 { "grew" } else { "fell" },
+            probability(trend.p)
+        ),
+        Some(trend) => format!(
+            "Over {} quarters the share shows no trend that stands out from chance (Cochran-Armitage test, p {}).",
+            trend.quarters,
+            probability(trend.p)
+        ),
+    }
+}
+
+/// "= 0.32", "< 0.001".
+pub fn probability(p: f64) -> String {
+    if p < 0.001 {
+        "< 0.001".to_owned()
+    } else if p < 0.1 {
+        format!("= {p:.3}")
+    } else {
+        format!("= {p:.2}")
+    }
+}
+
+/// The lede above the duplicate charts.
+pub fn duplicates_lede(tally: &Tally) -> String {
+    let pairs = &tally.pairs;
+    if pairs.reported() == 0 {
+        return "No package has results yet.".to_owned();
+    }
+    let mut parts = vec![
+        format!("{} agreed", pairs.agree),
+        format!("{} disagreed", pairs.disagree),
+    ];
+    if pairs.incomplete > 0 {
+        parts.push(format!(
+            "{} had too few usable extractions",
+            pairs.incomplete
+        ));
+    }
+    let last = parts.pop().unwrap_or_default();
+    format!(
+        "The extractions of one package should give nearly the same figure. Of {} with results, {} and {last}.",
+        counted(pairs.reported() as usize, "package", "packages"),
+        parts.join(", ")
+    )
+}
+
+/// Which pairs crossed the control line, and what became of them.
+pub fn range_note(chart: &RangeChart) -> String {
+    let beyond: Vec<_> = chart.points.iter().filter(|point| point.beyond).collect();
+    let stood = beyond.iter().filter(|point| point.agrees).count() as u64;
+    let crossed = match beyond.len() as u64 {
+        0 => "No pair crossed it.".to_owned(),
+        1 if stood == 1 => {
+            "One pair crossed it; its difference is still within what the decision allows."
+                .to_owned()
+        }
+        1 => "One pair crossed it; it disagrees.".to_owned(),
+        n if stood == 0 => format!(
+            "{} pairs crossed it; all of them disagree.",
+            sentence_case(&number(n))
+        ),
+        n if stood == n => format!(
+            "{} pairs crossed it; all of them are still within what the decision allows (larger circles).",
+            sentence_case(&number(n))
+        ),
+        n => format!(
+            "{} pairs crossed it; {} of them {} still within what the decision allows (larger circle), {} {}.",
+            sentence_case(&number(n)),
+            number(stood),
+            if stood == 1 { "is" } else { "are" },
+            number(n - stood),
+            if n - stood == 1 {
+                "disagrees"
+            } else {
+                "disagree"
+            }
+        ),
+    };
+    format!(
+        "The range is the larger figure less the smaller, in per cent of their mean. The control line is 3.267 times the mean range of the agreeing pairs. {crossed}"
+    )
+}
+
+/// "6.1 % (5.2 to 7.4), from 69 pairs".
+pub fn repeatability(found: &Repeatability) -> String {
+    let figure = |share: f64| format!("{:.1}", share * 100.0);
+    format!(
+        "{}{NBSP}% ({} to {}), from {}",
+        figure(found.relative_s),
+        figure(found.interval.lower),
+        figure(found.interval.upper),
+        counted(found.pairs as u64 as usize, "pair", "pairs")
+    )
+}
+
+/// Whether a lab's duplicates came to differ over time.
+pub fn drift(drift: &Drift) -> String {
+    let figure = |share: f64| format!("{:.1}{NBSP}%", share * 100.0);
+    let finding = if drift.f_test.p < 0.05 {
+        "more apart than chance would often bring about"
+    } else {
+        "no more apart than chance brings about"
+    };
+    format!(
+        "{}: {} in the earlier half, {} in the later half; {finding} (F test, p {}).",
+        drift.lab,
+        figure(drift.early_s),
+        figure(drift.late_s),
+        probability(drift.f_test.p)
+    )
+}
+
+/// What the share of products over the limit comes to, in one line.
+pub fn overall(statistics: &ProgrammeStatistics) -> Option<String> {
+    statistics
+        .over_limit
+        .as_ref()
+        .map(|share| format!("{} of {}: {}", share.k, share.n, in_words(share)))
+}
+
+/// Where a product stands with its maker.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Standing {
+    /// In a few words.
+    pub head: String,
+    /// The days.
+    pub days: String,
+    /// The maker's own words, or what was done; as written.
+    pub note: Option<Quote>,
+}
+
+/// What a person wrote into the register.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Quote {
+    /// As written.
+    pub text: String,
+    /// Whether it is the maker's reply, which is set in quotation marks.
+    pub reply: bool,
+}
+
+/// A reply longer than this is printed on the product's own sheet alone.
+const LONGEST_QUOTE: usize = 260;
+
+/// Where a product stands with its maker.
+pub fn standing(state: &FollowUpState, followups: &[Followup]) -> Standing {
+    let date = numbers::date;
+    let (head, days) = match *state {
+        FollowUpState::NotNeeded => ("Nothing to tell the maker".to_owned(), String::new()),
+        FollowUpState::ToSend => ("The maker has not been told yet".to_owned(), String::new()),
+        FollowUpState::Waiting { told_on, due_on } => (
+            "Waiting for a reply".to_owned(),
+            format!("Told {}, reply due {}.", date(told_on), date(due_on)),
+        ),
+        FollowUpState::Overdue { told_on, due_on } => (
+            "No reply by the due date".to_owned(),
+            format!("Told {}, reply was due {}.", date(told_on), date(due_on)),
+        ),
+        FollowUpState::Replied {
+            told_on,
+            replied_on,
+            late,
+        } => (
+            if late {
+                "Reply came late"
+            } else {
+                "The maker replied"
+            }
+            .to_owned(),
+            match told_on {
+                Some(told_on) => format!("Told {}, replied {}.", date(told_on), date(replied_on)),
+                None => format!("Replied {}.", date(replied_on)),
+            },
+        ),
+        FollowUpState::Closed { closed_on } => {
+            ("Closed".to_owned(), format!("Since {}.", date(closed_on)))
+        }
+    };
+    Standing {
+        head,
+        days,
+        note: last_words(followups),
+    }
+}
+
+fn last_words(followups: &[Followup]) -> Option<Quote> {
+    let spoken = |one: &&Followup| {
+        matches!(one.kind, FollowupKind::Reply | FollowupKind::Action) && one.note.is_some()
+    };
+    let last = followups.iter().rev().find(spoken)?;
+    let reply = last.kind == FollowupKind::Reply;
+    let text = last.note.clone()?;
+    if text.chars().count() > LONGEST_QUOTE {
+        return Some(Quote {
+            text: "The whole text is on the product’s sheet.".to_owned(),
+            reply: false,
+        });
+    }
+    Some(Quote { text, reply })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn counts_agree_with_their_nouns() {
+        assert_eq!(number_of(2, "package"), "two packages");
+        assert_eq!(number_of(0, "package"), "no packages");
+        assert_eq!(title(0, None), "No food has been tested yet");
+        assert_eq!(
+            title(1, Some("gluten-free")),
+            "What we found in 1 food labelled gluten-free"
+        );
+    }
+
+    #[test]
+    fn a_probability_is_never_printed_as_none() {
+        assert_eq!(probability(0.000_01), "< 0.001");
+        assert_eq!(probability(0.0321), "= 0.032");
+        assert_eq!(probability(0.5), "= 0.50");
+    }
+}

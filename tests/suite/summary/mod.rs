@@ -1,0 +1,275 @@
+//! The programme summary and the newsletter, read back.
+
+mod invented;
+
+use galleyproof::config::Config;
+use galleyproof::render::charts::style::{INK, Type, text_width};
+use galleyproof::render::facts::summary::{self, SummaryFacts};
+use galleyproof::render::{Engine, documents};
+use lopdf::{Dictionary, Document};
+
+const US: &str = "regime = \"us\"";
+
+/// Rules that differ in what reaching the limit means, in where the limit lies, and in how it is held.
+const RULES: [&str; 6] = [
+    US,
+    "regime = \"eu\"",
+    "regime = \"chile\"",
+    "regime = \"au-nz\"",
+    "regime = \"us\"\ndecision = \"guarded\"\nrelative_expanded_uncertainty = 0.3",
+    "regime = \"custom\"\nlimit_ppm = 100.0\nlimit_passes = true",
+];
+
+fn facts(products: usize, config: &Config) -> SummaryFacts {
+    let decided = invented::decided(products, config);
+    summary::summary(&decided, config, None).expect("its charts can be drawn")
+}
+
+fn pdf(facts: &SummaryFacts, config: &Config) -> Vec<u8> {
+    let engine = Engine::new(config).expect("the built-in templates load");
+    let job = summary::job(facts).expect("the facts are JSON");
+    documents::pdf(&engine, &job).unwrap_or_else(|faults| panic!("{}", faults[0]))
+}
+
+fn read(facts: &SummaryFacts, config: &Config) -> Document {
+    Document::load_mem(&pdf(facts, config)).expect("a PDF that can be read back")
+}
+
+/// All words, those that were broken over two lines with a space between.
+fn words(document: &Document) -> String {
+    let pages: Vec<u32> = document.get_pages().into_keys().collect();
+    let text = document.extract_text(&pages).expect("its text can be read");
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// The dictionaries of structure elements of one kind.
+fn elements<'a>(document: &'a Document, kind: &str) -> Vec<&'a Dictionary> {
+    let is_kind = |found: &&Dictionary| {
+        found
+            .get(b"S")
+            .and_then(|name| name.as_name())
+            .is_ok_and(|name| name == kind.as_bytes())
+    };
+    let objects = document
+        .objects
+        .values()
+        .filter_map(|object| object.as_dict().ok());
+    objects
+        .filter(|found| found.has(b"P"))
+        .filter(is_kind)
+        .collect()
+}
+
+#[test]
+fn a_summary_says_what_it_is_and_has_bookmarks() {
+    let config = invented::config(US, "a4");
+    let facts = facts(24, &config);
+    let document = read(&facts, &config);
+    let catalog = document.catalog().expect("has one");
+    let lang = catalog
+        .get(b"Lang")
+        .and_then(|lang| lang.as_str())
+        .expect("has a language");
+    assert_eq!(lang, b"en-GB");
+    let contents = document.get_toc().expect("has an outline");
+    let titles: Vec<&str> = contents
+        .toc
+        .iter()
+        .filter(|entry| entry.level == 2)
+        .map(|entry| entry.title.as_str())
+        .collect();
+    assert_eq!(
+        titles,
+        [
+            "The results in one table",
+            "Where each package landed",
+            "By food group, and by quarter",
+            "How well the extractions agree",
+            "Products at or above the limit",
+            "What the labels say",
+            "How we test and decide",
+            "Register of all results",
+        ]
+    );
+    assert_eq!(elements(&document, "H1").len(), 1, "one title");
+    let words = words(&document);
+    assert!(
+        words.contains("What we found in 24 foods labelled gluten-free"),
+        "{words}"
+    );
+}
+
+#[test]
+fn every_product_is_in_the_register_with_its_results() {
+    let config = invented::config(US, "us-letter");
+    let facts = facts(40, &config);
+    let words = words(&read(&facts, &config));
+    let register = words
+        .rsplit("Register of all results")
+        .next()
+        .expect("the last part");
+    for row in facts.register.iter().flat_map(|group| &group.rows) {
+        assert!(register.contains(&row.number), "{} is missing", row.number);
+        for cell in row.results.iter().flatten() {
+            assert!(
+                register.contains(&cell.text),
+                "{} of {} is missing",
+                cell.text,
+                row.number
+            );
+        }
+    }
+}
+
+#[test]
+fn every_chart_tells_its_message_and_every_table_has_heads() {
+    let config = invented::config(US, "a4");
+    let facts = facts(24, &config);
+    let document = read(&facts, &config);
+    let figures = elements(&document, "Figure");
+    assert_eq!(figures.len(), facts.charts.len());
+    assert!(figures.iter().all(|figure| figure.has(b"Alt")));
+    assert!(elements(&document, "TH").len() >= 6 * elements(&document, "Table").len() / 2);
+    let over = facts.cover.blocks[1]
+        .count
+        .split(' ')
+        .next()
+        .expect("a number");
+    let squares = facts.cover.squares.as_ref().expect("there are products");
+    assert!(
+        squares
+            .alt
+            .contains(&format!("{over} at or above the limit")),
+        "{}",
+        squares.alt
+    );
+}
+
+#[test]
+fn the_counts_of_the_cover_add_up_under_every_rule() {
+    for rule in RULES {
+        let config = invented::config(rule, "a4");
+        let facts = facts(60, &config);
+        let first = |block: &summary::Block| block.count.split(' ').next().map(str::parse::<u64>);
+        let counts: Vec<u64> = facts
+            .cover
+            .blocks
+            .iter()
+            .map(|block| first(block).expect("a word").expect("a number"))
+            .collect();
+        assert_eq!(counts.iter().sum::<u64>(), 60, "{rule}");
+        assert_eq!(counts[1] as usize, facts.over.len(), "{rule}");
+        assert_eq!(counts[2] as usize, facts.undecided.len(), "{rule}");
+    }
+}
+
+#[test]
+fn a_summary_can_be_made_of_nothing_and_of_one_product_under_every_rule() {
+    for (rule, paper) in RULES
+        .into_iter()
+        .zip(["a4", "us-letter"].into_iter().cycle())
+    {
+        let config = invented::config(rule, paper);
+        for products in [0, 1, 24] {
+            let words = words(&read(&facts(products, &config), &config));
+            assert!(
+                words.contains("How we test and decide"),
+                "{products} products, {rule}"
+            );
+        }
+    }
+}
+
+#[test]
+fn the_same_results_give_the_same_bytes() {
+    let config = invented::config(US, "a4");
+    let made = || pdf(&facts(24, &config), &config);
+    assert!(made() == made());
+}
+
+#[test]
+fn the_drawings_do_not_grow_with_the_number_of_products() {
+    let config = invented::config(US, "a4");
+    let size = |products| -> usize {
+        let facts = facts(products, &config);
+        // The control chart has a point for each pair, and its alternative text names the first twelve.
+        facts
+            .charts
+            .iter()
+            .filter(|chart| chart.name != "range-chart")
+            .map(|chart| chart.svg.len())
+            .sum()
+    };
+    let (few, many) = (size(1000), size(8000));
+    assert!(
+        many < 2 * few,
+        "{few} bytes for 1,000 products, {many} for 8,000"
+    );
+}
+
+/// The labels of a chart: each with the box that it fills.
+fn labels(svg: &str) -> Vec<(String, [f64; 4])> {
+    let attribute = |tag: &str, name: &str| -> Option<String> {
+        let value = tag.split_once(&format!(" {name}=\""))?.1;
+        Some(value.split_once('"')?.0.to_owned())
+    };
+    let number = |tag: &str, name| attribute(tag, name).and_then(|text| text.parse::<f64>().ok());
+    svg.split("<text")
+        .skip(1)
+        .map(|rest| {
+            let (tag, after) = rest.split_once('>').expect("a tag ends");
+            let text = after
+                .split("</text>")
+                .next()
+                .unwrap_or_default()
+                .trim()
+                .to_owned();
+            let [x, y, size] =
+                ["x", "y", "font-size"].map(|name| number(tag, name).expect("a number") / 10.0);
+            let look = if tag.contains("bold") {
+                Type::strong(size, INK)
+            } else {
+                Type::plain(size, INK)
+            };
+            let plain = text
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&amp;", "&");
+            let width = text_width(&plain, look);
+            let left = match attribute(tag, "text-anchor").as_deref() {
+                Some("end") => x - width,
+                Some("middle") => x - width / 2.0,
+                _ => x,
+            };
+            // plotters writes the top of a text; its baseline is 0.76 of the size below, its letters 0.7 high.
+            (plain, [left, y + 0.06 * size, left + width, y + 0.9 * size])
+        })
+        .collect()
+}
+
+#[test]
+fn no_two_labels_of_a_chart_touch() {
+    for rule in RULES {
+        for products in [1, 24, 300] {
+            let config = invented::config(rule, "a4");
+            for chart in facts(products, &config).charts {
+                let labels = labels(&chart.svg);
+                for (number, (text, [left, top, right, bottom])) in labels.iter().enumerate() {
+                    assert!(
+                        *left > -0.5 && *right < 493.7,
+                        "{text} leaves {} of {rule}",
+                        chart.name
+                    );
+                    for (other, [l, t, r, b]) in &labels[number + 1..] {
+                        let apart = right <= l || r <= left || bottom <= t || b <= top;
+                        assert!(
+                            apart,
+                            "{text:?} touches {other:?} in {} of {products} products, {rule}",
+                            chart.name
+                        );
+                    }
+                }
+            }
+        }
+    }
+}
