@@ -13,6 +13,7 @@ use typst::foundations::{Datetime, Smart};
 use typst::{World, WorldExt};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+use typst_render::RenderOptions;
 
 /// A finished document.
 #[derive(Clone, Debug)]
@@ -223,6 +224,26 @@ pub fn pdf(engine: &Engine, job: &Job) -> Result<Vec<u8>, Vec<Fault>> {
     };
     let document = lay_out(&world).map_err(|found| explain(&found))?;
     typst_pdf::pdf(&document, &options(job)).map_err(|found| explain(&found))
+}
+
+/// The first page of a document as a picture (PNG), `pixels` of it in a point.
+///
+/// # Errors
+/// As [`pdf`].
+pub fn png(engine: &Engine, job: &Job, pixels: f64) -> Result<Vec<u8>, Vec<Fault>> {
+    let document = pages(engine, job)?;
+    let page = document
+        .pages()
+        .first()
+        .expect("a document has a page, if an empty one");
+    let options = RenderOptions {
+        pixel_per_pt: pixels.into(),
+        ..RenderOptions::default()
+    };
+    let drawn = typst_render::render(page, &options);
+    Ok(drawn
+        .encode_png()
+        .expect("a drawn page has pixels, and memory takes them"))
 }
 
 /// The pages of one document, before they are a PDF: where each piece of text and each picture stands.

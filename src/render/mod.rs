@@ -19,6 +19,9 @@ pub mod engine;
 
 mod world;
 
+/// The newsletter beside its PDF: HTML, text and the charts.
+pub mod newsletter;
+
 /// A job becomes a PDF; many jobs, on all cores.
 pub mod documents;
 

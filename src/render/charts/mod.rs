@@ -17,6 +17,8 @@ pub mod marks;
 
 pub mod strip;
 
+pub mod products;
+
 pub mod shares;
 
 pub mod quarters;

@@ -30,6 +30,9 @@ pub mod listing;
 /// The programme summary.
 pub mod summary;
 
+/// The newsletter.
+pub mod digest;
+
 use crate::config::{Config, Programme};
 use crate::render::words::breakable;
 use serde::Serialize;

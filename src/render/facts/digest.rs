@@ -1,0 +1,286 @@
+//! What the templates of the newsletter may see: what is new since the last issue, and the totals.
+
+use crate::config::Config;
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::verdict::Verdict;
+use crate::render::charts::Chart;
+use crate::render::charts::bands::{BandRow, bands};
+use crate::render::charts::{products, strip};
+use crate::render::facts::edition::{Purpose, Status};
+use crate::render::facts::listing::{self, Line};
+use crate::render::facts::sheet::{self, sheet_number};
+use crate::render::facts::tally;
+use crate::render::facts::terms::{Terms, terms};
+use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::words::{breakable, digest as words, method};
+use crate::render::{Job, JobFile, chart_name, numbers};
+use anyhow::Result;
+use chrono::NaiveDate;
+use serde::Serialize;
+
+/// More new products than this are drawn by food group, and the list names those over the limit and those without a verdict.
+const SHOWN_AT_MOST: usize = 42;
+
+/// Everything that the newsletter prints, charts apart.
+#[derive(Clone, Debug, Serialize)]
+pub struct DigestFacts {
+    /// The document's own data.
+    pub document: DocumentFacts,
+    /// The programme.
+    pub programme: ProgrammeFacts,
+    /// Day of making, where the run was given one.
+    pub made_on: Option<String>,
+    /// The words of the limit.
+    pub terms: Terms,
+    /// What is new, in one sentence.
+    pub headline: String,
+    /// How it was done, and what the limit is.
+    pub how: String,
+    /// What a result is, and what it is not.
+    pub snapshot: String,
+    /// New products with their packages on the scale.
+    pub pictures: Vec<Picture>,
+    /// What the marks mean, and what is left out.
+    pub note: String,
+    /// Whether the pictures have a row a food group, and the list names products instead.
+    pub grouped: bool,
+    /// The products that are listed.
+    pub products: Vec<DigestLine>,
+    /// What the makers say.
+    pub makers: Vec<MakerLine>,
+    /// Whose makers have said nothing so far.
+    pub silent: Option<String>,
+    /// What the labels say; none where nothing is new.
+    pub labels: Option<String>,
+    /// Published sheets that are replaced.
+    pub amended: Vec<String>,
+    /// The programme so far, in a sentence.
+    pub totals: String,
+    /// The programme so far, by band.
+    pub bands: Vec<BandRow>,
+    /// The same as bars.
+    pub bands_picture: Picture,
+    /// What every document says last.
+    pub caution: String,
+    /// The drawings, in the order of their numbers.
+    #[serde(skip)]
+    pub charts: Vec<Chart>,
+    /// The PDF's own date.
+    #[serde(skip)]
+    pub date: NaiveDate,
+}
+
+/// A chart as a template places it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Picture {
+    /// The file that a page reads.
+    pub file: String,
+    /// The stem of its files beside the newsletter.
+    pub name: String,
+    /// Its message in words.
+    pub alt: String,
+}
+
+/// A new product.
+#[derive(Clone, Debug, Serialize)]
+pub struct DigestLine {
+    /// The number of its sheet.
+    pub sheet: String,
+    /// Its results and its verdict.
+    pub line: Line,
+}
+
+/// What one maker says.
+#[derive(Clone, Debug, Serialize)]
+pub struct MakerLine {
+    /// Brand, or the product's name where there is none.
+    pub brand: String,
+    /// The number of the product's sheet.
+    pub sheet: String,
+    /// The reply as it was written, and when.
+    pub text: String,
+}
+
+/// The facts of the newsletter, with its charts.
+///
+/// New is every product whose sheet says something else than its last published revision.
+///
+/// # Errors
+/// Where a chart cannot be drawn.
+pub fn digest(
+    decided: &Decided,
+    config: &Config,
+    made_on: Option<NaiveDate>,
+) -> Result<DigestFacts> {
+    let terms = terms(&decided.products, config);
+    let new = new_products(&decided.products, config);
+    let shown = shown(&new);
+    let (new_tally, all_tally) = (
+        tally::tally(new.iter().copied()),
+        tally::tally(&decided.products),
+    );
+    let rows = tally::bands(decided, &all_tally);
+    let mut charts = new_charts(&new, &terms)?;
+    charts.push(bands(&rows, &terms)?);
+    let mut pictures: Vec<Picture> = charts.iter().enumerate().map(picture).collect();
+    let bands_picture = pictures.pop().expect("the bars were drawn last");
+    let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
+    let (makers, silent) = makers(&shown, config);
+    let headline = words::headline(&new_tally, &terms);
+    Ok(DigestFacts {
+        document: document(config, &headline),
+        programme: ProgrammeFacts::new(&config.programme),
+        made_on: made_on.map(numbers::date),
+        how: words::how(config, &terms),
+        snapshot: words::snapshot(config, &terms),
+        pictures,
+        note: note(new.len(), shown.len(), &terms),
+        grouped: new.len() > SHOWN_AT_MOST,
+        products: shown
+            .iter()
+            .map(|product| DigestLine {
+                sheet: number(product),
+                line: listing::line(product, &terms),
+            })
+            .collect(),
+        makers,
+        silent: words::silent(&silent),
+        labels: (!new.is_empty()).then(|| words::labels(&new)),
+        amended: new
+            .iter()
+            .filter_map(|product| words::amended(&product.verdict, &number(product)))
+            .collect(),
+        totals: words::totals(&all_tally, &terms),
+        bands: rows.to_vec(),
+        bands_picture,
+        caution: method::caution(config),
+        charts,
+        date: made_on.unwrap_or_else(|| latest_day(decided)),
+        headline,
+        terms,
+    })
+}
+
+/// The newsletter as a job for the typesetter.
+///
+/// # Errors
+/// Where the facts cannot be written as JSON.
+pub fn job(facts: &DigestFacts) -> Result<Job> {
+    let numbered = facts.charts.iter().enumerate();
+    Ok(Job {
+        path: "newsletter/digest.pdf".to_owned(),
+        template: "digest.typ",
+        ident: format!("{} digest {}", facts.programme.name, facts.date),
+        date: facts.date,
+        facts: serde_json::to_vec(facts)?,
+        files: numbered
+            .map(|(number, chart)| JobFile::chart(number + 1, chart.svg.clone()))
+            .collect(),
+    })
+}
+
+fn document(config: &Config, headline: &str) -> DocumentFacts {
+    DocumentFacts::new(
+        config,
+        format!("{} digest. {headline}", config.programme.name),
+        format!("Newsletter of {}.", config.programme.name),
+        ["gluten", "test results", "newsletter"]
+            .map(str::to_owned)
+            .to_vec(),
+    )
+}
+
+/// Products whose sheet is not yet published as it now stands: over the limit, then undecided, then within it, and among
+/// these by brand and name.
+fn new_products<'a>(all: &'a [JudgedProduct], config: &Config) -> Vec<&'a JudgedProduct> {
+    let proof = Purpose::Proof { made_on: None };
+    let is_new = |product: &&JudgedProduct| {
+        product.verdict.issued.is_empty()
+            || sheet::facts(product, config, &proof).edition.status == Status::Proof
+    };
+    let mut new: Vec<&JudgedProduct> = all.iter().filter(is_new).collect();
+    new.sort_by_cached_key(|product| {
+        let verdict = match product.verdict.verdict {
+            Verdict::OverLimit => 0,
+            Verdict::NoVerdict => 1,
+            Verdict::WithinLimit(_) => 2,
+        };
+        let of = &product.verdict.product;
+        (
+            verdict,
+            of.brand.clone(),
+            of.name.clone(),
+            of.product_id.clone(),
+            product.verdict.round.clone(),
+        )
+    });
+    new
+}
+
+fn shown<'a>(new: &[&'a JudgedProduct]) -> Vec<&'a JudgedProduct> {
+    let all = new.len() <= SHOWN_AT_MOST;
+    let is_shown = |product: &&&JudgedProduct| {
+        all || !matches!(product.verdict.verdict, Verdict::WithinLimit(_))
+    };
+    new.iter().filter(is_shown).copied().collect()
+}
+
+fn picture((number, chart): (usize, &Chart)) -> Picture {
+    Picture {
+        file: chart_name(number + 1),
+        name: chart.name.clone(),
+        alt: chart.alt.clone(),
+    }
+}
+
+fn note(new: usize, shown: usize, terms: &Terms) -> String {
+    let marks = format!(
+        "Filled mark: package {}. Open mark: {}. Arrow: {}, or below the figure at its tip. Dashed: undecided.",
+        terms.over_the_limit, terms.within_the_limit, terms.below
+    );
+    if shown < new {
+        format!(
+            "{marks} The list names the products {} and those without a verdict; the register in the programme summary has all.",
+            terms.over_the_limit
+        )
+    } else {
+        marks
+    }
+}
+
+/// What the makers who were to be told have said, and the names of those who have said nothing.
+fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Vec<String>) {
+    let (mut makers, mut silent) = (Vec::new(), Vec::new());
+    for product in products
+        .iter()
+        .filter(|product| product.verdict.notify_maker)
+    {
+        let of = &product.verdict.product;
+        let brand = of.brand.clone().unwrap_or_else(|| of.name.clone());
+        let sheet = breakable(&sheet_number(&product.verdict, config), 24);
+        match words::reply(&product.verdict) {
+            Some(text) => makers.push(MakerLine { brand, sheet, text }),
+            None => silent.push(format!("{brand} (sheet {sheet})")),
+        }
+    }
+    (makers, silent)
+}
+
+/// A row a product; of many products a row a food group.
+fn new_charts(new: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>> {
+    if new.len() <= SHOWN_AT_MOST {
+        return products::products(new, terms);
+    }
+    let new: Vec<JudgedProduct> = new.iter().map(|product| (*product).clone()).collect();
+    let names = listing::categories(&new);
+    strip::strip(&strip::rows(&new, &names, listing::category), terms)
+}
+
+fn latest_day(decided: &Decided) -> NaiveDate {
+    let days = decided
+        .products
+        .iter()
+        .filter_map(|product| sheet::latest_day(&product.verdict));
+    // A PDF/A needs a date; where the data know no day at all, 1 January 1970 stands for none.
+    days.max().unwrap_or_default()
+}

@@ -1,0 +1,173 @@
+//! The sentences of the newsletter.
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::label::LabelFinding;
+use crate::model::registers::FollowupKind;
+use crate::model::verdict::ProductVerdict;
+use crate::render::facts::tally::Tally;
+use crate::render::facts::terms::Terms;
+use crate::render::numbers::{self, NBSP, percent, plain};
+use crate::render::words::summary::{number, number_of};
+use crate::render::words::{counted, listed, sentence_case};
+
+/// Products that a sentence can name; of more it says how many.
+const NAMED_AT_MOST: usize = 8;
+
+/// "Eight products are new: five below the limit, two at or above it, one without a verdict."
+pub fn headline(tally: &Tally, terms: &Terms) -> String {
+    let new = tally.products();
+    if new == 0 {
+        return "Nothing is new since the last issue.".to_owned();
+    }
+    let verb = if new == 1 { "is" } else { "are" };
+    // Figures in one sentence are all words or all digits.
+    let say = |n: u64| if new < 10 { number(n) } else { n.to_string() };
+    let parts = [
+        (tally.within, terms.within_the_limit.as_str()),
+        (tally.over, terms.over_the_limit.as_str()),
+        (tally.none, "without a verdict"),
+    ];
+    let parts: Vec<String> = parts
+        .iter()
+        .filter(|(n, _)| *n > 0)
+        .map(|(n, what)| format!("{} {what}", say(*n)))
+        .collect();
+    format!(
+        "{} {verb} new: {}.",
+        sentence_case(&number_of(new, "product")),
+        listed(&parts)
+    )
+}
+
+/// How it was done, and what the limit is.
+pub fn how(config: &Config, terms: &Terms) -> String {
+    let measured = terms.lloq.map_or(
+        "Too little to measure does not mean zero.".to_owned(),
+        |lloq| {
+            format!(
+                "Too little to measure means below {}{NBSP}{}. It does not mean zero.",
+                plain(lloq),
+                terms.unit
+            )
+        },
+    );
+    format!(
+        "We buy {} of each product and have each package tested {}. The limit for the claim is {}. {measured}",
+        number_of(config.testing.packages_per_product as u64, "package"),
+        match config.testing.extractions_per_package {
+            2 => "twice".to_owned(),
+            n => format!("{} times", number(n as u64)),
+        },
+        terms.limit
+    )
+}
+
+/// What a result is, and what it is not.
+pub fn snapshot(config: &Config, terms: &Terms) -> String {
+    let packages = config.testing.packages_per_product;
+    let upper = 1.0 - 0.05f64.powf(1.0 / packages as f64);
+    format!(
+        "These are snapshots of the packages that we bought. With 0 of {packages} packages {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}% confidence, if ours were a random pick).",
+        terms.over_the_limit,
+        percent(upper)
+    )
+}
+
+/// What a maker says, as it was written, and when.
+pub fn reply(verdict: &ProductVerdict) -> Option<String> {
+    let replies = verdict.followups.iter().rev();
+    let mut replies = replies.filter(|one| one.kind == FollowupKind::Reply);
+    let last = replies.next().filter(|_| verdict.notify_maker)?;
+    Some(format!(
+        "“{}” ({})",
+        last.note.as_deref()?,
+        numbers::date(last.on)
+    ))
+}
+
+/// Whose makers have said nothing so far; `named` has brands with their sheets.
+pub fn silent(named: &[String]) -> Option<String> {
+    let of = match named.len() {
+        0 => return None,
+        n if n > NAMED_AT_MOST => counted(n, "product", "products"),
+        _ => listed(named),
+    };
+    Some(format!(
+        "No statement from the maker is on record of {of}. We print each one that comes."
+    ))
+}
+
+/// What the labels of these products say.
+pub fn labels(products: &[&JudgedProduct]) -> String {
+    let with = |wanted: LabelFinding| {
+        products
+            .iter()
+            .filter(|product| product.verdict.label.finding == wanted)
+            .count() as u64
+    };
+    let (source, oats, unclear) = (
+        with(LabelFinding::GlutenSource),
+        with(LabelFinding::UnverifiedOats),
+        with(LabelFinding::NeedsReview),
+    );
+    let verb = |n: u64, one: &'static str, many: &'static str| if n == 1 { one } else { many };
+    let mut said = Vec::new();
+    if source > 0 {
+        said.push(format!(
+            "{} {} a gluten source in the ingredients.",
+            sentence_case(&number(source)),
+            verb(source, "names", "name")
+        ));
+    }
+    if oats > 0 {
+        said.push(format!(
+            "{} {} oats with no word on how they are kept apart.",
+            sentence_case(&number(oats)),
+            verb(oats, "has", "have")
+        ));
+    }
+    if unclear > 0 {
+        said.push(format!(
+            "{} {} a term of unclear source.",
+            sentence_case(&number(unclear)),
+            verb(unclear, "has", "have")
+        ));
+    }
+    if said.is_empty() {
+        return "No ingredient statement of the new products names a gluten source.".to_owned();
+    }
+    said.push("Such words are a reason to ask, not a test result.".to_owned());
+    said.join(" ")
+}
+
+/// Which published sheets these products' new ones will replace.
+pub fn amended(verdict: &ProductVerdict, sheet_number: &str) -> Option<String> {
+    let last = verdict.issued.last()?;
+    Some(format!(
+        "{}: revision {} replaces revision {} of {}.",
+        sheet_number,
+        last.revision + 1,
+        last.revision,
+        numbers::date(last.issued_on)
+    ))
+}
+
+/// The programme so far.
+pub fn totals(tally: &Tally, terms: &Terms) -> String {
+    format!(
+        "So far {}: {} {}, {} {}, {} without a verdict. {} in all, {} of them with too little gluten to measure.",
+        counted(tally.products() as usize, "product", "products"),
+        tally.within,
+        terms.within_the_limit,
+        tally.over,
+        terms.over_the_limit,
+        tally.none,
+        sentence_case(&counted(
+            tally.packages.all() as usize,
+            "package",
+            "packages"
+        )),
+        tally.unmeasured
+    )
+}

@@ -1,0 +1,146 @@
+//! The newsletter: what is new, the totals, and one page that carries its pictures.
+
+use crate::summary::{US, invented, words};
+use galleyproof::config::Config;
+use galleyproof::model::decided::Decided;
+use galleyproof::model::document::Document;
+use galleyproof::model::registers::IssuedRevision;
+use galleyproof::render::facts::digest::{self, DigestFacts};
+use galleyproof::render::facts::edition::Purpose;
+use galleyproof::render::facts::sheet;
+use galleyproof::render::{Engine, documents, newsletter};
+
+fn facts(decided: &Decided, config: &Config) -> DigestFacts {
+    digest::digest(decided, config, None).expect("its charts can be drawn")
+}
+
+fn files(facts: &DigestFacts, config: &Config) -> Vec<Document> {
+    let engine = Engine::new(config).expect("the built-in templates load");
+    newsletter::files(facts, &engine).unwrap_or_else(|failure| panic!("{failure}"))
+}
+
+fn text_of<'a>(files: &'a [Document], name: &str) -> &'a str {
+    let found = files
+        .iter()
+        .find(|file| file.path == format!("newsletter/{name}"));
+    std::str::from_utf8(&found.expect("it is made").bytes).expect("it is text")
+}
+
+/// Publishes a product's sheet as it stands.
+fn publish(decided: &mut Decided, number: usize, config: &Config) {
+    let product = &decided.products[number];
+    let facts = sheet::facts(product, config, &Purpose::Proof { made_on: None });
+    let revision = IssuedRevision {
+        sheet_number: sheet::sheet_number(&product.verdict, config),
+        product_id: product.verdict.product.product_id.clone(),
+        round: product.verdict.round.clone(),
+        revision: 1,
+        issued_on: product.verdict.day().expect("it was tested"),
+        content_sha256: sheet::content_sha256(&facts),
+        reason: None,
+        changed: None,
+    };
+    decided.products[number].verdict.issued.push(revision);
+}
+
+#[test]
+fn only_what_is_not_yet_published_is_new() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(9, &config);
+    for number in 0..7 {
+        publish(&mut decided, number, &config);
+    }
+    decided.products[3].verdict.product.name = "Brown rice fusilli, new recipe".to_owned();
+    let facts = facts(&decided, &config);
+    assert!(
+        facts.headline.starts_with("Three products are new"),
+        "{}",
+        facts.headline
+    );
+    let sheets: Vec<&str> = facts
+        .products
+        .iter()
+        .map(|product| product.sheet.as_str())
+        .collect();
+    for new in ["TKW-TW-0004-1", "TKW-TW-0008-1", "TKW-TW-0009-1"] {
+        assert!(sheets.contains(&new), "{new} is missing from {sheets:?}");
+    }
+    assert_eq!(facts.amended.len(), 1);
+    assert!(
+        facts.amended[0].starts_with("TKW-TW-0004-1: revision 2 replaces revision 1"),
+        "{}",
+        facts.amended[0]
+    );
+    assert!(
+        facts.totals.starts_with("So far 9 products"),
+        "{}",
+        facts.totals
+    );
+}
+
+#[test]
+fn the_page_is_one_file_and_tells_its_pictures_in_words() {
+    let config = invented::config(US, "a4");
+    let facts = facts(&invented::decided(24, &config), &config);
+    let files = files(&facts, &config);
+    let page = text_of(&files, "digest.html");
+    let images: Vec<&str> = page.split("<img ").skip(1).collect();
+    assert_eq!(images.len(), facts.charts.len());
+    for image in images {
+        assert!(
+            image.starts_with("src=\"data:image/png;base64,iVBOR"),
+            "a picture from elsewhere"
+        );
+        assert!(image.contains(" alt=\""), "a picture without words");
+    }
+    assert!(!page.contains("http"), "the page fetches nothing");
+    for chart in &facts.charts {
+        for kind in ["svg", "png"] {
+            let path = format!("newsletter/{}.{kind}", chart.name);
+            assert!(
+                files.iter().any(|file| file.path == path),
+                "{path} is missing"
+            );
+        }
+    }
+}
+
+#[test]
+fn text_from_registers_is_text_on_the_page() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(3, &config);
+    decided.products[0].verdict.product.name =
+        "Crackers <script>alert(1)</script> & {{ facts }}".to_owned();
+    let files = files(&facts(&decided, &config), &config);
+    let page = text_of(&files, "digest.html");
+    assert!(!page.contains("<script"), "markup from a register");
+    assert!(page.contains("&lt;script&gt;"));
+    assert!(text_of(&files, "digest.txt").contains("<script>alert(1)</script> & {{ facts }}"));
+}
+
+#[test]
+fn the_same_results_give_the_same_newsletter() {
+    let config = invented::config(US, "us-letter");
+    let made = || files(&facts(&invented::decided(12, &config), &config), &config);
+    assert!(made() == made());
+}
+
+#[test]
+fn the_printed_newsletter_can_be_made_of_nothing_few_and_many() {
+    for (products, says) in [
+        (0, "Nothing is new"),
+        (1, "One product is new"),
+        (8, "Eight products are new"),
+        (90, "90 products are new"),
+    ] {
+        let config = invented::config(US, "a4");
+        let facts = facts(&invented::decided(products, &config), &config);
+        let engine = Engine::new(&config).expect("the built-in templates load");
+        let job = digest::job(&facts).expect("the facts are JSON");
+        let pdf = documents::pdf(&engine, &job).unwrap_or_else(|faults| panic!("{}", faults[0]));
+        let document = lopdf::Document::load_mem(&pdf).expect("a PDF");
+        let words = words(&document);
+        assert!(words.contains(says), "{words}");
+        assert!(words.contains("This is not medical advice"));
+    }
+}
