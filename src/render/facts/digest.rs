@@ -9,6 +9,7 @@ use crate::render::charts::{products, strip};
 use crate::render::facts::edition::{Purpose, Status};
 use crate::render::facts::listing::{self, Line};
 use crate::render::facts::sheet::{self, sheet_number};
+use crate::render::facts::summary::latest_day;
 use crate::render::facts::tally;
 use crate::render::facts::terms::{Terms, terms};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
@@ -274,13 +275,4 @@ fn new_charts(new: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>> {
     let new: Vec<JudgedProduct> = new.iter().map(|product| (*product).clone()).collect();
     let names = listing::categories(&new);
     strip::strip(&strip::rows(&new, &names, listing::category), terms)
-}
-
-fn latest_day(decided: &Decided) -> NaiveDate {
-    let days = decided
-        .products
-        .iter()
-        .filter_map(|product| sheet::latest_day(&product.verdict));
-    // A PDF/A needs a date; where the data know no day at all, 1 January 1970 stands for none.
-    days.max().unwrap_or_default()
 }

@@ -1,0 +1,188 @@
+//! What the template of the programme summary may see.
+
+mod front;
+mod lists;
+mod plots;
+
+pub use front::{Bands, Block, Cover};
+pub use lists::{LabelRow, Labels, RegisterGroup, RegisterRow};
+pub use plots::{Duplicates, GroupingFigures, Groups, Strip};
+
+use crate::config::Config;
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::verdict::Verdict;
+use crate::render::charts::Chart;
+use crate::render::facts::listing::{self, Line};
+use crate::render::facts::sheet;
+use crate::render::facts::tally;
+use crate::render::facts::terms::{Terms, terms};
+use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::numbers;
+use crate::render::words::methods::{Passage, methods};
+use crate::render::words::summary as words;
+use crate::render::{Job, JobFile, chart_name};
+use anyhow::Result;
+use chrono::NaiveDate;
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// Everything that the summary prints, charts apart.
+#[derive(Clone, Debug, Serialize)]
+pub struct SummaryFacts {
+    /// The document's own data.
+    pub document: DocumentFacts,
+    /// The programme.
+    pub programme: ProgrammeFacts,
+    /// "January to December 2030", as the header has it.
+    pub period: String,
+    /// Day of making, where the run was given one.
+    pub made_on: Option<String>,
+    /// The words of the limit.
+    pub terms: Terms,
+    /// Page one.
+    pub cover: Cover,
+    /// Everything by band.
+    pub bands: Bands,
+    /// Every package on the scale.
+    pub strip: Strip,
+    /// Shares and quarters.
+    pub groups: Groups,
+    /// Duplicates.
+    pub duplicates: Duplicates,
+    /// Products over the limit.
+    pub over: Vec<Line>,
+    /// Products without a verdict.
+    pub undecided: Vec<Line>,
+    /// Labels.
+    pub labels: Labels,
+    /// Methods and decision rule.
+    pub methods: Vec<Passage>,
+    /// All results, by food group.
+    pub register: Vec<RegisterGroup>,
+    /// The charts' drawings, in the order of their numbers.
+    #[serde(skip)]
+    pub charts: Vec<Chart>,
+    /// The PDF's own date.
+    #[serde(skip)]
+    pub date: NaiveDate,
+}
+
+/// A chart as the template places it.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Figure {
+    /// The file to read.
+    pub file: String,
+    /// Its message in words.
+    pub alt: String,
+}
+
+/// The facts of the summary, with its charts.
+///
+/// # Errors
+/// Where a chart cannot be drawn.
+pub fn summary(
+    decided: &Decided,
+    config: &Config,
+    made_on: Option<NaiveDate>,
+) -> Result<SummaryFacts> {
+    let terms = terms(&decided.products, config);
+    let tally = tally::tally(&decided.products);
+    let mut charts = Charts::default();
+    let title = words::title(tally.products(), claim(&decided.products).as_deref());
+    let subtitle = words::subtitle(decided.statistics.days);
+    let listed = |wanted: fn(Verdict) -> bool| -> Vec<Line> {
+        let of = decided
+            .products
+            .iter()
+            .filter(|product| wanted(product.verdict.verdict));
+        of.map(|product| listing::line(product, &terms)).collect()
+    };
+    Ok(SummaryFacts {
+        document: about(config, &title, &subtitle),
+        programme: ProgrammeFacts::new(&config.programme),
+        period: decided
+            .statistics
+            .days
+            .map_or(String::new(), |(first, last)| numbers::dates(first, last)),
+        made_on: made_on.map(numbers::date),
+        cover: front::cover(&tally, &terms, config, title, subtitle, &mut charts)?,
+        bands: front::bands_page(decided, &tally, &terms, config, &mut charts)?,
+        strip: plots::strip_page(decided, &tally, &terms, &mut charts)?,
+        groups: plots::groups_page(decided, &terms, &mut charts)?,
+        duplicates: plots::duplicates_page(decided, &tally, &terms, config, &mut charts)?,
+        over: listed(|verdict| verdict == Verdict::OverLimit),
+        undecided: listed(|verdict| verdict == Verdict::NoVerdict),
+        labels: lists::labels(&decided.products, &terms),
+        methods: methods(&decided.products, config, &terms),
+        register: lists::register(&decided.products, &terms),
+        date: made_on.unwrap_or_else(|| latest_day(decided)),
+        charts: charts.0,
+        terms,
+    })
+}
+
+/// The summary as a job for the typesetter.
+///
+/// # Errors
+/// Where the facts cannot be written as JSON.
+pub fn job(facts: &SummaryFacts) -> Result<Job> {
+    let numbered = facts.charts.iter().enumerate();
+    Ok(Job {
+        path: "summary.pdf".to_owned(),
+        template: "summary.typ",
+        ident: format!("{} summary {}", facts.programme.name, facts.period),
+        date: facts.date,
+        facts: serde_json::to_vec(facts)?,
+        files: numbered
+            .map(|(number, chart)| JobFile::chart(number + 1, chart.svg.clone()))
+            .collect(),
+    })
+}
+
+/// The charts that were drawn so far: a figure refers to one by its number.
+#[derive(Default)]
+pub(crate) struct Charts(Vec<Chart>);
+
+impl Charts {
+    pub(crate) fn add(&mut self, chart: Chart) -> Figure {
+        let figure = Figure {
+            file: chart_name(self.0.len() + 1),
+            alt: chart.alt.clone(),
+        };
+        self.0.push(chart);
+        figure
+    }
+}
+
+fn about(config: &Config, title: &str, subtitle: &str) -> DocumentFacts {
+    DocumentFacts::new(
+        config,
+        format!("{title}. {subtitle}"),
+        format!("Programme summary of {}.", config.programme.name),
+        ["gluten", "test results", "programme summary"]
+            .map(str::to_owned)
+            .to_vec(),
+    )
+}
+
+/// The one claim that all packages bear, where there is one.
+fn claim(products: &[JudgedProduct]) -> Option<String> {
+    let claims: BTreeSet<String> = products
+        .iter()
+        .map(|product| product.verdict.product.claim.trim().to_lowercase())
+        .collect();
+    let mut claims = claims.into_iter();
+    claims
+        .next()
+        .filter(|claim| claims.next().is_none() && !claim.is_empty())
+}
+
+/// The latest day that the data know: a PDF's own date where the run has none.
+pub(crate) fn latest_day(decided: &Decided) -> NaiveDate {
+    let days = decided
+        .products
+        .iter()
+        .filter_map(|product| sheet::latest_day(&product.verdict));
+    // A PDF/A needs a date; where the data know no day at all, 1 January 1970 stands for none.
+    days.max().unwrap_or_default()
+}

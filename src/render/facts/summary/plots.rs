@@ -1,0 +1,269 @@
+//! The summary's plots: every package on the scale, shares and quarters, duplicates.
+
+use crate::config::Config;
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::package::Standing;
+use crate::model::statistics::{GroupedBy, Grouping};
+use crate::render::charts::agreement::agreement;
+use crate::render::charts::quarters::quarters;
+use crate::render::charts::range::range;
+use crate::render::charts::shares::shares;
+use crate::render::charts::strip::{StripRow, rows, strip};
+use crate::render::facts::listing;
+use crate::render::facts::summary::{Charts, Figure};
+use crate::render::facts::tally::Tally;
+use crate::render::facts::terms::Terms;
+use crate::render::numbers;
+use crate::render::words::{breakable, counted, sentence_case, summary as words};
+use anyhow::Result;
+use chrono::NaiveDate;
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// Quarters in one chart, groups in one chart: a page of them.
+const ROWS_A_CHART: usize = 24;
+
+/// Every package on the scale.
+#[derive(Clone, Debug, Serialize)]
+pub struct Strip {
+    /// The lede.
+    pub lede: String,
+    /// The plot, a page of food groups each.
+    pub charts: Vec<Figure>,
+    /// What the marks mean.
+    pub note: String,
+    /// Products whose packages fall on both sides.
+    pub uneven: String,
+}
+
+/// Shares and quarters.
+#[derive(Clone, Debug, Serialize)]
+pub struct Groups {
+    /// The lede.
+    pub lede: String,
+    /// A head and its charts for each way of grouping.
+    pub groupings: Vec<GroupingFigures>,
+    /// Products by quarter.
+    pub quarters: Vec<Figure>,
+    /// What the quarters say taken together.
+    pub trend: String,
+    /// How many packages would say more.
+    pub needed: Vec<String>,
+}
+
+/// One way of grouping products.
+#[derive(Clone, Debug, Serialize)]
+pub struct GroupingFigures {
+    /// The head.
+    pub head: &'static str,
+    /// The charts.
+    pub charts: Vec<Figure>,
+}
+
+/// Duplicates.
+#[derive(Clone, Debug, Serialize)]
+pub struct Duplicates {
+    /// The lede.
+    pub lede: String,
+    /// How many pairs the charts show.
+    pub pairs: usize,
+    /// Difference against mean.
+    pub agreement: Option<Figure>,
+    /// The control chart.
+    pub range: Option<Figure>,
+    /// What the control chart shows.
+    pub range_note: String,
+    /// Pairs beyond the control line or in disagreement: package, mean, range, allowed, what became of it.
+    pub flagged: Vec<[String; 5]>,
+    /// Repeatability: of which pairs, and how large.
+    pub repeatability: Vec<[String; 2]>,
+    /// Early against late.
+    pub drift: Vec<String>,
+}
+
+/// The strip plot and what it shows.
+pub fn strip_page(
+    decided: &Decided,
+    tally: &Tally,
+    terms: &Terms,
+    charts: &mut Charts,
+) -> Result<Strip> {
+    let names = listing::categories(&decided.products);
+    let rows = rows(&decided.products, &names, listing::category);
+    let over = |row: &&StripRow| {
+        row.packages
+            .iter()
+            .any(|package| package.standing == Standing::Over)
+    };
+    let groups_over = rows.iter().filter(over).count();
+    let figures = strip(&rows, terms)?
+        .into_iter()
+        .map(|chart| charts.add(chart))
+        .collect();
+    let mixed = |product: &&JudgedProduct| {
+        let has = |standings: &[Standing]| {
+            product
+                .verdict
+                .packages
+                .iter()
+                .any(|package| standings.contains(&package.standing))
+        };
+        has(&[Standing::Over]) && has(&[Standing::Within, Standing::BelowQuantification])
+    };
+    let mixed = decided.products.iter().filter(mixed).count() as u64;
+    Ok(Strip {
+        lede: words::strip_lede(tally, names.len(), groups_over, terms),
+        charts: figures,
+        note: format!(
+            "Arrows at the left: {}, with their number in front. Arrow on the scale: below that figure. Open circle: {}. Filled: {}. Dashed, at the right: the results do not decide. Circles are moved up or down only so that they do not touch. A column of equal steps, with the highest number on top, takes the place of circles that would.",
+            terms.below,
+            terms.measured,
+            terms.over.to_lowercase()
+        ),
+        uneven: match (tally.over, mixed) {
+            (0, _) | (_, 0) => String::new(),
+            (over, mixed) => format!(
+                "In {} of the {} {}, some packages were {} and some were not. That is why more than one package is bought, and why one package alone cannot clear a product.",
+                words::number(mixed),
+                counted(over as usize, "product", "products"),
+                terms.over_the_limit,
+                terms.within_the_limit
+            ),
+        },
+    })
+}
+
+/// Shares by group, and products by quarter.
+pub fn groups_page(decided: &Decided, terms: &Terms, charts: &mut Charts) -> Result<Groups> {
+    let statistics = &decided.statistics;
+    let mut groupings = Vec::new();
+    for grouping in statistics
+        .groups
+        .iter()
+        .filter(|grouping| !grouping.groups.is_empty())
+    {
+        groupings.push(grouping_figures(grouping, decided, terms, charts)?);
+    }
+    let mut quarter_figures = Vec::new();
+    for (number, part) in statistics.quarters.chunks(ROWS_A_CHART).enumerate() {
+        quarter_figures.push(charts.add(quarters(part, terms, number + 1)?));
+    }
+    let needed = statistics.packages_needed.iter().map(|needed| {
+        format!(
+            "To show with 95 % confidence that fewer than {} % of a product’s packages are {}, {} would have to be tested and none of them be so.",
+            numbers::percent(needed.share),
+            terms.over_the_limit,
+            counted(needed.packages as usize, "package", "packages")
+        )
+    });
+    Ok(Groups {
+        lede: words::groups_lede(&statistics.contrasts),
+        groupings,
+        quarters: quarter_figures,
+        trend: words::trend(statistics.trend.as_ref(), &statistics.quarters),
+        needed: needed.collect(),
+    })
+}
+
+fn grouping_figures(
+    grouping: &Grouping,
+    decided: &Decided,
+    terms: &Terms,
+    charts: &mut Charts,
+) -> Result<GroupingFigures> {
+    let (head, column, stem) = match grouping.by {
+        GroupedBy::Category => ("Share by food group", "Food group", "shares-food-group"),
+        GroupedBy::Certification => (
+            "Share by certification",
+            "Certification",
+            "shares-certification",
+        ),
+        GroupedBy::Oats => ("Share by oats", "Oats", "shares-oats"),
+    };
+    let parts: Vec<_> = grouping.groups.chunks(ROWS_A_CHART).collect();
+    let mut figures = Vec::new();
+    for (number, part) in parts.iter().enumerate() {
+        let all = decided
+            .statistics
+            .over_limit
+            .as_ref()
+            .filter(|_| number + 1 == parts.len());
+        let name = if number == 0 {
+            stem.to_owned()
+        } else {
+            format!("{stem}-{}", number + 1)
+        };
+        figures.push(charts.add(shares(&name, column, part, all, terms)?));
+    }
+    Ok(GroupingFigures {
+        head,
+        charts: figures,
+    })
+}
+
+/// How well the extractions agree.
+pub fn duplicates_page(
+    decided: &Decided,
+    tally: &Tally,
+    terms: &Terms,
+    config: &Config,
+    charts: &mut Charts,
+) -> Result<Duplicates> {
+    let statistics = &decided.statistics;
+    let tested: BTreeMap<&str, NaiveDate> = decided
+        .products
+        .iter()
+        .flat_map(|product| &product.verdict.packages)
+        .filter_map(|package| {
+            let day = package
+                .pair
+                .usable()
+                .filter_map(|extraction| extraction.tested_on)
+                .max()?;
+            Some((package.pair.package.package_code.as_str(), day))
+        })
+        .collect();
+    let chart = statistics.range_chart.as_ref();
+    let agreement = match chart {
+        Some(chart) => agreement(chart, &config.testing, terms)?,
+        None => None,
+    };
+    let range = match chart {
+        Some(chart) => range(chart, &tested)?,
+        None => None,
+    };
+    let percent = |x: f64| format!("{:.0}{}%", x, numbers::NBSP);
+    let flagged = chart
+        .iter()
+        .flat_map(|chart| &chart.points)
+        .filter(|point| point.beyond || !point.agrees);
+    Ok(Duplicates {
+        lede: words::duplicates_lede(tally),
+        pairs: chart.map_or(0, |chart| chart.points.len()),
+        agreement: agreement.map(|chart| charts.add(chart)),
+        range: range.map(|chart| charts.add(chart)),
+        range_note: chart.map_or(String::new(), words::range_note),
+        flagged: flagged
+            .map(|point| {
+                [
+                    breakable(&point.package_code, 14),
+                    numbers::figure(point.mean, terms.rule),
+                    percent(point.signed_percent.abs()),
+                    percent(point.allowed_percent),
+                    if point.agrees {
+                        "within what is allowed"
+                    } else {
+                        "disagrees"
+                    }
+                    .to_owned(),
+                ]
+            })
+            .collect(),
+        repeatability: statistics
+            .repeatability
+            .iter()
+            .map(|found| [sentence_case(&found.of), words::repeatability(found)])
+            .collect(),
+        drift: statistics.drift.iter().map(words::drift).collect(),
+    })
+}
