@@ -1,9 +1,10 @@
 //! The one place that opens or writes a file: every failure names its path, every write is whole or not at all.
 
 use anyhow::{Context, Result};
+use sha2::{Digest, Sha256};
 use std::fs;
-use std::io::{self, Write};
-use std::path::Path;
+use std::io::{self, Read, Write};
+use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 /// A file's bytes.
@@ -38,7 +39,8 @@ pub fn create_folder(path: &Path) -> Result<()> {
 
 /// Writes a file whole or not at all: beside its target first, then renamed over it.
 pub fn write(path: &Path, bytes: &[u8]) -> Result<()> {
-    write_whole(path, bytes).with_context(|| format!("cannot write {}", path.display()))
+    write_whole(path, bytes, Lasting::WhenTheSystemLikes)
+        .with_context(|| format!("cannot write {}", path.display()))
 }
 
 /// Renames a file over its target, making the target's folder.
@@ -107,11 +109,147 @@ pub fn hex(bytes: &[u8]) -> String {
         })
 }
 
-fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
+/// As [`write`], and the bytes are on the disk, not in its queue, before the new file takes the old one's place: for
+/// what cannot be made again.
+pub fn write_durably(path: &Path, bytes: &[u8]) -> Result<()> {
+    write_whole(path, bytes, Lasting::BeforeItIsSeen)
+        .and_then(|()| sync_folder(path.parent().expect("a file to write has a folder")))
+        .with_context(|| format!("cannot write {}", path.display()))
+}
+
+/// Writes a file that is not there yet, with the folders above it.
+pub fn write_new(path: &Path, bytes: &[u8]) -> Result<()> {
+    let folder = path.parent().expect("a file to write has a folder");
+    fs::create_dir_all(folder)
+        .and_then(|()| fs::File::create_new(path))
+        .and_then(|mut file| file.write_all(bytes))
+        .with_context(|| format!("cannot write {}", path.display()))
+}
+
+/// Brings every file and folder below a folder to the disk, then moves the folder to a place where nothing stands.
+pub fn publish_folder(from: &Path, to: &Path) -> Result<()> {
+    for entry in walkdir::WalkDir::new(from).contents_first(true) {
+        let entry = entry.with_context(|| format!("cannot list {}", from.display()))?;
+        let synced = match entry.file_type().is_dir() {
+            true => sync_folder(entry.path()),
+            false => fs::File::open(entry.path()).and_then(|file| file.sync_all()),
+        };
+        synced.with_context(|| format!("cannot write {}", entry.path().display()))?;
+    }
+    fs::rename(from, to)
+        .and_then(|()| sync_folder(to.parent().expect("a folder to move has one above it")))
+        .with_context(|| format!("cannot make the folder {}", to.display()))
+}
+
+/// SHA-256 of a file, lower-case hexadecimal, and its length; the file is never held whole.
+pub fn sha256(path: &Path) -> Result<(String, u64)> {
+    hash(path).with_context(|| format!("cannot read {}", path.display()))
+}
+
+fn hash(path: &Path) -> io::Result<(String, u64)> {
+    let mut file = fs::File::open(path)?;
+    let mut hasher = Sha256::new();
+    let mut length = 0;
+    let mut piece = vec![0; 1 << 16];
+    loop {
+        let read = file.read(&mut piece)?;
+        if read == 0 {
+            return Ok((hex(&hasher.finalize()), length));
+        }
+        hasher.update(&piece[..read]);
+        length += read as u64;
+    }
+}
+
+/// SHA-256 of bytes, lower-case hexadecimal.
+pub fn sha256_of(bytes: &[u8]) -> String {
+    hex(&Sha256::digest(bytes))
+}
+
+/// What stands below a folder, plain files and all else (links, sockets): paths below it with `/`, in order.
+///
+/// # Errors
+/// Where a folder cannot be listed, or a name is not UTF-8.
+pub fn list(folder: &Path) -> Result<Vec<Listed>> {
+    let mut listed = Vec::new();
+    for entry in walkdir::WalkDir::new(folder).min_depth(1) {
+        let entry = entry.with_context(|| format!("cannot list {}", folder.display()))?;
+        if entry.file_type().is_dir() {
+            continue;
+        }
+        let below = entry
+            .path()
+            .strip_prefix(folder)
+            .expect("a walk stays below its root");
+        listed.push(Listed {
+            path: slashed(below)?,
+            is_plain_file: entry.file_type().is_file(),
+        });
+    }
+    listed.sort();
+    Ok(listed)
+}
+
+/// One entry of a [`list`].
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Listed {
+    /// Path below the folder, with `/`.
+    pub path: String,
+    /// Neither a link nor anything stranger.
+    pub is_plain_file: bool,
+}
+
+fn slashed(path: &Path) -> Result<String> {
+    let names: Option<Vec<&str>> = path.iter().map(|name| name.to_str()).collect();
+    let names =
+        names.with_context(|| format!("the name of {} is not readable text", path.display()))?;
+    Ok(names.join("/"))
+}
+
+/// The names of the folders in a folder, in order; none where there is no such folder.
+pub fn folders_in(folder: &Path) -> Result<Vec<PathBuf>> {
+    let entries = match fs::read_dir(folder) {
+        Ok(entries) => entries,
+        Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(Vec::new()),
+        Err(error) => {
+            return Err(error).with_context(|| format!("cannot list {}", folder.display()));
+        }
+    };
+    let mut folders = Vec::new();
+    for entry in entries {
+        let entry = entry.with_context(|| format!("cannot list {}", folder.display()))?;
+        if entry.file_type().is_ok_and(|kind| kind.is_dir()) {
+            folders.push(entry.path());
+        }
+    }
+    folders.sort();
+    Ok(folders)
+}
+
+/// The prefix of everything that is still being made; nobody else's file is called so.
+pub const UNFINISHED: &str = ".galleyproof-";
+
+/// When bytes must have reached the disk.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Lasting {
+    WhenTheSystemLikes,
+    BeforeItIsSeen,
+}
+
+/// A rename is on the disk once its folder is; Windows has no such call and needs none.
+fn sync_folder(folder: &Path) -> io::Result<()> {
+    #[cfg(unix)]
+    fs::File::open(folder)?.sync_all()?;
+    #[cfg(not(unix))]
+    let _ = folder;
+    Ok(())
+}
+
+fn write_whole(path: &Path, bytes: &[u8], lasting: Lasting) -> io::Result<()> {
     let folder = path.parent().expect("a file to write has a folder");
     fs::create_dir_all(folder)?;
     let mut file = tempfile::Builder::new()
-        .prefix(".galleyproof-")
+        .prefix(UNFINISHED)
         .tempfile_in(folder)?;
     file.write_all(bytes)?;
     #[cfg(unix)]
@@ -120,6 +258,9 @@ fn write_whole(path: &Path, bytes: &[u8]) -> io::Result<()> {
         // A temporary file is private to its maker; the finished one is for everyone who may see the folder.
         file.as_file()
             .set_permissions(fs::Permissions::from_mode(0o644))?;
+    }
+    if lasting == Lasting::BeforeItIsSeen {
+        file.as_file().sync_all()?;
     }
     persist(file, path)
 }

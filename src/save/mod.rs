@@ -11,3 +11,9 @@ pub mod tables;
 
 /// `inbox-report.txt`: every problem in words.
 pub mod report;
+
+/// The dated archive.
+pub mod bag;
+
+/// Whether an archive is still what it was.
+pub mod verify;

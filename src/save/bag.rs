@@ -1,0 +1,329 @@
+//! The dated archive: a BagIt bag (RFC 8493) of what was issued, built beside its place and moved there whole.
+//!
+//! The payload is a programme folder: settings, registers, lab files and, below `out/`, the documents. Whoever has a bag
+//! can run it again.
+
+use crate::files::{self, UNFINISHED};
+use anyhow::{Context, Result, bail};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+
+/// A bag that is still being filled; dropped before [`Bag::publish`], it leaves nothing behind.
+pub struct Bag {
+    archive: PathBuf,
+    folder: tempfile::TempDir,
+    payload: BTreeMap<String, Entry>,
+}
+
+/// What a manifest says of one file.
+struct Entry {
+    sha256: String,
+    length: u64,
+}
+
+/// One line of `bag-info.txt`: a label and its value.
+pub type InfoLine = (&'static str, String);
+
+impl Bag {
+    /// An empty bag, beside the place where it will stand.
+    pub fn start(archive: &Path) -> Result<Bag> {
+        files::create_folder(archive)?;
+        let folder = tempfile::Builder::new()
+            .prefix(UNFINISHED)
+            .tempdir_in(archive)
+            .with_context(|| format!("cannot write in {}", archive.display()))?;
+        Ok(Bag {
+            archive: archive.to_owned(),
+            folder,
+            payload: BTreeMap::new(),
+        })
+    }
+
+    /// Puts one file into the payload.
+    ///
+    /// # Errors
+    /// Where the path leaves the bag or is taken, or the disk refuses.
+    pub fn add(&mut self, path: &str, bytes: &[u8]) -> Result<()> {
+        if !stays_below(path) {
+            bail!("`{path}` cannot be archived: the path leads out of the archive");
+        }
+        files::write_new(&self.folder.path().join("data").join(path), bytes)?;
+        let entry = Entry {
+            sha256: files::sha256_of(bytes),
+            length: bytes.len() as u64,
+        };
+        self.payload.insert(path.to_owned(), entry);
+        Ok(())
+    }
+
+    /// Writes the manifests and moves the bag to `<archive>/<date>`, or `<date>-2`, `-3` … where that is taken.
+    ///
+    /// Until the last step nothing of it can be seen; after it, all of it is on the disk.
+    pub fn publish(self, date: NaiveDate, info: &[InfoLine]) -> Result<PathBuf> {
+        let tags = [
+            ("bagit.txt", DECLARATION.to_owned()),
+            ("bag-info.txt", self.info(date, info)),
+            ("manifest-sha256.txt", self.manifest()),
+        ];
+        let mut tag_manifest = String::new();
+        for (name, text) in &tags {
+            files::write_new(&self.folder.path().join(name), text.as_bytes())?;
+            push_line(&mut tag_manifest, &files::sha256_of(text.as_bytes()), name);
+        }
+        let tag_manifest_path = self.folder.path().join("tagmanifest-sha256.txt");
+        files::write_new(&tag_manifest_path, tag_manifest.as_bytes())?;
+        let target = free_name(&self.archive, date);
+        open_to_readers(self.folder.path())?;
+        files::publish_folder(self.folder.path(), &target)?;
+        // The temporary folder has moved away; there is nothing left to tidy up.
+        let _ = self.folder.keep();
+        Ok(target)
+    }
+
+    fn manifest(&self) -> String {
+        let mut text = String::new();
+        for (path, entry) in &self.payload {
+            push_line(&mut text, &entry.sha256, &format!("data/{path}"));
+        }
+        text
+    }
+
+    fn info(&self, date: NaiveDate, info: &[InfoLine]) -> String {
+        let bytes: u64 = self.payload.values().map(|entry| entry.length).sum();
+        let fixed = [
+            ("Bagging-Date", date.to_string()),
+            ("Payload-Oxum", format!("{bytes}.{}", self.payload.len())),
+            (
+                "Bag-Software-Agent",
+                concat!("galleyproof ", env!("CARGO_PKG_VERSION")).to_owned(),
+            ),
+        ];
+        let mut text = String::new();
+        for (label, value) in fixed.iter().chain(info) {
+            // A line break in a value would start another label.
+            let value = value.split_whitespace().collect::<Vec<_>>().join(" ");
+            writeln!(text, "{label}: {value}").expect("a string takes any text");
+        }
+        text
+    }
+}
+
+/// Every bag in an archive, in the order of their dates and numbers.
+pub fn list(archive: &Path) -> Result<Vec<PathBuf>> {
+    let folders = files::folders_in(archive)?;
+    let mut bags: Vec<(NaiveDate, u32, PathBuf)> = folders
+        .into_iter()
+        .filter_map(|folder| {
+            let (date, number) = read_name(folder.file_name()?.to_str()?)?;
+            Some((date, number, folder))
+        })
+        .collect();
+    bags.sort();
+    Ok(bags.into_iter().map(|(_, _, folder)| folder).collect())
+}
+
+/// Removes what a run that was cut off left unfinished. To be called only by the one run that may write.
+pub fn sweep(archive: &Path) -> Result<()> {
+    for folder in files::folders_in(archive)? {
+        let name = folder.file_name().and_then(|name| name.to_str());
+        if name.is_some_and(|name| name.starts_with(UNFINISHED)) {
+            files::remove_folder(&folder)?;
+        }
+    }
+    Ok(())
+}
+
+/// RFC 8493, section 2.1.1.
+const DECLARATION: &str = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";
+
+/// A path of a manifest: RFC 8493, section 2.1.3, has CR, LF and the percent sign written as `%0D`, `%0A`, `%25`.
+pub fn encode_path(path: &str) -> String {
+    path.replace('%', "%25")
+        .replace('\r', "%0D")
+        .replace('\n', "%0A")
+}
+
+/// A path of a manifest as it stands on the disk.
+pub fn decode_path(path: &str) -> String {
+    let mut decoded = path.to_owned();
+    for (code, character) in [("%0D", "\r"), ("%0d", "\r"), ("%0A", "\n"), ("%0a", "\n")] {
+        decoded = decoded.replace(code, character);
+    }
+    // Last, so that "%250A" comes back as "%0A" and not as a line feed.
+    decoded.replace("%25", "%")
+}
+
+/// Whether a path with `/` names something below its folder and nothing else.
+pub fn stays_below(path: &str) -> bool {
+    !path.is_empty()
+        && path
+            .split('/')
+            .all(|name| !matches!(name, "" | "." | "..") && !name.contains('\0'))
+        && Path::new(path).is_relative()
+}
+
+fn push_line(text: &mut String, sha256: &str, path: &str) {
+    writeln!(text, "{sha256}  {}", encode_path(path)).expect("a string takes any text");
+}
+
+fn free_name(archive: &Path, date: NaiveDate) -> PathBuf {
+    let first = archive.join(date.to_string());
+    if !first.exists() {
+        return first;
+    }
+    (2..)
+        .map(|number: u32| archive.join(format!("{date}-{number}")))
+        .find(|folder| !folder.exists())
+        .expect("an archive has fewer bags a day than there are numbers")
+}
+
+/// The date and number of a bag's folder: `2031-04-22` is the first of its day, `2031-04-22-2` the second.
+fn read_name(name: &str) -> Option<(NaiveDate, u32)> {
+    let (date, rest) = name.split_at_checked("2031-04-22".len())?;
+    let number = match rest.strip_prefix('-') {
+        Some(number) => number.parse().ok().filter(|number| *number >= 2)?,
+        None if rest.is_empty() => 1,
+        None => return None,
+    };
+    Some((date.parse().ok()?, number))
+}
+
+/// A temporary folder is private to its maker; the archive is for everyone who may see the programme folder.
+fn open_to_readers(folder: &Path) -> Result<()> {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        std::fs::set_permissions(folder, std::fs::Permissions::from_mode(0o755))
+            .with_context(|| format!("cannot write {}", folder.display()))?;
+    }
+    #[cfg(not(unix))]
+    let _ = folder;
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::save::verify::verify;
+    use proptest::prelude::*;
+
+    const DAY: NaiveDate = NaiveDate::from_ymd_opt(2031, 4, 22).expect("a date");
+
+    fn bag_of(archive: &Path, files: &[(&str, &str)]) -> PathBuf {
+        let mut bag = Bag::start(archive).expect("starts");
+        for (path, text) in files {
+            bag.add(path, text.as_bytes()).expect("adds");
+        }
+        let info = [("Source-Organization", "Tidewater\r\nForged: yes".to_owned())];
+        bag.publish(DAY, &info).expect("publishes")
+    }
+
+    #[test]
+    fn a_bag_is_what_the_rfc_asks_for() {
+        let archive = tempfile::tempdir().expect("a folder");
+        let bag = bag_of(archive.path(), &[("a/100% sure.csv", "one"), ("b.txt", "")]);
+        let text = |name: &str| String::from_utf8(files::read(&bag.join(name)).expect("reads"));
+        assert_eq!(text("bagit.txt").expect("text"), DECLARATION);
+        assert_eq!(
+            text("manifest-sha256.txt").expect("text"),
+            "7692c3ad3540bb803c020b3aee66cd8887123234ea0c6e7143c0add73ff431ed  data/a/100%25 sure.csv\n\
+             e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855  data/b.txt\n"
+        );
+        let info = text("bag-info.txt").expect("text");
+        assert!(info.contains("Payload-Oxum: 3.2\n"), "{info}");
+        assert!(info.contains("Bagging-Date: 2031-04-22\n"), "{info}");
+        assert!(
+            info.contains("Source-Organization: Tidewater Forged: yes\n"),
+            "{info}"
+        );
+        let tags = text("tagmanifest-sha256.txt").expect("text");
+        let named: Vec<_> = tags
+            .lines()
+            .filter_map(|line| line.split("  ").nth(1))
+            .collect();
+        assert_eq!(named, ["bagit.txt", "bag-info.txt", "manifest-sha256.txt"]);
+        assert!(verify(&bag).expect("verifies").faults.is_empty());
+    }
+
+    #[test]
+    fn no_bag_is_ever_overwritten() {
+        let archive = tempfile::tempdir().expect("a folder");
+        let names: Vec<_> = ["one", "two", "three"]
+            .map(|text| bag_of(archive.path(), &[("a.txt", text)]))
+            .iter()
+            .map(|bag| bag.file_name().expect("a name").to_owned())
+            .collect();
+        assert_eq!(names, ["2031-04-22", "2031-04-22-2", "2031-04-22-3"]);
+        let first = files::read(&archive.path().join("2031-04-22/data/a.txt"));
+        assert_eq!(first.expect("reads"), b"one");
+        let listed = list(archive.path()).expect("lists");
+        assert_eq!(
+            listed
+                .iter()
+                .filter_map(|bag| bag.file_name())
+                .collect::<Vec<_>>(),
+            names
+        );
+    }
+
+    #[test]
+    fn bags_are_listed_by_number_not_by_spelling() {
+        let archive = tempfile::tempdir().expect("a folder");
+        for name in [
+            "2031-04-22-10",
+            "2031-04-22-9",
+            "2031-04-22",
+            "2031-04-22-1",
+            "notes",
+            "2030-12-31",
+        ] {
+            files::create_folder(&archive.path().join(name)).expect("makes");
+        }
+        let bags = list(archive.path()).expect("lists");
+        let names: Vec<_> = bags
+            .iter()
+            .filter_map(|bag| bag.file_name()?.to_str())
+            .collect();
+        assert_eq!(
+            names,
+            ["2030-12-31", "2031-04-22", "2031-04-22-9", "2031-04-22-10"]
+        );
+    }
+
+    #[test]
+    fn an_unfinished_bag_leaves_nothing_and_a_cut_off_one_is_swept() {
+        let archive = tempfile::tempdir().expect("a folder");
+        let mut bag = Bag::start(archive.path()).expect("starts");
+        bag.add("a.txt", b"a").expect("adds");
+        drop(bag);
+        assert!(files::folders_in(archive.path()).expect("lists").is_empty());
+        let left = archive.path().join(".galleyproof-x1");
+        files::write_new(&left.join("data/a.txt"), b"a").expect("writes");
+        files::create_folder(&archive.path().join("my own")).expect("makes");
+        sweep(archive.path()).expect("sweeps");
+        assert!(!left.exists());
+        assert!(archive.path().join("my own").exists(), "not ours to remove");
+    }
+
+    #[test]
+    fn no_path_leads_out_of_the_bag() {
+        let archive = tempfile::tempdir().expect("a folder");
+        let mut bag = Bag::start(archive.path()).expect("starts");
+        for path in ["../a", "a/../../b", "/etc/a", "", "a//b", "./a"] {
+            assert!(bag.add(path, b"x").is_err(), "{path:?}");
+        }
+        bag.add("a", b"x").expect("adds");
+        assert!(bag.add("a", b"y").is_err(), "a file is added once");
+    }
+
+    proptest! {
+        #[test]
+        fn a_path_comes_back_from_a_manifest(path in "(\\PC|[\r\n%]|%0A|%0d|%25){1,12}") {
+            let encoded = encode_path(&path);
+            prop_assert!(!encoded.contains(['\r', '\n']));
+            prop_assert_eq!(decode_path(&encoded), path);
+        }
+    }
+}
