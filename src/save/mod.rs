@@ -17,3 +17,9 @@ pub mod bag;
 
 /// Whether an archive is still what it was.
 pub mod verify;
+
+/// The register of what was issued.
+pub mod issued;
+
+/// One run at a time.
+pub mod lock;
