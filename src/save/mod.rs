@@ -23,3 +23,9 @@ pub mod issued;
 
 /// One run at a time.
 pub mod lock;
+
+/// What a bag told its readers, and how two differ for one sheet.
+pub mod edition;
+
+/// What a reader of one bag must know of another.
+pub mod compare;
