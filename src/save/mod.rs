@@ -29,3 +29,9 @@ pub mod edition;
 
 /// What a reader of one bag must know of another.
 pub mod compare;
+
+/// One mail as the bytes of a draft.
+pub mod mail;
+
+/// Who gets which draft.
+pub mod drafts;
