@@ -1,0 +1,145 @@
+//! `watch`: run, and again whenever something lands or changes.
+
+mod bell;
+mod folder;
+mod settling;
+
+use bell::Bell;
+use settling::{Change, Look, Settling};
+use std::path::Path;
+use std::time::{Duration, Instant};
+
+/// How one run of a watch went.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum RunEnding {
+    /// It ran; this line says what came of it.
+    Ran(String),
+    /// It could not run, for this reason; it is tried again after a while, or when something changes.
+    Failed(String),
+}
+
+/// How often the folder is looked at when no event tells of anything.
+const LOOK: Duration = Duration::from_secs(1);
+
+/// How long a run that failed (a full disk, another run that holds the lock) waits for its next try.
+const RETRY: Duration = Duration::from_secs(10);
+
+/// What a watch does, apart from watching.
+struct Duties<'a> {
+    /// Makes everything anew; told what has changed.
+    run: &'a mut dyn FnMut(&[Change]) -> RunEnding,
+    /// Prints a line.
+    say: &'a mut dyn FnMut(&str),
+    /// Whether to go on.
+    goes_on: &'a dyn Fn() -> bool,
+}
+
+/// Runs once, then once a change.
+///
+/// Ctrl-C ends it at any moment without harm: every write is whole or not at all, and the lock is the system's.
+fn watch(root: &Path, duties: &mut Duties<'_>) {
+    let mut bell = Bell::new(root);
+    let mut settling = Settling::default();
+    let mut state = State {
+        last_said: String::new(),
+        runs: 0,
+        retry_at: None,
+    };
+    let mut pause = Duration::ZERO;
+    while (duties.goes_on)() {
+        for (path, what) in bell.wait(pause) {
+            settling.heard(path, what);
+        }
+        bell.arm();
+        let began = Instant::now();
+        let Ok(there) = folder::snapshot(root, settling.done()) else {
+            pause = LOOK;
+            state.say_once(
+                duties,
+                &format!(
+                    "{} is not there just now; waiting for it to come back.",
+                    root.display()
+                ),
+            );
+            continue;
+        };
+        // A slow folder, on a network, is looked at more rarely.
+        pause = LOOK.max(began.elapsed() * 20);
+        let changes = match settling.look(Instant::now(), &there) {
+            Look::Ready(changes) => changes,
+            Look::Quiet if state.retry_at.is_some_and(|at| Instant::now() >= at) => Vec::new(),
+            Look::Quiet => continue,
+            Look::Wait(longest) => {
+                pause = longest.min(pause);
+                continue;
+            }
+            Look::Held(by) => {
+                state.say_once(
+                    duties,
+                    &format!(
+                        "Waiting: somebody has a file open, or it is still on its way ({}).",
+                        by.join(", ")
+                    ),
+                );
+                continue;
+            }
+        };
+        state.run(duties, &changes);
+        settling.after(there);
+        // What changed meanwhile is seen at once.
+        pause = Duration::ZERO;
+    }
+}
+
+/// What a watch remembers from run to run.
+struct State {
+    last_said: String,
+    runs: u32,
+    retry_at: Option<Instant>,
+}
+
+impl State {
+    fn run(&mut self, duties: &mut Duties<'_>, changes: &[Change]) {
+        match (duties.run)(changes) {
+            RunEnding::Ran(outcome) => {
+                let why = if self.runs == 0 {
+                    String::new()
+                } else {
+                    why(changes)
+                };
+                self.runs += 1;
+                self.retry_at = None;
+                self.last_said.clear();
+                (duties.say)(&format!("Run {}: {why}{outcome}", self.runs));
+            }
+            RunEnding::Failed(error) => {
+                self.retry_at = Some(Instant::now() + RETRY);
+                self.say_once(duties, &error);
+            }
+        }
+    }
+
+    /// Says what may last once, not every time that it is still so.
+    fn say_once(&mut self, duties: &mut Duties<'_>, line: &str) {
+        if self.last_said != line {
+            self.last_said = line.to_owned();
+            (duties.say)(line);
+        }
+    }
+}
+
+/// What brought a run about: a few names, the rest as a number.
+fn why(changes: &[Change]) -> String {
+    const NAMED: usize = 3;
+    let mut named: Vec<String> = changes.iter().take(NAMED).map(Change::to_string).collect();
+    if changes.len() > NAMED {
+        named.push(format!("and {} more", changes.len() - NAMED));
+    }
+    match named.is_empty() {
+        true => String::new(),
+        false => format!("{}: ", named.join(", ")),
+    }
+}
+
+#[cfg(test)]
+mod tests;
