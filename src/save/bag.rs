@@ -15,6 +15,7 @@ pub struct Bag {
     archive: PathBuf,
     folder: tempfile::TempDir,
     payload: BTreeMap<String, Entry>,
+    renamed: Vec<InfoLine>,
 }
 
 /// What a manifest says of one file.
@@ -38,24 +39,40 @@ impl Bag {
             archive: archive.to_owned(),
             folder,
             payload: BTreeMap::new(),
+            renamed: Vec::new(),
         })
     }
 
     /// Puts one file into the payload.
     ///
     /// # Errors
-    /// Where the path leaves the bag or is taken, or the disk refuses.
+    /// Where the path leaves the bag, or the disk refuses.
     pub fn add(&mut self, path: &str, bytes: &[u8]) -> Result<()> {
         if !stays_below(path) {
             bail!("`{path}` cannot be archived: the path leads out of the archive");
         }
-        files::write_new(&self.folder.path().join("data").join(path), bytes)?;
+        let path = self.archived_path(path);
+        files::write_new(&self.folder.path().join("data").join(&path), bytes)?;
         let entry = Entry {
             sha256: files::sha256_of(bytes),
             length: bytes.len() as u64,
         };
-        self.payload.insert(path.to_owned(), entry);
+        self.payload.insert(path, entry);
         Ok(())
+    }
+
+    /// The path under which a file is archived: its own, or a near one where a checker could not read it in a manifest.
+    /// `bag-info.txt` then names both.
+    fn archived_path(&mut self, path: &str) -> String {
+        let mut archived = portable(path);
+        while self.payload.contains_key(&archived) {
+            archived.push('_');
+        }
+        if archived != path {
+            let both = format!("{path} is archived as {archived}");
+            self.renamed.push(("Renamed-File", both));
+        }
+        archived
     }
 
     /// Writes the manifests and moves the bag to `<archive>/<date>`, or `<date>-2`, `-3` … where that is taken.
@@ -101,9 +118,14 @@ impl Bag {
             ),
         ];
         let mut text = String::new();
-        for (label, value) in fixed.iter().chain(info) {
-            // A line break in a value would start another label.
-            let value = value.split_whitespace().collect::<Vec<_>>().join(" ");
+        for (label, value) in fixed.iter().chain(info).chain(&self.renamed) {
+            // A line break in a value, of whatever kind, would start another label.
+            let is_gap = |c: char| c.is_whitespace() || c.is_control();
+            let words: Vec<&str> = value
+                .split(is_gap)
+                .filter(|word| !word.is_empty())
+                .collect();
+            let value = words.join(" ");
             writeln!(text, "{label}: {value}").expect("a string takes any text");
         }
         text
@@ -153,6 +175,24 @@ pub fn decode_path(path: &str) -> String {
     }
     // Last, so that "%250A" comes back as "%0A" and not as a line feed.
     decoded.replace("%25", "%")
+}
+
+/// A path that every checker of bags reads alike. A percent sign is one to some and the start of a code to others; some
+/// end a line at more characters than a line feed, and drop spaces at its end.
+fn portable(path: &str) -> String {
+    let kept: String = path
+        .chars()
+        .map(|c| match c {
+            '%' => '\u{ff05}', // the full-width form, which still reads as a percent sign
+            '\r' | '\n' => c,  // RFC 8493 has codes for these, and all read them
+            '\u{2028}' | '\u{2029}' => '_',
+            c if c.is_control() => '_',
+            c => c,
+        })
+        .collect();
+    let end = kept.trim_end_matches(|c: char| c.is_whitespace());
+    let dropped = kept[end.len()..].chars().map(|_| '_');
+    end.chars().chain(dropped).collect()
 }
 
 /// Whether a path with `/` names something below its folder and nothing else.
@@ -223,12 +263,15 @@ mod tests {
     #[test]
     fn a_bag_is_what_the_rfc_asks_for() {
         let archive = tempfile::tempdir().expect("a folder");
-        let bag = bag_of(archive.path(), &[("a/100% sure.csv", "one"), ("b.txt", "")]);
+        let bag = bag_of(
+            archive.path(),
+            &[("a/100\n sure.csv", "one"), ("b.txt", "")],
+        );
         let text = |name: &str| String::from_utf8(files::read(&bag.join(name)).expect("reads"));
         assert_eq!(text("bagit.txt").expect("text"), DECLARATION);
         assert_eq!(
             text("manifest-sha256.txt").expect("text"),
-            "7692c3ad3540bb803c020b3aee66cd8887123234ea0c6e7143c0add73ff431ed  data/a/100%25 sure.csv\n\
+            "7692c3ad3540bb803c020b3aee66cd8887123234ea0c6e7143c0add73ff431ed  data/a/100%0A sure.csv\n\
              e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855  data/b.txt\n"
         );
         let info = text("bag-info.txt").expect("text");
@@ -314,8 +357,26 @@ mod tests {
         for path in ["../a", "a/../../b", "/etc/a", "", "a//b", "./a"] {
             assert!(bag.add(path, b"x").is_err(), "{path:?}");
         }
-        bag.add("a", b"x").expect("adds");
-        assert!(bag.add("a", b"y").is_err(), "a file is added once");
+    }
+
+    #[test]
+    fn a_name_that_checkers_read_differently_is_archived_under_a_near_one() {
+        let archive = tempfile::tempdir().expect("a folder");
+        let names = [
+            "inbox/50% off.csv",
+            "inbox/50\u{ff05} off.csv ",
+            "inbox/50\u{ff05} off.csv_",
+            "inbox/a\u{85}b.csv",
+        ];
+        let bag = bag_of(archive.path(), &names.map(|name| (name, "x")));
+        let manifest = files::read(&bag.join("manifest-sha256.txt")).expect("reads");
+        let manifest = String::from_utf8(manifest).expect("UTF-8");
+        assert_eq!(manifest.lines().count(), names.len(), "{manifest}");
+        assert!(!manifest.contains(['%', '\u{85}']), "{manifest}");
+        let info = String::from_utf8(files::read(&bag.join("bag-info.txt")).expect("reads"));
+        let line = "Renamed-File: inbox/50% off.csv is archived as inbox/50\u{ff05} off.csv\n";
+        assert!(info.expect("UTF-8").contains(line));
+        assert!(verify(&bag).expect("verifies").faults.is_empty());
     }
 
     proptest! {

@@ -6,11 +6,11 @@
 use crate::files;
 use chrono::{NaiveDate, NaiveTime};
 use mail_builder::MessageBuilder;
-use mail_builder::headers::HeaderType;
 use mail_builder::headers::address::Address;
 use mail_builder::headers::content_type::ContentType;
 use mail_builder::headers::date::Date;
 use mail_builder::headers::raw::Raw;
+use mail_builder::headers::{Header, HeaderType};
 use mail_builder::mime::MimePart;
 
 /// A letter with what is attached to it.
@@ -56,8 +56,8 @@ pub enum Recipient {
     /// Nobody's address is known. The draft says so where the address would stand: a group without members, which no
     /// mail program will send to.
     Missing {
-        /// What to fill in, in words.
-        gap: String,
+        /// What to fill in, in words; ASCII, since some programs cannot read the name of a group in anything else.
+        gap: &'static str,
     },
 }
 
@@ -93,7 +93,7 @@ pub fn draft(letter: &Letter<'_>) -> Vec<u8> {
     let midnight = letter.date.and_time(NaiveTime::MIN).and_utc().timestamp();
     MessageBuilder::new()
         .from(Address::new_address(
-            Some(one_line(&letter.from.name)),
+            Some(display_name(&letter.from.name)),
             letter.from.address.clone(),
         ))
         .to(recipient(&letter.to))
@@ -144,25 +144,51 @@ fn recipient(to: &Recipient) -> Address<'static> {
         Recipient::Known { name, addresses } => Address::new_list(
             addresses
                 .iter()
-                .map(|address| Address::new_address(name.as_deref().map(one_line), address.clone()))
+                .map(|address| {
+                    Address::new_address(name.as_deref().map(display_name), address.clone())
+                })
                 .collect(),
         ),
-        Recipient::Missing { gap } => Address::new_group(Some(one_line(gap)), Vec::new()),
+        Recipient::Missing { gap } => Address::new_group(Some(*gap), Vec::new()),
     }
 }
 
-/// Text as one line: white space of any kind is a space, other control characters are gone.
+/// Text as one line: white space of any kind is a space, other control characters are gone, and what would read as
+/// encoded words (RFC 2047) reads as it stands.
 pub fn one_line(text: &str) -> String {
     let visible: String = text
         .chars()
         .map(|c| if c.is_whitespace() { ' ' } else { c })
         .filter(|c| !c.is_control() && !is_invisible_direction(*c))
         .collect();
-    visible
-        .split(' ')
-        .filter(|word| !word.is_empty())
-        .collect::<Vec<_>>()
-        .join(" ")
+    let words: Vec<&str> = visible.split(' ').filter(|word| !word.is_empty()).collect();
+    words.join(" ").replace("=?", "= ?")
+}
+
+/// A name beside an address, cut so that it is one encoded word: mail programs join the words of a long name in
+/// different ways. The letter has it whole.
+fn display_name(name: &str) -> String {
+    let name = one_line(name);
+    if is_one_word(&name) {
+        return name;
+    }
+    let ends = name.char_indices().map(|(end, _)| end).take(60);
+    let mut shorter: Vec<String> = ends
+        .map(|end| format!("{}…", name[..end].trim_end()))
+        .collect();
+    shorter.reverse();
+    shorter
+        .into_iter()
+        .find(|name| is_one_word(name))
+        .unwrap_or_default()
+}
+
+/// Whether a name beside an address takes no more than one encoded word.
+fn is_one_word(name: &str) -> bool {
+    let mut header = Vec::new();
+    Address::new_address(Some(name), "a@b.example").write_header(&mut header, "From: ".len());
+    let starts = header.windows(3).filter(|start| start == b"=?u").count();
+    starts <= 1 && name.len() <= 200
 }
 
 /// Marks that turn the direction of text: in a subject they could make one name look like another.
@@ -318,7 +344,7 @@ mod tests {
 
     #[test]
     fn a_missing_address_is_a_gap_that_cannot_be_sent_to() {
-        let gap = "Address missing: Millrace, Foods; \"Ltd\"".to_owned();
+        let gap = "Address of the maker goes here";
         let message = draft(&letter("Oat Biscuits", Recipient::Missing { gap }));
         assert_sound(&message);
         let lines = headers(&message);
@@ -360,7 +386,11 @@ mod tests {
     proptest! {
         #[test]
         fn any_name_gives_a_sound_mail(name in "(\\PC|[\r\n\t\0\"=?<>,;:@]){0,40}", times in 1usize..60) {
-            assert_sound(&draft(&letter(&name.repeat(times), known(&name.repeat(times)))));
+            let name = name.repeat(times);
+            let message = draft(&letter(&name, known(&name)));
+            assert_sound(&message);
+            let lines = headers(&message);
+            prop_assert!(lines[..2].iter().all(|line| line.matches(" =?").count() <= 1), "{:?}", &lines[..2]);
         }
     }
 }

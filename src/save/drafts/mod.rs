@@ -183,7 +183,7 @@ pub fn to_lab(
         stem: stem.to_owned(),
         from: sender(&config.programme),
         to: Recipient::Missing {
-            gap: format!("Address of {lab} goes here"),
+            gap: "Address of the lab goes here",
         },
         subject,
         date: date.unwrap_or_default(),
@@ -229,15 +229,14 @@ fn subject(judged: &JudgedProduct, sheet_number: &str, reply_by: Option<&str>) -
 fn maker(judged: &JudgedProduct) -> Recipient {
     let product = &judged.verdict.product;
     let name = product.maker.clone();
-    let of = name.as_deref().unwrap_or("the maker");
     match product.maker_email.as_deref() {
         None => Recipient::Missing {
-            gap: format!("Address of {of} goes here"),
+            gap: "Address of the maker goes here",
         },
         Some(cell) => match mail::addresses(cell) {
             Some(addresses) => Recipient::Known { name, addresses },
             None => Recipient::Missing {
-                gap: format!("Address of {of} goes here, the register's is not one"),
+                gap: "Address of the maker goes here: the register has none that can be used",
             },
         },
     }

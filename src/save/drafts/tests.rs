@@ -180,7 +180,7 @@ fn a_maker_without_an_address_leaves_a_clear_gap() {
             .lines()
             .find(|line| line.starts_with("To:"))
             .expect("has a To");
-        assert!(to.contains("Address of Fernlight Bakery goes here"), "{to}");
+        assert!(to.contains("Address of the maker goes here"), "{to}");
         assert!(!text.contains("Bcc"), "{text}");
     }
 }
@@ -224,10 +224,7 @@ fn the_lab_is_asked_about_each_package() {
         text.contains("Package B9: the two extractions differ"),
         "{text}"
     );
-    assert!(
-        text.contains("Address of Harrow & Vane Analytical goes here"),
-        "{text}"
-    );
+    assert!(text.contains("Address of the lab goes here"), "{text}");
 }
 
 #[test]

@@ -1,0 +1,266 @@
+//! What needs a person now, in the order in which it should be done.
+
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::followup::FollowUpState;
+use crate::model::pair::PairState;
+use crate::model::place::Place;
+use crate::model::problem::{Code, Problem, Severity};
+use chrono::{Days, NaiveDate};
+use serde::Serialize;
+
+/// One thing to do.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Task {
+    /// What kind of thing.
+    pub kind: Kind,
+    /// What it is about: a package, a product and round, a place in a file.
+    pub subject: String,
+    /// The product's name, where it is about one.
+    pub name: Option<String>,
+    /// What is to be done, in words.
+    pub what: String,
+    /// The day from which it counts, where there is one.
+    pub since: Option<NaiveDate>,
+}
+
+/// Kinds of things to do, in their order.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Kind {
+    /// Two reports of one extraction differ.
+    Conflict,
+    /// Something in a file could not be used.
+    Error,
+    /// A pair disagrees or is not complete.
+    RepeatPair,
+    /// A maker is to be told.
+    SendNotice,
+    /// A maker's answer is overdue.
+    ReplyOverdue,
+    /// A package was sent and nothing has been reported.
+    NotReported,
+    /// A sheet differs from what was issued.
+    IssueSheet,
+    /// The last test was long ago.
+    TestAgain,
+}
+
+impl Kind {
+    /// Every kind with the heading above it, in order.
+    pub const ALL: &'static [(Kind, &'static str)] = &[
+        (Kind::Conflict, "Conflicts to settle"),
+        (Kind::Error, "Other errors in files"),
+        (Kind::RepeatPair, "Pairs to repeat"),
+        (Kind::SendNotice, "Notices to send"),
+        (Kind::ReplyOverdue, "Replies overdue"),
+        (Kind::NotReported, "Packages sent and not reported"),
+        (Kind::IssueSheet, "Sheets to issue"),
+        (Kind::TestAgain, "Products due again"),
+    ];
+}
+
+/// A sheet that differs from its last issued revision.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ToIssue {
+    /// `short_name-product_id-round`.
+    pub sheet_number: String,
+    /// The product's name.
+    pub name: String,
+    /// What the next revision would be.
+    pub revision: u32,
+}
+
+/// How long is too long.
+#[derive(Clone, Copy, Debug)]
+pub struct Patience {
+    /// Days from sending a package after which a report is missed.
+    pub report_days: u32,
+    /// Days from a product's last test after which it is due again.
+    pub retest_days: u32,
+}
+
+/// Everything that needs a person on this day, in the order in which it should be done.
+pub fn agenda(
+    decided: &Decided,
+    to_issue: &[ToIssue],
+    today: NaiveDate,
+    patience: Patience,
+) -> Vec<Task> {
+    let mut tasks = Vec::new();
+    tasks.extend(decided.problems.sorted().into_iter().filter_map(error));
+    for judged in &decided.products {
+        tasks.extend(repeats(judged));
+        tasks.extend(correspondence(judged));
+    }
+    tasks.extend(unreported(decided, today, patience.report_days));
+    tasks.extend(to_issue.iter().map(issue));
+    tasks.extend(due_again(decided, today, patience.retest_days));
+    tasks.sort_by(|one, other| one.kind.cmp(&other.kind));
+    tasks
+}
+
+fn error(problem: &Problem) -> Option<Task> {
+    let kind = match (problem.code, problem.severity()) {
+        (Code::Conflict, _) => Kind::Conflict,
+        (_, Severity::Error) => Kind::Error,
+        _ => return None,
+    };
+    let what = match problem.hint.is_empty() {
+        true => problem.message.clone(),
+        false => format!("{} {}", problem.message, problem.hint),
+    };
+    let subject = if problem.place == Place::default() {
+        "the folder".to_owned()
+    } else {
+        problem.place.to_string()
+    };
+    Some(Task {
+        kind,
+        subject,
+        name: None,
+        what,
+        since: None,
+    })
+}
+
+fn repeats(judged: &JudgedProduct) -> Vec<Task> {
+    let name = &judged.verdict.product.name;
+    let packages = judged.verdict.packages.iter();
+    let asked = packages.filter_map(|package| {
+        let what = match package.pair.state {
+            PairState::Disagree => "its extractions disagree: ask the lab to repeat them",
+            PairState::Incomplete => "an extraction is missing: ask the lab to complete the pair",
+            PairState::Agree | PairState::Missing => return None,
+        };
+        Some(Task {
+            kind: Kind::RepeatPair,
+            subject: package.pair.package.package_code.clone(),
+            name: Some(name.clone()),
+            what: what.to_owned(),
+            since: package
+                .pair
+                .extractions
+                .iter()
+                .filter_map(|paired| paired.extraction.tested_on)
+                .max(),
+        })
+    });
+    asked.collect()
+}
+
+fn correspondence(judged: &JudgedProduct) -> Option<Task> {
+    let verdict = &judged.verdict;
+    let (kind, what, since) = match judged.follow_up {
+        FollowUpState::ToSend => {
+            let gap = match verdict.product.maker_email {
+                Some(_) => "",
+                None => " The register has no address for the maker.",
+            };
+            (
+                Kind::SendNotice,
+                format!(
+                    "the maker is to be told: drafts/{}.eml is ready.{gap}",
+                    verdict.stem()
+                ),
+                None,
+            )
+        }
+        FollowUpState::Overdue { told_on, due_on } => {
+            let what = format!(
+                "the maker was told on {told_on} and asked to answer by {due_on}; no answer is registered"
+            );
+            (Kind::ReplyOverdue, what, Some(due_on))
+        }
+        FollowUpState::NotNeeded
+        | FollowUpState::Waiting { .. }
+        | FollowUpState::Replied { .. }
+        | FollowUpState::Closed { .. } => return None,
+    };
+    Some(Task {
+        kind,
+        subject: subject(judged),
+        name: Some(verdict.product.name.clone()),
+        what,
+        since,
+    })
+}
+
+/// Packages without a single reported result, as many days after they were sent.
+fn unreported(decided: &Decided, today: NaiveDate, days: u32) -> Vec<Task> {
+    let packages = decided.products.iter().flat_map(|judged| {
+        let name = &judged.verdict.product.name;
+        judged
+            .verdict
+            .packages
+            .iter()
+            .map(move |package| (name, &package.pair))
+    });
+    let late = packages.filter_map(|(name, pair)| {
+        let sent_on = pair.package.sent_on?;
+        let waited = today.signed_duration_since(sent_on).num_days();
+        (pair.state == PairState::Missing && waited >= i64::from(days)).then(|| Task {
+            kind: Kind::NotReported,
+            subject: pair.package.package_code.clone(),
+            name: Some(name.clone()),
+            what: format!("sent on {sent_on}, {waited} days ago; ask the lab"),
+            since: Some(sent_on),
+        })
+    });
+    late.collect()
+}
+
+fn issue(sheet: &ToIssue) -> Task {
+    let what = match sheet.revision {
+        1 => "not issued yet".to_owned(),
+        revision => format!("it differs from what was issued: revision {revision} needs a reason"),
+    };
+    Task {
+        kind: Kind::IssueSheet,
+        subject: sheet.sheet_number.clone(),
+        name: Some(sheet.name.clone()),
+        what,
+        since: None,
+    }
+}
+
+/// Products of which every round was tested long ago, and of which no package is under way.
+fn due_again(decided: &Decided, today: NaiveDate, days: u32) -> Vec<Task> {
+    let products = decided.registers.products.values();
+    let due = products.filter_map(|product| {
+        let rounds: Vec<&JudgedProduct> = decided
+            .products
+            .iter()
+            .filter(|judged| judged.verdict.product.product_id == product.product_id)
+            .collect();
+        let last = rounds
+            .iter()
+            .filter_map(|judged| judged.verdict.tested_on())
+            .max()?;
+        let under_way = rounds
+            .iter()
+            .flat_map(|judged| &judged.verdict.packages)
+            .any(|package| {
+                package.pair.state == PairState::Missing
+                    && package.pair.package.sent_on > Some(last)
+            });
+        let due_on = last.checked_add_days(Days::new(days.into()))?;
+        (due_on <= today && !under_way).then(|| Task {
+            kind: Kind::TestAgain,
+            subject: product.product_id.clone(),
+            name: Some(product.name.clone()),
+            what: format!("last tested on {last}"),
+            since: Some(due_on),
+        })
+    });
+    due.collect()
+}
+
+fn subject(judged: &JudgedProduct) -> String {
+    format!(
+        "{}, round {}",
+        judged.verdict.product.product_id, judged.verdict.round
+    )
+}
+
+#[cfg(test)]
+mod tests;

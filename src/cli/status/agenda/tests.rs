@@ -1,0 +1,179 @@
+use super::*;
+use crate::model::label::{LabelFinding, LabelReview};
+use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::model::pair::Pair;
+use crate::model::problem::Problems;
+use crate::model::registers::{Package, Product, Registers};
+use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
+use crate::model::verdict::{ProductVerdict, Verdict};
+
+const PATIENCE: Patience = Patience {
+    report_days: 21,
+    retest_days: 365,
+};
+
+fn day(text: &str) -> NaiveDate {
+    text.parse().expect("a date")
+}
+
+fn package(code: &str, state: PairState) -> PackageResult {
+    PackageResult {
+        pair: Pair {
+            package: Package {
+                package_code: code.to_owned(),
+                sent_on: Some(day("2031-03-01")),
+                ..Package::default()
+            },
+            extractions: Vec::new(),
+            state,
+            comparison: None,
+        },
+        result: ResultKind::None,
+        standing: Standing::Unresolved,
+        straddles_limit: false,
+    }
+}
+
+fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> JudgedProduct {
+    JudgedProduct {
+        verdict: ProductVerdict {
+            product: Product {
+                product_id: id.to_owned(),
+                name: format!("Product {id}"),
+                ..Product::default()
+            },
+            round: "1".to_owned(),
+            packages,
+            verdict: Verdict::NoVerdict,
+            reasons: Vec::new(),
+            label: LabelReview {
+                finding: LabelFinding::None,
+                terms: Vec::new(),
+                statement: Vec::new(),
+                precautionary: Vec::new(),
+            },
+            notify_maker: false,
+            method_unfit: None,
+            followups: Vec::new(),
+            issued: Vec::new(),
+        },
+        statistics: ProductStatistics {
+            over: None,
+            one_sided_upper: None,
+            components: None,
+        },
+        follow_up,
+    }
+}
+
+fn decided(products: Vec<JudgedProduct>) -> Decided {
+    Decided {
+        products,
+        statistics: ProgrammeStatistics::default(),
+        registers: Registers::default(),
+        lab_files: Vec::new(),
+        understandings: Vec::new(),
+        problems: Problems::default(),
+    }
+}
+
+fn kinds(tasks: &[Task]) -> Vec<Kind> {
+    tasks.iter().map(|task| task.kind).collect()
+}
+
+#[test]
+fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
+    let overdue = FollowUpState::Overdue {
+        told_on: day("2031-03-01"),
+        due_on: day("2031-03-20"),
+    };
+    let mut decided = decided(vec![
+        product("A", vec![package("A1", PairState::Missing)], overdue),
+        product(
+            "B",
+            vec![
+                package("B1", PairState::Disagree),
+                package("B2", PairState::Incomplete),
+            ],
+            FollowUpState::ToSend,
+        ),
+        product(
+            "C",
+            vec![package("C1", PairState::Agree)],
+            FollowUpState::NotNeeded,
+        ),
+    ]);
+    decided.problems.add(
+        Code::BadValue,
+        Place::file("inbox/a.csv"),
+        "“12,,4” is no result.",
+        "Ask the lab.",
+    );
+    decided.problems.add(
+        Code::Conflict,
+        Place::file("inbox/b.csv"),
+        "Two reports differ.",
+        "",
+    );
+    decided.problems.add(
+        Code::Hidden,
+        Place::file("inbox/b.csv"),
+        "A hidden row was read.",
+        "",
+    );
+    let to_issue = [ToIssue {
+        sheet_number: "TKW-C-1".to_owned(),
+        name: "Product C".to_owned(),
+        revision: 2,
+    }];
+    let tasks = agenda(&decided, &to_issue, day("2031-04-01"), PATIENCE);
+    assert_eq!(
+        kinds(&tasks),
+        [
+            Kind::Conflict,
+            Kind::Error,
+            Kind::RepeatPair,
+            Kind::RepeatPair,
+            Kind::SendNotice,
+            Kind::ReplyOverdue,
+            Kind::NotReported,
+            Kind::IssueSheet,
+        ]
+    );
+    assert!(
+        tasks[4].what.contains("drafts/B--1.eml") && tasks[4].what.contains("no address"),
+        "{:?}",
+        tasks[4]
+    );
+    assert_eq!(
+        tasks[6].what,
+        "sent on 2031-03-01, 31 days ago; ask the lab"
+    );
+}
+
+#[test]
+fn a_report_is_missed_only_after_its_days() {
+    let decided = decided(vec![product(
+        "A",
+        vec![package("A1", PairState::Missing)],
+        FollowUpState::NotNeeded,
+    )]);
+    assert!(
+        agenda(&decided, &[], day("2031-03-21"), PATIENCE).is_empty(),
+        "20 days"
+    );
+    assert_eq!(
+        kinds(&agenda(&decided, &[], day("2031-03-22"), PATIENCE)),
+        [Kind::NotReported]
+    );
+}
+
+#[test]
+fn a_calm_day_has_nothing_to_do() {
+    let decided = decided(vec![product(
+        "A",
+        vec![package("A1", PairState::Agree)],
+        FollowUpState::NotNeeded,
+    )]);
+    assert_eq!(agenda(&decided, &[], day("2031-04-01"), PATIENCE), []);
+}

@@ -1,0 +1,2 @@
+//! temp
+mod agenda;
