@@ -1,7 +1,7 @@
 //! What a reader of one edition must know of another: sheets that are new, amended or withdrawn, and changed verdicts.
 
 use crate::model::registers::IssuedRevision;
-use crate::save::edition::{Change, Edition, Product, SheetKey, changes};
+use crate::save::edition::{Change, Edition, Print, Product, SheetKey, changes};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -62,8 +62,8 @@ pub struct VerdictChange {
     pub new: String,
 }
 
-/// Compares two editions, sheet by sheet in the order of their numbers; `figure` prints an amount of ppm.
-pub fn compare(first: &Edition, second: &Edition, figure: &dyn Fn(f64) -> String) -> Comparison {
+/// Compares two editions, sheet by sheet in the order of their numbers.
+pub fn compare(first: &Edition, second: &Edition, print: &Print<'_>) -> Comparison {
     let (before, after) = (latest(first), latest(second));
     let mut comparison = Comparison::default();
     for (number, old) in &before {
@@ -88,7 +88,7 @@ pub fn compare(first: &Edition, second: &Edition, figure: &dyn Fn(f64) -> String
                 replaces: old.revision,
                 reasons: reasons(second, number, old.revision),
                 changes: match products {
-                    (Some(old), Some(new)) => changes(old, new, figure),
+                    (Some(old), Some(new)) => changes(old, new, print),
                     _ => Vec::new(),
                 },
             });
@@ -153,7 +153,7 @@ fn verdict_change(number: &str, old: &Product, new: &Product) -> VerdictChange {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::save::edition::tests::product;
+    use crate::save::edition::tests::{PLAIN, product};
     use chrono::NaiveDate;
 
     fn revision(id: &str, revision: u32) -> IssuedRevision {
@@ -180,6 +180,7 @@ mod tests {
         Edition {
             products: keyed.collect(),
             issued: issued.to_vec(),
+            rule: None,
         }
     }
 
@@ -205,7 +206,7 @@ mod tests {
                 .chain([revision("B", 1), revision("C", 1), revision("D", 1)])
                 .collect::<Vec<_>>(),
         );
-        let told = compare(&first, &second, &|ppm| format!("{ppm:.1}"));
+        let told = compare(&first, &second, &PLAIN);
         let numbers = |sheets: &[Sheet]| -> Vec<String> {
             sheets
                 .iter()
@@ -235,9 +236,6 @@ mod tests {
     #[test]
     fn an_edition_holds_nothing_new_for_its_own_readers() {
         let one = edition(&[product("A", "within_limit", 18.0)], &[revision("A", 1)]);
-        assert_eq!(
-            compare(&one, &one, &|ppm| format!("{ppm}")),
-            Comparison::default()
-        );
+        assert_eq!(compare(&one, &one, &PLAIN), Comparison::default());
     }
 }

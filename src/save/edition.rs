@@ -19,6 +19,27 @@ pub struct Edition {
     pub products: BTreeMap<SheetKey, Product>,
     /// Every revision issued up to then, oldest first.
     pub issued: Vec<IssuedRevision>,
+    /// The regime's word and its limit, as published; none where nothing was.
+    pub rule: Option<PublishedRule>,
+}
+
+/// The rule of a `results.json`, as far as figures are printed by it.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+pub struct PublishedRule {
+    /// `us`, `codex` …
+    pub regime: String,
+    /// The limit in ppm.
+    pub limit_ppm: f64,
+    /// Whether exactly the limit is within it.
+    pub limit_passes: bool,
+}
+
+/// How amounts are printed.
+pub struct Print<'a> {
+    /// A figure in ppm as the sheet prints it, without its unit.
+    pub figure: &'a dyn Fn(f64) -> String,
+    /// `ppm` or `mg/kg`, as the regime writes it.
+    pub unit: &'a str,
 }
 
 /// A product and a round: one results sheet.
@@ -74,8 +95,6 @@ pub struct Package {
 pub struct Figures {
     /// `value`, `below`, `range`, `none`.
     pub kind: String,
-    /// The mean of a value.
-    pub ppm: Option<f64>,
     /// The lowest that the reports allow.
     pub lower_ppm: Option<f64>,
     /// The highest that they allow.
@@ -95,6 +114,7 @@ pub struct Extraction {
 
 #[derive(Deserialize)]
 struct Results {
+    rule: PublishedRule,
     products: Vec<Product>,
 }
 
@@ -107,10 +127,12 @@ pub fn read(bag: &Path) -> Result<Edition> {
     let results = files::read(&payload.join(RESULTS))
         .with_context(|| format!("{} is not an archive that `issue` wrote", bag.display()))?;
     let issued = files::read_if_there(&payload.join(issued::FILE_NAME))?;
+    let results: Results = serde_json::from_slice(&results)
+        .with_context(|| format!("cannot read the results in {}", bag.display()))?;
     Ok(Edition {
-        products: products(&results)
-            .with_context(|| format!("cannot read the results in {}", bag.display()))?,
+        products: keyed(results.products),
         issued: issued::rows(&issued.unwrap_or_default())?,
+        rule: Some(results.rule),
     })
 }
 
@@ -120,14 +142,18 @@ pub fn read(bag: &Path) -> Result<Edition> {
 /// Where it is not one.
 pub fn products(json: &[u8]) -> Result<BTreeMap<SheetKey, Product>> {
     let results: Results = serde_json::from_slice(json)?;
-    let keyed = results.products.into_iter().map(|product| {
+    Ok(keyed(results.products))
+}
+
+fn keyed(products: Vec<Product>) -> BTreeMap<SheetKey, Product> {
+    let keyed = products.into_iter().map(|product| {
         let key = SheetKey {
             product_id: product.product_id.clone(),
             round: product.round.clone(),
         };
         (key, product)
     });
-    Ok(keyed.collect())
+    keyed.collect()
 }
 
 /// One printed thing that is not what it was.
@@ -147,9 +173,8 @@ impl fmt::Display for Change {
     }
 }
 
-/// What a sheet's reader must know: verdict, each package's result and extractions, the label finding. `figure` prints
-/// an amount of ppm as the sheet does.
-pub fn changes(before: &Product, after: &Product, figure: &dyn Fn(f64) -> String) -> Vec<Change> {
+/// What a sheet's reader must know: verdict, each package's result and extractions, the label finding.
+pub fn changes(before: &Product, after: &Product, print: &Print<'_>) -> Vec<Change> {
     let mut changes = Vec::new();
     let mut note = |what: String, old: String, new: String| {
         if old != new {
@@ -177,7 +202,7 @@ pub fn changes(before: &Product, after: &Product, figure: &dyn Fn(f64) -> String
     for code in codes {
         let (old, new) = (old.get(code), new.get(code));
         let shown = |package: Option<&Package>| match package {
-            Some(package) => printed(&package.result, figure),
+            Some(package) => printed(&package.result, print),
             None => "not listed".to_owned(),
         };
         note(format!("package {code}, result"), shown(old), shown(new));
@@ -205,17 +230,16 @@ pub fn words(state: &str) -> String {
     }
 }
 
-fn printed(result: &Figures, figure: &dyn Fn(f64) -> String) -> String {
-    match (
-        result.kind.as_str(),
-        result.ppm,
-        result.lower_ppm,
-        result.upper_ppm,
-    ) {
-        ("value", Some(ppm), ..) => format!("{} ppm", figure(ppm)),
-        ("below", _, _, Some(upper)) => format!("<{upper} ppm"),
-        (_, _, Some(lower), Some(upper)) => format!("{} to {} ppm", figure(lower), figure(upper)),
-        (_, _, Some(lower), None) => format!(">{} ppm", figure(lower)),
+fn printed(result: &Figures, print: &Print<'_>) -> String {
+    let Print { figure, unit } = print;
+    match (result.kind.as_str(), result.lower_ppm, result.upper_ppm) {
+        ("value", Some(mean), _) => format!("{} {unit}", figure(mean)),
+        ("below", _, Some(upper)) => format!("<{upper} {unit}"),
+        ("range", Some(0.0), Some(upper)) => format!("up to {} {unit}", figure(upper)),
+        ("range", Some(lower), Some(upper)) => {
+            format!("{}–{} {unit}", figure(lower), figure(upper))
+        }
+        ("range", Some(lower), None) => format!(">{} {unit}", figure(lower)),
         _ => "none".to_owned(),
     }
 }
@@ -246,6 +270,12 @@ fn label(label: &Label) -> String {
 pub(crate) mod tests {
     use super::*;
 
+    /// One decimal, in ppm.
+    pub const PLAIN: Print<'static> = Print {
+        figure: &|ppm| format!("{ppm:.1}"),
+        unit: "ppm",
+    };
+
     /// A product with one package of this result.
     pub fn product(id: &str, verdict: &str, ppm: f64) -> Product {
         Product {
@@ -262,7 +292,6 @@ pub(crate) mod tests {
                 standing: "within".to_owned(),
                 result: Figures {
                     kind: "value".to_owned(),
-                    ppm: Some(ppm),
                     lower_ppm: Some(ppm),
                     upper_ppm: Some(ppm),
                 },
@@ -281,7 +310,7 @@ pub(crate) mod tests {
         let mut after = product("FH-01", "over_limit", 22.44);
         after.label.finding = "gluten_source".to_owned();
         after.label.terms = vec!["malt extract".to_owned()];
-        let told: Vec<String> = changes(&before, &after, &|ppm| format!("{ppm:.1}"))
+        let told: Vec<String> = changes(&before, &after, &PLAIN)
             .iter()
             .map(Change::to_string)
             .collect();
@@ -294,7 +323,7 @@ pub(crate) mod tests {
                 "label: none → gluten source (malt extract)",
             ]
         );
-        assert!(changes(&before, &before, &|ppm| format!("{ppm}")).is_empty());
+        assert!(changes(&before, &before, &PLAIN).is_empty());
     }
 
     #[test]
@@ -302,23 +331,21 @@ pub(crate) mod tests {
         let mut before = product("FH-01", "no_verdict", 3.0);
         let after = before.clone();
         before.packages.clear();
-        let told = changes(&before, &after, &|ppm| format!("{ppm:.1}"));
+        let told = changes(&before, &after, &PLAIN);
         assert_eq!(told[0].old, "not listed");
         assert_eq!(told[0].new, "3.0 ppm");
     }
 
     #[test]
     fn results_are_read_as_they_are_written() {
-        let json = r#"{"schema": "galleyproof.results/1", "products": [{"product_id": "A", "round": "2", "name": "n",
+        let json = r#"{"schema": "galleyproof.results/1",
+            "rule": {"regime": "us", "limit_ppm": 20, "limit_passes": false, "decision": "simple"}, "products": [{"product_id": "A", "round": "2", "name": "n",
             "verdict": "within_limit", "grade": "quantified", "reasons": [], "label": {"finding": "none", "terms": []},
             "notify_maker": false, "packages": [{"package_code": "p", "state": "agree", "standing": "within",
             "straddles_limit": false, "gap_ppm": 0.5, "allowed_ppm": 2, "result": {"kind": "below", "ppm": null,
             "lower_ppm": 0, "upper_ppm": 5}, "extractions": []}]}], "counts": {}, "problems": []}"#;
         let products = products(json.as_bytes()).expect("reads");
         let product = products.values().next().expect("has one");
-        assert_eq!(
-            printed(&product.packages[0].result, &|ppm| format!("{ppm}")),
-            "<5 ppm"
-        );
+        assert_eq!(printed(&product.packages[0].result, &PLAIN), "<5 ppm");
     }
 }

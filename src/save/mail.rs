@@ -77,8 +77,8 @@ pub fn draft(letter: &Letter<'_>) -> Vec<u8> {
     let alternative = MimePart::new(
         ContentType::new("multipart/alternative").attribute("boundary", boundary("text")),
         vec![
-            MimePart::new("text/plain", letter.text.as_str()),
-            MimePart::new("text/html", letter.html.as_str()),
+            MimePart::new("text/plain", whole_lines(&letter.text)),
+            MimePart::new("text/html", whole_lines(&letter.html)),
         ],
     );
     let mut parts = vec![alternative];
@@ -163,6 +163,15 @@ pub fn one_line(text: &str) -> String {
         .collect();
     let words: Vec<&str> = visible.split(' ').filter(|word| !word.is_empty()).collect();
     words.join(" ").replace("=?", "= ?")
+}
+
+/// Text whose lines end in one way only, without control characters: RFC 5322 knows no bare CR and no NUL.
+fn whole_lines(text: &str) -> String {
+    let lines = text.replace("\r\n", "\n").replace('\r', "\n");
+    lines
+        .chars()
+        .filter(|c| !c.is_control() || matches!(c, '\n' | '\t'))
+        .collect()
 }
 
 /// A name beside an address, cut so that it is one encoded word: mail programs join the words of a long name in
