@@ -3,6 +3,12 @@
 //! Only this file joins the stages: gather, judge, render, save. Everything that is decided is a pure function of the
 //! programme folder; the date is handed in.
 
+/// Publishing: numbers, revisions, the archive.
+pub mod issue;
+
+/// Archives against their manifests and against each other.
+pub mod archive;
+
 use crate::config::Config;
 use crate::gather;
 use crate::judge;
@@ -11,6 +17,7 @@ use crate::model::document::Document;
 use crate::model::problem::Problems;
 pub use crate::render::facts::edition::Purpose;
 use crate::render::{self, Engine, Failure, Job};
+pub use crate::save::lock::{self, Lock};
 use crate::save::out::{Outcome, Staging};
 use crate::save::{report, results, tables};
 use anyhow::{Result, bail};
@@ -104,8 +111,35 @@ pub fn make(
     out: &Path,
     listener: Listener<'_>,
 ) -> Result<Made> {
+    prepare(decided, config, wanted, out, listener)?.finish()
+}
+
+/// Everything that is made, waiting beside its place.
+struct Prepared {
+    staging: Staging,
+    failures: Vec<Failure>,
+    is_partial: bool,
+}
+
+impl Prepared {
+    /// Moves everything into the outputs folder together.
+    fn finish(self) -> Result<Made> {
+        Ok(Made {
+            outcome: self.staging.finish(self.is_partial)?,
+            failures: self.failures,
+        })
+    }
+}
+
+/// Makes every document beside its place; nothing can be seen of it yet.
+fn prepare(
+    decided: &Decided,
+    config: &Config,
+    wanted: &Wanted<'_>,
+    out: &Path,
+    listener: Listener<'_>,
+) -> Result<Prepared> {
     let products = chosen(decided, wanted.only)?;
-    let is_partial = !wanted.only.is_empty();
     let engine = Engine::new(config)?;
     let staging = Staging::open(out)?;
     let tasks = tasks(&products);
@@ -113,9 +147,10 @@ pub fn make(
     for document in texts(decided, config) {
         staging.put(&document.path, &document.bytes, None)?;
     }
-    Ok(Made {
-        outcome: staging.finish(is_partial)?,
+    Ok(Prepared {
+        staging,
         failures,
+        is_partial: !wanted.only.is_empty(),
     })
 }
 

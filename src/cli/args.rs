@@ -77,6 +77,88 @@ pub enum Command {
         #[arg(long, value_enum, default_value_t)]
         format: Format,
     },
+    /// Run, and again whenever something lands or changes, until Ctrl-C.
+    #[command(after_help = "Example:\n  galleyproof watch my-programme")]
+    Watch {
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        date: Date,
+    },
+    /// Give each changed sheet its number, revision and date, and archive what it rests on.
+    #[command(
+        after_help = "Examples:\n  galleyproof issue my-programme --date 2031-05-06\n  galleyproof issue my-programme --only FH-031 --reason \"The lab corrected its report\""
+    )]
+    Issue {
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        what: IssueArguments,
+    },
+    /// Check that an archive is what it was: name what has changed, is missing or was added.
+    #[command(after_help = "Example:\n  galleyproof verify my-programme/archive/2031-05-06")]
+    Verify {
+        /// A dated folder of archive/.
+        bag: PathBuf,
+        /// How the result is printed.
+        #[arg(long, value_enum, default_value_t)]
+        format: Format,
+    },
+    /// Tell what a reader of one archive must know of a later one.
+    #[command(
+        after_help = "Example:\n  galleyproof compare my-programme/archive/2031-05-06 my-programme/archive/2031-08-05"
+    )]
+    Compare {
+        /// The archive that the reader knows.
+        first: PathBuf,
+        /// The later one.
+        second: PathBuf,
+        /// How the result is printed.
+        #[arg(long, value_enum, default_value_t)]
+        format: Format,
+    },
+    /// List what needs a person now, in the order in which it should be done.
+    #[command(after_help = "Example:\n  galleyproof status my-programme --date 2031-05-06")]
+    Status {
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        what: StatusArguments,
+    },
+}
+
+/// What to issue.
+#[derive(Args, Debug)]
+pub struct IssueArguments {
+    /// Issue the sheets of this product only; may be given several times.
+    #[arg(long, value_name = "ID")]
+    pub only: Vec<String>,
+    /// Day of issue [default: SOURCE_DATE_EPOCH, else today].
+    #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
+    pub date: Option<NaiveDate>,
+    /// Why sheets that were issued before are issued again; printed on each of them.
+    #[arg(long, value_name = "TEXT")]
+    pub reason: Option<String>,
+    /// How the result is printed.
+    #[arg(long, value_enum, default_value_t)]
+    pub format: Format,
+}
+
+/// How long is too long.
+#[derive(Args, Debug)]
+pub struct StatusArguments {
+    /// The day to look from [default: SOURCE_DATE_EPOCH, else today].
+    #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
+    pub date: Option<NaiveDate>,
+    /// Days after which a package that was sent and not reported is listed.
+    #[arg(long, value_name = "DAYS", default_value_t = 21)]
+    pub report_days: u32,
+    /// Days after which a product that was tested is due again.
+    #[arg(long, value_name = "DAYS", default_value_t = 365)]
+    pub retest_days: u32,
+    /// How the result is printed.
+    #[arg(long, value_enum, default_value_t)]
+    pub format: Format,
 }
 
 /// Which programme folder.
@@ -118,6 +200,17 @@ impl Date {
                 bail!("SOURCE_DATE_EPOCH is {epoch:?}: a number of seconds since 1970 is needed")
             }
         }
+    }
+}
+
+impl Date {
+    /// The same, and where nothing is given today (UTC) by the machine's clock.
+    ///
+    /// # Errors
+    /// As [`Date::given`].
+    pub fn or_today(&self) -> Result<NaiveDate> {
+        let now = || DateTime::<chrono::Utc>::from(std::time::SystemTime::now()).date_naive();
+        Ok(self.given()?.unwrap_or_else(now))
     }
 }
 

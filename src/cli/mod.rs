@@ -2,20 +2,28 @@
 
 mod args;
 mod check;
+mod compare;
 mod demo;
 mod init;
+mod issue;
 mod overview;
 mod print;
 mod run;
+mod status;
 mod understanding;
+mod verify;
+mod watch;
 
 use crate::model::decided::Decided;
 use crate::model::problem::Severity;
+use crate::pipeline::{Lock, lock};
 use anyhow::Result;
 use args::{Arguments, Command};
 use clap::Parser;
 use std::ffi::OsString;
+use std::path::Path;
 use std::process::ExitCode;
+use std::time::Duration;
 
 /// How a command ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -84,5 +92,25 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
                 quiet,
             },
         ),
+        Command::Watch { folder, date } => watch::watch(&folder.dir, date.given()?),
+        Command::Issue { folder, what } => issue::issue(&folder.dir, &what, quiet),
+        Command::Verify { bag, format } => verify::verify(&bag, format),
+        Command::Compare {
+            first,
+            second,
+            format,
+        } => compare::compare(&first, &second, format),
+        Command::Status { folder, what } => status::status(&folder.dir, &what, quiet),
     }
+}
+
+/// Takes the lock of an outputs folder, waiting a while for another run to end.
+///
+/// # Errors
+/// Where another run holds it for longer.
+fn lock(out: &Path, task: &str) -> Result<Lock> {
+    const PATIENCE: Duration = Duration::from_secs(60);
+    lock::take(out, task, PATIENCE, &mut |holder| {
+        print::say(&format!("Waiting for another run to end: {holder}."));
+    })
 }

@@ -2,7 +2,7 @@
 
 use crate::cli::args::Format;
 use crate::cli::print::{self, Meter};
-use crate::cli::{Ending, overview};
+use crate::cli::{self, Ending, issue, overview};
 use crate::config::Config;
 use crate::model::problem::Severity;
 use crate::pipeline::{self, Made, Purpose};
@@ -30,13 +30,17 @@ pub struct Wanted {
 /// Makes every document below the outputs folder.
 pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
     let config = Config::read(dir)?;
-    let meter = Meter::new(wanted.quiet);
-    let listener = |progress| meter.note(progress);
-    let decided = pipeline::decide(&config, wanted.date, &listener)?;
     let out = wanted
         .out
         .clone()
         .unwrap_or_else(|| config.root.join("out"));
+    let _lock = cli::lock(&out, "run")?;
+    if wanted.out.is_none() {
+        issue::put_back(&config)?;
+    }
+    let meter = Meter::new(wanted.quiet);
+    let listener = |progress| meter.note(progress);
+    let decided = pipeline::decide(&config, wanted.date, &listener)?;
     let purpose = Purpose::Proof {
         made_on: wanted.date,
     };
@@ -74,7 +78,7 @@ pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
 fn closing(made: &Made, out: &Path, errors: usize) -> String {
     let mut text = format!(
         "\n{} ",
-        match made.outcome.written {
+        match made.outcome.written.len() {
             1 => "1 file written".to_owned(),
             n => format!("{n} files written"),
         }

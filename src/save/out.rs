@@ -34,8 +34,8 @@ pub struct Written {
 /// What moving in came to.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Outcome {
-    /// Files that are new or differ from what was there.
-    pub written: usize,
+    /// Files that are new or differ from what was there, in order.
+    pub written: Vec<String>,
     /// Files that were there already, byte for byte.
     pub unchanged: usize,
     /// Files of an earlier run that nothing makes any more.
@@ -136,6 +136,13 @@ impl Staging {
         staged.map_or_else(|| files::read(&self.folder.join(path)), Ok)
     }
 
+    /// Every file that this run has staged or found in place already, in order.
+    pub fn paths(&self) -> Vec<String> {
+        let made = self.made.lock();
+        let made = made.expect("no thread panics with the list in hand");
+        made.keys().cloned().collect()
+    }
+
     fn note(&self, path: &str, made: Made) {
         self.made
             .lock()
@@ -204,7 +211,7 @@ fn place(
         outcome.set_aside.push((path.to_owned(), kept));
     }
     files::rename(&folder.join(STAGE).join(path), &target)?;
-    outcome.written += 1;
+    outcome.written.push(path.to_owned());
     Ok(())
 }
 

@@ -4,14 +4,91 @@ mod bell;
 mod folder;
 mod settling;
 
+use crate::cli::print;
+use crate::cli::{Ending, issue, lock};
+use crate::config::Config;
+use crate::model::problem::Severity;
+use crate::pipeline::{self, Purpose, Wanted};
+use anyhow::Result;
 use bell::Bell;
+use chrono::NaiveDate;
 use settling::{Change, Look, Settling};
 use std::path::Path;
 use std::time::{Duration, Instant};
 
+/// Runs once, then once a change, until it is interrupted.
+pub fn watch(dir: &Path, date: Option<NaiveDate>) -> Result<Ending> {
+    // The settings must be sound to begin with; later mistakes are said and waited out.
+    Config::read(dir)?;
+    let root = dir.canonicalize().unwrap_or_else(|_| dir.to_owned());
+    print::say(&format!("Watching {}. Ctrl-C ends it.", dir.display()));
+    let mut say = |line: &str| {
+        // A standard output that is closed is nobody's to tell; the outputs are written all the same.
+        let _ = print::result(&format!("{line}\n"));
+    };
+    let mut run = |_: &[Change]| match one_run(dir, date) {
+        Ok(line) => RunEnding::Ran(line),
+        Err(error) => RunEnding::Failed(format!("Not run: {error:#}")),
+    };
+    let goes_on = || true;
+    keep_watch(
+        &root,
+        &mut Duties {
+            run: &mut run,
+            say: &mut say,
+            goes_on: &goes_on,
+        },
+    );
+    Ok(Ending::Well)
+}
+
+/// One run, and what came of it in a line.
+fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
+    let config = Config::read(dir)?;
+    let out = config.root.join("out");
+    let _lock = lock(&out, "watch")?;
+    issue::put_back(&config)?;
+    let decided = pipeline::decide(&config, date, &|_| {})?;
+    let wanted = Wanted {
+        purpose: Purpose::Proof { made_on: date },
+        only: &[],
+        force: false,
+    };
+    let made = pipeline::make(&decided, &config, &wanted, &out, &|_| {})?;
+    let errors = decided.problems.count(Severity::Error) + made.failures.len();
+    let mut line = match made.outcome.written.len() {
+        0 => "nothing to write".to_owned(),
+        _ => format!("wrote {}", few(&made.outcome.written)),
+    };
+    if !made.outcome.cleared.is_empty() {
+        line += &format!("; cleared away {}", few(&made.outcome.cleared));
+    }
+    for (path, kept) in &made.outcome.set_aside {
+        line += &format!("; {path} had been changed by someone and was kept as “{kept}”");
+    }
+    for failure in &made.failures {
+        print::say(&failure.to_string());
+    }
+    match errors {
+        0 => {}
+        1 => line += "; 1 error needs a person to look: see out/inbox-report.txt",
+        n => line += &format!("; {n} errors need a person to look: see out/inbox-report.txt"),
+    }
+    Ok(line)
+}
+
+/// A few names, the rest as a number.
+fn few(names: &[String]) -> String {
+    const NAMED: usize = 3;
+    match names.len().checked_sub(NAMED) {
+        None | Some(0) => names.join(", "),
+        Some(more) => format!("{} and {more} more", names[..NAMED].join(", ")),
+    }
+}
+
 /// How one run of a watch went.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum RunEnding {
+enum RunEnding {
     /// It ran; this line says what came of it.
     Ran(String),
     /// It could not run, for this reason; it is tried again after a while, or when something changes.
@@ -37,7 +114,7 @@ struct Duties<'a> {
 /// Runs once, then once a change.
 ///
 /// Ctrl-C ends it at any moment without harm: every write is whole or not at all, and the lock is the system's.
-fn watch(root: &Path, duties: &mut Duties<'_>) {
+fn keep_watch(root: &Path, duties: &mut Duties<'_>) {
     let mut bell = Bell::new(root);
     let mut settling = Settling::default();
     let mut state = State {
@@ -128,16 +205,12 @@ impl State {
     }
 }
 
-/// What brought a run about: a few names, the rest as a number.
+/// What brought a run about.
 fn why(changes: &[Change]) -> String {
-    const NAMED: usize = 3;
-    let mut named: Vec<String> = changes.iter().take(NAMED).map(Change::to_string).collect();
-    if changes.len() > NAMED {
-        named.push(format!("and {} more", changes.len() - NAMED));
-    }
-    match named.is_empty() {
+    let changes: Vec<String> = changes.iter().map(Change::to_string).collect();
+    match changes.is_empty() {
         true => String::new(),
-        false => format!("{}: ", named.join(", ")),
+        false => format!("{}: ", few(&changes)),
     }
 }
 

@@ -58,7 +58,7 @@ impl Watched {
                 ending()
             };
             let mut say = |line: &str| self.lines.borrow_mut().push(line.to_owned());
-            watch(
+            keep_watch(
                 &root,
                 &mut Duties {
                     run: &mut run,
@@ -141,6 +141,6 @@ fn many_changes_are_named_in_part() {
     let changes: Vec<Change> = (1..=5).map(change).collect();
     assert_eq!(
         why(&changes),
-        "inbox/1.csv (gone), inbox/2.csv (gone), inbox/3.csv (gone), and 2 more: "
+        "inbox/1.csv (gone), inbox/2.csv (gone), inbox/3.csv (gone) and 2 more: "
     );
 }

@@ -6,10 +6,9 @@ use crate::model::pair::PairState;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problem, Severity};
 use chrono::{Days, NaiveDate};
-use serde::Serialize;
 
 /// One thing to do.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Task {
     /// What kind of thing.
     pub kind: Kind,
@@ -24,8 +23,7 @@ pub struct Task {
 }
 
 /// Kinds of things to do, in their order.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Kind {
     /// Two reports of one extraction differ.
     Conflict,
@@ -57,6 +55,20 @@ impl Kind {
         (Kind::IssueSheet, "Sheets to issue"),
         (Kind::TestAgain, "Products due again"),
     ];
+
+    /// The word in the data.
+    pub fn word(self) -> &'static str {
+        match self {
+            Kind::Conflict => "conflict",
+            Kind::Error => "error",
+            Kind::RepeatPair => "repeat_pair",
+            Kind::SendNotice => "send_notice",
+            Kind::ReplyOverdue => "reply_overdue",
+            Kind::NotReported => "not_reported",
+            Kind::IssueSheet => "issue_sheet",
+            Kind::TestAgain => "test_again",
+        }
+    }
 }
 
 /// A sheet that differs from its last issued revision.

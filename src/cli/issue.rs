@@ -1,0 +1,104 @@
+//! `issue`: give each changed sheet its number, revision and date, and archive what it rests on.
+
+use crate::cli::args::{Date, Format, IssueArguments};
+use crate::cli::print::{self, Meter};
+use crate::cli::{self, Ending};
+use crate::config::Config;
+use crate::pipeline;
+use crate::pipeline::issue::{self, Issued, Order};
+use anyhow::Result;
+use serde_json::json;
+use std::fmt::Write;
+use std::path::Path;
+
+/// Issues every sheet that differs from its last revision.
+pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
+    let config = Config::read(dir)?;
+    let date = Date { date: what.date };
+    let (made_on, on) = (date.given()?, date.or_today()?);
+    let _lock = cli::lock(&config.root.join("out"), "issue")?;
+    put_back(&config)?;
+    let meter = Meter::new(quiet);
+    let listener = |progress| meter.note(progress);
+    let decided = pipeline::decide(&config, Some(on), &listener)?;
+    let ending = Ending::of(&decided);
+    let order = Order {
+        only: &what.only,
+        on,
+        made_on,
+        reason: what.reason.clone(),
+    };
+    let issued = issue::issue(decided, &config, &order, &listener)?;
+    drop(meter);
+    match what.format {
+        Format::Json => print::result(&as_json(issued.as_ref()))?,
+        Format::Text if quiet => {}
+        Format::Text => print::result(&as_text(issued.as_ref()))?,
+    }
+    Ok(ending)
+}
+
+/// Finishes an issue that was cut off, and says so.
+pub fn put_back(config: &Config) -> Result<()> {
+    let rows = issue::heal(config)?;
+    if !rows.is_empty() {
+        let sheets: Vec<String> = rows
+            .iter()
+            .map(|row| format!("{} revision {}", row.sheet_number, row.revision))
+            .collect();
+        print::say(&format!(
+            "An issue was cut off after its archive was written; registers/issued.csv now has what it lacked: {}.",
+            sheets.join(", ")
+        ));
+    }
+    Ok(())
+}
+
+fn as_text(issued: Option<&Issued>) -> String {
+    let Some(issued) = issued else {
+        return "Nothing to issue: every sheet is as it was last issued.\n".to_owned();
+    };
+    let mut text = String::new();
+    for row in &issued.revisions {
+        write!(text, "  {} revision {}", row.sheet_number, row.revision)
+            .expect("a string takes all");
+        if let Some(changed) = &row.changed {
+            write!(text, "   {changed}").expect("a string takes all");
+        }
+        text.push('\n');
+    }
+    let count = match issued.revisions.len() {
+        1 => "1 sheet".to_owned(),
+        n => format!("{n} sheets"),
+    };
+    writeln!(
+        text,
+        "{count} issued and archived in {}.",
+        issued.bag.display()
+    )
+    .expect("a string takes all");
+    text
+}
+
+fn as_json(issued: Option<&Issued>) -> String {
+    let revisions = issued
+        .map(|issued| issued.revisions.as_slice())
+        .unwrap_or_default();
+    let sheets: Vec<_> = revisions
+        .iter()
+        .map(|row| {
+            json!({
+                "sheet_number": row.sheet_number,
+                "product_id": row.product_id,
+                "round": row.round,
+                "revision": row.revision,
+                "issued_on": row.issued_on.to_string(),
+                "content_sha256": row.content_sha256,
+                "reason": row.reason,
+                "changed": row.changed,
+            })
+        })
+        .collect();
+    let bag = issued.map(|issued| issued.bag.display().to_string());
+    format!("{:#}\n", json!({ "bag": bag, "issued": sheets }))
+}

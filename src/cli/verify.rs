@@ -1,0 +1,65 @@
+//! `verify`: check that an archive is what it was.
+
+use crate::cli::Ending;
+use crate::cli::args::Format;
+use crate::cli::print;
+use crate::pipeline::archive::{self, FaultKind, Verification};
+use anyhow::Result;
+use serde_json::json;
+use std::fmt::Write;
+use std::path::Path;
+
+/// Checks every file of a bag against its manifests.
+pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
+    let found = archive::verify(bag)?;
+    print::result(&match format {
+        Format::Text => as_text(bag, &found),
+        Format::Json => as_json(bag, &found),
+    })?;
+    Ok(match found.faults.is_empty() {
+        true => Ending::Well,
+        false => Ending::LookAtErrors,
+    })
+}
+
+fn as_text(bag: &Path, found: &Verification) -> String {
+    let bag = bag.display();
+    if found.faults.is_empty() {
+        return format!("{bag} is as it was made: {} files.\n", found.sound);
+    }
+    let mut text = String::new();
+    for fault in &found.faults {
+        write!(text, "  {:<9} {}", fault.kind.word(), fault.path).expect("a string takes all");
+        if let FaultKind::Unusable(why) = &fault.kind {
+            write!(text, ": {why}").expect("a string takes all");
+        }
+        text.push('\n');
+    }
+    writeln!(
+        text,
+        "{bag} is not as it was made: {} of its files are.",
+        found.sound
+    )
+    .expect("a string takes all");
+    text
+}
+
+fn as_json(bag: &Path, found: &Verification) -> String {
+    let faults: Vec<_> = found
+        .faults
+        .iter()
+        .map(|fault| {
+            let why = match &fault.kind {
+                FaultKind::Unusable(why) => Some(why),
+                _ => None,
+            };
+            json!({ "kind": fault.kind.word(), "path": fault.path, "why": why })
+        })
+        .collect();
+    let whole = faults.is_empty();
+    let bag = bag.display().to_string();
+    format!(
+        "{:#}\n",
+        json!({ "bag": bag, "whole": whole, "sound": found.sound, "faults": faults })
+    )
+}

@@ -1,0 +1,102 @@
+//! What the archive says: a bag against its manifests, two bags against each other, a sheet against its last revision.
+
+use crate::config::Config;
+use crate::files;
+use crate::model::ppm::Ppm;
+use crate::model::rule::{Limit, Regime};
+use crate::pipeline::issue::Pending;
+use crate::render::numbers;
+pub use crate::save::compare::{Amended, Comparison, Sheet, VerdictChange};
+use crate::save::edition::{self, Change, Print, Product, SheetKey};
+pub use crate::save::verify::{Fault, FaultKind, Verification, verify};
+use crate::save::{bag, compare as comparing, issued};
+use anyhow::Result;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// What a reader of the first bag must know of the second.
+///
+/// # Errors
+/// Where one of them is no bag that `issue` wrote.
+pub fn compare(first: &Path, second: &Path) -> Result<Comparison> {
+    let (first, second) = (edition::read(first)?, edition::read(second)?);
+    let rule = second
+        .rule
+        .as_ref()
+        .expect("a bag that was read has a rule");
+    let limit = Limit {
+        ppm: Ppm(rule.limit_ppm),
+        passes: rule.limit_passes,
+    };
+    let regime = Regime::ALL.iter().find(|(_, word)| *word == rule.regime);
+    let regime = regime.map_or(Regime::Custom, |(regime, _)| *regime);
+    let figure = |x| numbers::figure(Ppm(x), limit);
+    let print = Print {
+        figure: &figure,
+        unit: numbers::unit(regime),
+    };
+    Ok(comparing::compare(&first, &second, &print))
+}
+
+/// What amended sheets said in the revision that they replace.
+pub struct Published(BTreeMap<SheetKey, Product>);
+
+impl Published {
+    /// Looks for the last revision of each sheet in the bag that first held it: a later bag may have been made while the
+    /// sheet was a proof again.
+    ///
+    /// # Errors
+    /// Where the archive cannot be listed. A bag that cannot be read is left to `verify` to name.
+    pub fn read(archive: &Path, pending: &[Pending<'_>]) -> Result<Published> {
+        let amended = pending.iter().filter(|one| one.revision > 1);
+        let mut sought: BTreeMap<(String, u32), SheetKey> = amended
+            .map(|one| {
+                let verdict = &one.judged.verdict;
+                let key = SheetKey {
+                    product_id: verdict.product.product_id.clone(),
+                    round: verdict.round.clone(),
+                };
+                ((one.sheet_number.clone(), one.revision - 1), key)
+            })
+            .collect();
+        let mut published = BTreeMap::new();
+        for bag in bag::list(archive)? {
+            if sought.is_empty() {
+                break;
+            }
+            let register = bag.join("data").join(issued::FILE_NAME);
+            let rows = issued::rows(&files::read_if_there(&register)?.unwrap_or_default())?;
+            let here = rows
+                .iter()
+                .filter_map(|row| sought.remove(&(row.sheet_number.clone(), row.revision)));
+            let here: Vec<SheetKey> = here.collect();
+            if let (false, Ok(mut edition)) = (here.is_empty(), edition::read(&bag)) {
+                let products = here
+                    .into_iter()
+                    .filter_map(|key| edition.products.remove_entry(&key));
+                published.extend(products);
+            }
+        }
+        Ok(Published(published))
+    }
+
+    /// What changed of a sheet, in words; none where what it said is not known.
+    pub fn changed(
+        &self,
+        key: &SheetKey,
+        now: Option<&Product>,
+        config: &Config,
+    ) -> Option<String> {
+        let figure = |x| numbers::figure(Ppm(x), config.rule.limit);
+        let print = Print {
+            figure: &figure,
+            unit: numbers::unit(config.rule.regime),
+        };
+        let changes = edition::changes(self.0.get(key)?, now?, &print);
+        if changes.is_empty() {
+            return Some("No figure and no verdict changed".to_owned());
+        }
+        let told: Vec<String> = changes.iter().map(Change::to_string).collect();
+        Some(told.join("; "))
+    }
+}
