@@ -125,6 +125,38 @@ pub enum Command {
         #[command(flatten)]
         what: StatusArguments,
     },
+    /// Show the reasoning for a product, step by step, as one would check it by hand.
+    #[command(after_help = "Example:\n  galleyproof explain FH-031 my-programme")]
+    Explain {
+        /// The product's id.
+        product: String,
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        date: Date,
+    },
+    /// Print the facts that a product's sheet is made of, as its template gets them.
+    #[command(after_help = "Example:\n  galleyproof facts FH-031 my-programme > facts.json")]
+    Facts {
+        /// The product's id.
+        product: String,
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        date: Date,
+    },
+    /// Make the form that goes to the lab with the packages: a PDF and a table.
+    #[command(
+        after_help = "Examples:\n  galleyproof request\n  galleyproof request 2 my-programme"
+    )]
+    Request {
+        /// The round of testing; without one, every package that has not been sent yet.
+        round: Option<String>,
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        date: Date,
+    },
 }
 
 /// What to issue.

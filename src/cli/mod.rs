@@ -9,6 +9,7 @@ mod issue;
 mod overview;
 mod print;
 mod run;
+mod single;
 mod status;
 mod understanding;
 mod verify;
@@ -101,6 +102,21 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             format,
         } => compare::compare(&first, &second, format),
         Command::Status { folder, what } => status::status(&folder.dir, &what, quiet),
+        Command::Explain {
+            product,
+            folder,
+            date,
+        } => single::explain(&folder.dir, &product, &date, quiet),
+        Command::Facts {
+            product,
+            folder,
+            date,
+        } => single::facts(&folder.dir, &product, &date, quiet),
+        Command::Request {
+            round,
+            folder,
+            date,
+        } => single::request(&folder.dir, round.as_deref(), &date, quiet),
     }
 }
 

@@ -11,7 +11,8 @@ use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::registers::IssuedRevision;
 use crate::pipeline::archive::Published;
-use crate::pipeline::{Listener, Prepared, Purpose, Wanted, prepare};
+use crate::pipeline::making::{self, Prepared, Wanted, prepare};
+use crate::pipeline::{Listener, Purpose};
 use crate::render::facts::sheet;
 use crate::render::numbers;
 use crate::save::bag::{self, Bag, InfoLine};
@@ -174,7 +175,7 @@ impl Register {
 
 /// The rows for the register: what is pending and was asked for.
 fn revisions(decided: &Decided, config: &Config, order: &Order<'_>) -> Result<Vec<IssuedRevision>> {
-    crate::pipeline::chosen(decided, order.only)?;
+    making::chosen(decided, order.only)?;
     let mut pending = pending(decided, config);
     pending.retain(|one| {
         let id = &one.judged.verdict.product.product_id;

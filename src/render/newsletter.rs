@@ -15,6 +15,16 @@ use std::collections::BTreeMap;
 /// Pixels of a picture in a point of the page: 1,233 across, sharp on any screen.
 const PIXELS_A_POINT: f64 = 2.5;
 
+/// The paths of all files of the newsletter apart from its PDF.
+pub fn paths(facts: &DigestFacts) -> Vec<String> {
+    let charts = facts
+        .charts
+        .iter()
+        .flat_map(|chart| ["png", "svg"].map(|ending| format!("{}.{ending}", chart.name)));
+    let names = charts.chain(["digest.html".to_owned(), "digest.txt".to_owned()]);
+    names.map(|name| path(&name)).collect()
+}
+
 /// All files of the newsletter apart from its PDF.
 ///
 /// # Errors

@@ -50,32 +50,39 @@ fn extractions(registers: &Registers) -> Vec<Extraction> {
         path: "inbox/march.csv".into(),
         sha256: "0".repeat(64),
     });
-    let (lab, assay): (Arc<str>, Arc<str>) = ("Fenwick Hollow Laboratory".into(), "sandwich R5 ELISA".into());
-    let rows = registers.packages.iter().zip(0_u32..).flat_map(|(package, at)| {
-        let (file, lab, assay) = (file.clone(), lab.clone(), assay.clone());
-        (1..=2).map(move |number| Extraction {
-            package_code: package.package_code.clone(),
-            number,
-            numbered_by_lab: true,
-            outcome: Outcome::Reading(reading(at, number)),
-            reported: "as read".into(),
-            from_gliadin: false,
-            lloq: Ppm(5.0),
-            assay_kind: AssayKind::Sandwich,
-            assay: assay.clone(),
-            lab: lab.clone(),
-            report: None,
-            tested_on: NaiveDate::from_ymd_opt(2031, 1 + at % 12, 1 + at % 28),
-            dilution: None,
-            remark: None,
-            source: Source {
-                file: file.clone(),
-                sheet: None,
-                row: 2 * at + number,
-                column: 3,
-            },
-        })
-    });
+    let (lab, assay): (Arc<str>, Arc<str>) = (
+        "Fenwick Hollow Laboratory".into(),
+        "sandwich R5 ELISA".into(),
+    );
+    let rows = registers
+        .packages
+        .iter()
+        .zip(0_u32..)
+        .flat_map(|(package, at)| {
+            let (file, lab, assay) = (file.clone(), lab.clone(), assay.clone());
+            (1..=2).map(move |number| Extraction {
+                package_code: package.package_code.clone(),
+                number,
+                numbered_by_lab: true,
+                outcome: Outcome::Reading(reading(at, number)),
+                reported: "as read".into(),
+                from_gliadin: false,
+                lloq: Ppm(5.0),
+                assay_kind: AssayKind::Sandwich,
+                assay: assay.clone(),
+                lab: lab.clone(),
+                report: None,
+                tested_on: NaiveDate::from_ymd_opt(2031, 1 + at % 12, 1 + at % 28),
+                dilution: None,
+                remark: None,
+                source: Source {
+                    file: file.clone(),
+                    sheet: None,
+                    row: 2 * at + number,
+                    column: 3,
+                },
+            })
+        });
     rows.collect()
 }
 

@@ -1,0 +1,320 @@
+//! Documents are made beside their place, then moved in together: the second half of a run.
+//!
+//! What is in place already and was made from the same things is not made again.
+
+use crate::config::Config;
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::document::Document;
+use crate::pipeline::{Listener, Progress, Purpose};
+use crate::render::facts::digest::DigestFacts;
+use crate::render::facts::query::QueryRow;
+use crate::render::{self, Engine, Failure, Job, facts, newsletter};
+use crate::save::drafts::{self, Question, Wording};
+use crate::save::mail::Enclosed;
+use crate::save::out::{Outcome, Staging};
+use crate::save::{report, results, tables};
+use anyhow::{Result, bail};
+use chrono::NaiveDate;
+use std::collections::BTreeSet;
+use std::path::Path;
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+/// What is to be made.
+#[derive(Clone, Debug)]
+pub struct Wanted<'a> {
+    /// Why: to look at, or to publish.
+    pub purpose: Purpose,
+    /// The sheets and letters of these products only; none means everything.
+    pub only: &'a [String],
+    /// Make anew even what has not changed.
+    pub force: bool,
+}
+
+/// What was made.
+#[derive(Clone, Debug)]
+pub struct Made {
+    /// What became of the files.
+    pub outcome: Outcome,
+    /// Documents that could not be made, since a template has a mistake.
+    pub failures: Vec<Failure>,
+}
+
+/// Everything that is made, waiting beside its place.
+pub struct Prepared {
+    /// Where it waits.
+    pub staging: Staging,
+    /// What could not be made.
+    pub failures: Vec<Failure>,
+    is_partial: bool,
+}
+
+impl Prepared {
+    /// Moves everything into the outputs folder together.
+    ///
+    /// # Errors
+    /// Where a file cannot be moved.
+    pub fn finish(self) -> Result<Made> {
+        // A document that could not be made is no reason to clear away the one of an earlier run.
+        let is_partial = self.is_partial || !self.failures.is_empty();
+        Ok(Made {
+            outcome: self.staging.finish(is_partial)?,
+            failures: self.failures,
+        })
+    }
+}
+
+/// Makes every document beside its place; nothing can be seen of it yet.
+///
+/// # Errors
+/// Where a product that was asked for is not there, or a file cannot be read or written.
+pub fn prepare(
+    decided: &Decided,
+    config: &Config,
+    wanted: &Wanted<'_>,
+    out: &Path,
+    listener: Listener<'_>,
+) -> Result<Prepared> {
+    let products = chosen(decided, wanted.only)?;
+    let is_partial = !wanted.only.is_empty();
+    let run = Run {
+        config,
+        wanted,
+        engine: Engine::new(config)?,
+        staging: Staging::open(out)?,
+    };
+    let digest = facts::digest::digest(decided, config, run.made_on())?;
+    let mut tasks = products_tasks(&products);
+    if !is_partial {
+        let whole = whole_tasks(decided, config, &digest);
+        // The summary takes longest: it goes first, so that it is not the tail.
+        tasks.splice(0..0, whole);
+    }
+    let mut failures = run.typeset(&tasks, listener)?;
+    if !is_partial {
+        failures.extend(run.newsletter(&digest)?);
+    }
+    run.drafts(&tasks, decided, &failures)?;
+    for document in texts(decided, config) {
+        run.staging.put(&document.path, &document.bytes, None)?;
+    }
+    Ok(Prepared {
+        staging: run.staging,
+        failures,
+        is_partial,
+    })
+}
+
+/// The products that were asked for.
+///
+/// # Errors
+/// Where one of them has no package that was sent or tested.
+pub fn chosen<'a>(decided: &'a Decided, only: &[String]) -> Result<Vec<&'a JudgedProduct>> {
+    let products = &decided.products;
+    let is = |judged: &JudgedProduct, id: &String| judged.verdict.product.product_id == *id;
+    for wanted in only {
+        if !products.iter().any(|judged| is(judged, wanted)) {
+            bail!("there is no product {wanted} with a package that was sent or tested");
+        }
+    }
+    let wanted = |judged: &&JudgedProduct| only.is_empty() || only.iter().any(|id| is(judged, id));
+    Ok(products.iter().filter(wanted).collect())
+}
+
+/// One document to be typeset.
+enum Task<'a> {
+    Summary(&'a Decided),
+    Digest(&'a DigestFacts),
+    Sheet(&'a JudgedProduct),
+    Notice(&'a JudgedProduct),
+    Query {
+        lab: String,
+        rows: Vec<QueryRow>,
+        latest: Option<NaiveDate>,
+    },
+}
+
+fn products_tasks<'a>(products: &[&'a JudgedProduct]) -> Vec<Task<'a>> {
+    let tasks = products.iter().flat_map(|judged| {
+        let notice = judged.verdict.notify_maker.then_some(Task::Notice(judged));
+        std::iter::once(Task::Sheet(judged)).chain(notice)
+    });
+    tasks.collect()
+}
+
+fn whole_tasks<'a>(
+    decided: &'a Decided,
+    config: &Config,
+    digest: &'a DigestFacts,
+) -> Vec<Task<'a>> {
+    let latest = decided.statistics.days.map(|(_, last)| last);
+    let queries = facts::query::open(&decided.products, config);
+    let queries = queries
+        .into_iter()
+        .map(|(lab, rows)| Task::Query { lab, rows, latest });
+    [Task::Summary(decided), Task::Digest(digest)]
+        .into_iter()
+        .chain(queries)
+        .collect()
+}
+
+/// What the steps of one run share.
+struct Run<'a> {
+    config: &'a Config,
+    wanted: &'a Wanted<'a>,
+    engine: Engine,
+    staging: Staging,
+}
+
+impl Run<'_> {
+    fn made_on(&self) -> Option<NaiveDate> {
+        match self.wanted.purpose {
+            Purpose::Proof { made_on } => made_on,
+            Purpose::Issue { on, .. } => Some(on),
+        }
+    }
+
+    fn job(&self, task: &Task<'_>) -> Result<Job> {
+        let (config, made_on) = (self.config, self.made_on());
+        match task {
+            Task::Summary(decided) => {
+                facts::summary::job(&facts::summary::summary(decided, config, made_on)?)
+            }
+            Task::Digest(digest) => facts::digest::job(digest),
+            Task::Sheet(judged) => {
+                let facts = facts::sheet::facts(judged, config, &self.wanted.purpose);
+                facts::sheet::job(judged, &facts, config)
+            }
+            Task::Notice(judged) => {
+                let facts = facts::notice::facts(judged, config, made_on);
+                facts::notice::job(&judged.verdict, &facts)
+            }
+            Task::Query { lab, rows, latest } => {
+                let facts = facts::query::facts(lab, rows.clone(), config, made_on);
+                facts::query::job(&facts, *latest)
+            }
+        }
+    }
+
+    /// Typesets what is not in place already and stages it.
+    fn typeset(&self, tasks: &[Task<'_>], listener: Listener<'_>) -> Result<Vec<Failure>> {
+        let (done, total) = (AtomicUsize::new(0), tasks.len());
+        let step = || {
+            let done = done.fetch_add(1, Ordering::Relaxed) + 1;
+            listener(Progress::Typesetting { done, total });
+        };
+        listener(Progress::Typesetting { done: 0, total });
+        let prepare = |task: &Task<'_>| {
+            let job = self.job(task)?;
+            if self.is_in_place(&job.path, &job.content_key(&self.engine))? {
+                step();
+                return Ok(None);
+            }
+            Ok(Some(job))
+        };
+        render::typeset(&self.engine, tasks, &prepare, &|made| {
+            let key = Some(made.content_key);
+            self.staging.put(&made.path, &made.pdf, key)?;
+            step();
+            Ok(())
+        })
+    }
+
+    fn is_in_place(&self, path: &str, key: &str) -> Result<bool> {
+        Ok(!self.wanted.force && self.staging.keep(path, key)?)
+    }
+
+    /// The newsletter's files beside its PDF.
+    fn newsletter(&self, digest: &DigestFacts) -> Result<Option<Failure>> {
+        let key = facts::digest::job(digest)?.content_key(&self.engine);
+        let mut are_in_place = true;
+        for path in newsletter::paths(digest) {
+            are_in_place &= self.is_in_place(&path, &key)?;
+        }
+        if are_in_place {
+            return Ok(None);
+        }
+        match newsletter::files(digest, &self.engine) {
+            Ok(files) => {
+                for file in files {
+                    self.staging
+                        .put(&file.path, &file.bytes, Some(key.clone()))?;
+                }
+                Ok(None)
+            }
+            Err(failure) => Ok(Some(failure)),
+        }
+    }
+
+    /// The mails that go with the letters; none where a letter could not be made.
+    fn drafts(&self, tasks: &[Task<'_>], decided: &Decided, failures: &[Failure]) -> Result<()> {
+        let wording = Wording::read(self.config)?;
+        let failed: BTreeSet<&str> = failures.iter().map(|one| one.path.as_str()).collect();
+        for task in tasks {
+            let letters = match task {
+                Task::Notice(judged) => vec![
+                    format!("notices/{}.pdf", judged.verdict.stem()),
+                    format!("sheets/{}.pdf", judged.verdict.stem()),
+                ],
+                Task::Query { .. } => vec![self.job(task)?.path],
+                Task::Summary(_) | Task::Digest(_) | Task::Sheet(_) => continue,
+            };
+            if letters.iter().any(|path| failed.contains(path.as_str())) {
+                continue;
+            }
+            let draft = self.draft(task, &letters, decided, &wording)?;
+            self.staging.put(&draft.path, &draft.bytes, None)?;
+        }
+        Ok(())
+    }
+
+    fn draft(
+        &self,
+        task: &Task<'_>,
+        letters: &[String],
+        decided: &Decided,
+        wording: &Wording,
+    ) -> Result<Document> {
+        let bytes: Vec<Vec<u8>> = letters
+            .iter()
+            .map(|path| self.staging.read(path))
+            .collect::<Result<_>>()?;
+        let enclosed = letters.iter().zip(&bytes).map(|(path, bytes)| Enclosed {
+            // `notices/FH-01--1.pdf` goes out as `notice-FH-01--1.pdf`: two files of one name would be a puzzle.
+            name: path.replacen("s/", "-", 1).replace("querie-", "query-"),
+            bytes,
+        });
+        let enclosed: Vec<Enclosed<'_>> = enclosed.collect();
+        match task {
+            Task::Query { lab, rows, .. } => {
+                let stem = letters[0].replace("queries/", "query-").replace(".pdf", "");
+                let questions: Vec<Question> = rows.iter().map(question).collect();
+                let latest = decided.statistics.days.map(|(_, last)| last);
+                let date = self.made_on().or(latest);
+                drafts::to_lab(&stem, lab, &questions, self.config, date, wording, enclosed)
+            }
+            Task::Notice(judged) => {
+                drafts::to_maker(judged, self.config, self.made_on(), wording, enclosed)
+            }
+            Task::Summary(_) | Task::Digest(_) | Task::Sheet(_) => {
+                unreachable!("only letters are mailed")
+            }
+        }
+    }
+}
+
+fn question(row: &QueryRow) -> Question {
+    Question {
+        package: row.code.clone(),
+        asked: row.ask.clone(),
+    }
+}
+
+/// The files that need no typesetting.
+fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
+    let mut texts = vec![
+        Document::text("inbox-report.txt", report::text(decided)),
+        Document::text("data/results.json", results::json(decided, config)),
+    ];
+    texts.extend(tables::documents(decided, config));
+    texts
+}

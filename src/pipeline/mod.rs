@@ -1,0 +1,108 @@
+//! The whole run, one line a step: start reading here.
+//!
+//! Only this folder joins the stages: gather, judge, render, save. Everything that is decided is a pure function of the
+//! programme folder; the date is handed in.
+
+/// Documents are made beside their place, then moved in.
+mod making;
+
+/// Publishing: numbers, revisions, the archive.
+pub mod issue;
+
+/// What is printed for one product, or goes to the lab.
+pub mod single;
+
+/// Archives against their manifests and against each other.
+pub mod archive;
+
+use crate::config::Config;
+use crate::gather;
+use crate::judge;
+use crate::model::decided::Decided;
+use crate::model::problem::Problems;
+pub use crate::render::facts::edition::Purpose;
+pub use crate::save::lock::{self, Lock};
+use crate::save::{report, results};
+use anyhow::Result;
+use chrono::NaiveDate;
+pub use making::{Made, Wanted};
+use std::path::Path;
+
+/// How far a long step has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Progress {
+    /// Lab files read, of all.
+    Reading {
+        /// Read so far.
+        done: usize,
+        /// Of how many.
+        total: usize,
+    },
+    /// Documents made, of all.
+    Typesetting {
+        /// Made so far.
+        done: usize,
+        /// Of how many.
+        total: usize,
+    },
+}
+
+/// Where progress is told.
+pub type Listener<'a> = &'a (dyn Fn(Progress) + Sync);
+
+/// Reads the folder and decides: all that `check` needs.
+///
+/// `as_of` is the day on which replies count as overdue; without one nothing is overdue.
+///
+/// # Errors
+/// Where nothing can be read at all: no registers, no inbox. What is wrong with single files, rows and cells is in the
+/// list of problems instead.
+pub fn decide(
+    config: &Config,
+    as_of: Option<NaiveDate>,
+    listener: Listener<'_>,
+) -> Result<Decided> {
+    let mut problems = Problems::default();
+    let gathered = gather::gather(config, &mut problems, &|done, total| {
+        listener(Progress::Reading { done, total })
+    })?;
+    let judged = judge::judge(
+        &gathered.registers,
+        gathered.extractions,
+        config,
+        as_of,
+        &mut problems,
+    );
+    Ok(Decided {
+        products: judged.products,
+        statistics: judged.statistics,
+        registers: gathered.registers,
+        lab_files: gathered.lab_files,
+        understandings: gathered.understandings,
+        problems,
+    })
+}
+
+/// Makes every document and moves them into the outputs folder together.
+///
+/// # Errors
+/// Where a product that was asked for is not there, or a file cannot be read or written: then the outputs are as before.
+pub fn make(
+    decided: &Decided,
+    config: &Config,
+    wanted: &Wanted<'_>,
+    out: &Path,
+    listener: Listener<'_>,
+) -> Result<Made> {
+    making::prepare(decided, config, wanted, out, listener)?.finish()
+}
+
+/// Everything that was decided, as the data file shows it.
+pub fn results_json(decided: &Decided, config: &Config) -> String {
+    results::json(decided, config)
+}
+
+/// Every problem by file, in words.
+pub fn inbox_report(decided: &Decided) -> String {
+    report::text(decided)
+}
