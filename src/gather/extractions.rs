@@ -92,7 +92,7 @@ pub fn extract(
             Standing::Package(code) => read_row(
                 row, &code, &numbers, table, plan, context, &mut state, problems,
             ),
-            Standing::Mean(code) => state.means.row(&code, row, plan, context),
+            Standing::Mean(code) => state.means.row(&code, row, plan),
             Standing::Passed(why) => state.note_row(row, plan, context, why),
             Standing::End => break,
             Standing::Blank => {}
@@ -327,16 +327,22 @@ fn read_cell(
     let unit_cell = plan
         .unit
         .and_then(|column| row.at(column).map(|content| (column, content)));
-    let analyte = plan
+    let analyte = plan.analyte.and_then(|column| row.at(column));
+    let analyte = analyte.map(|content| units::part(&content.shown()));
+    let analyte_quantity = plan
         .analyte
         .and_then(|column| row.at(column))
         .and_then(|content| units::quantity(&content.shown()));
+    let own = meaning.and_then(|meaning| meaning.unit);
+    let foreign = meaning.is_some_and(|meaning| meaning.foreign.is_some());
     let in_force = InForce {
-        heading: meaning.and_then(|meaning| meaning.unit),
-        foreign: meaning.is_some_and(|meaning| meaning.foreign.is_some()),
+        heading: own
+            .or(analyte.and_then(|parted| parted.unit))
+            .or(table.unit().filter(|_| !foreign)),
+        foreign,
         quantity: meaning
             .and_then(|meaning| meaning.quantity)
-            .or(analyte)
+            .or(analyte_quantity)
             .or(row_facts.facts.quantity),
         unit_cell: unit_cell.map(|(_, content)| content.shown().into_owned()),
         facts: row_facts.facts.unit,
@@ -355,15 +361,13 @@ fn read_cell(
         place,
         unit_place,
         heading_place,
-        first_without_unit: !state
-            .said_once
-            .contains(&(Code::AssumedUnit, result.column)),
+        first_without_unit: !state.said_once.contains(&(Code::AssumedUnit, 0)),
         problems,
     };
     read.reading = readings::read(content, context.marks, &in_force, &mut report);
     if let Some(reading) = &read.reading {
         if reading.assumed_unit {
-            state.said_once.insert((Code::AssumedUnit, result.column));
+            state.said_once.insert((Code::AssumedUnit, 0));
         }
         if let Some(shown) = &reading.reported {
             read.reported.clone_from(shown);
@@ -427,6 +431,7 @@ fn row_facts(
     let unit = shown(plan.unit)
         .and_then(|unit| units::read(&unit))
         .or_else(|| result.and_then(|meaning| meaning.unit))
+        .or_else(|| table.unit())
         .or(all.unit);
     let quantity = unit
         .and_then(|unit| unit.quantity)

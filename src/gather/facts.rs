@@ -81,7 +81,12 @@ fn take(facts: &mut Facts, written: &str, beside: Option<&Content>, marks: Marks
                     set(facts, role, line, beside, marks);
                 }
             }
-            None => sentence(facts, line),
+            None => {
+                sentence(facts, line);
+                if facts.lab.is_none() && names_a_lab(line) {
+                    facts.lab = Some(text::plain(line).into_owned());
+                }
+            }
         }
     }
 }
@@ -214,6 +219,54 @@ fn sentence(facts: &mut Facts, line: &str) {
     }
 }
 
+/// A title line that is a laboratory's name and nothing else: "Fenwick Hollow Laboratory".
+fn names_a_lab(line: &str) -> bool {
+    const SAYS: [&str; 9] = [
+        "laboratory",
+        "laboratories",
+        "labs",
+        "labor",
+        "laboratorium",
+        "laboratoire",
+        "laboratorio",
+        "analytical",
+        "analytics",
+    ];
+    const OTHERWISE: [&str; 22] = [
+        "report",
+        "reports",
+        "certificate",
+        "result",
+        "results",
+        "test",
+        "tested",
+        "method",
+        "methods",
+        "sample",
+        "samples",
+        "data",
+        "of",
+        "by",
+        "the",
+        "no",
+        "code",
+        "manager",
+        "director",
+        "id",
+        "bericht",
+        "rapport",
+    ];
+    const MOST_WORDS: usize = 7;
+    let words = text::words(line);
+    let words: Vec<&str> = words.split(' ').collect();
+    (2..=MOST_WORDS).contains(&words.len())
+        && words.iter().any(|word| SAYS.contains(word))
+        && !words
+            .iter()
+            .any(|word| OTHERWISE.contains(word) || word.contains(|c: char| c.is_ascii_digit()))
+        && !line.contains([':', ';', '='])
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -252,6 +305,11 @@ mod tests {
                 .map(|unit| unit.ppm),
             Some(Scale::One)
         );
+        assert_eq!(
+            facts("Fenwick Hollow Laboratory\n").lab.as_deref(),
+            Some("Fenwick Hollow Laboratory")
+        );
+        assert_eq!(facts("Laboratory test report\n").lab, None);
         assert_eq!(facts("We report 3 samples in mg/kg\n"), Facts::default());
     }
 }

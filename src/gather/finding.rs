@@ -3,6 +3,7 @@
 use crate::gather::headings::{self, Heading, Part, Role};
 use crate::gather::tables::{Row, Sheet};
 use crate::gather::text;
+use crate::gather::units::Unit;
 use std::collections::BTreeMap;
 use std::ops::Range;
 
@@ -15,6 +16,28 @@ pub struct Table {
     pub columns: Vec<Column>,
     /// Its rows, as indices into the sheet's.
     pub rows: Range<usize>,
+}
+
+impl Table {
+    /// The unit that headings of results and means give, for those of them that give none; none where they differ.
+    pub fn unit(&self) -> Option<Unit> {
+        let mut units = self
+            .columns
+            .iter()
+            .filter(|column| {
+                matches!(
+                    column.role(),
+                    Some(Role::Result(_) | Role::Final | Role::Mean)
+                )
+            })
+            .filter_map(|column| column.meaning.as_ref()?.unit);
+        let first = units.next()?;
+        // What the other column is of, gluten or gliadin, says nothing about this one.
+        units.all(|unit| unit.ppm == first.ppm).then_some(Unit {
+            quantity: None,
+            ..first
+        })
+    }
 }
 
 /// A column with a heading.

@@ -26,6 +26,8 @@ struct Claim {
     row: u32,
     column: u32,
     content: Content,
+    /// Whether it may be the mean of the whole table: a row of its own, below all.
+    of_all: bool,
 }
 
 impl Claims {
@@ -40,24 +42,25 @@ impl Claims {
     /// The cells of a row that stand in columns of means.
     pub fn cells(&mut self, code: &str, row: &Row, plan: &Plan) {
         for column in &plan.means {
-            self.claim(code, row, *column);
+            self.claim(code, row, *column, false);
         }
     }
 
     /// A row of means.
-    pub fn row(&mut self, code: &str, row: &Row, plan: &Plan, _context: &Context<'_>) {
+    pub fn row(&mut self, code: &str, row: &Row, plan: &Plan) {
         for result in &plan.results {
-            self.claim(code, row, result.column);
+            self.claim(code, row, result.column, true);
         }
     }
 
-    fn claim(&mut self, code: &str, row: &Row, column: u32) {
+    fn claim(&mut self, code: &str, row: &Row, column: u32, of_all: bool) {
         if let Some(content) = row.at(column) {
             self.claims.push(Claim {
                 code: code.to_owned(),
                 row: row.number,
                 column,
                 content: content.clone(),
+                of_all,
             });
         }
     }
@@ -70,6 +73,13 @@ impl Claims {
         context: &Context<'_>,
         problems: &mut Problems,
     ) {
+        let every: Vec<Interval> = self
+            .readings
+            .values()
+            .flatten()
+            .map(|(_, interval)| *interval)
+            .collect();
+        let whole = (!every.is_empty()).then(|| readings::mean(&every));
         for claim in &self.claims {
             let Some(readings) = self.readings.get(&claim.code) else {
                 continue;
@@ -98,6 +108,13 @@ impl Claims {
             let ppm = |figure: f64| readings::gluten(scale.to_ppm(figure), quantity);
             let all: Vec<Interval> = readings.iter().map(|(_, interval)| *interval).collect();
             if all.len() > MOST_READINGS || runs(&all).any(|mean| fits(&value.said, &mean, ppm)) {
+                continue;
+            }
+            if claim.of_all
+                && whole
+                    .as_ref()
+                    .is_some_and(|mean| fits(&value.said, mean, ppm))
+            {
                 continue;
             }
             let computed = readings::mean(&all);

@@ -15,6 +15,8 @@ pub struct Plan {
     pub results: Vec<ResultColumn>,
     /// The number of the extraction.
     pub extraction: Option<u32>,
+    /// Columns that number extractions, replicates or wells: "Mean" in one of them makes a row a mean.
+    pub counters: Vec<u32>,
     /// Wells: rows, or cells of a row, that are averaged into one reading.
     pub wells: bool,
     /// Where a note must say that replicates were taken for extractions: the heading's column.
@@ -86,6 +88,10 @@ pub fn plan(table: &Table, rows: &[Row], codes: &Codes) -> Result<Plan, NoResult
         sample: sample_column(table, rows, codes),
         extraction: extraction.or(replicate),
         wells: well.is_some() || (extraction.is_some() && replicate.is_some()),
+        counters: [extraction, replicate, well]
+            .into_iter()
+            .flatten()
+            .collect(),
         replicates_as_extractions: replicate.filter(|_| extraction.is_none()),
         means: columns_of(table, Role::Mean),
         unit: only(Role::Unit),

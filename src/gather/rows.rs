@@ -186,8 +186,12 @@ impl<'a> Walker<'a> {
 
     /// A row of a known package: its results, or a mean of them.
     fn of_package(&self, code: &str, row: &Row) -> Standing {
-        let marked = self.plan.extraction.and_then(|column| row.at(column));
-        if let Some(content) = marked {
+        for content in self
+            .plan
+            .counters
+            .iter()
+            .filter_map(|column| row.at(*column))
+        {
             let words = text::words(&content.shown());
             if vocabulary::means(&words, Meaning::Mean) {
                 return Standing::Mean(code.to_owned());
@@ -210,18 +214,13 @@ impl<'a> Walker<'a> {
                 Standing::Passed("not used: no result".to_owned())
             };
         }
-        // "Mean" in any other cell of the row makes it a mean.
+        // "Mean" may stand before the results, in a column of counts or at the left.
         let word = row
             .cells
             .iter()
-            .filter(|cell| {
-                !self
-                    .plan
-                    .results
-                    .iter()
-                    .any(|result| result.column == cell.column)
-            })
-            .map(|cell| text::words(&cell.content.shown()))
+            .enumerate()
+            .filter(|(at, cell)| *at == 0 || self.plan.counters.contains(&cell.column))
+            .map(|(_, cell)| text::words(&cell.content.shown()))
             .find(|words| {
                 vocabulary::ordinal(words).is_none() && vocabulary::means(words, Meaning::Statistic)
             });
@@ -270,19 +269,30 @@ fn is_control(words: &str) -> bool {
         return true;
     }
     let parts: Vec<&str> = words.split(' ').collect();
-    (1..=parts.len().min(3)).rev().any(|length| {
-        let figures = parts[length..].iter().all(|word| {
-            word.bytes().all(|b| b.is_ascii_digit())
-                || units::read(word).is_some()
-                || word.len() <= 2
-                || matches!(*word, "ppb" | "ng" | "ml" | "low" | "high" | "mid")
-        });
-        let first = parts[..length].join(" ");
-        let bare = first.trim_end_matches(|c: char| c.is_ascii_digit());
-        figures
-            && (vocabulary::means(&first, Meaning::Control)
-                || (bare.len() > 1 && vocabulary::means(bare.trim(), Meaning::Control)))
-    })
+    let bare = |word: &str| {
+        word.trim_end_matches(|c: char| c.is_ascii_digit())
+            .to_owned()
+    };
+    let named = |word: &str| word.len() > 1 && vocabulary::means(word, Meaning::Control);
+    let beside = |word: &str| {
+        const BESIDE: [&str; 16] = [
+            "ppb", "ng", "ml", "low", "high", "mid", "medium", "level", "kit", "gluten", "gliadin",
+            "sample", "solution", "lot", "range", "extract",
+        ];
+        word.bytes().all(|b| b.is_ascii_digit())
+            || word.chars().count() <= 2
+            || BESIDE.contains(&word)
+            || units::read(word).is_some()
+    };
+    let leads = (1..=parts.len().min(3)).any(|length| {
+        named(&parts[..length].join(" ")) && parts[length..].iter().all(|word| beside(word))
+    });
+    let says = parts.iter().any(|word| named(word) || named(&bare(word)));
+    leads
+        || (says
+            && parts
+                .iter()
+                .all(|word| named(word) || named(&bare(word)) || beside(word)))
 }
 
 /// A code is short; a note has several words.
@@ -324,7 +334,8 @@ impl Numbers {
 
 /// The number in `2`, `Ext. 2`, `B`, `E2`, `II`, `2 of 2`, `extraction no. 2`.
 fn number_in(written: &str) -> Option<u32> {
-    let words = text::words(written);
+    // "1ª" and "2º" are first and second.
+    let words = text::words(&written.replace(['ª', 'º', '°'], " "));
     let parts: Vec<&str> = words.split(' ').filter(|word| !word.is_empty()).collect();
     if let Some(number) = parts.iter().find_map(|word| digits_behind_letters(word)) {
         return Some(number);
@@ -363,6 +374,7 @@ mod tests {
             "Extraction no. 2",
             "#2",
             "2nd",
+            "2ª",
             "zweite",
             "02",
         ] {
@@ -376,6 +388,7 @@ mod tests {
     #[test]
     fn controls_are_told_by_their_names() {
         for name in [
+            "QC: low control",
             "Blank",
             "blank 2",
             "QC-1",

@@ -118,3 +118,29 @@ fn the_lloq_in_force_is_the_rows_else_the_files_else_the_programmes() {
         ]
     );
 }
+
+#[test]
+fn a_mean_in_a_column_of_wells_is_no_well() {
+    let (readings, problems) = readings(
+        "Sample,Extraction,Well,Gluten (ppm)\nTKW-101,1,A1,10\nTKW-101,1,A2,12\nTKW-101,1,Mean,11\nTKW-101,2,B1,14\nTKW-101,2,B2,16\nTKW-101,2,Mean,17\n",
+    );
+    assert_eq!(readings, ["TKW-101 1 11", "TKW-101 2 15"]);
+    assert_eq!(problems, ["mean_differs inbox/a.csv D7"]);
+}
+
+#[test]
+fn a_heading_without_a_unit_has_that_of_the_headings_beside_it() {
+    let (readings, problems) =
+        readings("Sample,Ext 1,Ext 2,Mean (ppb)\nTKW-101,12000,13000,12500\n");
+    assert_eq!(readings, ["TKW-101 1 12", "TKW-101 2 13"]);
+    assert_eq!(problems, [""; 0]);
+}
+
+#[test]
+fn controls_and_footnotes_are_passed_over() {
+    let (readings, problems) = readings(
+        "Sample,Gluten (mg/kg)\nTKW-101,12\nTKW-101,13\nQC: low control,9\nNegative control,<5\nStd 3 (20 ppb),20\nMean,13.5\n\nApproved by: Q. Marsh\nEnd of report\n",
+    );
+    assert_eq!(readings, ["TKW-101 1 12", "TKW-101 2 13"]);
+    assert_eq!(problems, [""; 0]);
+}
