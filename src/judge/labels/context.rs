@@ -1,5 +1,6 @@
 //! What surrounds a term: whether it is an ingredient at all, and what stands beside it or in the brackets after it.
 
+use crate::judge::labels::phrases::GLUTEN_FREE;
 use crate::judge::labels::spans::{self, Span};
 use crate::judge::labels::terms::{Match, OTHER};
 use crate::judge::labels::words::{Kind, Token};
@@ -55,13 +56,13 @@ impl<'a> Context<'a> {
         let item = self.item(found);
         let in_item = item
             .clone()
-            .any(|at| gluten_free(&self.tokens[at..item.end]).is_some());
+            .any(|at| GLUTEN_FREE.begin(&self.tokens[at..item.end]).is_some());
         in_item
             || self.brackets(found).is_some_and(|inside| {
                 let rest = &self.tokens[inside.clone()];
                 let certified =
-                    usize::from(rest.first().is_some_and(|token| is(token, "certified")));
-                gluten_free(&rest[certified..]) == Some(rest.len() - certified)
+                    usize::from(rest.first().is_some_and(|token| token.is("certified")));
+                GLUTEN_FREE.begin(&rest[certified..]) == Some(rest.len() - certified)
             })
     }
 
@@ -100,29 +101,9 @@ impl<'a> Context<'a> {
     }
 }
 
-/// How many tokens "gluten-free" takes where it begins here, in any of the languages.
-fn gluten_free(tokens: &[Token]) -> Option<usize> {
-    const WORDS: &[&[&str]] = &[
-        &["gluten", "free"],
-        &["glutenfree"],
-        &["sans", "gluten"],
-        &["sin", "gluten"],
-        &["senza", "glutine"],
-    ];
-    let german = tokens.first().is_some_and(
-        |token| matches!(&token.kind, Kind::Word(text, _) if text.starts_with("glutenfrei")),
-    );
-    let listed = WORDS.iter().find(|words| spans::begins(tokens, words));
-    listed.map(|words| words.len()).or(german.then_some(1))
-}
-
 fn ends_item(token: &Token) -> bool {
     match &token.kind {
         Kind::Word(text, _) => JOINING.contains(&text.as_str()),
         Kind::Open | Kind::Close | Kind::Item | Kind::Colon | Kind::Sentence => true,
     }
-}
-
-fn is(token: &Token, word: &str) -> bool {
-    matches!(&token.kind, Kind::Word(text, _) if text == word)
 }

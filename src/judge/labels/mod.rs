@@ -4,6 +4,7 @@
 
 mod classes;
 mod context;
+mod phrases;
 mod spans;
 mod terms;
 mod words;

@@ -2,95 +2,13 @@
 //!
 //! In doubt a part is read as ingredients: a needless question does less harm than a missed source.
 
+use crate::judge::labels::phrases::{AFTERTHOUGHTS, DENIALS, PRECAUTIONS};
 use crate::judge::labels::terms::Match;
 use crate::judge::labels::words::{Kind, Token};
 use std::ops::Range;
 
 /// Tokens, by their place in the list.
 pub type Span = Range<usize>;
-
-/// Words that deny what follows them.
-const DENIALS: &[&[&str]] = &[
-    &["free", "from"],
-    &["free", "of"],
-    &["does", "not", "contain"],
-    &["do", "not", "contain"],
-    &["doesnt", "contain"],
-    &["contains", "no"],
-    &["contain", "no"],
-    &["containing", "no"],
-    &["not", "containing"],
-    &["without"],
-    &["no"],
-    &["not", "from"],
-    &["not", "derived", "from"],
-    &["non"],
-    &["ohne"],
-    &["frei", "von"],
-    &["kein"],
-    &["keine"],
-    &["keinen"],
-    &["sans"],
-    &["ne", "contient", "pas"],
-    &["exempt", "de"],
-    &["sin"],
-    &["no", "contiene"],
-    &["libre", "de"],
-    &["exento", "de"],
-    &["senza"],
-    &["non", "contiene"],
-    &["privo", "di"],
-];
-
-/// Words that make a precaution of the clause they stand in.
-const PRECAUTIONS: &[&[&str]] = &[
-    &["may", "contain"],
-    &["may", "also", "contain"],
-    &["might", "contain"],
-    &["can", "contain"],
-    &["could", "contain"],
-    &["trace", "of"],
-    &["traces", "of"],
-    &["trace", "amounts", "of"],
-    &["not", "suitable", "for"],
-    &["unsuitable", "for"],
-    &["cannot", "guarantee"],
-    &["facility"],
-    &["factory"],
-    &["equipment"],
-    &["premises"],
-    &["production", "line"],
-    &["shared", "line"],
-    &["shared", "lines"],
-    &["same", "line"],
-    &["same", "lines"],
-    &["on", "lines"],
-    &["on", "a", "line"],
-    &["in", "a", "bakery"],
-    &["in", "a", "plant"],
-    &["in", "a", "kitchen"],
-    &["cross", "contact"],
-    &["cross", "contamination"],
-    &["kann", "spuren"],
-    &["spuren", "von"],
-    &["kann", "enthalten"],
-    &["kann", "auch"],
-    &["peut", "contenir"],
-    &["peut", "aussi", "contenir"],
-    &["traces", "de"],
-    &["traces", "eventuelles"],
-    &["puede", "contener"],
-    &["trazas", "de"],
-    &["puo", "contenere"],
-    &["tracce", "di"],
-];
-
-/// Precautions whose subject stands before them.
-const AFTERTHOUGHTS: &[&[&str]] = &[
-    &["may", "be", "present"],
-    &["can", "be", "present"],
-    &["enthalten", "sein"],
-];
 
 /// Words that may stand in a list of allergens and are no term.
 const ALLERGENS: &[&str] = &[
@@ -118,15 +36,6 @@ const ALLERGENS: &[&str] = &[
     "derivative",
 ];
 
-/// Whether these words begin here.
-pub fn begins(tokens: &[Token], words: &[&str]) -> bool {
-    words.len() <= tokens.len()
-        && words
-            .iter()
-            .zip(tokens)
-            .all(|(word, token)| word_is(token, word))
-}
-
 /// The place of the bracket that closes the one at `open`, or the end.
 pub fn close_of(tokens: &[Token], open: usize) -> usize {
     let mut depth = 0_usize;
@@ -144,12 +53,7 @@ pub fn close_of(tokens: &[Token], open: usize) -> usize {
 /// What is denied: "free from wheat, rye or barley", "contains no malt", "wheat-free", "weizenfrei".
 pub fn negated(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
     let before = (0..tokens.len()).filter_map(|at| {
-        let longest = DENIALS
-            .iter()
-            .filter(|words| begins(&tokens[at..], words))
-            .map(|words| words.len())
-            .max()?;
-        let start = at + longest;
+        let start = at + DENIALS.begin(&tokens[at..])?;
         Some(start..end_of_denial(tokens, start, matches))
     });
     let after = matches
@@ -163,10 +67,8 @@ pub fn negated(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
 pub fn precautions(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
     let mut spans: Vec<Span> = Vec::new();
     for at in 0..tokens.len() {
-        let afterthought = AFTERTHOUGHTS
-            .iter()
-            .any(|words| begins(&tokens[at..], words));
-        if !afterthought && !PRECAUTIONS.iter().any(|words| begins(&tokens[at..], words)) {
+        let afterthought = AFTERTHOUGHTS.begin(&tokens[at..]).is_some();
+        if !afterthought && PRECAUTIONS.begin(&tokens[at..]).is_none() {
             continue;
         }
         let mut start = start_of_clause(tokens, at);
@@ -250,11 +152,11 @@ fn denied_by_ending(tokens: &[Token], found: &Match<'_>) -> bool {
         Kind::Word(text, _) if text.ends_with("free") || text.contains("frei") && !text.starts_with("frei")
     );
     let rest = &tokens[found.last + 1..];
-    let next_is_free = rest.first().is_some_and(|token| word_is(token, "free"));
+    let next_is_free = rest.first().is_some_and(|token| token.is("free"));
     let list = rest
         .iter()
         .take(4)
-        .position(|token| word_is(token, "free"))
+        .position(|token| token.is("free"))
         .is_some_and(|free| {
             let between = rest[..free].iter().all(|token| match &token.kind {
                 Kind::Word(text, singular) => joins(text) || ALLERGENS.contains(&singular.as_str()),
@@ -281,7 +183,7 @@ fn end_of_precaution(tokens: &[Token], at: usize) -> usize {
     let declares = (at..end).find(|at| {
         let word = tokens.get(at + 1);
         tokens[*at].kind == Kind::Item
-            && word.is_some_and(|word| word_is(word, "contains") || word_is(word, "ingredients"))
+            && word.is_some_and(|word| word.is("contains") || word.is("ingredients"))
     });
     declares.unwrap_or(end)
 }
@@ -299,8 +201,4 @@ fn end_of(tokens: &[Token], from: usize, ends: impl Fn(&Kind) -> bool) -> usize 
         at += 1;
     }
     tokens.len()
-}
-
-fn word_is(token: &Token, word: &str) -> bool {
-    matches!(&token.kind, Kind::Word(text, _) if text == word)
 }

@@ -54,8 +54,8 @@ pub struct Terms {
     terms: Vec<Term>,
     /// By the singular of their first word; the longest first.
     spellings: BTreeMap<String, Vec<Spelling>>,
-    /// Those that stand for every word that begins so; the longest first.
-    beginnings: Vec<Spelling>,
+    /// Those that stand for every word that begins so, by its first letter; the longest first.
+    beginnings: BTreeMap<char, Vec<Spelling>>,
 }
 
 #[derive(Clone, Debug)]
@@ -109,9 +109,11 @@ impl Terms {
         for spellings in extended.spellings.values_mut() {
             spellings.sort_by_key(|spelling| std::cmp::Reverse(spelling.parts.len()));
         }
-        extended
-            .beginnings
-            .sort_by_key(|spelling| std::cmp::Reverse((spelling.parts.len(), spelling.text.len())));
+        for beginnings in extended.beginnings.values_mut() {
+            beginnings.sort_by_key(|spelling| {
+                std::cmp::Reverse((spelling.parts.len(), spelling.text.len()))
+            });
+        }
         Ok(extended)
     }
 
@@ -131,7 +133,11 @@ impl Terms {
                     let same_start = self.spellings.entry(word.clone()).or_default();
                     same_start.insert(0, spelling(parts));
                 }
-                Some(Part::Beginning(_)) => self.beginnings.insert(0, spelling(parts)),
+                Some(Part::Beginning(start)) => {
+                    let first = start.chars().next().unwrap_or_default();
+                    let same_start = self.beginnings.entry(first).or_default();
+                    same_start.insert(0, spelling(parts));
+                }
                 Some(Part::Open) | None => {}
             }
         }
@@ -160,12 +166,13 @@ impl Terms {
     }
 
     fn longest(&self, tokens: &[Token]) -> Option<&Spelling> {
-        let Kind::Word(_, singular) = &tokens.first()?.kind else {
+        let Kind::Word(text, singular) = &tokens.first()?.kind else {
             return None;
         };
         let whole = self.spellings.get(singular).into_iter().flatten();
+        let beginnings = self.beginnings.get(&text.chars().next()?);
         whole
-            .chain(&self.beginnings)
+            .chain(beginnings.into_iter().flatten())
             .find(|spelling| fits(&spelling.parts, tokens))
     }
 }

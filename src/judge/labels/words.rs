@@ -13,6 +13,13 @@ pub struct Token {
     pub range: Range<usize>,
 }
 
+impl Token {
+    /// Whether it is this word.
+    pub fn is(&self, word: &str) -> bool {
+        matches!(&self.kind, Kind::Word(text, _) if text == word)
+    }
+}
+
 /// What a token is. Hyphens, slashes, footnote marks and single line breaks are no more than spaces.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Kind {

@@ -17,34 +17,24 @@ pub fn lognormal(observations: &[Observation]) -> Option<LognormalFit> {
     {
         return None;
     }
-    let logarithms = |censored: bool| -> Vec<f64> {
-        observations
+    let logarithms = |censored: bool| {
+        let chosen = observations
             .iter()
-            .filter(|observation| observation.censored == censored)
-            .map(|observation| observation.value.ln())
-            .collect()
+            .filter(move |observation| observation.censored == censored);
+        chosen.map(|observation| observation.value.ln())
     };
-    let sample = Sample {
-        measured: logarithms(false),
-        limits: logarithms(true),
-    };
-    let n = sample.measured.len() as f64;
-    let centre = sample.measured.iter().sum::<f64>() / n;
-    let variance = sample
-        .measured
-        .iter()
-        .map(|y| (y - centre).powi(2))
-        .sum::<f64>()
-        / n;
-    if sample.measured.len() < 2 || variance <= 0.0 {
+    let sample = Sample::of(logarithms(false).collect(), logarithms(true).collect());
+    let variance = sample.squares / sample.n;
+    if sample.n < 2.0 || variance <= 0.0 {
         return None;
     }
     let start = Place {
-        ratio: centre / variance.sqrt(),
+        ratio: 0.0,
         precision: 1.0 / variance.sqrt(),
     };
     let peak = climb(&sample, start)?;
-    let (mu, sigma) = (peak.ratio / peak.precision, 1.0 / peak.precision);
+    let mu = sample.centre + peak.ratio / peak.precision;
+    let sigma = 1.0 / peak.precision;
     Some(LognormalFit {
         mu: twelve_digits(mu),
         sigma: twelve_digits(sigma),
@@ -53,10 +43,33 @@ pub fn lognormal(observations: &[Observation]) -> Option<LognormalFit> {
     })
 }
 
-/// Logarithms of the measured values, and of the limits of the others.
+/// All that the likelihood needs to know: logarithms, taken from the mean of the measured ones.
 struct Sample {
-    measured: Vec<f64>,
-    limits: Vec<f64>,
+    /// Mean of the measured ones.
+    centre: f64,
+    /// How many are measured.
+    n: f64,
+    /// Sum of their squares about the mean; their sum is 0.
+    squares: f64,
+    /// Each limit, and how many values are below it.
+    limits: Vec<(f64, f64)>,
+}
+
+impl Sample {
+    fn of(measured: Vec<f64>, mut limits: Vec<f64>) -> Sample {
+        let n = measured.len() as f64;
+        let centre = measured.iter().sum::<f64>() / n;
+        limits.sort_by(f64::total_cmp);
+        let same_limit = limits.chunk_by(|a, b| a == b);
+        Sample {
+            centre,
+            n,
+            squares: measured.iter().map(|y| (y - centre).powi(2)).sum(),
+            limits: same_limit
+                .map(|same| (same[0] - centre, same.len() as f64))
+                .collect(),
+        }
+    }
 }
 
 /// mu / sigma and 1 / sigma.
@@ -67,7 +80,6 @@ struct Place {
 }
 
 /// Value, first and second derivatives of the log-likelihood at a place.
-#[derive(Default)]
 struct Slope {
     value: f64,
     ratio: f64,
@@ -119,27 +131,28 @@ fn climb(sample: &Sample, start: Place) -> Option<Place> {
 
 fn slope_at(sample: &Sample, place: Place) -> Slope {
     let standard = Normal::standard();
-    let mut slope = Slope::default();
-    for y in &sample.measured {
-        let residual = place.precision * y - place.ratio;
-        slope.value += place.precision.ln() - residual * residual / 2.0;
-        slope.ratio += residual;
-        slope.precision += 1.0 / place.precision - residual * y;
-        slope.ratio_ratio -= 1.0;
-        slope.ratio_precision += y;
-        slope.precision_precision -= 1.0 / place.precision.powi(2) + y * y;
-    }
-    for limit in &sample.limits {
-        let z = place.precision * limit - place.ratio;
+    let Place { ratio, precision } = place;
+    let Sample { n, squares, .. } = *sample;
+    let residuals = precision * precision * squares + n * ratio * ratio;
+    let mut slope = Slope {
+        value: n * precision.ln() - residuals / 2.0,
+        ratio: -n * ratio,
+        precision: n / precision - precision * squares,
+        ratio_ratio: -n,
+        ratio_precision: 0.0,
+        precision_precision: -n / (precision * precision) - squares,
+    };
+    for (limit, count) in &sample.limits {
+        let z = precision * limit - ratio;
         let below = standard.cdf(z);
         let hazard = standard.pdf(z) / below;
         let bend = hazard * (z + hazard);
-        slope.value += below.ln();
-        slope.ratio -= hazard;
-        slope.precision += hazard * limit;
-        slope.ratio_ratio -= bend;
-        slope.ratio_precision += bend * limit;
-        slope.precision_precision -= bend * limit * limit;
+        slope.value += count * below.ln();
+        slope.ratio -= count * hazard;
+        slope.precision += count * hazard * limit;
+        slope.ratio_ratio -= count * bend;
+        slope.ratio_precision += count * bend * limit;
+        slope.precision_precision -= count * bend * limit * limit;
     }
     slope
 }
