@@ -3,7 +3,7 @@
 use crate::judge::labels::words::{self, Kind, Token};
 use crate::model::label::{TermClass, TermRow};
 use crate::model::rule::Regime;
-use std::collections::BTreeMap;
+use std::collections::HashMap;
 use std::sync::LazyLock;
 
 /// The grain of oats, which some regimes allow.
@@ -53,9 +53,9 @@ pub enum When {
 pub struct Terms {
     terms: Vec<Term>,
     /// By the singular of their first word; the longest first.
-    spellings: BTreeMap<String, Vec<Spelling>>,
+    spellings: HashMap<String, Vec<Spelling>>,
     /// Those that stand for every word that begins so, by its first letter; the longest first.
-    beginnings: BTreeMap<char, Vec<Spelling>>,
+    beginnings: HashMap<char, Vec<Spelling>>,
 }
 
 #[derive(Clone, Debug)]
@@ -64,6 +64,13 @@ struct Spelling {
     text: String,
     parts: Vec<Part>,
     term: usize,
+}
+
+impl Spelling {
+    /// In words, then in letters: "gluten free oat" before "gluten free", "weizenstarke*" before "weizen*".
+    fn length(&self) -> (usize, usize) {
+        (self.parts.len(), self.text.chars().count())
+    }
 }
 
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -105,15 +112,6 @@ impl Terms {
         if !faults.is_empty() {
             return Err(faults);
         }
-        // A stable sort: of equally long spellings the first stays first.
-        for spellings in extended.spellings.values_mut() {
-            spellings.sort_by_key(|spelling| std::cmp::Reverse(spelling.parts.len()));
-        }
-        for beginnings in extended.beginnings.values_mut() {
-            beginnings.sort_by_key(|spelling| {
-                std::cmp::Reverse((spelling.parts.len(), spelling.text.len()))
-            });
-        }
         Ok(extended)
     }
 
@@ -122,24 +120,22 @@ impl Terms {
         self.terms.push(term);
         for text in spellings.split(';').map(str::trim) {
             let parts = parts(text);
-            let spelling = |parts| Spelling {
+            let same_start = match parts.first() {
+                Some(Part::Singular(word)) => self.spellings.entry(word.clone()).or_default(),
+                Some(Part::Beginning(start)) => {
+                    let first = start.chars().next().unwrap_or_default();
+                    self.beginnings.entry(first).or_default()
+                }
+                Some(Part::Open) | None => continue,
+            };
+            let spelling = Spelling {
                 text: text.trim_end_matches('*').to_owned(),
                 parts,
                 term: at,
             };
-            // Later rows are put first, so that they stand before equal ones.
-            match parts.first() {
-                Some(Part::Singular(word)) => {
-                    let same_start = self.spellings.entry(word.clone()).or_default();
-                    same_start.insert(0, spelling(parts));
-                }
-                Some(Part::Beginning(start)) => {
-                    let first = start.chars().next().unwrap_or_default();
-                    let same_start = self.beginnings.entry(first).or_default();
-                    same_start.insert(0, spelling(parts));
-                }
-                Some(Part::Open) | None => {}
-            }
+            // The longest first; of equally long ones the later row, which overrules.
+            let place = same_start.partition_point(|other| other.length() > spelling.length());
+            same_start.insert(place, spelling);
         }
     }
 

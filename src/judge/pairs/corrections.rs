@@ -4,11 +4,11 @@ use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Correction, CorrectionAction};
 use chrono::NaiveDate;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 /// Applies every correction; one that fits no reading is named, since it may be a slip that leaves a wrong reading in.
 pub fn apply(
-    by_package: &mut BTreeMap<String, Vec<PairedExtraction>>,
+    by_package: &mut HashMap<String, Vec<PairedExtraction>>,
     corrections: &[Correction],
     problems: &mut Problems,
 ) {

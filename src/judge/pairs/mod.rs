@@ -11,7 +11,7 @@ use crate::model::extraction::{Extraction, Outcome};
 use crate::model::pair::{Pair, PairState, PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Package, Registers};
-use std::collections::BTreeMap;
+use std::collections::HashMap;
 
 /// Every package that counts with its extractions, in the order of the register.
 ///
@@ -38,8 +38,8 @@ pub fn pair_up(
 }
 
 /// The extractions of each package, each counting where it has a reading.
-fn by_package(extractions: Vec<Extraction>) -> BTreeMap<String, Vec<PairedExtraction>> {
-    let mut by_package: BTreeMap<String, Vec<PairedExtraction>> = BTreeMap::new();
+fn by_package(extractions: Vec<Extraction>) -> HashMap<String, Vec<PairedExtraction>> {
+    let mut by_package: HashMap<String, Vec<PairedExtraction>> = HashMap::new();
     for extraction in extractions {
         let usage = match extraction.outcome {
             Outcome::Reading(_) => Usage::Used,
