@@ -28,6 +28,7 @@ pub mod statistics;
 mod explain;
 
 pub use explain::explain;
+pub use verdicts::method_notes;
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;

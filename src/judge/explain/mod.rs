@@ -6,6 +6,7 @@ mod shares;
 mod words;
 
 use crate::config::Config;
+use crate::judge::verdicts::method_notes;
 use crate::model::decided::JudgedProduct;
 use crate::model::rule::{Decision, Rule};
 use words::{figure, line};
@@ -102,6 +103,9 @@ fn explain_verdict(out: &mut String, judged: &JudgedProduct, config: &Config) {
         .filter(|unfit| !verdict.reasons.contains(unfit))
     {
         line(out, 2, unfit);
+    }
+    for note in method_notes(verdict) {
+        line(out, 2, &format!("To bear in mind: {note}"));
     }
     let notify = if verdict.notify_maker { "yes" } else { "no" };
     line(out, 1, &format!("To be told to the maker: {notify}"));

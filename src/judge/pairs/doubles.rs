@@ -8,6 +8,13 @@ use crate::model::problem::{Code, Problems};
 /// The rows of one package in the order of their numbers and cells, with every double settled.
 pub fn settle(mut rows: Vec<PairedExtraction>, problems: &mut Problems) -> Vec<PairedExtraction> {
     rows.sort_by(|a, b| order(a).cmp(&order(b)));
+    let number = |row: &PairedExtraction| row.extraction.number;
+    if rows
+        .windows(2)
+        .all(|two| number(&two[0]) != number(&two[1]))
+    {
+        return rows;
+    }
     let mut settled: Vec<PairedExtraction> = Vec::with_capacity(rows.len());
     let mut rest = rows.into_iter().peekable();
     while let Some(first) = rest.next() {

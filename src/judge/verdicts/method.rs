@@ -1,10 +1,11 @@
-//! Whether the assay can see the gluten of a food at all.
+//! Whether the assay can see the gluten of a food at all, and what to bear in mind where it can.
 
 use crate::config::Config;
 use crate::model::extraction::AssayKind;
 use crate::model::package::PackageResult;
-use crate::model::registers::{Processing, Product};
+use crate::model::registers::{Oats, Processing, Product};
 use crate::model::rule::Regime;
+use crate::model::verdict::ProductVerdict;
 
 /// Why no result below the limit could decide for this food, in words; none where one can.
 ///
@@ -29,6 +30,82 @@ pub fn unfit(product: &Product, packages: &[PackageResult], config: &Config) -> 
              competitive assay is needed."
         )
     })
+}
+
+/// What to bear in mind about the assay and this food, in words; nothing of it decides.
+///
+/// Sources: barley J Agric Food Chem 65:2155 (2017) and 70:2366 (2022); oats Food Chem 216:170 (2017); polyphenols
+/// J AOAC 95:1118 (2012); cocktail extraction Eur J Gastroenterol Hepatol 17:1053 (2005); competitive assays J AOAC 98:1346
+/// (2015).
+pub fn notes(verdict: &ProductVerdict) -> Vec<&'static str> {
+    let product = &verdict.product;
+    let names = |grain: &str| {
+        let mut terms = verdict.label.terms.iter();
+        terms.any(|term| term.grain.contains(grain))
+    };
+    let readings = || {
+        verdict
+            .packages
+            .iter()
+            .flat_map(|package| package.pair.usable())
+    };
+    let any = |kind| readings().any(|extraction| extraction.assay_kind == kind);
+    let says = |word: &str| {
+        readings().all(|extraction| {
+            let remark = extraction.remark.as_deref().unwrap_or_default();
+            let text = format!("{} {remark}", extraction.assay).to_lowercase();
+            text.contains(word)
+        })
+    };
+    let sandwich = any(AssayKind::Sandwich);
+    let intact = product.processing == Processing::None;
+    [
+        (
+            sandwich && names("barley"),
+            "Where the gluten is from barley, this kind of assay reports more than there is, about two to six times.",
+        ),
+        (
+            product.oats != Oats::None || names("oats"),
+            "The assay does not see the oats' own protein: it measures other grain among them, which differs widely from \
+             portion to portion.",
+        ),
+        (
+            rich_in_polyphenols(product) && !says("milk"),
+            "Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten; the lab does not say that it added skimmed \
+             milk powder against that.",
+        ),
+        (
+            sandwich && !says("cocktail"),
+            "The lab does not name the cocktail extraction, without which heated food gives too little.",
+        ),
+        (
+            intact && any(AssayKind::Competitive),
+            "A competitive assay is made for proteins in pieces, not for whole gluten.",
+        ),
+    ]
+    .into_iter()
+    .filter_map(|(holds, note)| holds.then_some(note))
+    .collect()
+}
+
+/// Foods whose polyphenols bind gluten; coffee, tea, carob and spices are common practice.
+fn rich_in_polyphenols(product: &Product) -> bool {
+    const FOODS: &[&str] = &[
+        "chocolate",
+        "cocoa",
+        "cacao",
+        "chestnut",
+        "buckwheat",
+        "coffee",
+        "tea",
+        "carob",
+        "spice",
+        "tannin",
+        "sorghum",
+    ];
+    let matrix = product.matrix.as_deref().unwrap_or_default().to_lowercase();
+    let mut words = matrix.split(|c: char| !c.is_alphanumeric());
+    words.any(|word| FOODS.contains(&word.trim_end_matches('s')))
 }
 
 /// Whether any reading is by a sandwich assay; without readings, whether the programme's assay is one.

@@ -3,6 +3,8 @@
 mod method;
 mod reasons;
 
+pub use method::notes as method_notes;
+
 use crate::config::Config;
 use crate::judge::labels;
 use crate::model::label::LabelFinding;

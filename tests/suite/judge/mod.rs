@@ -6,6 +6,9 @@ mod bench;
 /// Readings to verdicts.
 mod decisions;
 
+/// Where things stand with the maker, and what to bear in mind of the assay.
+mod circumstances;
+
 /// Ingredient statements.
 mod labels;
 
