@@ -9,9 +9,8 @@ use crate::render::charts::ruler;
 use crate::render::facts::edition::{Edition, Purpose};
 use crate::render::facts::packages::{self, BlockState, PackageTable};
 use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
-use crate::render::words::limit::LimitWords;
 use crate::render::words::{self, breakable, counted};
-use crate::render::{Job, JobFile, chart_name, hex, numbers};
+use crate::render::{Job, JobFile, hex, numbers};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -388,14 +387,4 @@ pub fn latest_day(verdict: &ProductVerdict) -> Option<NaiveDate> {
         .into_iter()
         .flatten()
         .max()
-}
-
-/// The limit in words, for whoever tells of a sheet elsewhere.
-pub fn limit_words(config: &Config) -> LimitWords {
-    LimitWords::of(config.rule)
-}
-
-/// The name by which the template reads its n-th ruler, from 1.
-pub fn ruler_name(number: usize) -> String {
-    chart_name(number)
 }

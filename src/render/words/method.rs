@@ -7,7 +7,7 @@ use crate::model::rule::Decision;
 use crate::model::verdict::ProductVerdict;
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
-use crate::render::words::{listed, sentence_case};
+use crate::render::words::{full_stop, listed, sentence_case};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -31,7 +31,7 @@ pub fn method(product: &ProductVerdict, config: &Config) -> Vec<String> {
         limit.source(),
     ];
     if let Some(unfit) = &product.method_unfit {
-        said.push(sentence_case(unfit.trim()));
+        said.push(full_stop(&sentence_case(unfit.trim())));
     }
     said
 }

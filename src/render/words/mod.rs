@@ -68,6 +68,15 @@ pub fn sentence_case(text: &str) -> String {
     }
 }
 
+/// The text as a sentence: with a full stop where it has no end.
+pub fn full_stop(text: &str) -> String {
+    if text.ends_with(['.', '!', '?']) {
+        text.to_owned()
+    } else {
+        format!("{text}.")
+    }
+}
+
 /// Places for a line to break in words that are wider than a column of a table is, at the size of its type (in points).
 pub fn breakable_to(text: &str, width: f64, look: Type) -> String {
     let fits = |word: &str| text_width(word, look) <= width;

@@ -7,7 +7,7 @@ use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
-use crate::render::words::{counted, listed, sentence_case};
+use crate::render::words::{counted, full_stop, listed, sentence_case};
 
 /// How a package's extractions agree: a word, and what it rests on.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -147,18 +147,42 @@ fn notes_of(package: &PackageResult, rule: Rule) -> Vec<String> {
             numbers::result(&package.result, rule.limit)
         ));
     }
-    for paired in &package.pair.extractions {
-        notes.extend(unused_note(code, paired, &limit, rule));
-    }
+    notes.extend(conflict_note(package, &limit, rule));
+    let extractions = package.pair.extractions.iter();
+    notes.extend(extractions.filter_map(|paired| unused_note(code, paired)));
     notes
 }
 
-fn unused_note(
-    code: &str,
-    paired: &PairedExtraction,
-    limit: &LimitWords,
-    rule: Rule,
-) -> Option<String> {
+/// What the lab's reports say of extractions of which they say different things.
+fn conflict_note(package: &PackageResult, limit: &LimitWords, rule: Rule) -> Option<String> {
+    let in_conflict = package
+        .pair
+        .extractions
+        .iter()
+        .filter(|paired| paired.usage == Usage::InConflict);
+    let reports: Vec<String> = in_conflict
+        .map(|paired| {
+            let extraction = &paired.extraction;
+            let cell = extraction.source.place().cell().unwrap_or_default();
+            let figure = said(extraction, rule);
+            format!(
+                "extraction {} is {figure} in {}, {cell}",
+                extraction.number,
+                file_name(extraction)
+            )
+        })
+        .collect();
+    (!reports.is_empty()).then(|| {
+        let code = &package.pair.package.package_code;
+        format!(
+            "{code}: the lab’s reports differ, so that none of them is used. In {}, {}.",
+            limit.unit(),
+            listed(&reports)
+        )
+    })
+}
+
+fn unused_note(code: &str, paired: &PairedExtraction) -> Option<String> {
     let extraction = &paired.extraction;
     let which = format!("{code}, extraction {}", extraction.number);
     match &paired.usage {
@@ -167,16 +191,8 @@ fn unused_note(
             "{which}: set aside by {by}. {}",
             full_stop(&sentence_case(reason.trim()))
         )),
-        Usage::InConflict => Some(format!(
-            "{which}: the lab’s reports differ, so that neither is used. {} says {}{}.",
-            file_name(extraction),
-            said(extraction, rule),
-            if extraction.outcome.reading().is_some() {
-                format!(" {}", limit.unit())
-            } else {
-                String::new()
-            }
-        )),
+        // One note names both reports.
+        Usage::InConflict => None,
         Usage::NoReading => match extraction.outcome {
             Outcome::NotReported => Some(format!(
                 "{which}: the lab gave a row without a result{}.",
@@ -203,14 +219,6 @@ fn quoted(extraction: &Extraction) -> String {
         String::new()
     } else {
         format!(" (“{text}”)")
-    }
-}
-
-fn full_stop(text: &str) -> String {
-    if text.ends_with(['.', '!', '?']) {
-        text.to_owned()
-    } else {
-        format!("{text}.")
     }
 }
 

@@ -1,12 +1,12 @@
 //! The verdict: its words, the count below them, and the sentence beside it.
 
 use crate::model::package::{PackageResult, ResultKind, Standing};
-use crate::model::pair::{Pair, PairState};
+use crate::model::pair::{Pair, PairState, Usage};
 use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
-use crate::render::words::{counted, listed, sentence_case, with_unit};
+use crate::render::words::{counted, full_stop, listed, sentence_case, with_unit};
 
 /// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
 pub fn words(verdict: Verdict, rule: Rule) -> String {
@@ -182,7 +182,7 @@ fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
     let why_not = product
         .method_unfit
         .as_deref()
-        .map(|unfit| sentence_case(unfit.trim()));
+        .map(|unfit| full_stop(&sentence_case(unfit.trim())));
     if causes.is_empty() {
         let why_not = why_not.unwrap_or_else(|| product.reasons.join(" "));
         return format!(
@@ -219,6 +219,7 @@ fn causes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
 
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Cause {
+    Conflict,
     Disagree,
     Incomplete,
     Missing,
@@ -227,7 +228,13 @@ enum Cause {
 }
 
 fn cause(package: &PackageResult) -> Option<Cause> {
+    let conflict = package
+        .pair
+        .extractions
+        .iter()
+        .any(|paired| paired.usage == Usage::InConflict);
     match (package.standing, package.pair.state) {
+        (Standing::Unresolved, _) if conflict => Some(Cause::Conflict),
         (Standing::Inconclusive, _) => Some(Cause::TooClose),
         (Standing::Unresolved, PairState::Disagree) => Some(Cause::Disagree),
         (Standing::Unresolved, PairState::Incomplete) => Some(Cause::Incomplete),
@@ -246,6 +253,7 @@ impl Cause {
             ("have", "are")
         };
         match self {
+            Cause::Conflict => format!("the lab’s reports differ about {of}"),
             Cause::Disagree => format!("the extractions of {of} disagree"),
             Cause::Incomplete => {
                 format!("{of} {has} fewer sound extractions than the rule asks for")

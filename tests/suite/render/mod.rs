@@ -17,6 +17,8 @@ mod structure;
 
 mod templates;
 
+mod words;
+
 use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::render::facts::edition::Purpose;

@@ -4,7 +4,8 @@ use crate::sample::{self, Sample};
 use chrono::NaiveDate;
 use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
-use galleyproof::model::pair::Usage;
+use galleyproof::model::package::{ResultKind, Standing};
+use galleyproof::model::pair::{PairState, Usage};
 use galleyproof::model::place::Place;
 use galleyproof::model::registers::{Followup, FollowupKind, IssuedRevision, Oats, Package};
 
@@ -154,7 +155,42 @@ pub fn all(config: &Config) -> Vec<JudgedProduct> {
         undecided(config),
         six_with_repeat(config),
         extremes(config),
+        conflicting(config),
     ]
+}
+
+/// Two reports of one extraction that differ, one package with no result, and a food that the assay under-reports.
+pub fn conflicting(config: &Config) -> JudgedProduct {
+    let mut product = Sample::new(config, "0701", "Barley-Free Miso Paste")
+        .package("A", &["8.0", "9.0"])
+        .last(|package| {
+            package.pair.extractions[1].extraction.number = 1;
+            package.pair.state = PairState::Incomplete;
+            package.pair.comparison = None;
+            package.result = ResultKind::None;
+            package.standing = Standing::Unresolved;
+            for paired in &mut package.pair.extractions {
+                paired.usage = Usage::InConflict;
+            }
+        })
+        .package("B", &[])
+        .package("C", &["<5", "<5"])
+        .done();
+    product.verdict.method_unfit = Some(
+        "this food is fermented, and a sandwich assay finds too little gluten in such foods"
+            .to_owned(),
+    );
+    product
+}
+
+/// Too near the limit for the assay's uncertainty.
+pub fn too_close(config: &Config) -> JudgedProduct {
+    Sample::new(config, "0702", "Corn Cakes")
+        .package("A", &["17.0", "18.0"])
+        .last(|package| package.standing = Standing::Inconclusive)
+        .package("B", &["<5", "<5"])
+        .package("C", &["6.0", "5.5"])
+        .done()
 }
 
 /// Three packages with readings on both sides of most limits.

@@ -1,0 +1,342 @@
+//! The gluten ruler: every extraction of every package on one log scale, with the limit.
+//!
+//! Too little to measure has a cell of its own, in which position has no meaning. Solid marks are over the limit, open
+//! ones within it; a dashed line joins extractions that disagree. Every mark is doubled by words at the end of its row.
+
+mod marks;
+mod scale;
+
+use crate::model::package::PackageResult;
+use crate::model::pair::PairState;
+use crate::model::ppm::Ppm;
+use crate::model::rule::Rule;
+use crate::render::charts::ruler::scale::{CELL, SCALE, Scale, WORDS, ZONE_END, readings};
+use crate::render::charts::style::{
+    self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, PAPER, Pen, Type, WIDTH, ZONE, at,
+};
+use crate::render::{numbers, words};
+use anyhow::Result;
+
+/// Packages on one picture: more would not fit on a page.
+const PACKAGES_PER_PICTURE: usize = 22;
+
+const HEAD: f64 = 24.0;
+const FOOT: f64 = 23.0;
+
+const ROW: Type = Type::strong(8.8, INK);
+const NOTE: Type = Type::plain(7.8, INK_2);
+const AXIS: Type = Type::plain(8.6, INK);
+
+/// Draws the ruler, on as many pictures as its packages need.
+pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<String>> {
+    let scale = Scale::of(packages, rule);
+    let dense = packages.len() > 3;
+    let pictures = packages.chunks(PACKAGES_PER_PICTURE);
+    pictures
+        .map(|part| picture(part, rule, &scale, dense))
+        .collect()
+}
+
+/// What the marks mean.
+pub fn key(rule: Rule) -> String {
+    let said = words::limit::LimitWords::of(rule);
+    format!(
+        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: beyond what the test measures. Dashed line: they disagree.",
+        said.over_the_limit(),
+        said.within_the_limit()
+    )
+}
+
+/// Each picture in words, for those who cannot see it: the message, then every reading.
+pub fn in_words(packages: &[PackageResult], rule: Rule) -> Vec<String> {
+    let scale = Scale::of(packages, rule);
+    let limit = words::limit::LimitWords::of(rule).figure();
+    let said = |part: &[PackageResult]| {
+        let rows: Vec<String> = part
+            .iter()
+            .map(|package| row_in_words(package, rule))
+            .collect();
+        format!(
+            "Gluten ruler, log scale from {} {} with the limit at {limit}. {}",
+            scale.words(),
+            numbers::unit(rule.regime),
+            rows.join(" ")
+        )
+    };
+    packages.chunks(PACKAGES_PER_PICTURE).map(said).collect()
+}
+
+fn row_in_words(package: &PackageResult, rule: Rule) -> String {
+    let figures: Vec<String> = readings(package)
+        .map(|reading| spoken(&numbers::interval(reading, rule.limit)))
+        .collect();
+    let said = words::packages::agreement(package);
+    let code = &package.pair.package.package_code;
+    let figures = if figures.is_empty() {
+        "no reading".to_owned()
+    } else {
+        words::listed(&figures)
+    };
+    format!(
+        "Package {code}: {figures}; {}, {}.",
+        said.head.to_lowercase(),
+        said.detail
+    )
+}
+
+fn spoken(figure: &str) -> String {
+    figure.replace('<', "below ").replace('>', "above ")
+}
+
+fn picture(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -> Result<String> {
+    let heights: Vec<f64> = packages
+        .iter()
+        .map(|package| row_height(package, dense))
+        .collect();
+    let bottom = HEAD + heights.iter().sum::<f64>();
+    style::draw(WIDTH, bottom + FOOT, |canvas| {
+        ground(canvas, rule, scale, bottom)?;
+        let mut top = HEAD;
+        for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
+            if index > 0 {
+                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
+            }
+            limit_line(canvas, rule, scale, top, top + height)?;
+            row(canvas, package, rule, scale, top, *height, dense)?;
+            top += height;
+        }
+        strip(canvas, rule, scale, bottom)
+    })
+}
+
+fn row_height(package: &PackageResult, dense: bool) -> f64 {
+    let lines = code_lines(&package.pair.package.package_code).len() as f64;
+    let least = if dense { 19.0 } else { 31.0 };
+    f64::max(least, lines * 9.6 + if dense { 8.0 } else { 18.0 })
+}
+
+/// A code in pieces that fit beside the scale, broken after a dash or a dot where there is one.
+fn code_lines(code: &str) -> Vec<String> {
+    const ROOM: f64 = 58.0;
+    let mut lines = vec![String::new()];
+    for piece in code.split_inclusive(['-', '.', '_']) {
+        for letter in std::iter::once(piece.to_owned()).flat_map(|piece| {
+            let fits = style::text_width(&piece, ROW) <= ROOM;
+            if fits {
+                vec![piece]
+            } else {
+                piece.chars().map(String::from).collect()
+            }
+        }) {
+            let last = lines.last_mut().expect("it starts with one line");
+            if !last.is_empty() && style::text_width(&format!("{last}{letter}"), ROW) > ROOM {
+                lines.push(letter);
+            } else {
+                last.push_str(&letter);
+            }
+        }
+    }
+    lines
+}
+
+fn ground(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, bottom: f64) -> Result<()> {
+    let limit = scale.x(rule.limit.ppm.0);
+    canvas.fill(at(limit, HEAD), at(ZONE_END, bottom), ZONE)?;
+    for figure in scale.numbered() {
+        let x = scale.x(figure);
+        canvas.line(&[at(x, HEAD), at(x, bottom)], Pen::solid(0.5, GRID))?;
+    }
+    let said = words::limit::LimitWords::of(rule);
+    let flag = format!("Limit {}", said.figure());
+    let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
+    canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
+    canvas.text(
+        &flag,
+        at(limit, 16.0),
+        Align::Middle,
+        Type::strong(8.8, PAPER),
+    )?;
+    canvas.line(&[at(limit, 20.0), at(limit, HEAD)], Pen::solid(1.6, ACCENT))?;
+
+    let cell_words = format!("below {}", numbers::plain(Ppm(scale.start)));
+    let over = format!("{} →", said.over_the_limit());
+    if limit + half + 5.0 + style::text_width(&over, NOTE) < WIDTH {
+        canvas.text(&over, at(limit + half + 5.0, 15.6), Align::Start, NOTE)?;
+    }
+    let taken = if scale.cell {
+        canvas.text(&cell_words, at(CELL.middle(), 15.6), Align::Middle, NOTE)?;
+        CELL.middle() + style::text_width(&cell_words, NOTE) / 2.0 + 8.0
+    } else {
+        0.0
+    };
+    let within = format!("← {}", said.within_the_limit());
+    if limit - half - 5.0 - style::text_width(&within, NOTE) > taken {
+        canvas.text(&within, at(limit - half - 5.0, 15.6), Align::End, NOTE)?;
+    }
+    Ok(())
+}
+
+fn limit_line(
+    canvas: &mut Canvas<'_>,
+    rule: Rule,
+    scale: &Scale,
+    top: f64,
+    bottom: f64,
+) -> Result<()> {
+    let limit = scale.x(rule.limit.ppm.0);
+    canvas.line(
+        &[at(limit, top), at(limit, bottom)],
+        Pen::solid(1.6, ACCENT),
+    )
+}
+
+/// The scale itself, drawn as a rule.
+fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result<()> {
+    let (from, to) = (top + 1.0, top + 22.0);
+    let outline = Pen::solid(0.9, INK);
+    if scale.cell {
+        canvas.frame(at(CELL.from, from), at(CELL.to, to), outline)?;
+        let middle = CELL.middle();
+        let label = format!("<{}", numbers::plain(Ppm(scale.start)));
+        canvas.line(&[at(middle, from), at(middle, from + 4.0)], outline)?;
+        canvas.text(
+            &label,
+            at(middle, to - 6.0),
+            Align::Middle,
+            Type::strong(8.6, INK),
+        )?;
+    }
+    canvas.frame(at(SCALE.from - 10.0, from), at(ZONE_END, to), outline)?;
+    let limit = scale.x(rule.limit.ppm.0);
+    let mut free_from = f64::MIN;
+    let own = numbers::plain(rule.limit.ppm);
+    let own_half = style::text_width(&own, Type::strong(8.6, ACCENT)) / 2.0 + 3.0;
+    for tick in scale.ticks() {
+        let x = scale.x(tick);
+        let numbered = scale
+            .numbered()
+            .iter()
+            .any(|figure| Ppm(*figure).same(Ppm(tick)));
+        let length = if numbered { 7.0 } else { 4.0 };
+        canvas.line(&[at(x, from), at(x, from + length)], Pen::solid(0.7, INK))?;
+        let label = numbers::plain(Ppm(tick));
+        let half = style::text_width(&label, AXIS) / 2.0;
+        let hits_limit = (x - limit).abs() < half + own_half;
+        if numbered && x - half > free_from && !hits_limit && x + half < ZONE_END - 1.0 {
+            canvas.text(&label, at(x, to - 4.6), Align::Middle, AXIS)?;
+            free_from = x + half + 3.0;
+        }
+    }
+    canvas.line(
+        &[at(limit, from - 1.0), at(limit, from + 7.0)],
+        Pen::solid(1.6, ACCENT),
+    )?;
+    canvas.text(
+        &own,
+        at(limit, to - 4.6),
+        Align::Middle,
+        Type::strong(8.6, ACCENT),
+    )?;
+    let unit = match numbers::unit(rule.regime) {
+        "ppm" => "ppm gluten (mg per kg)",
+        other => &format!("{other} gluten (ppm)"),
+    };
+    canvas.text(unit, at(WORDS, from + 7.6), Align::Start, NOTE)?;
+    canvas.text(
+        "log scale: equal steps multiply",
+        at(WORDS, from + 17.2),
+        Align::Start,
+        NOTE,
+    )
+}
+
+fn row(
+    canvas: &mut Canvas<'_>,
+    package: &PackageResult,
+    rule: Rule,
+    scale: &Scale,
+    top: f64,
+    height: f64,
+    dense: bool,
+) -> Result<()> {
+    let middle = top + height / 2.0;
+    let codes = code_lines(&package.pair.package.package_code);
+    let lot = package.pair.package.lot.as_deref().filter(|_| !dense);
+    let lot = lot
+        .map(|lot| format!("lot {lot}"))
+        .filter(|lot| style::text_width(lot, NOTE) <= 60.0);
+    let lines = codes.len() as f64 + if lot.is_some() { 1.0 } else { 0.0 };
+    let mut baseline = middle - lines * 9.8 / 2.0 + 7.6;
+    for code in &codes {
+        canvas.text(code, at(0.0, baseline), Align::Start, ROW)?;
+        baseline += 9.8;
+    }
+    if let Some(lot) = lot {
+        canvas.text(&lot, at(0.0, baseline), Align::Start, NOTE)?;
+    }
+    marks::draw(canvas, package, rule, scale, middle)?;
+
+    row_words(canvas, package, middle, dense)
+}
+
+/// How the extractions agree, at the end of their row: on one line where there is room.
+fn row_words(
+    canvas: &mut Canvas<'_>,
+    package: &PackageResult,
+    middle: f64,
+    dense: bool,
+) -> Result<()> {
+    let said = words::packages::agreement(package);
+    let head = match package.pair.state {
+        PairState::Agree => Type::plain(8.8, INK),
+        PairState::Disagree | PairState::Incomplete | PairState::Missing => ROW,
+    };
+    let head_width = style::text_width(&said.head, head);
+    let width = style::text_width(&said.detail, NOTE);
+    if dense && WORDS + head_width + 5.0 + width <= WIDTH {
+        canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
+        return canvas.text(
+            &said.detail,
+            at(WORDS + head_width + 5.0, middle + 3.0),
+            Align::Start,
+            NOTE,
+        );
+    }
+    let gap = if dense { 4.4 } else { 5.2 };
+    // Only differences of many thousands are wider than their place.
+    let fitted = Type {
+        size: NOTE.size * f64::min(1.0, (WIDTH - WORDS) / width.max(1.0)),
+        ..NOTE
+    };
+    canvas.text(
+        &said.head,
+        at(WORDS, middle + 2.8 - gap),
+        Align::Start,
+        head,
+    )?;
+    canvas.text(
+        &said.detail,
+        at(WORDS, middle + 2.6 + gap),
+        Align::Start,
+        fitted,
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn long_codes_are_cut_where_they_have_a_dash() {
+        assert_eq!(code_lines("FH-01-A"), ["FH-01-A"]);
+        let lines = code_lines("HARROW-2031-000123-REPEAT-A");
+        assert_eq!(lines.concat(), "HARROW-2031-000123-REPEAT-A");
+        assert!(
+            lines
+                .iter()
+                .all(|line| style::text_width(line, ROW) <= 58.0),
+            "{lines:?}"
+        );
+        assert!(lines[0].ends_with('-'), "{lines:?}");
+    }
+}

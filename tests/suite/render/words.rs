@@ -1,0 +1,254 @@
+//! The sentences of a sheet, for every state: exact, and with nothing in them that the data do not say.
+
+use crate::render::{engine, products, sheet_job, typeset};
+use crate::sample::{self, Sample};
+use galleyproof::config::Config;
+use galleyproof::model::decided::JudgedProduct;
+use galleyproof::render::facts::edition::Purpose;
+use galleyproof::render::facts::sheet::{SheetContent, facts};
+
+fn config(rest: &str) -> Config {
+    sample::config(std::path::Path::new("no/such/folder"), "a4", rest)
+}
+
+/// What a sheet says, with plain spaces and without places to break.
+fn said(product: &JudgedProduct, config: &Config) -> SheetContent {
+    let mut content = facts(product, config, &Purpose::Proof { made_on: None }).content;
+    let plain = |text: &mut String| *text = text.replace('\u{a0}', " ").replace('\u{200b}', "");
+    for text in [
+        &mut content.verdict.words,
+        &mut content.verdict.count,
+        &mut content.verdict.sentence,
+    ] {
+        plain(text);
+    }
+    for text in [&mut content.says, &mut content.says_not] {
+        plain(text);
+    }
+    for lines in [
+        &mut content.notes,
+        &mut content.method,
+        &mut content.correspondence,
+        &mut content.label.sentences,
+    ] {
+        lines.iter_mut().for_each(plain);
+    }
+    content
+}
+
+#[test]
+fn over_the_limit() {
+    let config = config("");
+    let content = said(&products::fullest(&config), &config);
+    assert_eq!(content.verdict.words, "At or above 20 ppm");
+    assert_eq!(
+        content.verdict.count,
+        "1 of 3 packages tested at or above the limit."
+    );
+    assert_eq!(
+        content.verdict.sentence,
+        "One package measured 29.9 ppm. One package at or above the limit of 20 parts per million (ppm) is enough for this verdict."
+    );
+    assert_eq!(
+        content.says,
+        "Of the 3 packages we bought, 1 tested at or above 20 ppm. If they were a random pick, the true share could be anywhere \
+         from 1 to 91 % (95 % confidence)."
+    );
+    assert!(content.says_not.contains("that anyone was careless"));
+    assert_eq!(
+        content.correspondence,
+        [
+            "The maker was told on 25 March 2031 and asked to answer by 15 April 2031.",
+            "The maker answered on 11 April 2031: “We have stopped sales of lot L31-0802 and are checking our chestnut supplier.”",
+        ]
+    );
+}
+
+#[test]
+fn nothing_measured_is_not_zero() {
+    let config = config("");
+    let content = said(&products::none_measured(&config), &config);
+    assert_eq!(content.verdict.words, "Below 20 ppm");
+    assert_eq!(
+        content.verdict.count,
+        "All 3 packages tested below the limit."
+    );
+    assert_eq!(
+        content.says,
+        "All 3 packages we bought tested below 5 ppm. That is the lowest answer this test gives. It doesn’t mean zero."
+    );
+    // Exact one-sided bound for 0 of 3: 1 - 0.05^(1/3) = 63.2 %.
+    assert_eq!(
+        content.says_not,
+        "It doesn’t prove that every package is below the limit. Even in a random pick with 0 of 3 at or above the limit, up to \
+         63 % of all packages could still be (95 % confidence)."
+    );
+}
+
+#[test]
+fn no_verdict_names_each_cause_and_hides_no_high_reading() {
+    let config = config("");
+    let content = said(&products::undecided(&config), &config);
+    assert_eq!(
+        content.verdict.count,
+        "2 of 3 packages have no result that decides."
+    );
+    assert_eq!(
+        content.verdict.sentence,
+        "We can’t say on which side of the limit of 20 parts per million (ppm) this product is: the extractions of package 0660-B \
+         disagree and package 0660-C has fewer sound extractions than the rule asks for."
+    );
+    assert_eq!(
+        content.says,
+        "1 of the 3 packages we bought tested below 20 ppm. 2 gave no result that decides. One extraction measured 27.6 ppm."
+    );
+}
+
+#[test]
+fn a_conflict_names_both_reports_and_an_unfit_method_says_so() {
+    let config = config("");
+    let content = said(&products::conflicting(&config), &config);
+    assert_eq!(
+        content.notes,
+        [
+            "0701-A: the lab’s reports differ, so that none of them is used. In ppm, extraction 1 is 8.0 in HV-31-00418.csv, C14 and \
+             extraction 1 is 9.0 in HV-31-00418.csv, C15.",
+        ]
+    );
+    assert!(
+        content
+            .verdict
+            .sentence
+            .contains("no result has come for package 0701-B"),
+        "{}",
+        content.verdict.sentence
+    );
+    assert!(
+        content.verdict.sentence.ends_with(
+            "This food is fermented, and a sandwich assay finds too little gluten in such foods."
+        ),
+        "{}",
+        content.verdict.sentence
+    );
+}
+
+#[test]
+fn a_guarded_decision_says_how_much_was_added() {
+    let config = config("[rule]\ndecision = \"guarded\"\nrelative_expanded_uncertainty = 0.30\n");
+    let content = said(&products::too_close(&config), &config);
+    assert_eq!(
+        content.verdict.count,
+        "1 of 3 packages is too close to the limit to call."
+    );
+    assert!(
+        content
+            .verdict
+            .sentence
+            .ends_with("package 0702-A is closer to it than the test’s uncertainty (30 %)."),
+        "{}",
+        content.verdict.sentence
+    );
+    assert!(
+        content
+            .method
+            .iter()
+            .any(|said| said.contains("30 % added or taken off")),
+        "{:?}",
+        content.method
+    );
+}
+
+#[test]
+fn the_words_follow_the_regime() {
+    let config = config("[rule]\nregime = \"eu\"\n");
+    let exactly = Sample::new(&config, "E-1", "Puffs")
+        .package("A", &["20.0", "20.0"])
+        .package("B", &["<5", "<5"])
+        .package("C", &["<5", "<5"]);
+    let content = said(&exactly.done(), &config);
+    assert_eq!(content.verdict.words, "At or below 20 mg/kg");
+    assert_eq!(content.table.packages[0].result, "20.0");
+    assert!(
+        content.method.last().is_some_and(
+            |said| said == "Limit: no more than 20 mg/kg (Regulation (EU) No 828/2014)."
+        )
+    );
+}
+
+#[test]
+fn no_printed_figure_is_rounded_across_the_limit() {
+    let config = config("");
+    let near = Sample::new(&config, "N-1", "Puffs")
+        .package("A", &["19.96", "19.98"])
+        .package("B", &["19.99", "20.05"])
+        .package("C", &["19.0", "21.2"])
+        .done();
+    let content = said(&near, &config);
+    let figures: Vec<&str> = content
+        .table
+        .packages
+        .iter()
+        .map(|package| package.result.as_str())
+        .collect();
+    assert_eq!(figures, ["19.97", "20.02", "20.1"]);
+    assert!(
+        content.notes[0]
+            .starts_with("N-1-B: its extractions agree, but stand on both sides of the limit."),
+        "{:?}",
+        content.notes
+    );
+}
+
+#[test]
+fn no_sentence_blames_or_promises() {
+    let config = config("");
+    let forbidden = [
+        "refused",
+        "failed",
+        "guilty",
+        " safe",
+        "unsafe",
+        "contaminated",
+        "passed",
+        "pass ",
+        " fail",
+        "gluten detected",
+        "free of gluten",
+    ];
+    for product in products::all(&config) {
+        let content = said(&product, &config);
+        let mut all = vec![
+            content.verdict.words,
+            content.verdict.count,
+            content.verdict.sentence,
+            content.says,
+            content.says_not,
+        ];
+        all.extend(
+            [
+                content.notes,
+                content.method,
+                content.correspondence,
+                content.label.sentences,
+            ]
+            .concat(),
+        );
+        let text = all.join(" ").to_lowercase();
+        for word in forbidden {
+            assert!(!text.contains(word), "“{word}” in: {text}");
+        }
+    }
+}
+
+#[test]
+fn the_sheets_of_these_states_are_made() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(
+        folder.path(),
+        "a4",
+        "[rule]\ndecision = \"guarded\"\nrelative_expanded_uncertainty = 0.30\n",
+    );
+    for product in [products::too_close(&config), products::conflicting(&config)] {
+        typeset(&engine(&config), &config, &sheet_job(&product, &config));
+    }
+}
