@@ -32,6 +32,14 @@ pub fn holds_something(path: &Path) -> Result<bool> {
     }
 }
 
+/// How many bytes a file has; none where there is no such file.
+pub fn length(path: &Path) -> Option<u64> {
+    fs::metadata(path)
+        .ok()
+        .filter(|about| about.is_file())
+        .map(|about| about.len())
+}
+
 /// A folder and those above it.
 pub fn create_folder(path: &Path) -> Result<()> {
     fs::create_dir_all(path).with_context(|| format!("cannot make the folder {}", path.display()))

@@ -121,6 +121,13 @@ impl Engine {
         })
     }
 
+    /// Whether any font has this letter.
+    pub fn covers(&self, letter: char) -> bool {
+        self.fonts
+            .iter()
+            .any(|font| font.info().coverage.contains(u32::from(letter)))
+    }
+
     /// SHA-256 of all templates and fonts and the program's version.
     pub fn fingerprint(&self) -> &str {
         &self.fingerprint

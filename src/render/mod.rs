@@ -17,6 +17,8 @@ pub mod charts;
 /// Templates and fonts, loaded once a run.
 pub mod engine;
 
+mod glyphs;
+
 mod world;
 
 /// The newsletter beside its PDF: HTML, text and the charts.

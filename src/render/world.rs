@@ -2,8 +2,9 @@
 //!
 //! There is no network, no package, no clock, and no file outside of what was loaded at the start.
 
-use crate::render::Job;
 use crate::render::engine::{Engine, file_id};
+use crate::render::glyphs::{printable, printable_text};
+use crate::render::{Job, JobFile};
 use std::collections::BTreeMap;
 use typst::diag::{FileError, FileResult, PackageError};
 use typst::foundations::{Bytes, Datetime, Duration};
@@ -12,8 +13,11 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, World};
 
-/// The facts, as a template names them.
+/// The facts, as a template reads them: letters that no font has are named by their code point.
 const FACTS: &str = "facts.json";
+
+/// The facts exactly as they are, to be attached.
+pub const DATA: &str = "data.json";
 
 /// The world of one document.
 pub struct JobWorld<'a> {
@@ -25,12 +29,24 @@ pub struct JobWorld<'a> {
 impl<'a> JobWorld<'a> {
     /// The world in which a job's template is typeset.
     pub fn new(engine: &'a Engine, job: &'a Job) -> JobWorld<'a> {
-        let mut files: BTreeMap<&str, Bytes> = job
+        let covered = |letter| engine.covers(letter);
+        let shown = |file: &JobFile| match (
+            file.name.ends_with(".svg"),
+            std::str::from_utf8(&file.bytes),
+        ) {
+            (true, Ok(svg)) => Bytes::from_string(printable_text(svg, &covered)),
+            _ => Bytes::new(file.bytes.clone()),
+        };
+        let files = job
             .files
             .iter()
-            .map(|file| (file.name.as_str(), Bytes::new(file.bytes.clone())))
-            .collect();
-        files.insert(FACTS, Bytes::new(job.facts.clone()));
+            .map(|file| (file.name.as_str(), shown(file)));
+        let mut files: BTreeMap<&str, Bytes> = files.collect();
+        files.insert(
+            FACTS,
+            Bytes::new(printable(&job.facts, &covered).into_owned()),
+        );
+        files.insert(DATA, Bytes::new(job.facts.clone()));
         JobWorld {
             engine,
             main: file_id(job.template),

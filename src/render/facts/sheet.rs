@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::files;
 use crate::model::decided::JudgedProduct;
+use crate::model::place::LabFile;
 use crate::model::registers::Product;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;
@@ -15,6 +16,7 @@ use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use serde::Serialize;
 use sha2::{Digest, Sha256};
+use std::sync::Arc;
 
 /// Everything that the sheet's template may see.
 #[derive(Clone, Debug, Serialize)]
@@ -215,16 +217,13 @@ pub fn job(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Resu
     })
 }
 
-type LabFiles = Vec<std::sync::Arc<crate::model::place::LabFile>>;
-
 /// The lab files that are small enough to be carried.
 fn carried<'a>(
-    lab_files: &'a LabFiles,
+    lab_files: &'a [Arc<LabFile>],
     config: &'a Config,
-) -> impl Iterator<Item = &'a crate::model::place::LabFile> {
+) -> impl Iterator<Item = &'a LabFile> {
     let small = |path: &str| {
-        std::fs::metadata(config.root.join(path))
-            .is_ok_and(|about| about.len() <= LARGEST_ATTACHMENT)
+        files::length(&config.root.join(path)).is_some_and(|length| length <= LARGEST_ATTACHMENT)
     };
     lab_files
         .iter()
@@ -235,7 +234,7 @@ fn carried<'a>(
 fn attachments(verdict: &ProductVerdict, config: &Config, sheet_number: &str) -> Vec<Attachment> {
     let lab_files = words::method::lab_files(verdict);
     let mut attachments = vec![Attachment {
-        read: "facts.json".to_owned(),
+        read: "data.json".to_owned(),
         name: format!("{sheet_number}.json"),
         mime_type: "application/json",
         relationship: "data",

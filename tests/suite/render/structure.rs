@@ -262,3 +262,20 @@ fn a_sheet_that_equals_its_last_revision_says_so_on_the_page() {
         "{words}"
     );
 }
+
+#[test]
+fn a_letter_that_no_font_has_is_named_instead_of_keeping_the_sheet_from_being_made() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let product = Sample::new(&config, "P-1", "Bread 🍞 日本 \u{7} עברית العربية")
+        .package("A", &["<5", "<5"])
+        .last(|package| package.pair.package.lot = Some("日1".to_owned()))
+        .done();
+    let pdf = typeset(&engine(&config), &config, &sheet_job(&product, &config));
+    let words = Document::load_mem(&pdf)
+        .expect("a PDF")
+        .extract_text(&[1])
+        .expect("text");
+    assert!(words.contains("Bread [U+1F35E]"), "{words}");
+    assert!(words.contains("[U+65E5]1"), "{words}");
+}

@@ -1,0 +1,88 @@
+//! Letters that no font has: named by their code point, since a page cannot show them.
+//!
+//! Names come from shops all over the world, and from spreadsheets with stray control characters. Without this a single
+//! emoji would keep a whole sheet from being made. A font with the letter, put into the programme's `fonts/`, shows it.
+
+use serde_json::Value;
+use std::borrow::Cow;
+
+/// JSON whose texts a page can show: every other letter is written as `[U+65E5]`.
+pub fn printable<'a>(json: &'a [u8], covered: &dyn Fn(char) -> bool) -> Cow<'a, [u8]> {
+    let Ok(text) = std::str::from_utf8(json) else {
+        return Cow::Borrowed(json);
+    };
+    // JSON writes control characters as escapes; `\\u00` in a path reads like one, which costs a look and no more.
+    let escapes = ["\\u00", "\\b", "\\f", "\\r"];
+    let suspicious = !text.chars().all(|letter| can_stand(letter, covered))
+        || escapes.iter().any(|escape| text.contains(escape));
+    if !suspicious {
+        return Cow::Borrowed(json);
+    }
+    match serde_json::from_str::<Value>(text) {
+        Ok(mut value) => {
+            rewrite(&mut value, covered);
+            Cow::Owned(serde_json::to_vec(&value).expect("a JSON value can be written"))
+        }
+        Err(_) => Cow::Borrowed(json),
+    }
+}
+
+/// Text that a page can show, likewise.
+pub fn printable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
+    let mut shown = String::with_capacity(text.len());
+    for letter in text.chars() {
+        match letter {
+            '\r' | '\u{8}' | '\u{c}' => shown.push(' '),
+            letter if can_stand(letter, covered) => shown.push(letter),
+            letter => shown.push_str(&format!("[U+{:04X}]", u32::from(letter))),
+        }
+    }
+    shown
+}
+
+fn can_stand(letter: char, covered: &dyn Fn(char) -> bool) -> bool {
+    match letter {
+        ' '..='~' | '\n' | '\t' => true,
+        // Spaces, joiners and marks of direction have no glyph of their own.
+        '\u{a0}'
+        | '\u{ad}'
+        | '\u{2000}'..='\u{200f}'
+        | '\u{2028}'..='\u{202f}'
+        | '\u{2060}'
+        | '\u{feff}' => true,
+        letter => !letter.is_control() && covered(letter),
+    }
+}
+
+fn rewrite(value: &mut Value, covered: &dyn Fn(char) -> bool) {
+    match value {
+        Value::String(text) => *text = printable_text(text, covered),
+        Value::Array(items) => items.iter_mut().for_each(|item| rewrite(item, covered)),
+        Value::Object(fields) => fields
+            .values_mut()
+            .for_each(|field| rewrite(field, covered)),
+        Value::Null | Value::Bool(_) | Value::Number(_) => {}
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn latin(letter: char) -> bool {
+        u32::from(letter) < 0x250
+    }
+
+    #[test]
+    fn what_can_be_shown_is_left_as_it_is() {
+        let json = r#"{"name":"Åsvindel, 20 °C"}"#.as_bytes();
+        assert!(matches!(printable(json, &latin), Cow::Borrowed(_)));
+    }
+
+    #[test]
+    fn what_cannot_be_shown_is_named() {
+        let json = "{\"name\":\"日 rice\\u0007\",\"n\":1}".as_bytes();
+        let shown = printable(json, &latin);
+        assert_eq!(&*shown, br#"{"name":"[U+65E5] rice[U+0007]","n":1}"#);
+    }
+}
