@@ -6,9 +6,9 @@ use crate::render::charts::style::{Align, Canvas, FILL, INK, Pen, Points, at};
 use anyhow::Result;
 
 /// Half the width of a mark.
-const RADIUS: f64 = 2.9;
+const RADIUS: f64 = 2.8;
 /// By how much a mark is moved up or down so that it does not touch the next.
-const LANE: f64 = 7.2;
+const LANE: f64 = 6.9;
 /// Lanes above and below the middle one.
 const LANES: i32 = 3;
 

@@ -273,6 +273,9 @@ fn new_charts(new: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>> {
         return products::products(new, terms);
     }
     let new: Vec<JudgedProduct> = new.iter().map(|product| (*product).clone()).collect();
-    let names = listing::categories(&new);
-    strip::strip(&strip::rows(&new, &names, listing::category), terms)
+    let groups = listing::ChartedGroups::of(&new);
+    strip::strip(
+        &strip::rows(&new, groups.names(), |product| groups.name_of(product)),
+        terms,
+    )
 }

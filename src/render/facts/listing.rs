@@ -10,10 +10,16 @@ use crate::render::numbers;
 use crate::render::words::summary::{self, Standing as FollowUp};
 use crate::render::words::{breakable, sentence_case};
 use serde::Serialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// What stands where the register names no food group.
-pub const NO_CATEGORY: &str = "No food group given";
+pub const NO_CATEGORY: &str = "No category";
+
+/// What the smallest food groups are called together, where a chart has no room for each.
+const OTHERS: &str = "Other food groups";
+
+/// Food groups that a chart shows apart: four pages of them.
+const CHARTED_AT_MOST: usize = 36;
 
 /// One product and round, as a list shows it.
 #[derive(Clone, Debug, Serialize)]
@@ -90,7 +96,11 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .packages
             .iter()
             .any(|package| package.pair.extractions.len() > 2),
-        reasons: verdict.reasons.clone(),
+        reasons: verdict
+            .reasons
+            .iter()
+            .map(|reason| breakable(reason, 22))
+            .collect(),
         follow_up: summary::standing(&product.follow_up, &verdict.followups),
     }
 }
@@ -131,6 +141,46 @@ pub fn categories(products: &[JudgedProduct]) -> Vec<String> {
     });
     names.dedup();
     names
+}
+
+/// The food groups of a chart: all of them, or the largest and the others together.
+pub struct ChartedGroups {
+    names: Vec<String>,
+}
+
+impl ChartedGroups {
+    /// Of these products.
+    pub fn of(products: &[JudgedProduct]) -> ChartedGroups {
+        let mut names = categories(products);
+        if names.len() > CHARTED_AT_MOST {
+            let mut sizes: BTreeMap<String, usize> = BTreeMap::new();
+            for product in products {
+                *sizes.entry(category(product)).or_default() += 1;
+            }
+            let mut largest = names.clone();
+            // Stable: of groups of one size, the first by name are kept.
+            largest.sort_by_key(|name| std::cmp::Reverse(sizes[name]));
+            let kept: BTreeSet<&String> = largest.iter().take(CHARTED_AT_MOST - 1).collect();
+            names.retain(|name| kept.contains(name));
+            names.push(OTHERS.to_owned());
+        }
+        ChartedGroups { names }
+    }
+
+    /// Their names, in the order of the chart.
+    pub fn names(&self) -> &[String] {
+        &self.names
+    }
+
+    /// The group in which a product is charted.
+    pub fn name_of(&self, product: &JudgedProduct) -> String {
+        let name = category(product);
+        if self.names.contains(&name) {
+            name
+        } else {
+            OTHERS.to_owned()
+        }
+    }
 }
 
 /// Products by food group, in the order of [`categories`], and in a group by brand and name.

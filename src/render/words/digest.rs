@@ -9,7 +9,7 @@ use crate::render::facts::tally::Tally;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent, plain};
 use crate::render::words::summary::{number, number_of};
-use crate::render::words::{counted, listed, sentence_case};
+use crate::render::words::{breakable, counted, listed, sentence_case};
 
 /// Products that a sentence can name; of more it says how many.
 const NAMED_AT_MOST: usize = 8;
@@ -81,7 +81,7 @@ pub fn reply(verdict: &ProductVerdict) -> Option<String> {
     let last = replies.next().filter(|_| verdict.notify_maker)?;
     Some(format!(
         "“{}” ({})",
-        last.note.as_deref()?,
+        breakable(last.note.as_deref()?, 28),
         numbers::date(last.on)
     ))
 }

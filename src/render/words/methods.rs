@@ -37,7 +37,7 @@ pub fn methods(products: &[JudgedProduct], config: &Config, terms: &Terms) -> Ve
             .programme
             .statement
             .clone()
-            .map(|statement| ("Who we are", statement)),
+            .map(|statement| ("About the programme", statement)),
     );
     passages.push((
         "What would change a verdict",

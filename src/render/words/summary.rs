@@ -9,7 +9,7 @@ use crate::render::charts::shares::in_words;
 use crate::render::facts::tally::Tally;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent};
-use crate::render::words::{counted, sentence_case};
+use crate::render::words::{breakable, counted, sentence_case};
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -432,7 +432,10 @@ fn last_words(followups: &[Followup]) -> Option<Quote> {
             reply: false,
         });
     }
-    Some(Quote { text, reply })
+    Some(Quote {
+        text: breakable(&text, 22),
+        reply,
+    })
 }
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ mod batch;
 
 mod letters;
 
-mod overflow;
+pub mod overflow;
 
 mod pictures;
 

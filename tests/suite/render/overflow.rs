@@ -128,7 +128,7 @@ fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>) {
 }
 
 /// What is wrong with the pages of a document.
-fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
+pub fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
     let mut faults = Vec::new();
     for (number, page) in document.pages().iter().enumerate() {
         let mut runs = Vec::new();

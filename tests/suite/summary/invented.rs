@@ -14,8 +14,8 @@ use galleyproof::model::problem::Problems;
 use galleyproof::model::registers::{Followup, FollowupKind, Package, Product, Registers};
 use galleyproof::model::rule::Limit;
 use galleyproof::model::statistics::{
-    Bounds, Counts, Drift, FTest, Group, GroupedBy, Grouping, ProductStatistics,
-    ProgrammeStatistics, QuarterCounts, RangeChart, RangePoint, Repeatability, Share,
+    Bounds, Counts, Drift, FTest, Group, GroupedBy, Grouping, PackagesNeeded, ProductStatistics,
+    ProgrammeStatistics, QuarterCounts, RangeChart, RangePoint, Repeatability, Share, Trend,
 };
 use galleyproof::model::verdict::{Grade, ProductVerdict, Verdict};
 use statrs::distribution::{Beta, ContinuousCDF};
@@ -508,7 +508,7 @@ fn statistics(products: &[JudgedProduct]) -> ProgrammeStatistics {
             .product
             .category
             .clone()
-            .unwrap_or("No food group given".into());
+            .unwrap_or("no category".into());
         let group = groups.entry(category).or_default();
         match product.verdict.verdict {
             Verdict::OverLimit => {
@@ -567,10 +567,33 @@ fn statistics(products: &[JudgedProduct]) -> ProgrammeStatistics {
             counts.products.over_limit,
             counts.products.over_limit + counts.products.within_limit,
         ),
-        groups: vec![Grouping {
-            by: GroupedBy::Category,
-            groups,
-        }],
+        groups: vec![
+            Grouping {
+                by: GroupedBy::Category,
+                groups,
+            },
+            split(
+                products,
+                GroupedBy::Certification,
+                ["certified", "not certified"],
+            ),
+            split(products, GroupedBy::Oats, ["no oats", "certified oats"]),
+        ],
+        trend: (products.len() > 20).then_some(Trend {
+            z: -0.9,
+            p: 0.37,
+            quarters: 8,
+        }),
+        packages_needed: vec![
+            PackagesNeeded {
+                share: 0.05,
+                packages: 59,
+            },
+            PackagesNeeded {
+                share: 0.01,
+                packages: 299,
+            },
+        ],
         quarters: quarters.into_values().collect(),
         repeatability: chart
             .iter()
@@ -603,6 +626,38 @@ fn statistics(products: &[JudgedProduct]) -> ProgrammeStatistics {
             .collect(),
         range_chart: chart,
         ..ProgrammeStatistics::default()
+    }
+}
+
+/// Two groups: one product in three, and the others.
+fn split(products: &[JudgedProduct], by: GroupedBy, names: [&str; 2]) -> Grouping {
+    let group = |name: &str, wanted: fn(usize) -> bool| {
+        let members = || {
+            products
+                .iter()
+                .enumerate()
+                .filter(|(number, _)| wanted(*number))
+                .map(|(_, product)| product)
+        };
+        let with = |verdict: fn(Verdict) -> bool| {
+            members()
+                .filter(|product| verdict(product.verdict.verdict))
+                .count() as u64
+        };
+        let over = with(|verdict| verdict == Verdict::OverLimit);
+        let without = with(|verdict| verdict == Verdict::NoVerdict);
+        Group {
+            name: name.into(),
+            share: share(over, members().count() as u64 - without),
+            without_verdict: without,
+        }
+    };
+    Grouping {
+        by,
+        groups: vec![
+            group(names[0], |number| number % 3 == 0),
+            group(names[1], |number| number % 3 != 0),
+        ],
     }
 }
 

@@ -2,8 +2,11 @@
 
 mod invented;
 
+use crate::render::overflow;
 use galleyproof::config::Config;
+use galleyproof::model::decided::Decided;
 use galleyproof::render::charts::style::{INK, Type, text_width};
+use galleyproof::render::facts::digest;
 use galleyproof::render::facts::summary::{self, SummaryFacts};
 use galleyproof::render::{Engine, documents};
 use lopdf::{Dictionary, Document};
@@ -207,6 +210,75 @@ fn the_drawings_do_not_grow_with_the_number_of_products() {
     );
 }
 
+/// A programme whose every text is as long as it may be, without a place to break.
+fn extreme(config: &Config) -> Decided {
+    let long = |n: usize| {
+        "Wurzelgemüse_"
+            .repeat(n.div_ceil(13))
+            .chars()
+            .take(n)
+            .collect::<String>()
+    };
+    let mut decided = invented::decided(24, config);
+    for (number, product) in decided.products.iter_mut().enumerate() {
+        let of = &mut product.verdict.product;
+        of.product_id = format!("{:02}{}", number, "X".repeat(62));
+        of.name = long(70);
+        of.brand = Some(long(40));
+        of.category = Some(format!("{} {}", number % 4, long(58)));
+        product.verdict.round = "R".repeat(64);
+        product.verdict.reasons = vec![long(200)];
+        for followup in &mut product.verdict.followups {
+            followup.note = Some(long(250));
+        }
+        for term in &mut product.verdict.label.terms {
+            term.printed = long(60);
+        }
+        for package in &mut product.verdict.packages {
+            let code = format!("{}{}", package.pair.package.package_code, "Y".repeat(55));
+            package.pair.package.package_code = code;
+        }
+    }
+    if let Some(chart) = &mut decided.statistics.range_chart {
+        chart
+            .points
+            .iter_mut()
+            .for_each(|point| point.package_code = "Y".repeat(64));
+    }
+    for group in decided
+        .statistics
+        .groups
+        .iter_mut()
+        .flat_map(|grouping| &mut grouping.groups)
+    {
+        group.name = long(58);
+    }
+    decided
+}
+
+#[test]
+fn long_texts_stay_on_the_page_and_off_one_another() {
+    for (paper, side) in [("a4", 51.02), ("us-letter", 59.39)] {
+        let config = invented::config(US, paper);
+        let engine = Engine::new(&config).expect("the built-in templates load");
+        let decided = extreme(&config);
+        let facts = summary::summary(&decided, &config, None).expect("its charts can be drawn");
+        let printed = digest::digest(&decided, &config, None).expect("its charts can be drawn");
+        let jobs = [summary::job(&facts), digest::job(&printed)];
+        for job in jobs.map(|job| job.expect("the facts are JSON")) {
+            let pages =
+                documents::pages(&engine, &job).unwrap_or_else(|faults| panic!("{}", faults[0]));
+            let faults = overflow::faults(&pages, side);
+            // Heads are told by their size there, and other text of these documents has it.
+            let faults: Vec<_> = faults
+                .iter()
+                .filter(|fault| !fault.contains("stands alone"))
+                .collect();
+            assert!(faults.is_empty(), "{} on {paper}: {faults:#?}", job.path);
+        }
+    }
+}
+
 /// The labels of a chart: each with the box that it fills.
 fn labels(svg: &str) -> Vec<(String, [f64; 4])> {
     let attribute = |tag: &str, name: &str| -> Option<String> {
@@ -252,7 +324,13 @@ fn no_two_labels_of_a_chart_touch() {
     for rule in RULES {
         for products in [1, 24, 300] {
             let config = invented::config(rule, "a4");
-            for chart in facts(products, &config).charts {
+            let decided = invented::decided(products, &config);
+            let news = digest::digest(&decided, &config, None).expect("its charts can be drawn");
+            for chart in facts(products, &config)
+                .charts
+                .into_iter()
+                .chain(news.charts)
+            {
                 let labels = labels(&chart.svg);
                 for (number, (text, [left, top, right, bottom])) in labels.iter().enumerate() {
                     assert!(

@@ -5,6 +5,7 @@ use crate::model::label::LabelFinding;
 use crate::model::verdict::Verdict;
 use crate::render::facts::listing::{self, Cell, LabelLine};
 use crate::render::facts::terms::Terms;
+use crate::render::words::breakable;
 use serde::Serialize;
 
 /// Labels.
@@ -59,6 +60,29 @@ pub struct RegisterRow {
 
 /// Findings with their counts, and the products with something to ask about.
 pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
+    let asked = |product: &&JudgedProduct| {
+        let finding = product.verdict.label.finding;
+        !matches!(finding, LabelFinding::None | LabelFinding::NoIngredients)
+    };
+    let line = |product: &JudgedProduct| {
+        let label = &product.verdict.label;
+        LabelLine {
+            line: listing::line(product, terms),
+            finding: listing::finding(label.finding),
+            terms: label
+                .terms
+                .iter()
+                .map(|term| breakable(&term.printed, 20))
+                .collect(),
+        }
+    };
+    Labels {
+        rows: findings(products),
+        lines: products.iter().filter(asked).map(line).collect(),
+    }
+}
+
+fn findings(products: &[JudgedProduct]) -> Vec<LabelRow> {
     const ORDER: [LabelFinding; 5] = [
         LabelFinding::GlutenSource,
         LabelFinding::UnverifiedOats,
@@ -66,65 +90,40 @@ pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
         LabelFinding::None,
         LabelFinding::NoIngredients,
     ];
-    let over = |found: &[&JudgedProduct]| {
-        found
+    let row = |name: &'static str, found: &[&JudgedProduct], example: Option<&String>| LabelRow {
+        finding: name,
+        example: example.map(|text| breakable(text, 20)),
+        products: found.len() as u64,
+        over: found
             .iter()
             .filter(|product| product.verdict.verdict == Verdict::OverLimit)
-            .count() as u64
+            .count() as u64,
     };
-    let mut rows: Vec<LabelRow> = ORDER
-        .iter()
-        .map(|finding| {
-            let found: Vec<&JudgedProduct> = products
-                .iter()
-                .filter(|product| product.verdict.label.finding == *finding)
-                .collect();
-            let example = found
-                .iter()
-                .find_map(|product| product.verdict.label.terms.first());
-            LabelRow {
-                finding: listing::finding(*finding),
-                example: example
-                    .filter(|_| *finding != LabelFinding::None)
-                    .map(|term| term.printed.clone()),
-                products: found.len() as u64,
-                over: over(&found),
-            }
-        })
-        .collect();
-    let warned: Vec<&JudgedProduct> = products
-        .iter()
-        .filter(|product| !product.verdict.label.precautionary.is_empty())
-        .collect();
-    rows.push(LabelRow {
-        finding: "Beside any of these: a precautionary statement",
-        example: warned
-            .first()
-            .and_then(|product| product.verdict.label.precautionary.first().cloned()),
-        products: warned.len() as u64,
-        over: over(&warned),
-    });
-    let asked = |product: &&JudgedProduct| {
-        !matches!(
-            product.verdict.label.finding,
-            LabelFinding::None | LabelFinding::NoIngredients
-        )
-    };
-    let lines = products.iter().filter(asked).map(|product| LabelLine {
-        line: listing::line(product, terms),
-        finding: listing::finding(product.verdict.label.finding),
-        terms: product
-            .verdict
-            .label
-            .terms
+    let by_finding = |finding: LabelFinding| {
+        let with = products
             .iter()
-            .map(|term| term.printed.clone())
-            .collect(),
-    });
-    Labels {
-        rows,
-        lines: lines.collect(),
-    }
+            .filter(|product| product.verdict.label.finding == finding);
+        let found: Vec<&JudgedProduct> = with.collect();
+        let terms = found
+            .iter()
+            .filter_map(|product| product.verdict.label.terms.first());
+        let mut examples = terms
+            .filter(|_| finding != LabelFinding::None)
+            .map(|term| &term.printed);
+        row(listing::finding(finding), &found, examples.next())
+    };
+    let mut rows: Vec<LabelRow> = ORDER.into_iter().map(by_finding).collect();
+    let warns = |product: &&JudgedProduct| !product.verdict.label.precautionary.is_empty();
+    let warned: Vec<&JudgedProduct> = products.iter().filter(warns).collect();
+    let example = warned
+        .first()
+        .and_then(|product| product.verdict.label.precautionary.first());
+    rows.push(row(
+        "Beside any of these: a precautionary statement",
+        &warned,
+        example,
+    ));
+    rows
 }
 
 /// All results, by food group.
@@ -144,7 +143,7 @@ pub fn register(products: &[JudgedProduct], terms: &Terms) -> Vec<RegisterGroup>
     listing::by_category(products)
         .into_iter()
         .map(|(name, members)| RegisterGroup {
-            name,
+            name: breakable(&name, 60),
             rows: members.iter().map(row).collect(),
         })
         .collect()

@@ -3,7 +3,7 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::package::Standing;
-use crate::model::statistics::{GroupedBy, Grouping};
+use crate::model::statistics::{Group, GroupedBy, Grouping, RangeChart, RangePoint};
 use crate::render::charts::agreement::agreement;
 use crate::render::charts::quarters::quarters;
 use crate::render::charts::range::range;
@@ -88,8 +88,10 @@ pub fn strip_page(
     terms: &Terms,
     charts: &mut Charts,
 ) -> Result<Strip> {
-    let names = listing::categories(&decided.products);
-    let rows = rows(&decided.products, &names, listing::category);
+    let groups = listing::ChartedGroups::of(&decided.products);
+    let rows = rows(&decided.products, groups.names(), |product| {
+        groups.name_of(product)
+    });
     let over = |row: &&StripRow| {
         row.packages
             .iter()
@@ -112,7 +114,7 @@ pub fn strip_page(
     };
     let mixed = decided.products.iter().filter(mixed).count() as u64;
     Ok(Strip {
-        lede: words::strip_lede(tally, names.len(), groups_over, terms),
+        lede: words::strip_lede(tally, rows.len(), groups_over, terms),
         charts: figures,
         note: format!(
             "Arrows at the left: {}, with their number in front. Arrow on the scale: below that figure. Open circle: {}. Filled: {}. Dashed, at the right: the results do not decide. Circles are moved up or down only so that they do not touch. A column of equal steps, with the highest number on top, takes the place of circles that would.",
@@ -137,11 +139,11 @@ pub fn strip_page(
 pub fn groups_page(decided: &Decided, terms: &Terms, charts: &mut Charts) -> Result<Groups> {
     let statistics = &decided.statistics;
     let mut groupings = Vec::new();
-    for grouping in statistics
-        .groups
-        .iter()
-        .filter(|grouping| !grouping.groups.is_empty())
-    {
+    // A single group has nothing to be held against.
+    let told =
+        |grouping: &&Grouping| grouping.groups.len() > 1 || grouping.by == GroupedBy::Category;
+    let any = |grouping: &&Grouping| !grouping.groups.is_empty();
+    for grouping in statistics.groups.iter().filter(any).filter(told) {
         groupings.push(grouping_figures(grouping, decided, terms, charts)?);
     }
     let mut quarter_figures = Vec::new();
@@ -180,14 +182,21 @@ fn grouping_figures(
         ),
         GroupedBy::Oats => ("Share by oats", "Oats", "shares-oats"),
     };
-    let parts: Vec<_> = grouping.groups.chunks(ROWS_A_CHART).collect();
+    let groups: Vec<Group> = grouping
+        .groups
+        .iter()
+        .map(|group| named(group, grouping.by))
+        .collect();
+    let parts: Vec<_> = groups.chunks(ROWS_A_CHART).collect();
+    // All products stand once, under the last of the food groups.
+    let whole = decided
+        .statistics
+        .over_limit
+        .as_ref()
+        .filter(|_| grouping.by == GroupedBy::Category);
     let mut figures = Vec::new();
     for (number, part) in parts.iter().enumerate() {
-        let all = decided
-            .statistics
-            .over_limit
-            .as_ref()
-            .filter(|_| number + 1 == parts.len());
+        let all = whole.filter(|_| number + 1 == parts.len());
         let name = if number == 0 {
             stem.to_owned()
         } else {
@@ -201,6 +210,20 @@ fn grouping_figures(
     })
 }
 
+/// A group under the name that charts and lists print: food groups as the register spells them.
+fn named(group: &Group, by: GroupedBy) -> Group {
+    let name = match by {
+        GroupedBy::Category if !group.name.eq_ignore_ascii_case(listing::NO_CATEGORY) => {
+            group.name.clone()
+        }
+        _ => sentence_case(&group.name),
+    };
+    Group {
+        name,
+        ..group.clone()
+    }
+}
+
 /// How well the extractions agree.
 pub fn duplicates_page(
     decided: &Decided,
@@ -210,55 +233,22 @@ pub fn duplicates_page(
     charts: &mut Charts,
 ) -> Result<Duplicates> {
     let statistics = &decided.statistics;
-    let tested: BTreeMap<&str, NaiveDate> = decided
-        .products
-        .iter()
-        .flat_map(|product| &product.verdict.packages)
-        .filter_map(|package| {
-            let day = package
-                .pair
-                .usable()
-                .filter_map(|extraction| extraction.tested_on)
-                .max()?;
-            Some((package.pair.package.package_code.as_str(), day))
-        })
-        .collect();
     let chart = statistics.range_chart.as_ref();
     let agreement = match chart {
         Some(chart) => agreement(chart, &config.testing, terms)?,
         None => None,
     };
     let range = match chart {
-        Some(chart) => range(chart, &tested)?,
+        Some(chart) => range(chart, &tested_on(decided))?,
         None => None,
     };
-    let percent = |x: f64| format!("{:.0}{}%", x, numbers::NBSP);
-    let flagged = chart
-        .iter()
-        .flat_map(|chart| &chart.points)
-        .filter(|point| point.beyond || !point.agrees);
     Ok(Duplicates {
         lede: words::duplicates_lede(tally),
         pairs: chart.map_or(0, |chart| chart.points.len()),
         agreement: agreement.map(|chart| charts.add(chart)),
         range: range.map(|chart| charts.add(chart)),
         range_note: chart.map_or(String::new(), words::range_note),
-        flagged: flagged
-            .map(|point| {
-                [
-                    breakable(&point.package_code, 14),
-                    numbers::figure(point.mean, terms.rule),
-                    percent(point.signed_percent.abs()),
-                    percent(point.allowed_percent),
-                    if point.agrees {
-                        "within what is allowed"
-                    } else {
-                        "disagrees"
-                    }
-                    .to_owned(),
-                ]
-            })
-            .collect(),
+        flagged: chart.map_or(Vec::new(), |chart| flagged(chart, terms)),
         repeatability: statistics
             .repeatability
             .iter()
@@ -266,4 +256,45 @@ pub fn duplicates_page(
             .collect(),
         drift: statistics.drift.iter().map(words::drift).collect(),
     })
+}
+
+/// The day of each package's test, by its code.
+fn tested_on(decided: &Decided) -> BTreeMap<&str, NaiveDate> {
+    let packages = decided
+        .products
+        .iter()
+        .flat_map(|product| &product.verdict.packages);
+    packages
+        .filter_map(|package| {
+            let days = package
+                .pair
+                .usable()
+                .filter_map(|extraction| extraction.tested_on);
+            Some((package.pair.package.package_code.as_str(), days.max()?))
+        })
+        .collect()
+}
+
+/// Pairs beyond the control line or in disagreement.
+fn flagged(chart: &RangeChart, terms: &Terms) -> Vec<[String; 5]> {
+    let percent = |x: f64| format!("{x:.0}{}%", numbers::NBSP);
+    let told = |point: &RangePoint| {
+        let became = if point.agrees {
+            "still allowed"
+        } else {
+            "disagrees"
+        };
+        [
+            breakable(&point.package_code, 14),
+            numbers::figure(point.mean, terms.rule),
+            percent(point.signed_percent.abs()),
+            percent(point.allowed_percent),
+            became.to_owned(),
+        ]
+    };
+    let points = chart.points.iter();
+    points
+        .filter(|point| point.beyond || !point.agrees)
+        .map(told)
+        .collect()
 }
