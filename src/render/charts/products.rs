@@ -4,7 +4,7 @@ use crate::model::decided::JudgedProduct;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
 use crate::render::charts::marks::{Mark, draw_mark, lanes};
-use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, wrap};
+use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, parts, wrap};
 use crate::render::charts::style::{
     ACCENT, Align, Canvas, GRID, INK, PAPER, Pen, Points, Type, WIDTH, ZONE, at, draw, text_width,
 };
@@ -13,8 +13,8 @@ use crate::render::facts::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 
-/// Products in one chart.
-pub const ROWS_A_CHART: usize = 14;
+/// Height of the rows in one chart: the room that the newsletter's first page has.
+const ROWS_HEIGHT: f64 = 410.0;
 
 const NAME_WIDTH: f64 = 144.0;
 const BELOW: (f64, f64) = (154.0, 206.0);
@@ -31,8 +31,10 @@ pub fn products(products: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>
         .flat_map(|product| &product.verdict.packages);
     let values = packages.filter_map(|package| Mark::of(package).x());
     let scale = LogScale::holding(values, terms, SCALE.0, SCALE.1);
-    let parts = products.chunks(ROWS_A_CHART).enumerate();
-    parts
+    let rows: Vec<Row> = products.iter().map(|product| Row::new(product)).collect();
+    let parts = parts(&rows, ROWS_HEIGHT, |row| row.height);
+    let numbered = parts.into_iter().enumerate();
+    numbered
         .map(|(number, part)| one(part, &scale, terms, number + 1))
         .collect()
 }
@@ -175,19 +177,13 @@ impl<'a> Row<'a> {
     }
 }
 
-fn one(
-    products: &[&JudgedProduct],
-    scale: &LogScale,
-    terms: &Terms,
-    number: usize,
-) -> Result<Chart> {
-    let rows: Vec<Row> = products.iter().map(|product| Row::new(product)).collect();
+fn one(rows: &[Row<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Result<Chart> {
     let bottom = HEAD + rows.iter().map(|row| row.height).sum::<f64>();
     let height = bottom + FOOT;
     let svg = draw(WIDTH, height, |canvas| {
         heads(canvas, scale, terms, bottom)?;
         let mut top = HEAD;
-        for row in &rows {
+        for row in rows {
             if top > HEAD {
                 canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.5, GRID))?;
             }
@@ -201,7 +197,7 @@ fn one(
     } else {
         format!("new-products-{number}")
     };
-    Ok(Chart::new(name, svg, alt(products, terms), height))
+    Ok(Chart::new(name, svg, alt(rows, terms), height))
 }
 
 fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) -> Result<()> {
@@ -248,10 +244,11 @@ fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> R
     scale.rule(canvas, top, terms.rule.ppm)
 }
 
-fn alt(products: &[&JudgedProduct], terms: &Terms) -> String {
-    let told: Vec<String> = products
+fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
+    let told: Vec<String> = rows
         .iter()
-        .map(|product| {
+        .map(|row| {
+            let product = row.product;
             let line = line(product, terms);
             let brand = product
                 .verdict
@@ -270,7 +267,7 @@ fn alt(products: &[&JudgedProduct], terms: &Terms) -> String {
         .collect();
     format!(
         "Package results of {} in {}, log scale with the limit at {}. {}",
-        counted(products.len(), "product", "products"),
+        counted(rows.len(), "product", "products"),
         terms.unit,
         terms.limit,
         told.join(" ")

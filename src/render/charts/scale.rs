@@ -187,6 +187,23 @@ pub fn round_step(least: f64) -> f64 {
         .unwrap_or_else(|| (least / 100.0).ceil() * 100.0)
 }
 
+/// Parts of a list, each no higher than `most` points together, where its items are so high each.
+pub fn parts<T>(items: &[T], most: f64, height: impl Fn(&T) -> f64) -> Vec<&[T]> {
+    let mut parts = Vec::new();
+    let (mut first, mut filled) = (0, 0.0);
+    for (number, item) in items.iter().enumerate() {
+        if number > first && filled + height(item) > most {
+            parts.push(&items[first..number]);
+            (first, filled) = (number, 0.0);
+        }
+        filled += height(item);
+    }
+    if first < items.len() {
+        parts.push(&items[first..]);
+    }
+    parts
+}
+
 /// Cuts a text into lines no wider than `width`: between words where it can, inside a word where it must.
 pub fn wrap(text: &str, width: f64, look: Type) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
@@ -233,6 +250,14 @@ mod tests {
         let letters = |text: &str| text.replace(' ', "");
         assert_eq!(letters(&lines.concat()), letters(name));
         assert!(wrap("  ", 90.0, ROW).is_empty());
+    }
+
+    #[test]
+    fn parts_hold_everything_once_and_are_as_high_as_they_may_be() {
+        let heights = [3.0, 4.0, 2.0, 9.0, 1.0, 1.0];
+        let cut = parts(&heights, 8.0, |height| *height);
+        assert_eq!(cut, [&[3.0, 4.0][..], &[2.0], &[9.0], &[1.0, 1.0]]);
+        assert!(parts::<f64>(&[], 8.0, |height| *height).is_empty());
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use crate::model::statistics::{Group, Share};
 use crate::render::charts::Chart;
-use crate::render::charts::scale::{NOTE, PLAIN, wrap};
+use crate::render::charts::scale::{NOTE, PLAIN, parts, wrap};
 use crate::render::charts::style::{
     Align, Canvas, GRID, INK, PAPER, Pen, RULE, Type, WIDTH, at, draw,
 };
@@ -20,28 +20,50 @@ const LINE: f64 = 10.2;
 const FOOT: f64 = 20.0;
 const STRONG: Type = Type::strong(8.6, INK);
 
-/// The groups in one chart, in the order given, and all products under a rule. `head` names what the groups are.
+/// Height of the rows in one chart: a page of them.
+const ROWS_HEIGHT: f64 = 530.0;
+
+/// The groups in as many charts as they need, in the order given, and all products under a rule at their end. `head` names
+/// what the groups are.
 pub fn shares(
     name: &str,
     head: &str,
     groups: &[Group],
     all: Option<&Share>,
     terms: &Terms,
-) -> Result<Chart> {
+) -> Result<Vec<Chart>> {
     let rows: Vec<Row> = groups.iter().map(Row::new).collect();
+    let parts = parts(&rows, ROWS_HEIGHT, |row| row.height);
+    let last = parts.len();
+    let numbered = parts.into_iter().zip(1..);
+    numbered
+        .map(|(part, number)| {
+            let name = if number == 1 {
+                name.to_owned()
+            } else {
+                format!("{name}-{number}")
+            };
+            one(name, head, part, all.filter(|_| number == last), terms)
+        })
+        .collect()
+}
+
+fn one(
+    name: String,
+    head: &str,
+    rows: &[Row<'_>],
+    all: Option<&Share>,
+    terms: &Terms,
+) -> Result<Chart> {
     let all_height = if all.is_some() { PITCH + 8.0 } else { 0.0 };
     let height = HEAD + rows.iter().map(|row| row.height).sum::<f64>() + all_height + FOOT;
-    let axis = Axis::holding(
-        groups
-            .iter()
-            .filter_map(|group| group.share.as_ref())
-            .chain(all),
-    );
+    let shares = rows.iter().filter_map(|row| row.group.share.as_ref());
+    let axis = Axis::holding(shares.chain(all));
     let svg = draw(WIDTH, height, |canvas| {
         heads(canvas, head, terms)?;
         axis.grid(canvas, HEAD - 6.0, height - FOOT)?;
         let mut top = HEAD;
-        for row in &rows {
+        for row in rows {
             row.draw(canvas, &axis, top)?;
             top += row.height;
         }
@@ -56,7 +78,8 @@ pub fn shares(
         }
         axis.labels(canvas, height - FOOT + 11.0)
     })?;
-    Ok(Chart::new(name, svg, alt(head, groups, all, terms), height))
+    let alt = alt(head, rows, all, terms);
+    Ok(Chart::new(name, svg, alt, height))
 }
 
 struct Row<'a> {
@@ -227,7 +250,7 @@ impl Axis {
     }
 }
 
-fn alt(head: &str, groups: &[Group], all: Option<&Share>, terms: &Terms) -> String {
+fn alt(head: &str, rows: &[Row<'_>], all: Option<&Share>, terms: &Terms) -> String {
     let told = |name: &str, share: &Share| {
         format!("{name}: {} of {}, {}.", share.k, share.n, in_words(share))
     };
@@ -236,10 +259,14 @@ fn alt(head: &str, groups: &[Group], all: Option<&Share>, terms: &Terms) -> Stri
         terms.over_the_limit,
         head.to_lowercase()
     )];
-    sentences.extend(groups.iter().map(|group| match &group.share {
-        Some(share) => told(&group.name, share),
-        None => format!("{}: no product with a verdict.", group.name),
-    }));
+    sentences.extend(
+        rows.iter()
+            .map(|row| row.group)
+            .map(|group| match &group.share {
+                Some(share) => told(&group.name, share),
+                None => format!("{}: no product with a verdict.", group.name),
+            }),
+    );
     sentences.extend(all.map(|share| told("All products", share)));
     sentences.join(" ")
 }

@@ -3,9 +3,8 @@
 use crate::model::followup::FollowUpState;
 use crate::model::registers::{Followup, FollowupKind};
 use crate::model::statistics::{
-    Contrast, Drift, ProgrammeStatistics, QuarterCounts, RangeChart, Repeatability, Share, Trend,
+    Contrast, Drift, QuarterCounts, RangeChart, Repeatability, Share, Trend,
 };
-use crate::render::charts::shares::in_words;
 use crate::render::facts::tally::Tally;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent};
@@ -345,14 +344,6 @@ pub fn drift(drift: &Drift) -> String {
         figure(drift.late_s),
         probability(drift.f_test.p)
     )
-}
-
-/// What the share of products over the limit comes to, in one line.
-pub fn overall(statistics: &ProgrammeStatistics) -> Option<String> {
-    statistics
-        .over_limit
-        .as_ref()
-        .map(|share| format!("{} of {}: {}", share.k, share.n, in_words(share)))
 }
 
 /// Where a product stands with its maker.

@@ -264,6 +264,13 @@ fn long_texts_stay_on_the_page_and_off_one_another() {
         let decided = extreme(&config);
         let facts = summary::summary(&decided, &config, None).expect("its charts can be drawn");
         let printed = digest::digest(&decided, &config, None).expect("its charts can be drawn");
+        for chart in facts.charts.iter().chain(&printed.charts) {
+            assert!(
+                chart.height_mm < 215.0,
+                "{} is higher than a page",
+                chart.name
+            );
+        }
         let jobs = [summary::job(&facts), digest::job(&printed)];
         for job in jobs.map(|job| job.expect("the facts are JSON")) {
             let pages =

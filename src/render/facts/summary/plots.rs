@@ -20,8 +20,8 @@ use chrono::NaiveDate;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
-/// Quarters in one chart, groups in one chart: a page of them.
-const ROWS_A_CHART: usize = 24;
+/// Quarters in one chart: a page of them.
+const QUARTERS_A_CHART: usize = 24;
 
 /// Every package on the scale.
 #[derive(Clone, Debug, Serialize)]
@@ -147,7 +147,7 @@ pub fn groups_page(decided: &Decided, terms: &Terms, charts: &mut Charts) -> Res
         groupings.push(grouping_figures(grouping, decided, terms, charts)?);
     }
     let mut quarter_figures = Vec::new();
-    for (number, part) in statistics.quarters.chunks(ROWS_A_CHART).enumerate() {
+    for (number, part) in statistics.quarters.chunks(QUARTERS_A_CHART).enumerate() {
         quarter_figures.push(charts.add(quarters(part, terms, number + 1)?));
     }
     let needed = statistics.packages_needed.iter().map(|needed| {
@@ -187,26 +187,16 @@ fn grouping_figures(
         .iter()
         .map(|group| named(group, grouping.by))
         .collect();
-    let parts: Vec<_> = groups.chunks(ROWS_A_CHART).collect();
     // All products stand once, under the last of the food groups.
-    let whole = decided
+    let all = decided
         .statistics
         .over_limit
         .as_ref()
         .filter(|_| grouping.by == GroupedBy::Category);
-    let mut figures = Vec::new();
-    for (number, part) in parts.iter().enumerate() {
-        let all = whole.filter(|_| number + 1 == parts.len());
-        let name = if number == 0 {
-            stem.to_owned()
-        } else {
-            format!("{stem}-{}", number + 1)
-        };
-        figures.push(charts.add(shares(&name, column, part, all, terms)?));
-    }
+    let drawn = shares(stem, column, &groups, all, terms)?;
     Ok(GroupingFigures {
         head,
-        charts: figures,
+        charts: drawn.into_iter().map(|chart| charts.add(chart)).collect(),
     })
 }
 
