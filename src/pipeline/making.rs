@@ -167,10 +167,7 @@ struct Run<'a> {
 
 impl Run<'_> {
     fn made_on(&self) -> Option<NaiveDate> {
-        match self.wanted.purpose {
-            Purpose::Proof { made_on } => made_on,
-            Purpose::Issue { on, .. } => Some(on),
-        }
+        self.wanted.purpose.day()
     }
 
     fn job(&self, task: &Task<'_>) -> Result<Job> {

@@ -3,6 +3,7 @@
 mod checks;
 mod cli;
 mod demo;
+mod flow;
 mod gather;
 mod judge;
 mod make_ods;

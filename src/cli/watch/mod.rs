@@ -58,7 +58,7 @@ fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
     let errors = decided.problems.count(Severity::Error) + made.failures.len();
     let mut line = match made.outcome.written.len() {
         0 => "nothing to write".to_owned(),
-        _ => format!("wrote {}", few(&made.outcome.written)),
+        _ => format!("wrote {}", few(&sheets_first(made.outcome.written))),
     };
     if !made.outcome.cleared.is_empty() {
         line += &format!("; cleared away {}", few(&made.outcome.cleared));
@@ -75,6 +75,12 @@ fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
         n => line += &format!("; {n} errors need a person to look: see out/inbox-report.txt"),
     }
     Ok(line)
+}
+
+/// Sheets are what people wait for.
+fn sheets_first(mut paths: Vec<String>) -> Vec<String> {
+    paths.sort_by_key(|path| !path.starts_with("sheets/"));
+    paths
 }
 
 /// A few names, the rest as a number.

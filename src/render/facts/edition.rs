@@ -24,6 +24,16 @@ pub enum Purpose {
     },
 }
 
+impl Purpose {
+    /// The day of the run, where it is known.
+    pub fn day(&self) -> Option<NaiveDate> {
+        match self {
+            Purpose::Proof { made_on } => *made_on,
+            Purpose::Issue { on, .. } => Some(*on),
+        }
+    }
+}
+
 /// Which revision a sheet is, apart from what it says.
 #[derive(Clone, Debug, Serialize)]
 pub struct Edition {

@@ -7,10 +7,11 @@ use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::document::Document;
-use crate::model::followup::FollowUpState;
 use crate::model::label::{LabelFinding, TermClass};
 use crate::model::package::Standing;
+use crate::model::registers::FollowupKind;
 use crate::model::rule::{Regime, Rule};
+use crate::model::verdict::ProductVerdict;
 use crate::save::mail::{self, Enclosed, Letter, Mailbox, Recipient};
 use anyhow::{Context, Result, anyhow};
 use chrono::{Days, NaiveDate};
@@ -101,11 +102,8 @@ pub fn to_maker(
         "{}-{}-{}",
         config.programme.short_name, product.product_id, verdict.round
     );
-    let told_on = told_on(&judged.follow_up).or(made_on);
-    let after = |days: u32| told_on.and_then(|day| day.checked_add_days(Days::new(days.into())));
-    let reply_by = due_on(&judged.follow_up)
-        .or_else(|| after(config.programme.reply_days))
-        .map(in_words);
+    let days = LetterDays::of(verdict, config, made_on);
+    let reply_by = days.map(|days| in_words(days.reply_by));
     let subject = subject(judged, &sheet_number, reply_by.as_deref());
     let one_line = |text: &Option<String>| text.as_deref().map(mail::one_line);
     let facts = context! {
@@ -120,8 +118,7 @@ pub fn to_maker(
         terms => terms(judged),
         reply_by,
         reply_days => config.programme.reply_days,
-        publish_on => after(config.programme.publish_days).map(in_words),
-        told_on => told_on.map(in_words),
+        publish_on => days.map(|days| in_words(days.publish_on)),
         retained => one_line(&config.programme.retained),
         regulator => one_line(&config.programme.regulator),
         ..signature(&config.programme)
@@ -291,22 +288,33 @@ fn over_words(rule: Rule) -> String {
     format!("{word} {} {unit}", rule.limit.ppm.0)
 }
 
-fn told_on(state: &FollowUpState) -> Option<NaiveDate> {
-    match *state {
-        FollowUpState::Waiting { told_on, .. } | FollowUpState::Overdue { told_on, .. } => {
-            Some(told_on)
-        }
-        FollowUpState::Replied { told_on, .. } => told_on,
-        FollowUpState::NotNeeded | FollowUpState::ToSend | FollowUpState::Closed { .. } => None,
-    }
+/// The days that a letter to a maker names: from the register where the notice was sent, else from the day of the run.
+#[derive(Clone, Copy)]
+struct LetterDays {
+    reply_by: NaiveDate,
+    publish_on: NaiveDate,
 }
 
-fn due_on(state: &FollowUpState) -> Option<NaiveDate> {
-    match *state {
-        FollowUpState::Waiting { due_on, .. } | FollowUpState::Overdue { due_on, .. } => {
-            Some(due_on)
-        }
-        _ => None,
+impl LetterDays {
+    /// None where neither day is known.
+    fn of(
+        verdict: &ProductVerdict,
+        config: &Config,
+        made_on: Option<NaiveDate>,
+    ) -> Option<LetterDays> {
+        let sent = verdict
+            .followups
+            .iter()
+            .find(|followup| followup.kind == FollowupKind::NoticeSent);
+        let written = sent.map(|sent| sent.on).or(made_on)?;
+        let after = |days: u32| written.checked_add_days(Days::new(days.into()));
+        let reply_by = sent
+            .and_then(|sent| sent.due_on)
+            .or_else(|| after(config.programme.reply_days))?;
+        Some(LetterDays {
+            reply_by,
+            publish_on: after(config.programme.publish_days)?.max(reply_by),
+        })
     }
 }
 

@@ -1,9 +1,11 @@
 use super::*;
+use crate::model::followup::FollowUpState;
 use crate::model::label::{LabelReview, LabelTerm};
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Pair, PairState};
+use crate::model::place::Place;
 use crate::model::ppm::Ppm;
-use crate::model::registers::{Package, Product};
+use crate::model::registers::{Followup, Package, Product};
 use crate::model::statistics::ProductStatistics;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use std::path::Path;
@@ -154,10 +156,15 @@ fn without_a_day_the_answer_is_asked_for_within_days() {
 #[test]
 fn a_notice_on_record_fixes_the_days() {
     let mut judged = product(1, LabelFinding::None);
-    judged.follow_up = FollowUpState::Waiting {
-        told_on: "2031-03-01".parse().expect("a date"),
-        due_on: "2031-03-20".parse().expect("a date"),
-    };
+    judged.verdict.followups = vec![Followup {
+        product_id: "FH-01".to_owned(),
+        round: None,
+        on: "2031-03-01".parse().expect("a date"),
+        kind: FollowupKind::NoticeSent,
+        due_on: Some("2031-03-20".parse().expect("a date")),
+        note: None,
+        place: Place::default(),
+    }];
     let text = drafted(&judged, Some("2031-04-07"));
     assert!(text.contains("Please reply by 20 March 2031."), "{text}");
     assert!(

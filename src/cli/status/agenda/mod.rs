@@ -107,7 +107,7 @@ pub fn agenda(
     tasks.extend(unreported(decided, today, patience.report_days));
     tasks.extend(to_issue.iter().map(issue));
     tasks.extend(due_again(decided, today, patience.retest_days));
-    tasks.sort_by(|one, other| one.kind.cmp(&other.kind));
+    tasks.sort_by_key(|task| task.kind);
     tasks
 }
 

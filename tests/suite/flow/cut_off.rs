@@ -1,0 +1,185 @@
+//! Cut off at any moment, the folder is as before or as after, and the next run finishes what was begun.
+
+use crate::flow::{OVER, WITHIN};
+use crate::workspace::{Workspace, tree};
+use std::fs;
+use std::process::{Command, Stdio};
+use std::time::{Duration, Instant};
+
+/// How often the program is killed here; each time at another moment of its run.
+const KILLS: u32 = 12;
+
+fn program(workspace: &Workspace, arguments: &[&str]) -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_galleyproof"));
+    command
+        .args(arguments)
+        .current_dir(workspace.path(""))
+        .env_remove("SOURCE_DATE_EPOCH")
+        .stdout(Stdio::null())
+        .stderr(Stdio::null());
+    command
+}
+
+fn whole(workspace: &Workspace, arguments: &[&str]) -> Duration {
+    let began = Instant::now();
+    assert!(
+        program(workspace, arguments)
+            .status()
+            .expect("starts")
+            .success()
+    );
+    began.elapsed()
+}
+
+fn killed_after(workspace: &Workspace, arguments: &[&str], moment: Duration) {
+    let mut child = program(workspace, arguments).spawn().expect("starts");
+    std::thread::sleep(moment);
+    // It may have ended by itself.
+    let _ = child.kill();
+    child.wait().expect("ends");
+}
+
+fn rows(workspace: &Workspace) -> usize {
+    match fs::read_to_string(workspace.path("registers/issued.csv")) {
+        Ok(text) => text.lines().count() - 1,
+        Err(_) => 0,
+    }
+}
+
+#[test]
+fn an_issue_that_is_killed_is_before_or_after() {
+    let model = Workspace::new();
+    model.with("inbox/a.csv", WITHIN);
+    let issue = ["issue", "--date", "2031-05-06"];
+    let length = whole(&model, &issue);
+    for kill in 0..KILLS {
+        let workspace = Workspace::new();
+        workspace.with("inbox/a.csv", WITHIN);
+        killed_after(&workspace, &issue, length * (kill + 1) / KILLS);
+        let published = workspace.path("archive/2031-05-06").exists();
+        if published {
+            workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
+        } else {
+            assert_eq!(rows(&workspace), 0, "no row without its bag");
+        }
+        workspace.run(&["run"]).exits(0);
+        assert_eq!(
+            rows(&workspace),
+            usize::from(published),
+            "a bag has its rows once a run has healed them"
+        );
+        workspace.run(&issue).exits(0);
+        assert_eq!(rows(&workspace), 1);
+        assert!(
+            tree(&model.path("out")) == tree(&workspace.path("out")),
+            "kill {kill}"
+        );
+        assert!(model.text("registers/issued.csv") == workspace.text("registers/issued.csv"));
+        assert_eq!(
+            fs::read_dir(workspace.path("archive"))
+                .expect("lists")
+                .count(),
+            1,
+            "one bag, no remains"
+        );
+    }
+}
+
+#[test]
+fn a_run_that_is_killed_leaves_no_half_file() {
+    let (before, after) = (Workspace::new(), Workspace::new());
+    before.with("inbox/a.csv", WITHIN);
+    after.with("inbox/a.csv", OVER);
+    whole(&before, &["run"]);
+    let length = whole(&after, &["run"]);
+    let whole_files = |folder: &Workspace| tree(&folder.path("out"));
+    let (old, new) = (whole_files(&before), whole_files(&after));
+    for kill in 0..KILLS {
+        before.with("inbox/a.csv", WITHIN);
+        whole(&before, &["run"]);
+        before.with("inbox/a.csv", OVER);
+        killed_after(&before, &["run"], length * (kill + 1) / KILLS);
+        for file in whole_files(&before)
+            .iter()
+            .filter(|(path, _)| !path.starts_with('.'))
+        {
+            assert!(
+                old.contains(file) || new.contains(file),
+                "{} is neither old nor new",
+                file.0
+            );
+        }
+        whole(&before, &["run"]);
+        assert!(whole_files(&before) == new, "kill {kill}");
+    }
+}
+
+#[test]
+fn a_row_that_its_bag_has_and_the_register_lacks_is_put_back() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let (register, out) = (
+        workspace.text("registers/issued.csv"),
+        tree(&workspace.path("out")),
+    );
+    // As if the power had failed after the bag was in its place.
+    fs::remove_file(workspace.path("registers/issued.csv")).expect("removes");
+    let run = workspace.run(&["run"]);
+    run.exits(0);
+    assert!(
+        run.stderr().contains("TKW-P1-1 revision 1"),
+        "{}",
+        run.stderr()
+    );
+    assert_eq!(workspace.text("registers/issued.csv"), register);
+    assert!(out == tree(&workspace.path("out")));
+}
+
+#[test]
+fn of_two_runs_at_once_one_waits() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    let mut children: Vec<_> = (0..3)
+        .map(|_| program(&workspace, &["run"]).spawn().expect("starts"))
+        .collect();
+    for child in &mut children {
+        assert!(child.wait().expect("ends").success());
+    }
+    let alone = Workspace::new();
+    alone.with("inbox/a.csv", WITHIN);
+    whole(&alone, &["run"]);
+    assert!(tree(&alone.path("out")) == tree(&workspace.path("out")));
+    let locks = fs::read_dir(workspace.path("")).expect("lists").flatten();
+    let left = locks.filter(|entry| entry.file_name().to_string_lossy().ends_with(".lock"));
+    assert_eq!(left.count(), 0, "no lock is left");
+}
+
+/// A place that nobody can write to, whoever runs the test: its folder is a file.
+#[test]
+fn a_place_that_cannot_be_written_to_is_one_clear_line_and_loses_nothing() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["run"]).exits(0);
+    let out = tree(&workspace.path("out"));
+    workspace.with("archive", "a file, not a folder");
+    let refused = workspace.run(&["-q", "issue", "--date", "2031-05-06"]);
+    refused.exits(2);
+    let said = refused.stderr();
+    assert!(
+        said.contains("archive") && said.trim().lines().count() <= 2,
+        "{said}"
+    );
+    assert!(!workspace.path("registers/issued.csv").exists());
+    assert!(
+        out.iter()
+            .filter(|(path, _)| !path.starts_with('.'))
+            .eq(tree(&workspace.path("out"))
+                .iter()
+                .filter(|(path, _)| !path.starts_with('.')))
+    );
+    workspace.with("blocked", "a file, not a folder");
+    let refused = workspace.run(&["-q", "run", "--out", "blocked/out"]);
+    refused.exits(2);
+    assert!(refused.stderr().contains("blocked"), "{}", refused.stderr());
+}

@@ -1,0 +1,171 @@
+//! Proofs become issued sheets, amended ones say so, and the archive keeps them all.
+
+use crate::flow::{OVER, WITHIN, with_second_product};
+use crate::workspace::{Workspace, tree};
+use std::fs;
+
+fn issued(workspace: &Workspace) -> Vec<csv::StringRecord> {
+    let text = workspace.text("registers/issued.csv");
+    let mut reader = csv::Reader::from_reader(text.as_bytes());
+    reader
+        .records()
+        .map(|record| record.expect("a row"))
+        .collect()
+}
+
+#[test]
+fn issue_amend_issue_again_and_the_archive_tells_the_story() {
+    let workspace = Workspace::new();
+    with_second_product(&workspace);
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let first = tree(&workspace.path("archive/2031-05-06"));
+    let kept = fs::read(workspace.path("out/sheets/P2--1.pdf")).expect("is there");
+
+    workspace.with("inbox/a.csv", OVER);
+    let refused = workspace.run(&["issue", "--date", "2031-06-01"]);
+    refused.exits(2);
+    assert!(
+        refused.stderr().contains("TKW-P1-1 (revision 2)"),
+        "{}",
+        refused.stderr()
+    );
+    assert_eq!(issued(&workspace).len(), 2, "nothing was issued");
+
+    let reason = "The lab corrected its report, with \"quotes\", and 1,5 more";
+    workspace
+        .run(&["issue", "--date", "2031-06-01", "--reason", reason])
+        .exits(0);
+    let rows = issued(&workspace);
+    let last: Vec<&str> = rows.last().expect("has rows").iter().collect();
+    assert_eq!(last[..5], ["TKW-P1-1", "P1", "1", "2", "2031-06-01"]);
+    assert_eq!(last[6], reason);
+    assert!(
+        last[7].contains("package A2, result: 7.7 ppm → 27.7 ppm"),
+        "{}",
+        last[7]
+    );
+    assert!(
+        last[7].contains("verdict: within the limit → over the limit"),
+        "{}",
+        last[7]
+    );
+    assert_eq!(rows.len(), 3, "an unchanged sheet is not issued again");
+    assert!(kept == fs::read(workspace.path("out/sheets/P2--1.pdf")).expect("is there"));
+    assert!(
+        first == tree(&workspace.path("archive/2031-05-06")),
+        "the first bag is untouched"
+    );
+
+    let told = workspace.run(&["compare", "archive/2031-05-06", "archive/2031-06-01"]);
+    told.exits(0);
+    for said in [
+        "Amended sheets",
+        "why: The lab corrected",
+        "7.7 ppm → 27.7 ppm",
+        "Changed verdicts",
+    ] {
+        assert!(told.stdout().contains(said), "{said}: {}", told.stdout());
+    }
+    let told = workspace.run(&[
+        "compare",
+        "archive/2031-05-06",
+        "archive/2031-06-01",
+        "--format",
+        "json",
+    ]);
+    let told: serde_json::Value = serde_json::from_str(&told.stdout()).expect("is JSON");
+    assert_eq!(told["amended"][0]["replaces"], 1);
+    assert_eq!(told["verdicts"][0]["new"], "over_limit");
+    assert_eq!(told["new"], serde_json::json!([]));
+}
+
+#[test]
+fn what_is_issued_comes_back_byte_for_byte() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let out = tree(&workspace.path("out"));
+    fs::remove_dir_all(workspace.path("out")).expect("removes");
+    workspace.run(&["run"]).exits(0);
+    assert!(out == tree(&workspace.path("out")), "the trees differ");
+    let again = workspace.run(&["issue", "--date", "2031-05-07"]);
+    again.exits(0);
+    assert!(
+        again.stdout().contains("Nothing to issue"),
+        "{}",
+        again.stdout()
+    );
+    assert!(!workspace.path("archive/2031-05-07").exists());
+}
+
+#[test]
+fn a_bag_is_a_programme_folder_that_runs_again() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/2031/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    workspace
+        .run(&["run", "archive/2031-05-06/data", "--out", "again"])
+        .exits(0);
+    let sheet =
+        |folder: &str| fs::read(workspace.path(folder).join("sheets/P1--1.pdf")).expect("is there");
+    assert!(sheet("again") == sheet("archive/2031-05-06/data/out"));
+    workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
+}
+
+#[test]
+fn only_what_is_asked_for_is_issued_and_proofs_are_not_archived() {
+    let workspace = Workspace::new();
+    with_second_product(&workspace);
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace
+        .run(&["issue", "--only", "P2", "--date", "2031-05-06"])
+        .exits(0);
+    assert_eq!(issued(&workspace).len(), 1);
+    let sheets = workspace.path("archive/2031-05-06/data/out/sheets");
+    assert!(sheets.join("P2--1.pdf").exists());
+    assert!(!sheets.join("P1--1.pdf").exists());
+    workspace
+        .run(&["issue", "--only", "P3", "--date", "2031-05-06"])
+        .exits(2);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
+    workspace.run(&["verify", "archive/2031-05-06-2"]).exits(0);
+}
+
+#[test]
+fn verify_names_what_is_not_as_it_was() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    workspace.with("archive/2031-05-06/data/inbox/a.csv", OVER);
+    workspace.with("archive/2031-05-06/data/note.txt", "added");
+    fs::remove_file(workspace.path("archive/2031-05-06/data/out/sheets/P1--1.pdf"))
+        .expect("removes");
+    let found = workspace.run(&["verify", "archive/2031-05-06"]);
+    found.exits(1);
+    for said in [
+        "changed   data/inbox/a.csv",
+        "added     data/note.txt",
+        "missing   data/out/sheets/P1--1.pdf",
+    ] {
+        assert!(found.stdout().contains(said), "{said}: {}", found.stdout());
+    }
+    workspace.run(&["verify", "inbox"]).exits(2);
+}
+
+#[test]
+fn a_template_with_a_mistake_issues_nothing() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.with("report-templates/sheet.typ", "#nonsense(");
+    let refused = workspace.run(&["issue", "--date", "2031-05-06"]);
+    refused.exits(2);
+    assert!(
+        refused.stderr().contains("sheet.typ"),
+        "{}",
+        refused.stderr()
+    );
+    assert!(!workspace.path("registers/issued.csv").exists());
+    assert!(!workspace.path("archive/2031-05-06").exists());
+}
