@@ -42,20 +42,37 @@ pub fn length(path: &Path) -> Option<u64> {
 
 /// A folder and those above it.
 pub fn create_folder(path: &Path) -> Result<()> {
-    fs::create_dir_all(path).with_context(|| format!("cannot make the folder {}", path.display()))
+    fs::create_dir_all(path).map_err(|error| refused("make the folder", path, &error))
 }
 
 /// Writes a file whole or not at all: beside its target first, then renamed over it.
 pub fn write(path: &Path, bytes: &[u8]) -> Result<()> {
     write_whole(path, bytes, Lasting::WhenTheSystemLikes)
-        .with_context(|| format!("cannot write {}", path.display()))
+        .map_err(|error| refused("write", path, &error))
 }
 
 /// Renames a file over its target, making the target's folder.
 pub fn rename(from: &Path, to: &Path) -> Result<()> {
     let folder = to.parent().expect("a file has a folder");
     create_folder(folder)?;
-    fs::rename(from, to).with_context(|| format!("cannot put {} in its place", to.display()))
+    fs::rename(from, to).map_err(|error| refused("put in its place", to, &error))
+}
+
+/// What the system refused, in words that say what to do about the usual reasons.
+pub fn refused(what: &str, path: &Path, error: &io::Error) -> anyhow::Error {
+    let why = match error.kind() {
+        io::ErrorKind::StorageFull => "the disk is full. Make room and try again".to_owned(),
+        io::ErrorKind::QuotaExceeded => {
+            "your share of the disk is used up. Make room and try again".to_owned()
+        }
+        io::ErrorKind::ReadOnlyFilesystem => "the disk can only be read, not written to".to_owned(),
+        io::ErrorKind::PermissionDenied => {
+            "permission was denied: it may be write-protected, or open in another program"
+                .to_owned()
+        }
+        _ => error.to_string(),
+    };
+    anyhow::anyhow!("cannot {what} {}: {why}", path.display())
 }
 
 /// Gives a file a free name beside its own, `a (kept 1).pdf`, and returns it.
@@ -122,7 +139,7 @@ pub fn hex(bytes: &[u8]) -> String {
 pub fn write_durably(path: &Path, bytes: &[u8]) -> Result<()> {
     write_whole(path, bytes, Lasting::BeforeItIsSeen)
         .and_then(|()| sync_folder(path.parent().expect("a file to write has a folder")))
-        .with_context(|| format!("cannot write {}", path.display()))
+        .map_err(|error| refused("write", path, &error))
 }
 
 /// Writes a file that is not there yet, with the folders above it.
@@ -131,7 +148,7 @@ pub fn write_new(path: &Path, bytes: &[u8]) -> Result<()> {
     fs::create_dir_all(folder)
         .and_then(|()| fs::File::create_new(path))
         .and_then(|mut file| file.write_all(bytes))
-        .with_context(|| format!("cannot write {}", path.display()))
+        .map_err(|error| refused("write", path, &error))
 }
 
 /// Brings every file and folder below a folder to the disk, then moves the folder to a place where nothing stands.
@@ -142,11 +159,11 @@ pub fn publish_folder(from: &Path, to: &Path) -> Result<()> {
             true => sync_folder(entry.path()),
             false => fs::File::open(entry.path()).and_then(|file| file.sync_all()),
         };
-        synced.with_context(|| format!("cannot write {}", entry.path().display()))?;
+        synced.map_err(|error| refused("write", entry.path(), &error))?;
     }
     fs::rename(from, to)
         .and_then(|()| sync_folder(to.parent().expect("a folder to move has one above it")))
-        .with_context(|| format!("cannot make the folder {}", to.display()))
+        .map_err(|error| refused("make the folder", to, &error))
 }
 
 /// SHA-256 of a file, lower-case hexadecimal, and its length; the file is never held whole.

@@ -20,7 +20,7 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
     put_back(&config)?;
     let meter = Meter::new(quiet);
     let listener = |progress| meter.note(progress);
-    let decided = pipeline::decide(&config, Some(on), &listener)?;
+    let decided = pipeline::decide(&config, made_on, &listener)?;
     let ending = Ending::of(&decided);
     let order = Order {
         only: &what.only,
@@ -31,9 +31,9 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
     let issued = issue::issue(decided, &config, &order, &listener)?;
     drop(meter);
     match what.format {
-        Format::Json => print::result(&as_json(issued.as_ref()))?,
+        Format::Json => print::result(&as_json(&issued))?,
         Format::Text if quiet => {}
-        Format::Text => print::result(&as_text(issued.as_ref()))?,
+        Format::Text => print::result(&as_text(&issued))?,
     }
     Ok(ending)
 }
@@ -54,8 +54,8 @@ pub fn put_back(config: &Config) -> Result<()> {
     Ok(())
 }
 
-fn as_text(issued: Option<&Issued>) -> String {
-    let Some(issued) = issued else {
+fn as_text(issued: &Issued) -> String {
+    let Some(bag) = &issued.bag else {
         return "Nothing to issue: every sheet is as it was last issued.\n".to_owned();
     };
     let mut text = String::new();
@@ -71,20 +71,14 @@ fn as_text(issued: Option<&Issued>) -> String {
         1 => "1 sheet".to_owned(),
         n => format!("{n} sheets"),
     };
-    writeln!(
-        text,
-        "{count} issued and archived in {}.",
-        issued.bag.display()
-    )
-    .expect("a string takes all");
+    writeln!(text, "{count} issued and archived in {}.", bag.display())
+        .expect("a string takes all");
     text
 }
 
-fn as_json(issued: Option<&Issued>) -> String {
-    let revisions = issued
-        .map(|issued| issued.revisions.as_slice())
-        .unwrap_or_default();
-    let sheets: Vec<_> = revisions
+fn as_json(issued: &Issued) -> String {
+    let sheets: Vec<_> = issued
+        .revisions
         .iter()
         .map(|row| {
             json!({
@@ -99,6 +93,6 @@ fn as_json(issued: Option<&Issued>) -> String {
             })
         })
         .collect();
-    let bag = issued.map(|issued| issued.bag.display().to_string());
+    let bag = issued.bag.as_ref().map(|bag| bag.display().to_string());
     format!("{:#}\n", json!({ "bag": bag, "issued": sheets }))
 }

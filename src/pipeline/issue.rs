@@ -40,8 +40,8 @@ pub struct Order<'a> {
 /// What was issued.
 #[derive(Clone, Debug)]
 pub struct Issued {
-    /// The new bag.
-    pub bag: PathBuf,
+    /// The new bag; none where nothing was pending.
+    pub bag: Option<PathBuf>,
     /// The new revisions.
     pub revisions: Vec<IssuedRevision>,
     /// What became of the outputs.
@@ -78,7 +78,7 @@ pub fn pending<'a>(decided: &'a Decided, config: &Config) -> Vec<Pending<'a>> {
     differing.collect()
 }
 
-/// Issues what is pending; none where nothing is.
+/// Issues what is pending, and leaves the outputs as a run would.
 ///
 /// # Errors
 /// Where an amended sheet has no reason, a product that was asked for is not there, a template has a mistake, or a file
@@ -88,12 +88,9 @@ pub fn issue(
     config: &Config,
     order: &Order<'_>,
     listener: Listener<'_>,
-) -> Result<Option<Issued>> {
+) -> Result<Issued> {
     let register = Register::read(config)?;
     let revisions = revisions(&decided, config, order)?;
-    if revisions.is_empty() {
-        return Ok(None);
-    }
     enter(&mut decided, &revisions);
     let wanted = Wanted {
         purpose: Purpose::Proof {
@@ -107,14 +104,20 @@ pub fn issue(
     if let Some(failure) = prepared.failures.first() {
         bail!("nothing was issued, since a document could not be made. {failure}");
     }
-    let register = issued::with_rows(register.bytes.as_deref(), &revisions)?;
-    let bag = archive_all(&decided, config, order.on, &prepared, &register)?;
-    files::write_durably(&config.root.join(issued::FILE_NAME), &register)?;
-    Ok(Some(Issued {
+    let bag = match revisions.is_empty() {
+        true => None,
+        false => {
+            let register = issued::with_rows(register.bytes.as_deref(), &revisions)?;
+            let bag = archive_all(&decided, config, order.on, &prepared, &register)?;
+            files::write_durably(&config.root.join(issued::FILE_NAME), &register)?;
+            Some(bag)
+        }
+    };
+    Ok(Issued {
         bag,
         revisions,
         outcome: prepared.finish()?.outcome,
-    }))
+    })
 }
 
 /// Finishes an issue that was cut off: what a bag holds and the register does not is put back, and what was still being

@@ -4,7 +4,7 @@
 //! can run it again.
 
 use crate::files::{self, UNFINISHED};
-use anyhow::{Context, Result, bail};
+use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::fmt::Write;
@@ -34,7 +34,7 @@ impl Bag {
         let folder = tempfile::Builder::new()
             .prefix(UNFINISHED)
             .tempdir_in(archive)
-            .with_context(|| format!("cannot write in {}", archive.display()))?;
+            .map_err(|error| files::refused("write in", archive, &error))?;
         Ok(Bag {
             archive: archive.to_owned(),
             folder,
@@ -236,7 +236,7 @@ fn open_to_readers(folder: &Path) -> Result<()> {
     {
         use std::os::unix::fs::PermissionsExt;
         std::fs::set_permissions(folder, std::fs::Permissions::from_mode(0o755))
-            .with_context(|| format!("cannot write {}", folder.display()))?;
+            .map_err(|error| files::refused("write", folder, &error))?;
     }
     #[cfg(not(unix))]
     let _ = folder;

@@ -3,6 +3,7 @@
 //! The lock file stands beside the outputs folder, so that runs into two folders do not wait for each other and a
 //! read-only programme folder can still be read. It names its holder for whoever has to wait.
 
+use crate::files;
 use anyhow::{Context, Result, bail};
 use chrono::DateTime;
 use std::fs::{self, File, OpenOptions, TryLockError};
@@ -31,7 +32,7 @@ pub fn take(
     let since = Instant::now();
     let mut told = false;
     loop {
-        let mut file = open(&path).with_context(|| format!("cannot write {}", path.display()))?;
+        let mut file = open(&path).map_err(|error| files::refused("write", &path, &error))?;
         match file.try_lock() {
             Ok(()) if is_still_there(&file, &path) => {
                 // Who holds it is a courtesy: the lock holds without.

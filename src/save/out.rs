@@ -47,9 +47,21 @@ pub struct Outcome {
 /// An outputs folder that is being filled.
 pub struct Staging {
     folder: PathBuf,
+    stage: Stage,
     /// What an earlier run wrote, finished or killed.
     earlier: BTreeMap<String, Vec<Written>>,
     made: Mutex<BTreeMap<String, Made>>,
+}
+
+/// The folder in which new files wait; it goes with the run, however that ends, so that a disk that was full has room
+/// again.
+struct Stage(PathBuf);
+
+impl Drop for Stage {
+    fn drop(&mut self) {
+        // What cannot be removed now the next run removes.
+        let _ = files::remove_folder(&self.0);
+    }
 }
 
 /// A file of this run.
@@ -76,6 +88,7 @@ impl Staging {
         files::create_folder(&stage)?;
         Ok(Staging {
             folder: folder.to_owned(),
+            stage: Stage(stage),
             earlier,
             made: Mutex::default(),
         })
@@ -186,7 +199,7 @@ impl Staging {
             outcome.unchanged = made.len();
         }
         files::remove_file(&self.folder.join(PLANNED))?;
-        files::remove_folder(&self.folder.join(STAGE))?;
+        drop(self.stage);
         Ok(outcome)
     }
 }
