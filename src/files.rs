@@ -254,6 +254,23 @@ pub fn folders_in(folder: &Path) -> Result<Vec<PathBuf>> {
 /// The prefix of everything that is still being made; nobody else's file is called so.
 pub const UNFINISHED: &str = ".galleyproof-";
 
+/// Removes the files that a write which was cut off left in a folder. To be called only by the one run that may write.
+pub fn sweep_unfinished(folder: &Path) -> Result<()> {
+    let Ok(entries) = fs::read_dir(folder) else {
+        return Ok(());
+    };
+    for entry in entries.flatten() {
+        let name = entry.file_name();
+        let rest = name.to_str().and_then(|name| name.strip_prefix(UNFINISHED));
+        // Ours that are meant to stay have an ending: a record, a lock.
+        let is_remains = rest.is_some_and(|rest| !rest.contains('.'));
+        if is_remains && entry.file_type().is_ok_and(|kind| kind.is_file()) {
+            remove_file(&entry.path())?;
+        }
+    }
+    Ok(())
+}
+
 /// When bytes must have reached the disk.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Lasting {
@@ -321,6 +338,22 @@ mod tests {
     fn a_failure_names_the_path() {
         let error = read(Path::new("no/such/file.csv")).expect_err("there is none");
         assert!(error.to_string().contains("no/such/file.csv"), "{error}");
+    }
+
+    #[test]
+    fn only_the_remains_of_our_own_writes_are_swept() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let names = [
+            ".galleyproof-a1B2c3",
+            ".galleyproof-planned.json",
+            "mine.txt",
+        ];
+        for name in names {
+            fs::write(folder.path().join(name), name).expect("writes");
+        }
+        sweep_unfinished(folder.path()).expect("sweeps");
+        let left = names.map(|name| folder.path().join(name).exists());
+        assert_eq!(left, [false, true, true]);
     }
 
     #[test]

@@ -128,6 +128,7 @@ pub fn issue(
 pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
     let archive = config.root.join("archive");
     bag::sweep(&archive)?;
+    files::sweep_unfinished(&config.registers())?;
     let Ok(register) = Register::read(config) else {
         // A register that `issue` does not write is no register to finish.
         return Ok(Vec::new());

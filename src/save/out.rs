@@ -79,6 +79,7 @@ impl Staging {
     pub fn open(folder: &Path) -> Result<Staging> {
         let stage = folder.join(STAGE);
         files::remove_folder(&stage)?;
+        files::sweep_unfinished(folder)?;
         let mut earlier: BTreeMap<String, Vec<Written>> = BTreeMap::new();
         for name in [RECORD, PLANNED] {
             for (path, written) in read_record(&folder.join(name))? {
