@@ -277,7 +277,10 @@ impl Run<'_> {
             .collect::<Result<_>>()?;
         let enclosed = letters.iter().zip(&bytes).map(|(path, bytes)| Enclosed {
             // `notices/FH-01--1.pdf` goes out as `notice-FH-01--1.pdf`: two files of one name would be a puzzle.
-            name: path.replacen("s/", "-", 1).replace("querie-", "query-"),
+            name: path
+                .replace("notices/", "notice-")
+                .replace("queries/", "query-")
+                .replace("sheets/", ""),
             bytes,
         });
         let enclosed: Vec<Enclosed<'_>> = enclosed.collect();

@@ -1,3 +1,5 @@
+//! When a folder counts as settled, and when a run is due.
+
 use super::*;
 use std::cell::{Cell, RefCell};
 use std::fs;

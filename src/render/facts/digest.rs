@@ -114,7 +114,7 @@ pub fn digest(
     made_on: Option<NaiveDate>,
 ) -> Result<DigestFacts> {
     let terms = terms(&decided.products, config);
-    let new = new_products(&decided.products, config);
+    let new = new_products(&decided.products, config, made_on);
     let shown = shown(&new);
     let (new_tally, all_tally) = (
         tally::tally(new.iter().copied()),
@@ -191,15 +191,29 @@ fn document(config: &Config, headline: &str) -> DocumentFacts {
     )
 }
 
-/// Products whose sheet is not yet published as it now stands: over the limit, then undecided, then within it, and among
-/// these by brand and name.
-fn new_products<'a>(all: &'a [JudgedProduct], config: &Config) -> Vec<&'a JudgedProduct> {
+/// What a reader of the last newsletter has not seen: the sheets that are issued on the day of the run; before an issue
+/// those that are not yet published as they now stand; and where there are none, what the last issue brought.
+///
+/// Over the limit first, then undecided, then within it, and among these by brand and name.
+fn new_products<'a>(
+    all: &'a [JudgedProduct],
+    config: &Config,
+    made_on: Option<NaiveDate>,
+) -> Vec<&'a JudgedProduct> {
+    let issued_on =
+        |product: &JudgedProduct| product.verdict.issued.last().map(|last| last.issued_on);
+    let last_issue = all.iter().filter_map(issued_on).max();
+    let of_last_issue =
+        |product: &&JudgedProduct| last_issue.is_some() && issued_on(product) == last_issue;
     let proof = Purpose::Proof { made_on: None };
-    let is_new = |product: &&JudgedProduct| {
+    let is_proof = |product: &&JudgedProduct| {
         product.verdict.issued.is_empty()
             || sheet::facts(product, config, &proof).edition.status == Status::Proof
     };
-    let mut new: Vec<&JudgedProduct> = all.iter().filter(is_new).collect();
+    let mut new: Vec<&JudgedProduct> = all.iter().filter(is_proof).collect();
+    if new.is_empty() || (last_issue.is_some() && last_issue == made_on) {
+        new = all.iter().filter(of_last_issue).collect();
+    }
     new.sort_by_cached_key(|product| {
         let verdict = match product.verdict.verdict {
             Verdict::OverLimit => 0,

@@ -1,3 +1,5 @@
+//! Who gets which words, and what is enclosed.
+
 use super::*;
 use crate::model::followup::FollowUpState;
 use crate::model::label::{LabelReview, LabelTerm};

@@ -125,7 +125,7 @@ fn a_row_that_its_bag_has_and_the_register_lacks_is_put_back() {
     );
     // As if the power had failed after the bag was in its place.
     fs::remove_file(workspace.path("registers/issued.csv")).expect("removes");
-    let run = workspace.run(&["run"]);
+    let run = workspace.run(&["run", "--date", "2031-05-06"]);
     run.exits(0);
     assert!(
         run.stderr().contains("TKW-P1-1 revision 1"),

@@ -1,3 +1,5 @@
+//! What the agenda lists, and in which order.
+
 use super::*;
 use crate::model::label::{LabelFinding, LabelReview};
 use crate::model::package::{PackageResult, ResultKind, Standing};
