@@ -33,10 +33,11 @@ pub use verdicts::method_notes;
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Extraction;
-use crate::model::problem::Problems;
+use crate::model::problem::{Code, Problems};
 use crate::model::registers::Registers;
 use crate::model::statistics::ProgrammeStatistics;
 use chrono::NaiveDate;
+use std::borrow::Cow;
 
 /// Everything that the readings come to.
 #[derive(Clone, Debug)]
@@ -59,7 +60,8 @@ pub fn judge(
 ) -> Judged {
     let pairs = pairs::pair_up(extractions, registers, config, problems);
     let packages = packages::accept(pairs, &config.rule);
-    let verdicts = verdicts::decide(packages, registers, config);
+    let terms = terms(registers, problems);
+    let verdicts = verdicts::decide(packages, registers, &terms, config);
     let statistics = statistics::summarise(&verdicts, config);
     let of_products = statistics::of_products(&verdicts);
     let products = verdicts
@@ -75,4 +77,22 @@ pub fn judge(
         products,
         statistics,
     }
+}
+
+/// The table of label terms with the programme's own rows.
+fn terms(registers: &Registers, problems: &mut Problems) -> Cow<'static, labels::Terms> {
+    let built_in = labels::Terms::built_in();
+    if registers.terms.is_empty() {
+        return Cow::Borrowed(built_in);
+    }
+    let extension = built_in.extended(&registers.terms);
+    for fault in extension.faults {
+        problems.add(
+            Code::RegisterError,
+            fault.place,
+            format!("This row of label terms is not used: {}.", fault.message),
+            "Correct the row, or take it out.",
+        );
+    }
+    Cow::Owned(extension.terms)
 }

@@ -1,5 +1,7 @@
 //! What the label itself says, whatever the test found.
 
+use crate::model::place::Place;
+
 /// The review of one product's label.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LabelReview {
@@ -95,6 +97,8 @@ pub struct TermRow {
     pub why: String,
     /// Where that is from.
     pub source: String,
+    /// Where the register says so; empty in the built-in table.
+    pub place: Place,
 }
 
 impl TermClass {

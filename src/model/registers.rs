@@ -1,5 +1,6 @@
 //! What people keep by hand: products, packages, corrections, correspondence, and what has been issued.
 
+use crate::model::label::TermRow;
 use crate::model::place::Place;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -17,6 +18,8 @@ pub struct Registers {
     pub followups: Vec<Followup>,
     /// In the order of the register, oldest first.
     pub issued: Vec<IssuedRevision>,
+    /// The programme's own rows for the table of label terms, in the order of the register.
+    pub terms: Vec<TermRow>,
     /// Whether the register of packages has a `sent_on` column: without one, every package counts.
     pub knows_sent_on: bool,
 }

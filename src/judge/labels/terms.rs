@@ -2,6 +2,7 @@
 
 use crate::judge::labels::words::{self, Kind, Token};
 use crate::model::label::{TermClass, TermRow};
+use crate::model::place::Place;
 use crate::model::rule::Regime;
 use std::collections::HashMap;
 use std::sync::LazyLock;
@@ -14,11 +15,7 @@ pub const OTHER: &str = "other";
 
 const BUILT_IN: &str = include_str!("terms.csv");
 
-static TERMS: LazyLock<Terms> = LazyLock::new(|| {
-    Terms::default()
-        .extended(&rows(BUILT_IN))
-        .expect("a test reads the built-in table")
-});
+static TERMS: LazyLock<Terms> = LazyLock::new(|| Terms::default().extended(&rows(BUILT_IN)).terms);
 
 /// What one row of the table says.
 #[derive(Clone, Debug)]
@@ -56,6 +53,24 @@ pub struct Terms {
     spellings: HashMap<String, Vec<Spelling>>,
     /// Those that stand for every word that begins so, by its first letter; the longest first.
     beginnings: HashMap<char, Vec<Spelling>>,
+}
+
+/// A table with further rows.
+#[derive(Clone, Debug)]
+pub struct Extension {
+    /// The table.
+    pub terms: Terms,
+    /// The rows that could not be used.
+    pub faults: Vec<TermFault>,
+}
+
+/// A row that cannot be used.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TermFault {
+    /// Where it stands.
+    pub place: Place,
+    /// What is wrong with it, and what to write.
+    pub message: String,
 }
 
 #[derive(Clone, Debug)]
@@ -99,20 +114,23 @@ impl Terms {
         &TERMS
     }
 
-    /// This table with further rows; where both have a spelling, the further one stands. Every fault, or the table.
-    pub fn extended(&self, rows: &[TermRow]) -> Result<Terms, Vec<String>> {
-        let mut extended = self.clone();
-        let mut faults = Vec::new();
+    /// This table with further rows; where both have a spelling, the further one stands. Rows that cannot be used are left
+    /// out, and each is named.
+    pub fn extended(&self, rows: &[TermRow]) -> Extension {
+        let mut extension = Extension {
+            terms: self.clone(),
+            faults: Vec::new(),
+        };
         for row in rows {
             match term(row) {
-                Ok(term) => extended.add(term, &row.term),
-                Err(fault) => faults.push(fault),
+                Ok(term) => extension.terms.add(term, &row.term),
+                Err(message) => extension.faults.push(TermFault {
+                    place: row.place.clone(),
+                    message,
+                }),
             }
         }
-        if !faults.is_empty() {
-            return Err(faults);
-        }
-        Ok(extended)
+        extension
     }
 
     fn add(&mut self, term: Term, spellings: &str) {
@@ -219,6 +237,7 @@ fn rows(text: &str) -> Vec<TermRow> {
                 exceptions: cell(3),
                 why: cell(4),
                 source: cell(5),
+                place: Place::default(),
             }
         })
         .collect()
@@ -297,9 +316,7 @@ mod tests {
             lines.count() - 1,
             "every line but the heading is a row"
         );
-        Terms::default()
-            .extended(&rows)
-            .expect("each row is understood");
+        assert_eq!(Terms::default().extended(&rows).faults, []);
         let incomplete = rows
             .iter()
             .find(|row| row.grain.is_empty() || row.why.is_empty() || row.source.is_empty());
@@ -315,14 +332,17 @@ mod tests {
             exceptions: "eu=exempt".into(),
             why: "We asked.".into(),
             source: "the maker's letter".into(),
+            place: Place::default(),
         };
-        let terms = Terms::built_in()
-            .extended(&[row("harbour crumb; malt extract", "depends")])
-            .expect("understood");
+        let rows = [
+            row("harbour crumb; malt extract", "depends"),
+            row("x", "sometimes"),
+            row("", "always"),
+        ];
+        let Extension { terms, faults } = Terms::built_in().extended(&rows);
+        assert_eq!(faults.len(), 2, "{faults:?}");
         let found = terms.find(&words::tokens("Harbour Crumbs, malt extract"));
         let classes: Vec<_> = found.iter().map(|found| found.term.class).collect();
         assert_eq!(classes, [TermClass::Depends, TermClass::Depends]);
-        let faults = terms.extended(&[row("x", "sometimes"), row("", "always")]);
-        assert_eq!(faults.expect_err("two faults").len(), 2);
     }
 }

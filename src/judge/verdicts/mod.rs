@@ -19,6 +19,7 @@ use std::collections::BTreeMap;
 pub fn decide(
     packages: Vec<PackageResult>,
     registers: &Registers,
+    terms: &labels::Terms,
     config: &Config,
 ) -> Vec<ProductVerdict> {
     let mut by_round: BTreeMap<(String, String), Vec<PackageResult>> = BTreeMap::new();
@@ -27,7 +28,6 @@ pub fn decide(
         let key = (package.product_id.clone(), package.round.clone());
         by_round.entry(key).or_default().push(result);
     }
-    let terms = labels::Terms::built_in();
     by_round
         .into_iter()
         .filter_map(|((product_id, round), mut packages)| {

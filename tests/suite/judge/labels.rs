@@ -1,7 +1,10 @@
 //! Ingredient statements: what each word bears on the claim, under every regime.
 
+use crate::judge::bench::{codes, config, registers, run};
 use galleyproof::judge::labels::{Terms, review};
-use galleyproof::model::label::{LabelFinding, LabelReview};
+use galleyproof::model::label::{LabelFinding, LabelReview, TermRow};
+use galleyproof::model::place::Place;
+use galleyproof::model::problem::Code;
 use galleyproof::model::registers::{Oats, Product};
 use galleyproof::model::rule::Regime;
 
@@ -290,4 +293,32 @@ fn the_statement_is_kept_whole_with_its_terms_marked() {
     assert_eq!(marked, ["Malt Extract", "Barley"]);
     let terms: Vec<_> = review.terms.iter().map(|term| term.term.as_str()).collect();
     assert_eq!(terms, ["malt extract", "barley"]);
+}
+
+#[test]
+fn a_programme_adds_its_own_terms_and_hears_of_bad_ones() {
+    let row = |term: &str, class: &str| TermRow {
+        term: term.into(),
+        grain: "barley".into(),
+        class: class.into(),
+        exceptions: String::new(),
+        why: "We asked the maker.".into(),
+        source: "letter of 4 March 2031".into(),
+        place: Place::file("registers/terms.csv"),
+    };
+    let product = Product {
+        ingredients: Some("rice, Harbour Crumbs".into()),
+        ..Product::default()
+    };
+    let mut registers = registers(product, 1);
+    registers.terms = vec![row("harbour crumb", "always"), row("pier dust", "perhaps")];
+    let (judged, problems) = run(&registers, vec![], &config("us", ""));
+    let label = &judged.products[0].verdict.label;
+    assert_eq!(label.finding, LabelFinding::GlutenSource);
+    assert_eq!(label.terms[0].printed, "Harbour Crumbs");
+    assert!(judged.products[0].verdict.notify_maker);
+    assert_eq!(
+        codes(&problems),
+        [Code::MissingPackage, Code::RegisterError]
+    );
 }
