@@ -334,6 +334,9 @@ impl Numbers {
 
 /// The number in `2`, `Ext. 2`, `B`, `E2`, `II`, `2 of 2`, `extraction no. 2`.
 fn number_in(written: &str) -> Option<u32> {
+    if (1..=2).contains(&written.len()) && written.bytes().all(|b| b.is_ascii_digit()) {
+        return written.parse().ok().filter(|n| *n > 0);
+    }
     // "1ª" and "2º" are first and second.
     let words = text::words(&written.replace(['ª', 'º', '°'], " "));
     let parts: Vec<&str> = words.split(' ').filter(|word| !word.is_empty()).collect();

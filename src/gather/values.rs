@@ -67,7 +67,6 @@ pub fn read(content: &Content, marks: Marks) -> Result<Value, Fault> {
 /// Reads text.
 pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
     let plain = text::plain(written);
-    let words = text::words(&plain);
     let value = |said, unit, footnote| Value {
         said,
         unit,
@@ -80,7 +79,8 @@ pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
     if plain.starts_with('#') && plain.ends_with(['!', '?']) || plain.eq_ignore_ascii_case("#n/a") {
         return Err(Fault::CellError);
     }
-    if let Some(said) = in_words(&words) {
+    let starts_with_figure = plain.starts_with(|c: char| c.is_ascii_digit());
+    if !starts_with_figure && let Some(said) = in_words(&text::words(&plain)) {
         return Ok(value(said, None, false));
     }
     let (lead, rest) = plain.split_at(
@@ -129,6 +129,10 @@ pub fn figure_in(written: &str) -> Option<String> {
     let (figure, tail) = split_figure(bare);
     let (tail, _) = strip_footnotes(tail);
     let tail = tail.trim();
+    // A day such as 2031-03-07 starts with a figure too, and goes on with no unit.
+    if tail.starts_with(|c: char| !(c.is_alphabetic() || c == '%')) {
+        return None;
+    }
     (tail.is_empty() || units::read(tail).is_some()).then(|| figure.to_owned())
 }
 
@@ -309,6 +313,11 @@ fn read_number(stored: f64, shown: &str) -> Result<Value, Fault> {
 
 /// A stored figure with the 15 digits that a spreadsheet keeps: 0.1 + 0.2 is 0.3 there.
 pub fn fifteen_digits(stored: f64) -> f64 {
+    // Most figures have few decimals and are what they should be.
+    const SHORT: f64 = 1e6;
+    if stored.abs() < SHORT && (stored * SHORT).round() / SHORT == stored {
+        return stored;
+    }
     format!("{stored:.14e}").parse().unwrap_or(stored)
 }
 
