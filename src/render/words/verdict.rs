@@ -2,6 +2,7 @@
 
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{Pair, PairState, Usage};
+use crate::model::ppm::Ppm;
 use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
@@ -84,9 +85,10 @@ fn over(product: &ProductVerdict, rule: Rule) -> String {
     );
     let [package] = packages.as_slice() else {
         return format!(
-            "{} packages tested {}. {enough}",
+            "{} packages tested {}{}. {enough}",
             packages.len(),
-            limit.over_the_limit()
+            limit.over_the_limit(),
+            highest_mean(&packages, rule)
         );
     };
     let figure = numbers::result(&package.result, rule.limit);
@@ -115,6 +117,27 @@ fn over(product: &ProductVerdict, rule: Rule) -> String {
     format!("{measured} {enough}")
 }
 
+/// `; the highest measured 29.9 ppm`, where every one of the packages has a figure.
+fn highest_mean(packages: &[&PackageResult], rule: Rule) -> String {
+    let means: Option<Vec<Ppm>> = packages
+        .iter()
+        .map(|package| match package.result {
+            ResultKind::Value { mean } => Some(mean),
+            ResultKind::Below { .. } | ResultKind::Range { .. } | ResultKind::None => None,
+        })
+        .collect();
+    let highest = means.and_then(|means| means.into_iter().reduce(Ppm::max));
+    let said = highest.map(|mean| {
+        with_unit(
+            &numbers::figure(mean, rule.limit),
+            LimitWords::of(rule).unit(),
+        )
+    });
+    said.map_or_else(String::new, |figure| {
+        format!("; the highest measured {figure}")
+    })
+}
+
 fn none_measured(product: &ProductVerdict, rule: Rule) -> String {
     let limit = LimitWords::of(rule);
     let bound = with_unit(
@@ -128,12 +151,12 @@ fn none_measured(product: &ProductVerdict, rule: Rule) -> String {
 }
 
 /// The largest "below n" among package results that are that.
-pub fn highest_bound(packages: &[PackageResult]) -> crate::model::ppm::Ppm {
+pub fn highest_bound(packages: &[PackageResult]) -> Ppm {
     let bounds = packages.iter().filter_map(|package| match package.result {
         ResultKind::Below { upper } => Some(upper),
         _ => None,
     });
-    bounds.fold(crate::model::ppm::Ppm::ZERO, |most, bound| most.max(bound))
+    bounds.fold(Ppm::ZERO, |most, bound| most.max(bound))
 }
 
 fn measured_within(product: &ProductVerdict, rule: Rule) -> String {

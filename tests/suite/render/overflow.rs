@@ -5,7 +5,8 @@ use crate::sample::{self, Sample};
 use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::registers::Package;
-use galleyproof::render::{charts::ruler, documents};
+use galleyproof::render::facts::{notice, query};
+use galleyproof::render::{Job, charts::ruler, documents};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::test_runner::{Config as Cases, TestRng, TestRunner};
@@ -90,6 +91,20 @@ fn judged(config: &Config, extreme: &Extreme) -> JudgedProduct {
         sample = sample.bought(package, &readings);
     }
     sample.done()
+}
+
+/// The notice and the query about a product.
+fn letters(mut product: JudgedProduct, config: &Config) -> Vec<Job> {
+    product.verdict.product.maker = product.verdict.product.brand.clone();
+    product.verdict.product.maker_address = product.verdict.packages[0].pair.package.shop.clone();
+    product.verdict.label = sample::malt_finding(&product.verdict.product.name, "");
+    let facts = notice::facts(&product, config, Some(sample::day(4, 2)));
+    let mut jobs = vec![notice::job(&product.verdict, &facts).expect("a job")];
+    for (lab, questions) in query::open(&[product], config) {
+        let facts = query::facts(&lab, questions, config, None);
+        jobs.push(query::job(&facts, Some(sample::day(4, 2))).expect("a job"));
+    }
+    jobs
 }
 
 /// A run of text on a page, in points.
@@ -190,16 +205,24 @@ fn extreme_content_stays_on_the_page_and_off_other_text() {
         turn.set(turn.get() + 1);
         let (engine, config, side) = &papers[turn.get() % 2];
         let product = judged(config, &extreme);
-        let document = documents::pages(engine, &sheet_job(&product, config));
-        typst::comemo::evict(0);
-        let document = document.map_err(|faults| TestCaseError::fail(format!("{faults:#?}")))?;
-        let faults = faults(&document, *side);
-        prop_assert!(faults.is_empty(), "{}", faults.join("\n"));
-        prop_assert!(
-            document.pages().len() <= 6,
-            "{} pages",
-            document.pages().len()
-        );
+        let mut jobs = vec![sheet_job(&product, config)];
+        if turn.get() % 3 == 0 {
+            jobs.extend(letters(product, config));
+        }
+        for job in jobs {
+            let document = documents::pages(engine, &job);
+            typst::comemo::evict(0);
+            let document =
+                document.map_err(|faults| TestCaseError::fail(format!("{faults:#?}")))?;
+            let faults = faults(&document, *side);
+            prop_assert!(faults.is_empty(), "{}: {}", job.path, faults.join("\n"));
+            prop_assert!(
+                document.pages().len() <= 6,
+                "{}: {} pages",
+                job.path,
+                document.pages().len()
+            );
+        }
         Ok(())
     });
     outcome.unwrap_or_else(|error| panic!("{error}"));
