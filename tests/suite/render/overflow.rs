@@ -200,13 +200,13 @@ fn extreme_content_stays_on_the_page_and_off_other_text() {
         cases,
         TestRng::deterministic_rng(proptest::test_runner::RngAlgorithm::ChaCha),
     );
-    let turn = std::cell::Cell::new(0);
+    let turn = std::cell::Cell::new(0_usize);
     let outcome = runner.run(&extreme(), |extreme| {
         turn.set(turn.get() + 1);
         let (engine, config, side) = &papers[turn.get() % 2];
         let product = judged(config, &extreme);
         let mut jobs = vec![sheet_job(&product, config)];
-        if turn.get() % 3 == 0 {
+        if turn.get().is_multiple_of(3) {
             jobs.extend(letters(product, config));
         }
         for job in jobs {
