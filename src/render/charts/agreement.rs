@@ -16,7 +16,7 @@ use std::collections::BTreeSet;
 const LEFT: f64 = 34.0;
 const RIGHT: f64 = 430.0;
 const TOP: f64 = 22.0;
-const PLOT: f64 = 140.0;
+const PLOT: f64 = 126.0;
 const FOOT: f64 = 32.0;
 
 /// Codes that are written beside their marks; the text names all.

@@ -16,7 +16,7 @@ use std::collections::BTreeMap;
 const LEFT: f64 = 34.0;
 const RIGHT: f64 = 430.0;
 const TOP: f64 = 24.0;
-const PLOT: f64 = 96.0;
+const PLOT: f64 = 84.0;
 const FOOT: f64 = 40.0;
 
 /// Marks closer than this, in points, are no longer told apart: the line alone shows them.
