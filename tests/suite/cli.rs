@@ -143,3 +143,46 @@ fn quiet_says_nothing_and_json_is_one_object() {
         7.7
     );
 }
+
+#[test]
+fn a_programme_adds_terms_of_its_own() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", LAB_FILE);
+    workspace.with(
+        "registers/products.csv",
+        "product_id,name,claim,ingredients\nP1,Harbour Loaf,gluten-free,\"Water, marsh crumb, salt.\"\n",
+    );
+    assert_eq!(
+        workspace.results()["products"][0]["label"]["finding"],
+        "none"
+    );
+    workspace.with(
+        "registers/terms.csv",
+        "term,grain,class,why\nmarsh crumb,wheat,always,Made of wheat flour.\n",
+    );
+    let label = &workspace.results()["products"][0]["label"];
+    assert_eq!(label["finding"], "gluten_source");
+    assert_eq!(label["terms"], serde_json::json!(["marsh crumb"]));
+}
+
+#[test]
+fn a_product_is_explained_and_its_facts_are_shown() {
+    let demo = Workspace::demo();
+    let explained = demo.run(&["explain", "TW-002"]);
+    assert!(
+        explained.exits(0).stdout().contains("19.75"),
+        "{}",
+        explained.stdout()
+    );
+    let facts = demo.run(&["facts", "TW-002"]);
+    let facts: serde_json::Value = serde_json::from_str(&facts.stdout()).expect("is JSON");
+    assert_eq!(facts["edition"]["status"], "proof");
+    let nearest = demo.run(&["explain", "TW-02"]);
+    assert!(
+        nearest.exits(2).stderr().contains("TW-002"),
+        "{}",
+        nearest.stderr()
+    );
+    demo.run(&["request"]).exits(0);
+    assert!(demo.text("out/requests/samples.csv").lines().count() > 1);
+}

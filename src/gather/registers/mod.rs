@@ -5,6 +5,7 @@ mod ids;
 mod packages;
 mod products;
 mod records;
+mod terms;
 
 use crate::config::Config;
 use crate::gather::registers::fields::Table;
@@ -41,6 +42,9 @@ pub fn read(
     }
     if let Some(mut table) = optional("issued", config, problems)? {
         records::issued(&mut table, &mut registers, problems);
+    }
+    if let Some(mut table) = optional("terms", config, problems)? {
+        terms::read(&mut table, &mut registers, problems);
     }
     Ok(registers)
 }
