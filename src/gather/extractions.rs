@@ -1,13 +1,14 @@
 //! A table's rows -> extractions: code, number, interval, source; and a problem for each cell that gives none.
 
 use crate::config::Config;
-use crate::gather::codes::{Codes, Mangled};
+use crate::gather::codes::Codes;
 use crate::gather::facts::{self, Facts};
-use crate::gather::finding::{Column, Table};
+use crate::gather::finding::Table;
 use crate::gather::means;
 use crate::gather::numbers::Marks;
 use crate::gather::plan::{Plan, ResultColumn};
 use crate::gather::readings::{self, InForce, Reading};
+use crate::gather::refusals;
 use crate::gather::rows::{self, Standing};
 use crate::gather::tables::{Content, Row, Sheet};
 use crate::gather::text;
@@ -83,7 +84,7 @@ pub fn extract(
         means: means::Claims::default(),
         said_once: BTreeSet::new(),
     };
-    heading_problems(table, plan, context, problems);
+    refusals::headings(table, plan, context, problems);
     let numbers = rows::extraction_numbers(plan, &context.sheet.rows[table.rows.clone()]);
     let has_gluten = rows::analytes(plan, &context.sheet.rows[table.rows.clone()]);
     let mut walker = rows::Walker::new(plan, context.codes, has_gluten);
@@ -97,9 +98,15 @@ pub fn extract(
             Standing::End => break,
             Standing::Blank => {}
             Standing::Unknown(written) => {
-                unknown(row, &written, plan, context, &mut state, problems)
+                refusals::unknown(row, &written, plan, context, problems);
+                let why = "not used: the code is not in the register of packages";
+                state.note_row(row, plan, context, why.to_owned());
             }
-            Standing::BadCode(found) => bad_code(row, &found, plan, context, &mut state, problems),
+            Standing::BadCode(found) => {
+                refusals::bad_code(row, &found, plan, context, problems);
+                let why = "not used: no usable package code";
+                state.note_row(row, plan, context, why.to_owned());
+            }
         }
     }
     state.means.check(table, plan, context, problems);
@@ -160,41 +167,6 @@ impl State {
         self.given.rows.sort_by_key(|row| row.row);
         self.given
     }
-}
-
-fn heading_problems(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
-    if let Some(column) = plan.replicates_as_extractions {
-        problems.add(
-            Code::AmbiguousReplicate,
-            context.place(table.heading_row, column),
-            format!(
-                "the column “{}” may count extractions or wells; it is taken for extractions",
-                text::short(heading(table, column).map_or("", |column| &column.heading))
-            ),
-            "If they are wells of one extract, ask the lab for its extractions: wells say nothing about the package.",
-        );
-    }
-    for result in &plan.results {
-        let Some(column) = heading(table, result.column) else {
-            continue;
-        };
-        if let Some(foreign) = column
-            .meaning
-            .as_ref()
-            .and_then(|meaning| meaning.foreign.as_ref())
-        {
-            problems.add(
-                Code::BadUnit,
-                context.place(table.heading_row, result.column),
-                format!("the heading “{}” gives the unit “{foreign}”, which cannot be converted to ppm", text::short(&column.heading)),
-                "Ask the lab for the results in mg/kg (ppm). Results under this heading are not used.",
-            );
-        }
-    }
-}
-
-fn heading(table: &Table, column: u32) -> Option<&Column> {
-    table.columns.iter().find(|known| known.column == column)
 }
 
 #[allow(
@@ -323,7 +295,9 @@ fn read_cell(
         read.reading = Some(Reading::not_reported());
         return read;
     };
-    let meaning = heading(table, result.column).and_then(|column| column.meaning.as_ref());
+    let meaning = table
+        .column(result.column)
+        .and_then(|column| column.meaning.as_ref());
     let unit_cell = plan
         .unit
         .and_then(|column| row.at(column).map(|content| (column, content)));
@@ -409,13 +383,13 @@ fn row_facts(
     };
     let limit = |column: Option<u32>| {
         let column = column?;
-        let label = heading(table, column).map_or("", |column| &column.heading);
+        let label = table.column(column).map_or("", |column| &column.heading);
         facts::limit(label, row.at(column)?, context.marks)
     };
     let own = Facts {
         lab: shown(plan.lab),
         report: shown(plan.report),
-        tested_on: day(row, plan, context, state, problems),
+        tested_on: refusals::day(row, plan, context, &mut state.said_once, problems),
         assay: shown(plan.assay),
         lloq: limit(plan.lloq),
         uloq: limit(plan.uloq),
@@ -426,7 +400,7 @@ fn row_facts(
     let result = plan
         .results
         .first()
-        .and_then(|result| heading(table, result.column))
+        .and_then(|result| table.column(result.column))
         .and_then(|column| column.meaning.as_ref());
     let unit = shown(plan.unit)
         .and_then(|unit| units::read(&unit))
@@ -442,110 +416,6 @@ fn row_facts(
         facts: all,
         remark: shown(plan.remark),
     }
-}
-
-fn day(
-    row: &Row,
-    plan: &Plan,
-    context: &Context<'_>,
-    state: &mut State,
-    problems: &mut Problems,
-) -> Option<chrono::NaiveDate> {
-    let column = plan.tested_on?;
-    let content = row.at(column)?;
-    let day = facts::day(content);
-    if day.is_none() && state.said_once.insert((Code::Suspicious, column)) {
-        problems.add(
-            Code::Suspicious,
-            context.place(row.number, column),
-            format!(
-                "“{}” is no day, or can be two different ones; it is left out",
-                text::short(&content.shown())
-            ),
-            "Ask the lab to write days as 2031-03-07.",
-        );
-    }
-    day
-}
-
-fn unknown(
-    row: &Row,
-    written: &str,
-    plan: &Plan,
-    context: &Context<'_>,
-    state: &mut State,
-    problems: &mut Problems,
-) {
-    let hint = match context.codes.nearest(written) {
-        Some(code) => format!("The register has “{code}”. If the lab mistyped it, ask for a corrected report; if the package is yours, add it to registers/packages."),
-        None => "If the package is yours, add it to registers/packages; else ask the lab whose sample this is.".to_owned(),
-    };
-    problems.add(
-        Code::UnknownPackage,
-        context.place(row.number, plan.sample),
-        format!(
-            "“{}” is no package code of the register; its result is not used",
-            text::short(written)
-        ),
-        hint,
-    );
-    state.note_row(
-        row,
-        plan,
-        context,
-        "not used: the code is not in the register of packages".to_owned(),
-    );
-}
-
-fn bad_code(
-    row: &Row,
-    found: &rows::BadCode,
-    plan: &Plan,
-    context: &Context<'_>,
-    state: &mut State,
-    problems: &mut Problems,
-) {
-    let (message, hint) = match found {
-        rows::BadCode::None => (
-            "there is a result here, but no package code on this row or above it".to_owned(),
-            "Ask the lab which package it belongs to.".to_owned(),
-        ),
-        rows::BadCode::Mangled(written, how) => {
-            let what = match how {
-                Mangled::Date => "a date",
-                Mangled::Scientific => "a number in scientific form",
-                Mangled::Zeros(_) => "a number that has lost its zeros",
-            };
-            let hint = match how {
-                Mangled::Zeros(code) => format!(
-                    "The register has “{code}”. Ask the lab to format the column of codes as text and to send the file again."
-                ),
-                _ => {
-                    "Ask the lab to format the column of codes as text and to send the file again."
-                        .to_owned()
-                }
-            };
-            (
-                format!(
-                    "“{}” stands where a package code should: a spreadsheet has made it into {what}; its result is not used",
-                    text::short(written)
-                ),
-                hint,
-            )
-        }
-    };
-    problems.add(
-        Code::BadCode,
-        context.place(row.number, plan.sample),
-        message,
-        hint,
-    );
-    state.note_row(
-        row,
-        plan,
-        context,
-        "not used: no usable package code".to_owned(),
-    );
 }
 
 /// The cells of a reading as one extraction.

@@ -19,6 +19,11 @@ pub struct Table {
 }
 
 impl Table {
+    /// The column that stands there, where it has a heading.
+    pub fn column(&self, column: u32) -> Option<&Column> {
+        self.columns.iter().find(|known| known.column == column)
+    }
+
     /// The unit that headings of results and means give, for those of them that give none; none where they differ.
     pub fn unit(&self) -> Option<Unit> {
         let mut units = self

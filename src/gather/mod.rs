@@ -66,6 +66,9 @@ pub mod means;
 /// A table's rows as extractions.
 pub mod extractions;
 
+/// Cells that give no reading, and why.
+mod refusals;
+
 /// What to say of a file without a table.
 pub mod missing;
 

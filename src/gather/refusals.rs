@@ -1,0 +1,137 @@
+//! What a table gives no reading for, said once a cell: headings that clash, codes that are unknown or mangled.
+
+use crate::gather::codes::Mangled;
+use crate::gather::extractions::Context;
+use crate::gather::facts;
+use crate::gather::finding::Table;
+use crate::gather::plan::Plan;
+use crate::gather::rows;
+use crate::gather::tables::Row;
+use crate::gather::text;
+use crate::model::problem::{Code, Problems};
+use std::collections::BTreeSet;
+
+/// What is wrong with the headings of a table.
+pub fn headings(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
+    if let Some(column) = plan.replicates_as_extractions {
+        problems.add(
+            Code::AmbiguousReplicate,
+            context.place(table.heading_row, column),
+            format!(
+                "the column “{}” may count extractions or wells; it is taken for extractions",
+                text::short(table.column(column).map_or("", |column| &column.heading))
+            ),
+            "If they are wells of one extract, ask the lab for its extractions: wells say nothing about the package.",
+        );
+    }
+    for result in &plan.results {
+        let Some(column) = table.column(result.column) else {
+            continue;
+        };
+        if let Some(foreign) = column
+            .meaning
+            .as_ref()
+            .and_then(|meaning| meaning.foreign.as_ref())
+        {
+            problems.add(
+                Code::BadUnit,
+                context.place(table.heading_row, result.column),
+                format!("the heading “{}” gives the unit “{foreign}”, which cannot be converted to ppm", text::short(&column.heading)),
+                "Ask the lab for the results in mg/kg (ppm). Results under this heading are not used.",
+            );
+        }
+    }
+}
+
+/// A code that the register does not have.
+pub fn unknown(
+    row: &Row,
+    written: &str,
+    plan: &Plan,
+    context: &Context<'_>,
+    problems: &mut Problems,
+) {
+    let hint = match context.codes.nearest(written) {
+        Some(code) => format!("The register has “{code}”. If the lab mistyped it, ask for a corrected report; if the package is yours, add it to registers/packages."),
+        None => "If the package is yours, add it to registers/packages; else ask the lab whose sample this is.".to_owned(),
+    };
+    problems.add(
+        Code::UnknownPackage,
+        context.place(row.number, plan.sample),
+        format!(
+            "“{}” is no package code of the register; its result is not used",
+            text::short(written)
+        ),
+        hint,
+    );
+}
+
+/// A code that a spreadsheet has mangled, or none at all.
+pub fn bad_code(
+    row: &Row,
+    found: &rows::BadCode,
+    plan: &Plan,
+    context: &Context<'_>,
+    problems: &mut Problems,
+) {
+    let (message, hint) = match found {
+        rows::BadCode::None => (
+            "there is a result here, but no package code on this row or above it".to_owned(),
+            "Ask the lab which package it belongs to.".to_owned(),
+        ),
+        rows::BadCode::Mangled(written, how) => {
+            let what = match how {
+                Mangled::Date => "a date",
+                Mangled::Scientific => "a number in scientific form",
+                Mangled::Zeros(_) => "a number that has lost its zeros",
+            };
+            let hint = match how {
+                Mangled::Zeros(code) => format!(
+                    "The register has “{code}”. Ask the lab to format the column of codes as text and to send the file again."
+                ),
+                _ => {
+                    "Ask the lab to format the column of codes as text and to send the file again."
+                        .to_owned()
+                }
+            };
+            (
+                format!(
+                    "“{}” stands where a package code should: a spreadsheet has made it into {what}; its result is not used",
+                    text::short(written)
+                ),
+                hint,
+            )
+        }
+    };
+    problems.add(
+        Code::BadCode,
+        context.place(row.number, plan.sample),
+        message,
+        hint,
+    );
+}
+
+/// The day of a test, where the row has one; what is no day is named once a column.
+pub fn day(
+    row: &Row,
+    plan: &Plan,
+    context: &Context<'_>,
+    said_once: &mut BTreeSet<(Code, u32)>,
+    problems: &mut Problems,
+) -> Option<chrono::NaiveDate> {
+    let column = plan.tested_on?;
+    let content = row.at(column)?;
+    let day = facts::day(content);
+    if day.is_none() && said_once.insert((Code::Suspicious, column)) {
+        problems.add(
+            Code::Suspicious,
+            context.place(row.number, column),
+            format!(
+                "“{}” is no day, or can be two different ones; it is left out",
+                text::short(&content.shown())
+            ),
+            "Ask the lab to write days as 2031-03-07.",
+        );
+    }
+    day
+}
