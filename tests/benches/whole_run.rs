@@ -25,7 +25,9 @@ fn whole_run(folder: &Path, out: &Path) {
 
 fn runs(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("whole run");
-    group.sample_size(10).measurement_time(Duration::from_secs(60));
+    group
+        .sample_size(10)
+        .measurement_time(Duration::from_secs(60));
     for products in [100, 1_000] {
         let folder = tempfile::tempdir().expect("a folder");
         generated::programme(folder.path(), products);
