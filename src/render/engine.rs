@@ -6,7 +6,7 @@
 
 use crate::config::Config;
 use crate::files;
-use crate::render::hex;
+use crate::files::hex;
 use anyhow::{Result, bail};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;

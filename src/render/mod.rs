@@ -30,6 +30,7 @@ pub mod documents;
 pub use documents::{Failure, Typeset, typeset};
 pub use engine::Engine;
 
+use crate::files::hex;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 
@@ -99,9 +100,4 @@ impl Job {
         }
         hex(&hash.finalize())
     }
-}
-
-/// Bytes as lower-case hexadecimal.
-pub(crate) fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }

@@ -8,7 +8,6 @@
 use crate::files;
 use anyhow::{Context, Result};
 use serde::{Deserialize, Serialize};
-use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
@@ -110,7 +109,7 @@ impl Staging {
         let Some(bytes) = files::read_if_there(&self.folder.join(path))? else {
             return Ok(false);
         };
-        if sha256(&bytes) != written.sha256 {
+        if files::sha256_of(&bytes) != written.sha256 {
             return Ok(false);
         }
         self.note(
@@ -129,7 +128,7 @@ impl Staging {
     /// Where it cannot be written: a full disk, say. The outputs are then still as they were.
     pub fn put(&self, path: &str, bytes: &[u8], key: Option<String>) -> Result<()> {
         let written = Written {
-            sha256: sha256(bytes),
+            sha256: files::sha256_of(bytes),
             key,
         };
         let there = files::read_if_there(&self.folder.join(path))?;
@@ -254,7 +253,7 @@ fn clear(
 }
 
 fn is_ours(path: &str, bytes: &[u8], earlier: &BTreeMap<String, Vec<Written>>) -> bool {
-    let hash = sha256(bytes);
+    let hash = files::sha256_of(bytes);
     earlier
         .get(path)
         .is_some_and(|versions| versions.iter().any(|written| written.sha256 == hash))
@@ -266,11 +265,6 @@ fn read_record(path: &Path) -> Result<BTreeMap<String, Written>> {
     };
     // A record that cannot be read is no record: then every file counts as a person's, and is kept.
     Ok(serde_json::from_slice(&bytes).unwrap_or_default())
-}
-
-/// SHA-256 in lower-case hexadecimal.
-pub fn sha256(bytes: &[u8]) -> String {
-    files::hex(&Sha256::digest(bytes))
 }
 
 #[cfg(test)]
