@@ -6,12 +6,13 @@ use crate::gather::text;
 use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
 
-/// The delimiters that are tried, each with its name; the first wins a tie.
+/// The delimiters that are tried, each with its name; the first wins a tie. The comma stands last, since it alone is
+/// also at home inside a cell: in `Sample;Gluten, ppm` and `TKW-1;5,00` both part each row alike.
 const DELIMITERS: [(u8, &str); 4] = [
-    (b',', "comma"),
-    (b';', "semicolon"),
     (b'\t', "tab"),
     (b'|', "bar"),
+    (b';', "semicolon"),
+    (b',', "comma"),
 ];
 
 /// Records that are looked at to find the delimiter: headings stand below letterheads, not below thousands of rows.
@@ -249,6 +250,15 @@ mod tests {
         assert!(shown(b"Sample\tResult\nTKW-1\t12,4\n").0.starts_with("tab"));
         assert!(shown(b"Sample|Result\nTKW-1|12.4\n").0.starts_with("bar"));
         assert!(shown(b"sep=;\nSample;Result\nTKW-1;5\n").1[0].0 == 2);
+    }
+
+    #[test]
+    fn a_decimal_comma_is_no_delimiter_where_a_semicolon_parts_the_rows_too() {
+        let (format, rows) = shown(b"Sample;Gluten, ppm 1;Gluten, ppm 2\r\nTKW-101;5,00;5,00\r\n");
+        assert!(format.starts_with("semicolon"), "{format}");
+        assert_eq!(rows[1].1, ["TKW-101", "5,00", "5,00"]);
+        let (format, _) = shown(b"Sample,Result\nTKW-1,5\n");
+        assert!(format.starts_with("comma"), "{format}");
     }
 
     #[test]
