@@ -7,6 +7,9 @@ use unicode_normalization::UnicodeNormalization;
 /// A code as it is compared: Unicode compatibility form, lower case, no spaces around, one kind of dash.
 /// A space inside stays: it is not a dash.
 pub fn key(code: &str) -> String {
+    if code.is_ascii() {
+        return code.trim().to_ascii_lowercase();
+    }
     let folded: String = code
         .nfkc()
         .map(|c| if is_dash(c) { '-' } else { c })
@@ -33,7 +36,12 @@ impl Codes {
 
     /// The register's spelling of this code.
     pub fn find(&self, written: &str) -> Option<&str> {
-        self.by_key.get(&key(written)).map(String::as_str)
+        self.with_key(&key(written))
+    }
+
+    /// The register's spelling of the code that has this [`key`].
+    pub fn with_key(&self, key: &str) -> Option<&str> {
+        self.by_key.get(key).map(String::as_str)
     }
 
     /// The registered code that is most like what was written, where one is like it at all.

@@ -142,7 +142,7 @@ struct Read {
 struct RowFacts {
     lloq: Ppm,
     facts: Facts,
-    remark: Option<String>,
+    remark: Option<Arc<str>>,
 }
 
 impl State {
@@ -376,10 +376,10 @@ fn row_facts(
     state: &mut State,
     problems: &mut Problems,
 ) -> RowFacts {
-    let shown = |column: Option<u32>| {
+    let shown = |column: Option<u32>| -> Option<Arc<str>> {
         column
             .and_then(|column| row.at(column))
-            .map(|content| text::plain(&content.shown()).into_owned())
+            .map(|content| Arc::from(text::plain(&content.shown())))
     };
     let limit = |column: Option<u32>| {
         let column = column?;
@@ -458,7 +458,7 @@ fn assemble(
     let facts = group.row.facts;
     let assay = facts
         .assay
-        .unwrap_or_else(|| context.config.lab.assay.clone());
+        .unwrap_or_else(|| context.config.lab.assay.clone().into());
     Extraction {
         package_code: group.code,
         number: group.number,
@@ -468,12 +468,11 @@ fn assemble(
         from_gliadin,
         lloq: group.row.lloq,
         assay_kind: assay_kind(&assay, context.config.lab.assay_kind),
-        assay: assay.into(),
+        assay,
         lab: facts
             .lab
-            .unwrap_or_else(|| context.config.lab.name.clone())
-            .into(),
-        report: facts.report.map(Into::into),
+            .unwrap_or_else(|| context.config.lab.name.clone().into()),
+        report: facts.report,
         tested_on: facts.tested_on,
         dilution: facts.dilution,
         remark: group.row.remark,

@@ -8,18 +8,19 @@ use crate::gather::text;
 use crate::gather::units::{self, Quantity, Unit};
 use crate::gather::values::{self, Said};
 use chrono::NaiveDate;
+use std::sync::Arc;
 
 /// What a file or a sheet says of all its results.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Facts {
     /// The lab's name.
-    pub lab: Option<String>,
+    pub lab: Option<Arc<str>>,
     /// The lab's report number.
-    pub report: Option<String>,
+    pub report: Option<Arc<str>>,
     /// Day of the test.
     pub tested_on: Option<NaiveDate>,
     /// The assay.
-    pub assay: Option<String>,
+    pub assay: Option<Arc<str>>,
     /// The lowest quantity reported as a number, with its unit where it has one.
     pub lloq: Option<(f64, Option<Unit>)>,
     /// The highest one.
@@ -29,7 +30,7 @@ pub struct Facts {
     /// Gluten or gliadin.
     pub quantity: Option<Quantity>,
     /// The dilution.
-    pub dilution: Option<String>,
+    pub dilution: Option<Arc<str>>,
 }
 
 impl Facts {
@@ -84,7 +85,7 @@ fn take(facts: &mut Facts, written: &str, beside: Option<&Content>, marks: Marks
             None => {
                 sentence(facts, line);
                 if facts.lab.is_none() && names_a_lab(line) {
-                    facts.lab = Some(text::plain(line).into_owned());
+                    facts.lab = Some(text::plain(line).into());
                 }
             }
         }
@@ -145,7 +146,8 @@ fn label_role(label: &str) -> Option<Role> {
 /// The first that is said counts: what stands higher up is the report's own heading.
 fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Marks) {
     let shown = content.shown();
-    let words = || Some(text::plain(&shown).into_owned()).filter(|words| !words.is_empty());
+    let words =
+        || Some(Arc::from(text::plain(&shown))).filter(|words: &Arc<str>| !words.is_empty());
     match role {
         Role::Lab if facts.lab.is_none() => facts.lab = words(),
         Role::Report if facts.report.is_none() => facts.report = words(),

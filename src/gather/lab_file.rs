@@ -239,11 +239,14 @@ fn shape(located: &Located<'_>, plan: &Plan, context: &Context<'_>) -> Vec<Strin
         ("report", facts.report.clone()),
         (
             "day of the test",
-            facts.tested_on.map(|day| day.to_string()),
+            facts.tested_on.map(|day| day.to_string().into()),
         ),
         ("assay", facts.assay.clone()),
-        ("LLOQ", facts.lloq.map(|(figure, _)| figure.to_string())),
-        ("unit", facts.unit.map(|unit| unit.ppm.word().to_owned())),
+        (
+            "LLOQ",
+            facts.lloq.map(|(figure, _)| figure.to_string().into()),
+        ),
+        ("unit", facts.unit.map(|unit| unit.ppm.word().into())),
     ];
     shape.extend(
         said.into_iter()

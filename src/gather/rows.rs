@@ -109,17 +109,17 @@ impl<'a> Walker<'a> {
             .filter_map(|result| row.at(result.column))
             .collect();
         let sample = row.at(self.plan.sample);
-        if is_other_heading(row, self.plan, sample) {
+        let key = sample.map(|content| codes::key(&content.shown()));
+        let registered = key.as_deref().and_then(|key| self.codes.with_key(key));
+        if registered.is_none() && is_other_heading(row, self.plan, sample) {
             return Standing::End;
         }
-        if let Some(content) = sample {
-            self.sample = codes::key(&content.shown());
-        }
+        self.sample = key.unwrap_or_else(|| std::mem::take(&mut self.sample));
         if self.is_other_analyte(row) {
             return Standing::Passed("not used: another analyte".to_owned());
         }
         let standing = match sample {
-            Some(content) => self.named(content, &results, row, after_gap),
+            Some(content) => self.named(content, registered, &results, row, after_gap),
             None => self.continued(&results, row),
         };
         if sample.is_some() && !matches!(standing, Standing::Mean(_)) {
@@ -143,17 +143,18 @@ impl<'a> Walker<'a> {
     fn named(
         &self,
         content: &Content,
+        registered: Option<&str>,
         results: &[&Content],
         row: &Row,
         after_gap: bool,
     ) -> Standing {
-        let shown = content.shown();
         let is_date = matches!(content, Content::Date { .. });
-        if let Some(code) = self.codes.find(&shown)
+        if let Some(code) = registered
             && !is_date
         {
             return self.of_package(code, row);
         }
+        let shown = content.shown();
         let words = text::words(&shown);
         if vocabulary::means(&words, Meaning::Statistic) {
             return self.mean_or_passed(&words);

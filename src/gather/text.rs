@@ -59,22 +59,24 @@ pub fn is_dash(c: char) -> bool {
 /// `Prüf-Nr. (Kunde)` becomes `pruf nr kunde`; `µ`, `%`, `<`, `>` and `#` are kept since they carry meaning.
 pub fn words(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
-    for c in plain(text)
-        .nfkd()
-        .filter(|c| !is_combining_mark(*c))
-        .flat_map(char::to_lowercase)
-    {
-        match c {
-            'ß' => out.push_str("ss"),
-            'µ' | '\u{3bc}' => out.push('u'),
-            c if c.is_alphanumeric() || matches!(c, '%' | '<' | '>' | '#') => out.push(c),
-            _ if out.is_empty() || out.ends_with(' ') => {}
-            _ => out.push(' '),
-        }
+    let mut take = |c: char| match c {
+        'ß' => out.push_str("ss"),
+        'µ' | '\u{3bc}' => out.push('u'),
+        c if c.is_alphanumeric() || matches!(c, '%' | '<' | '>' | '#') => out.push(c),
+        _ if out.is_empty() || out.ends_with(' ') => {}
+        _ => out.push(' '),
+    };
+    if text.is_ascii() {
+        // Nearly every cell: nothing to fold but the case.
+        text.chars().for_each(|c| take(c.to_ascii_lowercase()));
+    } else {
+        plain(text)
+            .nfkd()
+            .filter(|c| !is_combining_mark(*c))
+            .flat_map(char::to_lowercase)
+            .for_each(take);
     }
-    while out.ends_with(' ') {
-        out.pop();
-    }
+    out.truncate(out.trim_end_matches(' ').len());
     out
 }
 

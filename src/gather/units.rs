@@ -1,6 +1,8 @@
 //! Units and quantities: everything becomes ppm gluten.
 
 use crate::gather::text;
+use aho_corasick::AhoCorasick;
+use std::sync::LazyLock;
 
 /// A unit of content, and the quantity that it names where it names one.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -172,14 +174,28 @@ fn scale_of(part: &str) -> Option<Scale> {
 
 /// Lower case, plain characters, `u` for µ, `-1` for ⁻¹, no spaces around a slash.
 fn fold(written: &str) -> String {
-    let folded: String = text::plain(written)
-        .to_lowercase()
-        .replace('µ', "u")
-        .replace("⁻¹", "-1")
-        .replace("^-1", "-1")
-        .replace("100 g", "100g");
-    let words: Vec<&str> = folded.split_whitespace().collect();
-    words.join(" ").replace(" /", "/").replace("/ ", "/")
+    let mut folded = text::plain(written).to_lowercase();
+    if !folded.is_ascii() {
+        folded = folded.replace('µ', "u").replace("⁻¹", "-1");
+    }
+    if folded.contains("^-1") {
+        folded = folded.replace("^-1", "-1");
+    }
+    if folded.contains("100 g") {
+        folded = folded.replace("100 g", "100g");
+    }
+    one_spaced(&folded)
+}
+
+/// One space between words, none around a slash.
+fn one_spaced(text: &str) -> String {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let joined = words.join(" ");
+    if joined.contains('/') {
+        joined.replace(" /", "/").replace("/ ", "/")
+    } else {
+        joined
+    }
 }
 
 /// Gluten where a text says gluten, gliadin where it says gliadin and not gluten.
@@ -213,10 +229,11 @@ fn strip_quantity(folded: &str) -> String {
     ];
     let mut out = folded.to_owned();
     for word in WORDS {
-        out = out.replace(word, " ");
+        if out.contains(word) {
+            out = out.replace(word, " ");
+        }
     }
-    let words: Vec<&str> = out.split_whitespace().collect();
-    words.join(" ").replace(" /", "/").replace("/ ", "/")
+    one_spaced(&out)
 }
 
 /// A heading or a sentence taken apart: the unit in it, and the words without it.
@@ -279,23 +296,32 @@ fn bracket(text: &str, open: char, close: char) -> Option<(usize, usize)> {
     Some((start, end))
 }
 
-/// The first unit that stands in a text as words of their own.
+/// The spellings that stand in running text, joined and spaced, in one automaton; and the scale of each.
+static IN_TEXT: LazyLock<(AhoCorasick, Vec<Scale>)> = LazyLock::new(|| {
+    let in_text = SPELLINGS.iter().filter(|(spelling, _)| *spelling != "%");
+    let (variants, scales): (Vec<String>, Vec<Scale>) = in_text
+        .flat_map(|(spelling, scale)| {
+            [((*spelling).to_owned(), *scale), (spaced(spelling), *scale)]
+        })
+        .unzip();
+    let automaton = AhoCorasick::new(variants).expect("some short words make a small automaton");
+    (automaton, scales)
+});
+
+/// The longest unit that stands in a text as words of their own.
 fn spelled(text: &str) -> Option<(usize, usize, Scale)> {
     let boundary = |c: Option<char>| {
         c.is_none_or(|c| !(c.is_alphanumeric() || matches!(c, '/' | '-' | '%' | '_')))
     };
+    let (automaton, scales) = &*IN_TEXT;
     let mut best: Option<(usize, usize, Scale)> = None;
-    for (spelling, scale) in SPELLINGS.iter().filter(|(spelling, _)| *spelling != "%") {
-        for variant in [(*spelling).to_owned(), spaced(spelling)] {
-            for (start, _) in text.match_indices(&variant) {
-                let end = start + variant.len();
-                let alone = boundary(text[..start].chars().next_back())
-                    && boundary(text[end..].chars().next());
-                let longer = best.is_none_or(|(from, to, _)| to - from < end - start);
-                if alone && longer {
-                    best = Some((start, end, *scale));
-                }
-            }
+    for found in automaton.find_overlapping_iter(text) {
+        let (start, end) = (found.start(), found.end());
+        let alone =
+            boundary(text[..start].chars().next_back()) && boundary(text[end..].chars().next());
+        let longer = best.is_none_or(|(from, to, _)| to - from < end - start);
+        if alone && longer {
+            best = Some((start, end, scales[found.pattern()]));
         }
     }
     best

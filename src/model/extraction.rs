@@ -128,9 +128,9 @@ pub struct Extraction {
     /// Day of the test.
     pub tested_on: Option<NaiveDate>,
     /// As the lab wrote it.
-    pub dilution: Option<String>,
+    pub dilution: Option<Arc<str>>,
     /// What the lab remarked.
-    pub remark: Option<String>,
+    pub remark: Option<Arc<str>>,
     /// The cell of the result (the first well's, where wells were averaged).
     pub source: Source,
 }
