@@ -101,6 +101,16 @@ pub fn may_be_heading(text: &str) -> bool {
 
 /// What a heading means, where it is known.
 pub fn read(written: &str) -> Option<Heading> {
+    let whole = text::words(written);
+    let known =
+        |word: &str| vocabulary::has_word(word.trim_end_matches(|c: char| c.is_ascii_digit()));
+    if !units::may_hold_one(written)
+        && !whole
+            .split(' ')
+            .any(|word| vocabulary::has_word(word) || known(word))
+    {
+        return None;
+    }
     let parted = units::part(written);
     let quantity = units::quantity(written);
     let words = text::words(&parted.rest);
@@ -110,7 +120,6 @@ pub fn read(written: &str) -> Option<Heading> {
         foreign: parted.foreign.clone(),
         quantity,
     };
-    let whole = text::words(written);
     let bare = without_quantity(&words);
     let named = [whole.as_str(), &words, &bare].into_iter().find_map(named);
     if let Some(role) = named {

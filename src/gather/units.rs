@@ -308,6 +308,22 @@ static IN_TEXT: LazyLock<(AhoCorasick, Vec<Scale>)> = LazyLock::new(|| {
     (automaton, scales)
 });
 
+/// Whether [`part`] could find a unit in this text. A quick look, since nearly every cell of a file is asked whether it is
+/// a heading: "no" is certain, "yes" is not.
+pub fn may_hold_one(written: &str) -> bool {
+    const TELLING: [char; 8] = ['%', '/', '^', '(', '[', '{', '\n', '\t'];
+    !written.is_ascii()
+        || written.contains(TELLING)
+        || written.contains("  ")
+        || written
+            .split([' ', ',', ';', ':'])
+            .any(|word| BARE.iter().any(|unit| word.eq_ignore_ascii_case(unit)))
+        || IN_TEXT.0.is_match(&written.to_ascii_lowercase())
+}
+
+/// Units that are one word and cannot be converted.
+const BARE: [&str; 5] = ["od", "iu", "au", "nm", "mau"];
+
 /// The longest unit that stands in a text as words of their own.
 fn spelled(text: &str) -> Option<(usize, usize, Scale)> {
     let boundary = |c: Option<char>| {
@@ -348,7 +364,7 @@ fn spaced(spelling: &str) -> String {
 /// Whether a text looks like a unit, known or not: `mg/l`, `ng/ml`, `mg/serving`, `mg/kg dm`.
 pub fn looks_like_unit(text: &str) -> bool {
     let text = fold(text);
-    if ["od", "iu/g", "iu", "au", "ng/ml", "nm", "mau"].contains(&text.as_str()) {
+    if BARE.contains(&text.as_str()) || ["iu/g", "ng/ml"].contains(&text.as_str()) {
         return true;
     }
     let Some((mass, per)) = text.split_once('/') else {

@@ -2,7 +2,7 @@
 
 use crate::gather::text;
 use std::borrow::Cow;
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 use std::sync::LazyLock;
 
 /// What a wording means.
@@ -124,6 +124,18 @@ static ORDINALS: LazyLock<HashMap<String, u32>> = LazyLock::new(|| {
         .collect()
 });
 
+/// Every word of every wording, and the letters that stand for one before a number (`e1`, `r2`, `w3`).
+static WORDS: LazyLock<HashSet<String>> = LazyLock::new(|| {
+    let wordings = TABLE.keys().flat_map(|wording| wording.split(' '));
+    let others = NUMBER.into_iter().chain(["e", "r", "w"]);
+    wordings.chain(others).map(str::to_owned).collect()
+});
+
+/// Whether a word (as [`text::words`] leaves it) stands in any wording. Where none does, a text has no meaning here.
+pub fn has_word(word: &str) -> bool {
+    !word.is_empty() && WORDS.contains(word)
+}
+
 /// Each meaning with each of its wordings.
 fn entries() -> impl Iterator<Item = (Meaning, &'static str)> {
     include_str!("vocabulary.txt")
@@ -160,9 +172,11 @@ fn known(words: &str) -> Option<&'static Vec<Meaning>> {
     TABLE.get(one_number(words).as_ref())
 }
 
+/// How "number" is shortened.
+const NUMBER: [&str; 8] = ["#", "n", "nr", "num", "number", "numero", "nummer", "nro"];
+
 /// One word for "number" in whatever way it is shortened: `sample nr`, `sample #` and `sample number` are the same.
 fn one_number(words: &str) -> Cow<'_, str> {
-    const NUMBER: [&str; 8] = ["#", "n", "nr", "num", "number", "numero", "nummer", "nro"];
     if !words.split(' ').any(|word| NUMBER.contains(&word)) {
         return Cow::Borrowed(words);
     }

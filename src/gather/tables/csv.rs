@@ -124,6 +124,9 @@ fn declared_delimiter(text: &str) -> (Option<(u8, &'static str)>, usize) {
 /// The delimiter under which our headings appear; where none do, the one under which rows are most alike.
 fn find_delimiter(text: &str) -> (u8, &'static str) {
     let score = |delimiter: u8| {
+        if !text.as_bytes().contains(&delimiter) {
+            return (0, 0);
+        }
         let Ok(rows) = records(text, delimiter, 0, RECORDS_TRIED) else {
             return (0, 0);
         };
