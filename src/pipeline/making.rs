@@ -15,6 +15,7 @@ use crate::save::out::{Outcome, Staging};
 use crate::save::{report, results, tables};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
+use rayon::prelude::*;
 use std::collections::BTreeSet;
 use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -170,7 +171,8 @@ impl Run<'_> {
         self.wanted.purpose.day()
     }
 
-    fn job(&self, task: &Task<'_>) -> Result<Job> {
+    /// A document's job, as far as its key needs it; [`Run::complete`] does the rest.
+    fn outline(&self, task: &Task<'_>) -> Result<Job> {
         let (config, made_on) = (self.config, self.made_on());
         match task {
             Task::Summary(decided) => {
@@ -179,7 +181,7 @@ impl Run<'_> {
             Task::Digest(digest) => facts::digest::job(digest),
             Task::Sheet(judged) => {
                 let facts = facts::sheet::facts(judged, config, &self.wanted.purpose);
-                facts::sheet::job(judged, &facts, config)
+                facts::sheet::outline(judged, &facts, config)
             }
             Task::Notice(judged) => {
                 let facts = facts::notice::facts(judged, config, made_on);
@@ -192,6 +194,13 @@ impl Run<'_> {
         }
     }
 
+    fn complete(&self, job: &mut Job, task: &Task<'_>) -> Result<()> {
+        match task {
+            Task::Sheet(judged) => facts::sheet::complete(job, judged, self.config),
+            Task::Summary(_) | Task::Digest(_) | Task::Notice(_) | Task::Query { .. } => Ok(()),
+        }
+    }
+
     /// Typesets what is not in place already and stages it.
     fn typeset(&self, tasks: &[Task<'_>], listener: Listener<'_>) -> Result<Vec<Failure>> {
         let (done, total) = (AtomicUsize::new(0), tasks.len());
@@ -201,11 +210,12 @@ impl Run<'_> {
         };
         listener(Progress::Typesetting { done: 0, total });
         let prepare = |task: &Task<'_>| {
-            let job = self.job(task)?;
+            let mut job = self.outline(task)?;
             if self.is_in_place(&job.path, &job.content_key(&self.engine))? {
                 step();
                 return Ok(None);
             }
+            self.complete(&mut job, task)?;
             Ok(Some(job))
         };
         render::typeset(&self.engine, tasks, &prepare, &|made| {
@@ -246,22 +256,21 @@ impl Run<'_> {
     fn drafts(&self, tasks: &[Task<'_>], decided: &Decided, failures: &[Failure]) -> Result<()> {
         let wording = Wording::read(self.config)?;
         let failed: BTreeSet<&str> = failures.iter().map(|one| one.path.as_str()).collect();
-        for task in tasks {
+        tasks.par_iter().try_for_each(|task| {
             let letters = match task {
                 Task::Notice(judged) => vec![
                     format!("notices/{}.pdf", judged.verdict.stem()),
                     format!("sheets/{}.pdf", judged.verdict.stem()),
                 ],
-                Task::Query { .. } => vec![self.job(task)?.path],
-                Task::Summary(_) | Task::Digest(_) | Task::Sheet(_) => continue,
+                Task::Query { .. } => vec![self.outline(task)?.path],
+                Task::Summary(_) | Task::Digest(_) | Task::Sheet(_) => return Ok(()),
             };
             if letters.iter().any(|path| failed.contains(path.as_str())) {
-                continue;
+                return Ok(());
             }
             let draft = self.draft(task, &letters, decided, &wording)?;
-            self.staging.put(&draft.path, &draft.bytes, None)?;
-        }
-        Ok(())
+            self.staging.put(&draft.path, &draft.bytes, None)
+        })
     }
 
     fn draft(

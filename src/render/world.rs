@@ -19,6 +19,9 @@ const FACTS: &str = "facts.json";
 /// The facts exactly as they are, to be attached.
 pub const DATA: &str = "data.json";
 
+/// How the document is to be set: `{"one_page": true}` where it is tried on a single page first.
+const SETTING: &str = "setting.json";
+
 /// The world of one document.
 pub struct JobWorld<'a> {
     engine: &'a Engine,
@@ -27,8 +30,9 @@ pub struct JobWorld<'a> {
 }
 
 impl<'a> JobWorld<'a> {
-    /// The world in which a job's template is typeset.
-    pub fn new(engine: &'a Engine, job: &'a Job) -> JobWorld<'a> {
+    /// The world in which a job's template is typeset. With `one_page` the template may leave out what only serves
+    /// breaks between pages: then the result holds only where it has one.
+    pub fn new(engine: &'a Engine, job: &'a Job, one_page: bool) -> JobWorld<'a> {
         let covered = |letter| engine.covers(letter);
         let shown = |file: &JobFile| match (
             file.name.ends_with(".svg"),
@@ -46,6 +50,8 @@ impl<'a> JobWorld<'a> {
             FACTS,
             Bytes::new(printable(&job.facts, &covered).into_owned()),
         );
+        let setting = format!("{{\"one_page\":{one_page}}}");
+        files.insert(SETTING, Bytes::from_string(setting));
         files.insert(DATA, Bytes::new(job.facts.clone()));
         JobWorld {
             engine,

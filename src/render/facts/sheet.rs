@@ -11,7 +11,7 @@ use crate::render::facts::edition::{Edition, Purpose};
 use crate::render::facts::packages::{self, BlockState, PackageTable};
 use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
 use crate::render::words::{self, breakable, counted};
-use crate::render::{Job, JobFile, hex, numbers};
+use crate::render::{Job, JobFile, chart_name, hex, numbers};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -182,39 +182,69 @@ fn sha256(content: &SheetContent) -> String {
 /// # Errors
 /// Where a lab file that the sheet carries cannot be read, or is no longer what the results were read from.
 pub fn job(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
-    let pictures = ruler::draw(&product.verdict.packages, config.rule)?;
+    let mut job = outline(product, facts, config)?;
+    complete(&mut job, product, config)?;
+    Ok(job)
+}
+
+/// The job as far as its [`Job::content_key`] needs it: its files are named, with what they are made from, and empty.
+///
+/// # Errors
+/// Where the facts cannot be written as JSON.
+pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
+    let verdict = &product.verdict;
+    let file = |name: String, made_from: String| JobFile {
+        name,
+        made_from: Some(made_from),
+        bytes: Vec::new(),
+    };
+    let pictures = 1..=facts.content.rulers.len();
+    let drawn = ruler::made_from(&verdict.packages, config.rule);
     let mut files: Vec<JobFile> = pictures
-        .into_iter()
-        .enumerate()
-        .map(|(index, svg)| JobFile::chart(index + 1, svg))
+        .map(|number| file(chart_name(number), drawn.clone()))
         .collect();
-    let lab_files = words::method::lab_files(&product.verdict);
-    for (attachment, file) in facts
+    let sources = facts
         .attachments
         .iter()
-        .filter(|one| one.relationship == "source")
-        .zip(carried(&lab_files, config))
-    {
-        let bytes = files::read(&config.root.join(&file.path))?;
-        if hex(&Sha256::digest(&bytes)) != file.sha256 {
-            bail!(
-                "{} was changed while the results were made. Run again.",
-                file.path
-            );
-        }
-        files.push(JobFile {
-            name: attachment.read.clone(),
-            bytes,
-        });
-    }
+        .filter(|one| one.relationship == "source");
+    let lab_files = words::method::lab_files(verdict);
+    files.extend(
+        sources
+            .zip(carried(&lab_files, config))
+            .map(|(attachment, lab_file)| file(attachment.read.clone(), lab_file.sha256.clone())),
+    );
     Ok(Job {
-        path: format!("sheets/{}.pdf", product.verdict.stem()),
+        path: format!("sheets/{}.pdf", verdict.stem()),
         template: "sheet.typ",
         ident: format!("{} {}", facts.edition.sheet_number, facts.edition.line),
         date: facts.latest_day.unwrap_or_default(),
         facts: serde_json::to_vec(facts)?,
         files,
     })
+}
+
+/// Draws the ruler and reads the lab files of an [`outline`].
+///
+/// # Errors
+/// As [`job`].
+pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
+    let pictures = ruler::draw(&product.verdict.packages, config.rule)?;
+    let lab_files = words::method::lab_files(&product.verdict);
+    let (charts, sources) = job.files.split_at_mut(pictures.len());
+    for (file, svg) in charts.iter_mut().zip(pictures) {
+        file.bytes = svg.into_bytes();
+    }
+    for (file, lab_file) in sources.iter_mut().zip(carried(&lab_files, config)) {
+        let bytes = files::read(&config.root.join(&lab_file.path))?;
+        if files::sha256_of(&bytes) != lab_file.sha256 {
+            bail!(
+                "{} was changed while the results were made. Run again.",
+                lab_file.path
+            );
+        }
+        file.bytes = bytes;
+    }
+    Ok(())
 }
 
 /// The lab files that are small enough to be carried.

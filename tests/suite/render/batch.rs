@@ -94,7 +94,17 @@ fn the_content_key_follows_everything_that_decides_the_bytes() {
     };
     assert_ne!(key, changed(|job| job.facts.push(b' ')));
     assert_ne!(key, changed(|job| job.ident.push('x')));
-    assert_ne!(key, changed(|job| job.files[0].bytes.push(b' ')));
+    assert_ne!(
+        key,
+        changed(|job| job.files[0].made_from = Some("other readings".to_owned()))
+    );
+    let drawn = |picture: &'static [u8]| {
+        let mut job = jobs[0].clone();
+        job.files[0].made_from = None;
+        job.files[0].bytes = picture.to_vec();
+        job.content_key(&first)
+    };
+    assert_ne!(drawn(b"<svg/>"), drawn(b"<svg />"));
     galleyproof::files::write(
         &folder.path().join("report-templates/style.typ"),
         b"// other",

@@ -7,7 +7,7 @@ mod marks;
 mod scale;
 
 use crate::model::package::PackageResult;
-use crate::model::pair::PairState;
+use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::charts::ruler::scale::{CELL, SCALE, Scale, WORDS, ZONE_END, readings};
@@ -35,6 +35,19 @@ pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<String>> {
     pictures
         .map(|part| picture(part, rule, &scale, dense))
         .collect()
+}
+
+/// All that decides the pictures: the same text, the same bytes.
+pub fn made_from(packages: &[PackageResult], rule: Rule) -> String {
+    let marks = |package: &PackageResult| {
+        let extractions = package.pair.extractions.iter();
+        let readings: Vec<_> = extractions
+            .map(|one| (one.extraction.outcome, one.usage == Usage::Used))
+            .collect();
+        (package.pair.state, package.standing, readings)
+    };
+    let packages_marks: Vec<_> = packages.iter().map(marks).collect();
+    format!("{rule:?} {packages_marks:?} {:?}", in_words(packages, rule))
 }
 
 /// What the marks mean.
