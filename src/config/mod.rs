@@ -62,6 +62,20 @@ pub struct Programme {
     pub paper: Paper,
 }
 
+impl Programme {
+    /// What is kept of each package, as a sentence: “We keep the ground rest of each package, for six months.” What the
+    /// settings have as a sentence of their own, with a capital letter first, stays as it is.
+    pub fn kept(&self) -> Option<String> {
+        let kept = self.retained.as_deref()?.trim().trim_end_matches('.');
+        let is_sentence = kept.starts_with(char::is_uppercase);
+        Some(if is_sentence {
+            format!("{kept}.")
+        } else {
+            format!("We keep {kept}.")
+        })
+    }
+}
+
 /// What the pages are printed on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Paper {

@@ -177,8 +177,8 @@ fn asked(config: &Config, fermented: bool) -> Vec<String> {
                 .to_owned(),
         );
     }
-    if let Some(retained) = &config.programme.retained {
-        asked.push(format!("Please keep {}.", retained.trim_end_matches('.')));
+    if let Some(kept) = config.programme.kept() {
+        asked.push(kept.replacen("We keep ", "Please keep ", 1));
     }
     asked
 }

@@ -50,11 +50,7 @@ pub fn methods(products: &[JudgedProduct], config: &Config, terms: &Terms) -> Ve
 }
 
 fn buying(config: &Config) -> String {
-    let retained = config
-        .programme
-        .retained
-        .as_deref()
-        .map(|kept| format!(" {kept}"));
+    let retained = config.programme.kept().map(|kept| format!(" {kept}"));
     format!(
         "{} packages of each product are bought as anyone would buy them, and sent to the lab unopened under a code that does not tell the brand.{}",
         sentence_case(&number(config.testing.packages_per_product as u64)),

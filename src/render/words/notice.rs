@@ -73,13 +73,9 @@ pub fn ask(verdict: &ProductVerdict) -> Vec<String> {
 
 /// What the maker can have.
 pub fn offer(config: &Config) -> String {
-    let kept = match &config.programme.retained {
-        Some(retained) => format!(
-            " We keep {}. Ask, and we send it to a laboratory that you choose.",
-            retained.trim_end_matches('.')
-        ),
-        None => String::new(),
-    };
+    let kept = config.programme.kept().map_or_else(String::new, |kept| {
+        format!(" {kept} Ask, and we send a part of it to a laboratory that you choose.")
+    });
     format!("The laboratory’s files are attached to the enclosed draft of the sheet.{kept}")
 }
 

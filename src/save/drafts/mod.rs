@@ -119,7 +119,7 @@ pub fn to_maker(
         reply_by,
         reply_days => config.programme.reply_days,
         publish_on => days.map(|days| in_words(days.publish_on)),
-        retained => one_line(&config.programme.retained),
+        kept => one_line(&config.programme.kept()),
         regulator => one_line(&config.programme.regulator),
         ..signature(&config.programme)
     };
