@@ -81,7 +81,7 @@ pub fn interval(reading_of: Interval, limit: Limit) -> String {
     }
 }
 
-/// A package's result as it is printed: `12.4`, `<5`, `3.1–5.6`, `>61.3`, `none`.
+/// A package's result as it is printed: `12.4`, `<5`, `3.1–5.6`, `>61.3`, `>80`, `none`.
 pub fn result(kind: &ResultKind, limit: Limit) -> String {
     match *kind {
         ResultKind::Below { upper } => format!("<{}", plain(upper)),
@@ -93,7 +93,7 @@ pub fn result(kind: &ResultKind, limit: Limit) -> String {
         } => range(lower, upper, limit),
         ResultKind::Range {
             lower, upper: None, ..
-        } => format!(">{}", figure(lower, limit)),
+        } => format!(">{}", figure(lower, limit).trim_end_matches(".0")),
         ResultKind::None => "none".to_owned(),
     }
 }
@@ -143,10 +143,10 @@ pub fn percent(share: f64) -> String {
     }
 }
 
-/// A date in text: `6 May 2031`.
+/// A date in text: `6 May 2031`. A line never breaks between the day and its month.
 pub fn date(day: NaiveDate) -> String {
     format!(
-        "{} {} {}",
+        "{}{NBSP}{} {}",
         day.day(),
         MONTHS[day.month0() as usize],
         day.year()
@@ -161,7 +161,7 @@ pub fn dates(first: NaiveDate, last: NaiveDate) -> String {
     } else if (first.year(), first.month()) == (last.year(), last.month()) {
         format!("{} to {}", first.day(), date(last))
     } else if first.year() == last.year() {
-        format!("{} {month} to {}", first.day(), date(last))
+        format!("{}{NBSP}{month} to {}", first.day(), date(last))
     } else {
         format!("{} to {}", date(first), date(last))
     }
@@ -254,6 +254,8 @@ mod tests {
     #[test]
     fn dates_read_as_one_would_say_them() {
         let day = |y, m, d| NaiveDate::from_ymd_opt(y, m, d).expect("a date");
+        let date = |on| super::date(on).replace(NBSP, " ");
+        let dates = |from, to| super::dates(from, to).replace(NBSP, " ");
         assert_eq!(date(day(2031, 5, 6)), "6 May 2031");
         assert_eq!(
             dates(day(2031, 3, 4), day(2031, 3, 19)),
@@ -267,5 +269,11 @@ mod tests {
             dates(day(2031, 12, 30), day(2032, 1, 2)),
             "30 December 2031 to 2 January 2032"
         );
+    }
+
+    #[test]
+    fn a_day_stays_with_its_month() {
+        let day = NaiveDate::from_ymd_opt(2031, 5, 6).expect("a date");
+        assert_eq!(date(day), "6\u{a0}May 2031");
     }
 }

@@ -1,7 +1,7 @@
 //! The limit in words, by regime: what exactly reaching it means is part of every word.
 
 use crate::model::rule::{Limit, Regime, Rule};
-use crate::render::numbers;
+use crate::render::numbers::{self, NBSP};
 use crate::render::words::with_unit;
 
 /// The limit of one rule, in words.
@@ -34,8 +34,8 @@ impl LimitWords {
     pub fn in_full(&self) -> String {
         let figure = numbers::plain(self.limit.ppm);
         match self.unit() {
-            "ppm" => format!("{figure} parts per million (ppm)"),
-            _ => format!("{figure} milligrams in a kilogram (mg/kg)"),
+            "ppm" => format!("{figure}{NBSP}parts per million (ppm)"),
+            _ => format!("{figure}{NBSP}milligrams in a kilogram (mg/kg)"),
         }
     }
 

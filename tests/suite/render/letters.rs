@@ -15,14 +15,14 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
         let sent = notice::facts(&product, &config, None);
         assert_eq!(
             (sent.reply_head, sent.reply_by.as_str()),
-            ("Please reply by", "15 April 2031")
+            ("Please reply by", "15\u{a0}April 2031")
         );
         let job = notice::job(&product.verdict, &sent).expect("a job");
         typeset(&engine(&config), &config, &job);
 
         product.verdict.followups.clear();
         let dated = notice::facts(&product, &config, Some(sample::day(3, 25)));
-        assert_eq!(dated.reply_by, "9 April 2031", "15 days on");
+        assert_eq!(dated.reply_by, "9\u{a0}April 2031", "15 days on");
         let undated = notice::facts(&product, &config, None);
         assert_eq!(
             (undated.reply_head, undated.reply_by.as_str()),
@@ -30,6 +30,34 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
         );
         assert_eq!(undated.date, None);
     }
+}
+
+#[test]
+fn what_is_kept_reads_as_a_sentence_in_every_letter() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut config = sample::config(folder.path(), "a4", "");
+    let product = products::fullest(&config);
+    let kept = "the other half of each package, sealed and frozen, for 90 days.";
+    let offer = |config: &_| notice::facts(&product, config, None).offer;
+    assert!(
+        offer(&config).contains(&format!(
+            "sheet. We keep {kept} Ask, and we send a part of it"
+        )),
+        "{}",
+        offer(&config)
+    );
+    let registers = registers();
+    let packages = request::open(&registers, &BTreeSet::new(), Some("2"));
+    let form = request::facts(&packages, &registers, &config, Some("2"), None);
+    assert_eq!(form.asked.last(), Some(&format!("Please keep {kept}")));
+
+    let own = "Every package is kept for a year.";
+    config.programme.retained = Some(own.to_owned());
+    assert!(
+        offer(&config).contains(&format!("sheet. {own} Ask,")),
+        "{}",
+        offer(&config)
+    );
 }
 
 #[test]
