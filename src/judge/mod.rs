@@ -64,12 +64,19 @@ pub fn judge(
     let verdicts = verdicts::decide(packages, registers, &terms, config);
     let statistics = statistics::summarise(&verdicts, config);
     let of_products = statistics::of_products(&verdicts);
+    let earlier: Vec<_> = verdicts
+        .iter()
+        .map(|verdict| verdicts::earlier(verdict, &verdicts))
+        .collect();
     let products = verdicts
         .into_iter()
         .zip(of_products)
-        .map(|(verdict, statistics)| JudgedProduct {
+        .zip(earlier)
+        .map(|((verdict, statistics), earlier)| JudgedProduct {
             statistics,
             follow_up: followups::state(&verdict, config.programme.reply_days, as_of),
+            cautions: method_notes(&verdict),
+            earlier,
             verdict,
         })
         .collect();

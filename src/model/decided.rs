@@ -6,7 +6,7 @@ use crate::model::problem::Problems;
 use crate::model::registers::Registers;
 use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
 use crate::model::understanding::Understanding;
-use crate::model::verdict::ProductVerdict;
+use crate::model::verdict::{ProductVerdict, Verdict};
 use std::sync::Arc;
 
 /// All that a run knows once everything is decided.
@@ -35,4 +35,21 @@ pub struct JudgedProduct {
     pub statistics: ProductStatistics,
     /// Where things stand with the maker.
     pub follow_up: FollowUpState,
+    /// What to bear in mind about the assay and this food, in words; nothing of it decides.
+    pub cautions: Vec<&'static str>,
+    /// The rounds in which the product was tested before, the latest first.
+    pub earlier: Vec<EarlierRound>,
+}
+
+/// What an earlier round of a product came to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct EarlierRound {
+    /// The round of testing.
+    pub round: String,
+    /// What its packages said.
+    pub verdict: Verdict,
+    /// How many packages it had.
+    pub packages: usize,
+    /// How many of them were over the limit.
+    pub over: usize,
 }

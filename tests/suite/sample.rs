@@ -204,6 +204,8 @@ impl Sample {
         };
         let label = no_finding(self.product.ingredients.as_deref());
         JudgedProduct {
+            cautions: Vec::new(),
+            earlier: Vec::new(),
             verdict: ProductVerdict {
                 notify_maker: verdict == Verdict::OverLimit,
                 product: self.product,

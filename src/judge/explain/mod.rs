@@ -6,7 +6,6 @@ mod shares;
 mod words;
 
 use crate::config::Config;
-use crate::judge::verdicts::method_notes;
 use crate::model::decided::JudgedProduct;
 use crate::model::rule::{Decision, Rule};
 use words::{figure, line};
@@ -104,8 +103,8 @@ fn explain_verdict(out: &mut String, judged: &JudgedProduct, config: &Config) {
     {
         line(out, 2, unfit);
     }
-    for note in method_notes(verdict) {
-        line(out, 2, &format!("To bear in mind: {note}"));
+    for caution in &judged.cautions {
+        line(out, 2, &format!("To bear in mind: {caution}"));
     }
     let notify = if verdict.notify_maker { "yes" } else { "no" };
     line(out, 1, &format!("To be told to the maker: {notify}"));

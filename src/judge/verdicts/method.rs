@@ -20,8 +20,8 @@ pub fn unfit(product: &Product, packages: &[PackageResult], config: &Config) -> 
     };
     if config.rule.regime == Regime::Us {
         return Some(format!(
-            "This food is {food}: in the United States no test clears such a food; the maker's records of what went in, \
-             before it was {food}, do."
+            "This food is {food}: no test shows reliably how much gluten it holds. In the United States the maker’s records \
+             of what went in decide."
         ));
     }
     sandwich_used(packages, config).then(|| {
@@ -62,21 +62,20 @@ pub fn notes(verdict: &ProductVerdict) -> Vec<&'static str> {
     [
         (
             sandwich && names("barley"),
-            "Where the gluten is from barley, this kind of assay reports more than there is, about two to six times.",
+            "Such an assay reports barley gluten too high, about two to six times.",
         ),
         (
             product.oats != Oats::None || names("oats"),
-            "The assay does not see the oats' own protein: it measures other grain among them, which differs widely from \
-             portion to portion.",
+            "In oats the test sees other grain, unevenly spread.",
         ),
         (
             rich_in_polyphenols(product) && !says("milk"),
-            "Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten; the lab does not say that it added skimmed \
-             milk powder against that.",
+            "Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten and can lower a figure; the lab does not say \
+             that it added skimmed milk powder against that.",
         ),
         (
             sandwich && !says("cocktail"),
-            "The lab does not name the cocktail extraction, without which heated food gives too little.",
+            "The lab does not name the cocktail extraction, without which heated food can give figures that are too low.",
         ),
         (
             intact && any(AssayKind::Competitive),

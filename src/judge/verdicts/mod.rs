@@ -7,6 +7,7 @@ pub use method::notes as method_notes;
 
 use crate::config::Config;
 use crate::judge::labels;
+use crate::model::decided::EarlierRound;
 use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::registers::{Followup, IssuedRevision, Product, Registers};
@@ -36,6 +37,31 @@ pub fn decide(
             Some(decide_one(
                 product, round, packages, registers, terms, config,
             ))
+        })
+        .collect()
+}
+
+/// The rounds of the same product that were tested before this one, the latest first; none where a day is not known.
+pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<EarlierRound> {
+    let mut before: Vec<&ProductVerdict> = all
+        .iter()
+        .filter(|other| other.product.product_id == of.product.product_id)
+        .filter(|other| other.day().is_some() && other.day() < of.day())
+        .collect();
+    before.sort_by_key(|other| std::cmp::Reverse(other.day()));
+    let over = |round: &ProductVerdict| {
+        let packages = round.packages.iter();
+        packages
+            .filter(|package| package.standing == Standing::Over)
+            .count()
+    };
+    before
+        .into_iter()
+        .map(|round| EarlierRound {
+            round: round.round.clone(),
+            verdict: round.verdict,
+            packages: round.packages.len(),
+            over: over(round),
         })
         .collect()
 }

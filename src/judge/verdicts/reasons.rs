@@ -68,7 +68,7 @@ fn within(grade: Grade, packages: &[PackageResult], rule: &Rule) -> String {
         Grade::Quantified => match rule.decision {
             Decision::Simple => format!("{all} is {limit}."),
             Decision::Guarded { .. } => {
-                format!("{all} is {limit}, the assay's uncertainty included.")
+                format!("{all} is {limit}, the assay’s uncertainty included.")
             }
         },
     }
@@ -140,7 +140,7 @@ fn open(package: &PackageResult, config: &Config) -> String {
             format!("The extractions of package {code} disagree{by}.")
         }
         PairState::Agree if package.standing == Standing::Inconclusive => format!(
-            "Package {code} holds {}, too near the limit of {} ppm for the assay's uncertainty.",
+            "Package {code} holds {}, too near the limit of {} ppm for the assay’s uncertainty.",
             held(package, limit),
             short(limit.ppm.0)
         ),

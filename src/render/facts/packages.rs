@@ -1,6 +1,6 @@
 //! A package's row in a table of results.
 
-use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::rule::Rule;
 use crate::render::charts::style::{INK, Type, text_width};
@@ -134,8 +134,10 @@ fn row(package: &PackageResult, rule: Rule, columns: usize, code_room: f64) -> P
     let bought_on = day.clone();
     let where_and_when: Vec<String> = [day, bought.shop.clone()].into_iter().flatten().collect();
     let comparison = package.pair.comparison.as_ref();
-    let all_below = matches!(package.result, ResultKind::Below { .. });
-    let apart = comparison.filter(|_| !all_below).map(numbers::apart);
+    let all_beyond = comparison.and_then(|_| words::packages::all_beyond(package));
+    let apart = comparison
+        .filter(|_| all_beyond.is_none())
+        .map(numbers::apart);
     let least = if words::packages::has_bounds(package) {
         "≥"
     } else {
@@ -162,8 +164,7 @@ fn row(package: &PackageResult, rule: Rule, columns: usize, code_room: f64) -> P
         found: match &apart {
             Some(apart) if apart.gap == "0.0" && !least.is_empty() => Some("≥0".to_owned()),
             Some(apart) => Some(format!("{least}{}", apart.gap)),
-            None if all_below => Some(words::packages::all_below(package)),
-            None => None,
+            None => all_beyond,
         },
         allowed: apart.map(|apart| apart.allowed),
         result: numbers::result(&package.result, rule.limit),

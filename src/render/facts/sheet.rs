@@ -161,10 +161,8 @@ pub fn facts(product: &JudgedProduct, config: &Config, purpose: &Purpose) -> She
 
 /// `TKW-FH-01-1`: short name, product, round.
 pub fn sheet_number(verdict: &ProductVerdict, config: &Config) -> String {
-    format!(
-        "{}-{}-{}",
-        config.programme.short_name, verdict.product.product_id, verdict.round
-    )
+    let product_id = &verdict.product.product_id;
+    words::sheet_number(product_id, &verdict.round, config)
 }
 
 /// SHA-256 over what the sheet says, without its number, revision or date: two equal ones are one revision.
@@ -302,14 +300,14 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             .iter()
             .map(|note| breakable(note, 50))
             .collect(),
-        says: words::meaning::says(product, rule),
+        says: words::meaning::says(product, config),
         says_not: words::meaning::says_not(product, rule),
         label: label_facts(verdict, config),
         correspondence: words::correspondence::told(verdict)
             .iter()
             .map(|said| breakable(said, 30))
             .collect(),
-        method: words::method::method(verdict, config),
+        method: words::method::method(product, config),
         provenance: words::method::provenance(verdict)
             .iter()
             .map(|said| breakable(said, 18))
@@ -342,9 +340,13 @@ fn claim_line(verdict: &ProductVerdict) -> String {
     let product = &verdict.product;
     let mut said = vec![format!("Sold as “{}”.", product.claim.trim())];
     let n = counted(verdict.packages.len(), "package", "packages");
+    let round = match verdict.round.as_str() {
+        "1" => String::new(),
+        round => format!("Round {round}: "),
+    };
     said.push(match verdict.bought() {
-        Some((first, last)) => format!("{n} bought {}.", numbers::dates(first, last)),
-        None => format!("{n} bought."),
+        Some((first, last)) => format!("{round}{n} bought {}.", numbers::dates(first, last)),
+        None => format!("{round}{n} bought."),
     });
     if let Some(barcode) = &product.barcode {
         said.push(format!("Barcode {barcode}."));
@@ -369,7 +371,11 @@ fn verdict_facts(verdict: &ProductVerdict, config: &Config) -> VerdictFacts {
         words: words::verdict::words(verdict.verdict, config.rule),
         count: words::verdict::count(verdict, config.rule, asked_for),
         sentence: breakable(
-            &words::verdict::sentence(verdict, config.rule, asked_for),
+            &format!(
+                "{}{}",
+                words::verdict::sentence(verdict, config.rule, asked_for),
+                words::label::beside_the_verdict(verdict)
+            ),
             22,
         ),
     }

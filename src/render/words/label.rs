@@ -3,6 +3,7 @@
 use crate::model::label::{LabelFinding, LabelReview, LabelTerm, TermClass};
 use crate::model::registers::{Oats, Product};
 use crate::model::rule::Regime;
+use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::words::{listed, sentence_case};
 
 /// Sentences about the review of a label.
@@ -33,6 +34,20 @@ pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec
         said.push(oats.to_owned());
     }
     said
+}
+
+/// What the reader of a verdict must know of the label, as the end of the sentence beside it; nothing where no ingredient
+/// is against the rule.
+pub fn beside_the_verdict(product: &ProductVerdict) -> &'static str {
+    match (product.label.finding, product.verdict) {
+        (LabelFinding::GlutenSource, Verdict::OverLimit) => {
+            " The label also names a gluten source."
+        }
+        (LabelFinding::GlutenSource, _) => {
+            " But the label names a gluten source, which the rule doesn’t allow."
+        }
+        _ => "",
+    }
 }
 
 /// More explanations than this would crowd out the results.

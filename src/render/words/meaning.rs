@@ -1,6 +1,7 @@
 //! What so few packages say of all packages, and what they do not.
 
-use crate::model::decided::JudgedProduct;
+use crate::config::Config;
+use crate::model::decided::{EarlierRound, JudgedProduct};
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::Pair;
 use crate::model::ppm::Ppm;
@@ -9,10 +10,33 @@ use crate::model::verdict::{Grade, Verdict};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
 use crate::render::words::verdict::{highest_bound, highest_over};
-use crate::render::words::{counted, with_unit};
+use crate::render::words::{counted, sheet_number, with_unit};
 
 /// What this result says.
-pub fn says(product: &JudgedProduct, rule: Rule) -> String {
+pub fn says(product: &JudgedProduct, config: &Config) -> String {
+    let earlier = product.earlier.iter();
+    let earlier = earlier.map(|round| format!(" {}", earlier_round(round, product, config)));
+    let now = this_round(product, config.rule);
+    std::iter::once(now).chain(earlier).collect()
+}
+
+/// What an earlier round of the product came to: a later one does not undo it.
+fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config) -> String {
+    let limit = LimitWords::of(config.rule);
+    let n = counted(round.packages, "package", "packages");
+    let found = match round.verdict {
+        Verdict::OverLimit => format!("{} of {n} tested {}", round.over, limit.over_the_limit()),
+        Verdict::WithinLimit(_) if round.packages == 1 => {
+            format!("the 1 package tested {}", limit.within_the_limit())
+        }
+        Verdict::WithinLimit(_) => format!("all {n} tested {}", limit.within_the_limit()),
+        Verdict::NoVerdict => "there was no verdict".to_owned(),
+    };
+    let number = sheet_number(&product.verdict.product.product_id, &round.round, config);
+    format!("In round {} ({number}), {found}.", round.round)
+}
+
+fn this_round(product: &JudgedProduct, rule: Rule) -> String {
     let limit = LimitWords::of(rule);
     let packages = &product.verdict.packages;
     let n = counted(packages.len(), "package", "packages");
@@ -47,7 +71,7 @@ pub fn says(product: &JudgedProduct, rule: Rule) -> String {
                 highest.unwrap_or_default()
             )
         }
-        Verdict::NoVerdict => undecided(packages, rule),
+        Verdict::NoVerdict => undecided(product, rule),
     }
 }
 
@@ -63,14 +87,15 @@ fn true_share(product: &JudgedProduct) -> String {
         return String::new();
     };
     format!(
-        " If they were a random pick, the true share could be anywhere from {} to {}{NBSP}% (95{NBSP}% confidence).",
+        " If they were a random pick, the true share could be anywhere from {} to {}{NBSP}% (95{NBSP}%{NBSP}confidence).",
         numbers::percent(share.exact.lower),
         numbers::percent(share.exact.upper)
     )
 }
 
-fn undecided(packages: &[PackageResult], rule: Rule) -> String {
+fn undecided(product: &JudgedProduct, rule: Rule) -> String {
     let limit = LimitWords::of(rule);
+    let packages = &product.verdict.packages;
     let n = packages.len();
     let decided = packages
         .iter()
@@ -84,6 +109,11 @@ fn undecided(packages: &[PackageResult], rule: Rule) -> String {
     let mut said = match (decided, n) {
         (0, 1) => "The 1 package we bought gave no result that decides.".to_owned(),
         (0, n) => format!("None of the {n} packages we bought gave a result that decides."),
+        (k, n) if k == n && product.verdict.method_unfit.is_some() => format!(
+            "{} gave figures {}. In this kind of food the test can miss gluten, so they don’t decide.",
+            all_bought(n),
+            limit.within()
+        ),
         (k, n) if k == n => format!("{} tested {}.", all_bought(n), limit.within()),
         (k, n) => format!(
             "{k} of the {n} packages we bought tested {}. {} gave no result that decides.",
@@ -136,7 +166,7 @@ pub fn says_not(product: &JudgedProduct, rule: Rule) -> String {
             };
             format!(
                 "It doesn’t prove that every package is {}. Even in a random pick with 0 of {n} {}, up to {}{NBSP}% of \
-                 all packages could still be (95{NBSP}% confidence).",
+                 all packages could still be (95{NBSP}%{NBSP}confidence).",
                 limit.within_the_limit(),
                 limit.over_the_limit(),
                 numbers::percent(upper)

@@ -1,18 +1,21 @@
 //! How was tested and decided, where the numbers come from, and the caution that every sheet carries.
 
 use crate::config::Config;
+use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Extraction;
 use crate::model::place::LabFile;
 use crate::model::rule::Decision;
-use crate::model::verdict::ProductVerdict;
+use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
+use crate::render::words::summary::number;
 use crate::render::words::{full_stop, listed, sentence_case};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// How was tested and decided: sentences for one paragraph.
-pub fn method(product: &ProductVerdict, config: &Config) -> Vec<String> {
+pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
+    let product = &judged.verdict;
     let limit = LimitWords::of(config.rule);
     let mut said = vec![
         format!(
@@ -20,19 +23,21 @@ pub fn method(product: &ProductVerdict, config: &Config) -> Vec<String> {
             sentence_case(assays(product, config).trim_end_matches('.')),
             times(config.testing.extractions_per_package)
         ),
-        allowed_difference(config),
-        "A package’s result is the mean of its extractions; “<n” stands for any value below n."
-            .to_owned(),
+        allowed_difference(product, config),
+        "A package’s result is the mean of its extractions; “<n” is any value below n.".to_owned(),
         format!(
-            "Nothing is rounded first. One package {} decides the product.",
+            "Nothing is rounded first. One package {} decides.",
             limit.over_the_limit()
         ),
         decision(config.rule.decision),
         limit.source(),
     ];
-    if let Some(unfit) = &product.method_unfit {
+    // Where there is no verdict, the sentence beside it has said this already.
+    let unfit = product.method_unfit.as_deref();
+    if let Some(unfit) = unfit.filter(|_| product.verdict != Verdict::NoVerdict) {
         said.push(full_stop(&sentence_case(unfit.trim())));
     }
+    said.extend(judged.cautions.iter().map(|&caution| caution.to_owned()));
     said
 }
 
@@ -59,10 +64,22 @@ pub fn assays(product: &ProductVerdict, config: &Config) -> String {
     }
 }
 
-fn allowed_difference(config: &Config) -> String {
+/// The rule of agreement; for more than two extractions only where a package has them.
+fn allowed_difference(product: &ProductVerdict, config: &Config) -> String {
+    let comparisons = product.packages.iter();
+    let more: BTreeMap<usize, String> = comparisons
+        .filter_map(|package| package.pair.comparison.as_ref())
+        .filter(|comparison| comparison.n > 2)
+        .map(|comparison| (comparison.n, format!("{:.1}", comparison.factor)))
+        .collect();
+    let more: String = more
+        .iter()
+        .map(|(n, factor)| format!("{}: {factor}{NBSP}s, ", number(*n as u64)))
+        .collect();
     format!(
-        "Two extractions agree if they differ by no more than 2.8 s (three: 3.3 s, four: 3.6 s; ISO 5725-6), where s² = \
-         (q/10)² + ({}{NBSP}% of the mean)² and q is the lowest figure that the test reports.",
+        "Two extractions agree if no more than 2.8{NBSP}s apart ({}ISO{NBSP}5725-6), where s² = (q/10)² + \
+         ({}{NBSP}% of the mean)² and q is the test’s lowest figure.",
+        more.trim_end_matches(", ").to_owned() + if more.is_empty() { "" } else { "; " },
         numbers::percent(config.testing.relative_repeatability)
     )
 }

@@ -67,14 +67,13 @@ fn apart(package: &PackageResult) -> String {
     format!("{over}{least}{gap} apart, {allowed} allowed")
 }
 
-/// `both <5`: the difference between extractions that are all below quantification is not known.
-pub fn all_below(package: &PackageResult) -> String {
-    match package.result {
-        ResultKind::Below { upper } => {
-            format!("{} <{}", both_or_all(package), numbers::plain(upper))
-        }
-        _ => String::new(),
-    }
+/// `both <5`, `both >80`: the difference between extractions that are all beyond the same end of the range is not known.
+pub fn all_beyond(package: &PackageResult) -> Option<String> {
+    let bound = match package.result {
+        ResultKind::Below { upper } => format!("<{}", numbers::plain(upper)),
+        _ => format!(">{}", numbers::plain(lowest_above(package)?)),
+    };
+    Some(format!("{} {bound}", both_or_all(package)))
 }
 
 fn both_or_all(package: &PackageResult) -> &'static str {
@@ -125,9 +124,8 @@ pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
         .iter()
         .flat_map(|package| notes_of(package, rule))
         .collect();
-    if let Some(note) = range_note(packages) {
-        notes.push(note);
-    }
+    notes.extend(range_note(packages));
+    notes.extend(open_end_note(packages));
     if let Some(note) = gliadin_note(packages, rule) {
         notes.push(note);
     }
@@ -242,13 +240,28 @@ fn named(packages: &[&PackageResult]) -> String {
 
 fn range_note(packages: &[PackageResult]) -> Option<String> {
     let is_range = |package: &&PackageResult| {
-        matches!(package.result, ResultKind::Range { .. }) && package.pair.state == PairState::Agree
+        matches!(package.result, ResultKind::Range { .. })
+            && package.pair.state == PairState::Agree
+            && lowest_above(package).is_none()
     };
     let ranges: Vec<&PackageResult> = packages.iter().filter(is_range).collect();
     (!ranges.is_empty()).then(|| {
         format!(
             "{}: an extraction is a bound, not a number, so that the result is a range.",
             named(&ranges)
+        )
+    })
+}
+
+fn open_end_note(packages: &[PackageResult]) -> Option<String> {
+    let is_open = |package: &&PackageResult| {
+        package.pair.state == PairState::Agree && lowest_above(package).is_some()
+    };
+    let open: Vec<&PackageResult> = packages.iter().filter(is_open).collect();
+    (!open.is_empty()).then(|| {
+        format!(
+            "{}: every extraction is above what the test measures, so that the result has no upper end.",
+            named(&open)
         )
     })
 }

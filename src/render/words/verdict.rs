@@ -279,7 +279,7 @@ impl Cause {
             Cause::Conflict => format!("the lab’s reports differ about {of}"),
             Cause::Disagree => format!("the extractions of {of} disagree"),
             Cause::Incomplete => {
-                format!("{of} {has} fewer sound extractions than the rule asks for")
+                format!("{of} {has} fewer usable extractions than the rule asks for")
             }
             Cause::Missing => format!("no result has come for {of}"),
             Cause::OpenBound => format!("the result of {of} may lie on either side"),

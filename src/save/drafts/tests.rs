@@ -45,6 +45,8 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
     let mut packages = vec![package(Standing::Over); over];
     packages.resize(3, package(Standing::Within));
     JudgedProduct {
+        cautions: Vec::new(),
+        earlier: Vec::new(),
         verdict: ProductVerdict {
             product: Product {
                 product_id: "FH-01".to_owned(),

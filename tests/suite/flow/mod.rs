@@ -3,6 +3,7 @@
 mod cut_off;
 mod drafts;
 mod issue;
+mod sheets;
 mod status;
 mod watch;
 

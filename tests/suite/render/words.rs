@@ -3,7 +3,8 @@
 use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
 use galleyproof::config::Config;
-use galleyproof::model::decided::JudgedProduct;
+use galleyproof::model::decided::{EarlierRound, JudgedProduct};
+use galleyproof::model::verdict::Verdict;
 use galleyproof::render::facts::edition::Purpose;
 use galleyproof::render::facts::sheet::{SheetContent, facts};
 
@@ -22,7 +23,11 @@ fn said(product: &JudgedProduct, config: &Config) -> SheetContent {
     ] {
         plain(text);
     }
-    for text in [&mut content.says, &mut content.says_not] {
+    for text in [
+        &mut content.says,
+        &mut content.says_not,
+        &mut content.product.claim_line,
+    ] {
         plain(text);
     }
     for lines in [
@@ -47,7 +52,7 @@ fn over_the_limit() {
     );
     assert_eq!(
         content.verdict.sentence,
-        "One package measured 29.9 ppm. One package at or above the limit of 20 parts per million (ppm) is enough for this verdict."
+        "One package measured 29.9 ppm. One package at or above the limit of 20 parts per million (ppm) is enough for this verdict. The label also names a gluten source."
     );
     assert_eq!(
         content.says,
@@ -96,7 +101,7 @@ fn no_verdict_names_each_cause_and_hides_no_high_reading() {
     assert_eq!(
         content.verdict.sentence,
         "We can’t say on which side of the limit of 20 parts per million (ppm) this product is: the extractions of package 0660-B \
-         disagree and package 0660-C has fewer sound extractions than the rule asks for."
+         disagree and package 0660-C has fewer usable extractions than the rule asks for."
     );
     assert_eq!(
         content.says,
@@ -129,6 +134,130 @@ fn a_conflict_names_both_reports_and_an_unfit_method_says_so() {
         ),
         "{}",
         content.verdict.sentence
+    );
+}
+
+#[test]
+fn figures_that_decide_nothing_are_not_said_to_be_below_the_limit() {
+    let config = config("");
+    let mut miso = Sample::new(&config, "0703", "Rice Miso")
+        .package("A", &["<5", "<5"])
+        .package("B", &["<5", "<5"])
+        .package("C", &["<5", "<5"])
+        .done();
+    miso.verdict.verdict = Verdict::NoVerdict;
+    let unfit = "This food is fermented: no test shows reliably how much gluten it holds.";
+    miso.verdict.method_unfit = Some(unfit.to_owned());
+    let content = said(&miso, &config);
+    assert_eq!(
+        content.says,
+        "All 3 packages we bought gave figures below 20 ppm. In this kind of food the test can miss gluten, so they don’t decide."
+    );
+    assert!(
+        content.verdict.sentence.ends_with(unfit),
+        "{}",
+        content.verdict.sentence
+    );
+    assert!(
+        !content.method.iter().any(|line| line == unfit),
+        "said once, beside the verdict: {:?}",
+        content.method
+    );
+}
+
+#[test]
+fn a_label_against_the_rule_is_named_beside_the_verdict() {
+    let config = config("");
+    let sentence = |readings: &[&str]| {
+        let mut product = Sample::new(&config, "0704", "Corn Flakes")
+            .package("A", readings)
+            .package("B", &["<5", "<5"])
+            .package("C", &["<5", "<5"])
+            .done();
+        let clean = said(&product, &config).verdict.sentence;
+        assert!(!clean.contains("label"), "{clean}");
+        product.verdict.label = sample::malt_finding("Maize, ", ", salt.");
+        said(&product, &config).verdict.sentence
+    };
+    let within = sentence(&["<5", "<5"]);
+    let wanted = "But the label names a gluten source, which the rule doesn’t allow.";
+    assert!(within.ends_with(wanted), "{within}");
+    let over = sentence(&["28.0", "31.0"]);
+    assert!(
+        over.ends_with("The label also names a gluten source."),
+        "{over}"
+    );
+}
+
+#[test]
+fn an_earlier_round_stays_on_the_sheet_of_a_later_one() {
+    let config = config("");
+    let mut product = products::none_measured(&config);
+    product.verdict.round = "2".to_owned();
+    product.earlier = vec![EarlierRound {
+        round: "1".to_owned(),
+        verdict: Verdict::OverLimit,
+        packages: 3,
+        over: 2,
+    }];
+    let content = said(&product, &config);
+    assert!(
+        content
+            .says
+            .ends_with("In round 1 (TKW-0637-1), 2 of 3 packages tested at or above the limit."),
+        "{}",
+        content.says
+    );
+    assert!(
+        content.product.claim_line.contains("Round 2: 3 packages"),
+        "{}",
+        content.product.claim_line
+    );
+}
+
+#[test]
+fn what_is_above_the_range_has_no_upper_end() {
+    let config = config("");
+    let content = said(
+        &Sample::new(&config, "0705", "Sorghum Flour")
+            .package("A", &[">80", ">80"])
+            .package("B", &["<5", "6.6"])
+            .package("C", &["<5", "<5"])
+            .done(),
+        &config,
+    );
+    let row = &content.table.packages[0];
+    assert_eq!(
+        (
+            row.found.as_deref(),
+            row.allowed.as_deref(),
+            row.result.as_str()
+        ),
+        (Some("both >80"), None, ">80")
+    );
+    assert_eq!(
+        content.notes,
+        [
+            "0705-B: an extraction is a bound, not a number, so that the result is a range.",
+            "0705-A: every extraction is above what the test measures, so that the result has no upper end.",
+        ]
+    );
+}
+
+#[test]
+fn what_the_food_does_to_the_assay_stands_in_the_method() {
+    let config = config("");
+    let mut product = products::six_with_repeat(&config);
+    product.cautions = vec!["In oats the test sees other grain, unevenly spread."];
+    let content = said(&product, &config);
+    assert_eq!(
+        content.method.last().map(String::as_str),
+        Some("In oats the test sees other grain, unevenly spread.")
+    );
+    assert!(
+        content.method[1].contains("2.8 s apart (four: 3.6 s; ISO 5725-6)"),
+        "the rule for four extractions where a package has four: {:?}",
+        content.method
     );
 }
 

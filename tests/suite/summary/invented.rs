@@ -142,6 +142,8 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
         .count() as u64;
     let (followups, follow_up) = correspondence(number, &product_id, day, notify_maker);
     JudgedProduct {
+        cautions: Vec::new(),
+        earlier: Vec::new(),
         verdict: ProductVerdict {
             product: Product {
                 product_id,

@@ -38,6 +38,8 @@ fn package(code: &str, state: PairState) -> PackageResult {
 
 fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> JudgedProduct {
     JudgedProduct {
+        cautions: Vec::new(),
+        earlier: Vec::new(),
         verdict: ProductVerdict {
             product: Product {
                 product_id: id.to_owned(),

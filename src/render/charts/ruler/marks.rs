@@ -180,6 +180,8 @@ fn labels(
     let alone = on_scale.iter().all(|mark| mark.label == first.label);
     let both = if alone {
         first.label.clone()
+    } else if on_scale.len() > 2 {
+        format!("{} to {}", first.label, last.label)
     } else {
         format!("{}, {}", first.label, last.label)
     };

@@ -1,0 +1,68 @@
+//! What stands on the sheets of the demo, read back from their pages.
+
+use crate::workspace::Workspace;
+use lopdf::Document;
+
+/// The words of a sheet's first page in their order, with plain spaces.
+fn words(demo: &Workspace, stem: &str) -> String {
+    let path = demo.path(&format!("out/sheets/{stem}.pdf"));
+    let pdf = Document::load(&path).unwrap_or_else(|error| panic!("{stem}: {error}"));
+    let text = pdf.extract_text(&[1]).expect("a page has text");
+    let text = text.replace(['\u{200b}', '\u{ad}'], "");
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+#[test]
+fn a_sheet_says_what_its_food_does_to_the_assay() {
+    let demo = Workspace::demo();
+    let foods = ["TW-001", "TW-006", "TW-009", "TW-017"];
+    let only = foods.iter().flat_map(|food| ["--only", food]);
+    let arguments: Vec<&str> = ["run", "-q"].into_iter().chain(only).collect();
+    demo.run(&arguments);
+    let cautions = [
+        ("TW-006", "reports barley gluten too high"),
+        ("TW-009", "In oats the test sees other grain"),
+        ("TW-017", "Polyphenols of cocoa, chestnut, buckwheat"),
+    ];
+    for food in foods {
+        let page = words(&demo, &format!("{food}--1"));
+        for (of, caution) in cautions {
+            assert_eq!(page.contains(caution), of == food, "{caution}: {page}");
+        }
+    }
+}
+
+#[test]
+fn the_sheet_of_a_second_round_names_what_the_first_one_found() {
+    let demo = Workspace::demo();
+    demo.run(&["run", "-q", "--only", "TW-018"]);
+    let (first, second) = (words(&demo, "TW-018--1"), words(&demo, "TW-018--2"));
+    let found = "In round 1 (TKW-TW-018-1), 2 of 3 packages tested at or above the limit.";
+    assert!(second.contains(found), "{second}");
+    assert!(!first.contains("In round"), "{first}");
+}
+
+/// A table is copied out of a page row by row: each package's code, then its figures as the columns have them.
+#[test]
+fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
+    let demo = Workspace::demo();
+    demo.run(&["run", "-q", "--only", "TW-009", "--only", "TW-020"]);
+    let rows = [
+        (
+            "TW-009",
+            "JF-787 L31698 2032-06-20 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.4 12.5 further extractions 3, 4 11.2 12.0",
+        ),
+        (
+            "TW-020",
+            "NH-674 L31663 2031-07-21 2031-04-20, Market Hall, stall 12 >80 >80 both >80 – >80",
+        ),
+        (
+            "TW-020",
+            "NX-424 L31621 2031-07-02 2031-04-26, Pennywhistle Stores, Lower Fen <5 6.6 ≥1.6 2.8 3.3–5.8",
+        ),
+    ];
+    for (food, row) in rows {
+        let page = words(&demo, &format!("{food}--1"));
+        assert!(page.contains(row), "“{row}” is not in: {page}");
+    }
+}
