@@ -143,10 +143,10 @@ pub fn percent(share: f64) -> String {
     }
 }
 
-/// A date in text: `6 May 2031`. A line never breaks between the day and its month.
+/// A date in text: `6 May 2031`. A line never breaks in it.
 pub fn date(day: NaiveDate) -> String {
     format!(
-        "{}{NBSP}{} {}",
+        "{}{NBSP}{}{NBSP}{}",
         day.day(),
         MONTHS[day.month0() as usize],
         day.year()
@@ -272,8 +272,8 @@ mod tests {
     }
 
     #[test]
-    fn a_day_stays_with_its_month() {
+    fn a_line_never_breaks_in_a_date() {
         let day = NaiveDate::from_ymd_opt(2031, 5, 6).expect("a date");
-        assert_eq!(date(day), "6\u{a0}May 2031");
+        assert_eq!(date(day), "6\u{a0}May\u{a0}2031");
     }
 }

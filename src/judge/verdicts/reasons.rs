@@ -126,16 +126,8 @@ fn open(package: &PackageResult, config: &Config) -> String {
         PairState::Disagree => {
             let comparison = package.pair.comparison.as_ref();
             let by = comparison.map_or_else(String::new, |comparison| {
-                let allowed = Limit {
-                    ppm: comparison.allowed,
-                    passes: true,
-                };
-                // The gap must print as larger than what is allowed, however little it is.
-                format!(
-                    ": they are at least {} ppm apart, where {} ppm is allowed",
-                    allowed.shown(comparison.gap),
-                    short(comparison.allowed.0)
-                )
+                let (gap, allowed) = in_order(comparison.gap.0, comparison.allowed.0);
+                format!(": they are at least {gap} ppm apart, where {allowed} ppm is allowed")
             });
             format!("The extractions of package {code} disagree{by}.")
         }
@@ -162,7 +154,35 @@ fn limit_broken(limit: Limit) -> String {
     format!("{word} the limit of {} ppm", short(limit.ppm.0))
 }
 
+/// A gap and what is allowed: one decimal, more where the gap would not print as the larger of the two.
+fn in_order(gap: f64, allowed: f64) -> (String, String) {
+    let printed = |decimals: usize| (format!("{gap:.decimals$}"), format!("{allowed:.decimals$}"));
+    let larger = |(gap, allowed): &(String, String)| {
+        let value = |text: &String| text.parse::<f64>().unwrap_or(f64::NAN);
+        value(gap) > value(allowed)
+    };
+    (1..=9)
+        .map(printed)
+        .find(larger)
+        .unwrap_or_else(|| printed(9))
+}
+
 /// Two decimals at most, since these figures are compared with one another, not with the limit.
 fn short(x: f64) -> String {
     format!("{}", (x * 100.0).round() / 100.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_gap_prints_as_larger_than_what_is_allowed() {
+        let printed = |gap, allowed| {
+            let (gap, allowed) = in_order(gap, allowed);
+            format!("{gap} > {allowed}")
+        };
+        assert_eq!(printed(24.9, 7.92), "24.9 > 7.9");
+        assert_eq!(printed(8.44, 8.42), "8.44 > 8.42");
+    }
 }

@@ -185,15 +185,16 @@ fn marks(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()>
         .iter()
         .map(|point| (place(point), point.package_code.as_str()))
         .collect();
-    name_apart(canvas, &named, (TOP + 4.0, RIGHT + 4.0))
+    name_apart(canvas, &named, (TOP + 4.0, RIGHT + 4.0), &[])
 }
 
 /// Writes the first codes beside their marks, where each finds a place that no other code or mark holds; the others stay
-/// without, since the text names all.
+/// without, since the text names all. No code is written across one of the level `lines`.
 pub(crate) fn name_apart(
     canvas: &mut Canvas<'_>,
     marks: &[(At, &str)],
     (top, right): (f64, f64),
+    lines: &[f64],
 ) -> Result<()> {
     // Each mark takes its own place, so that no code is written over another's mark.
     let mut taken: Vec<(f64, f64, f64)> = marks
@@ -211,6 +212,7 @@ pub(crate) fn name_apart(
             *left > LEFT + 3.0
                 && left + width < right
                 && *y > top
+                && lines.iter().all(|line| *y < line - 2.0 || *y > line + 8.0)
                 && taken.iter().all(|(from, to, at)| {
                     (y - at).abs() > 9.5 || left + width < from - 1.0 || *left > to + 1.0
                 })

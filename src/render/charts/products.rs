@@ -1,5 +1,6 @@
 //! A few products, one row each: every package on the scale, and the verdict at the end.
 
+use crate::config::Paper;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
@@ -8,13 +9,18 @@ use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, parts, wrap};
 use crate::render::charts::style::{
     ACCENT, Align, Canvas, GRID, INK, PAPER, Pen, Points, Type, WIDTH, ZONE, at, draw, text_width,
 };
-use crate::render::facts::listing::line;
+use crate::render::facts::listing::{line, name};
 use crate::render::facts::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 
-/// Height of the rows in one chart: the room that the newsletter's first page has.
-const ROWS_HEIGHT: f64 = 410.0;
+/// Height of the rows in one chart: the room that the newsletter's first page has, and that any later one has.
+fn rows_height(paper: Paper) -> (f64, f64) {
+    match paper {
+        Paper::A4 => (522.0, 550.0),
+        Paper::UsLetter => (476.0, 520.0),
+    }
+}
 
 const NAME_WIDTH: f64 = 144.0;
 const BELOW: (f64, f64) = (154.0, 206.0);
@@ -25,14 +31,14 @@ const LINE: f64 = 10.2;
 const FOOT: f64 = 24.0;
 
 /// The products in as many charts as they need, all on one scale.
-pub fn products(products: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>> {
+pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Result<Vec<Chart>> {
     let packages = products
         .iter()
         .flat_map(|product| &product.verdict.packages);
     let values = packages.filter_map(|package| Mark::of(package).x());
     let scale = LogScale::holding(values, terms, SCALE.0, SCALE.1);
     let rows: Vec<Row> = products.iter().map(|product| Row::new(product)).collect();
-    let parts = parts(&rows, ROWS_HEIGHT, |row| row.height);
+    let parts = parts(&rows, rows_height(paper), |row| row.height);
     let numbered = parts.into_iter().enumerate();
     numbered
         .map(|(number, part)| one(part, &scale, terms, number + 1))
@@ -50,8 +56,8 @@ impl<'a> Row<'a> {
     fn new(product: &'a JudgedProduct) -> Row<'a> {
         let of = &product.verdict.product;
         let brand = wrap(of.brand.as_deref().unwrap_or_default(), NAME_WIDTH, ROW);
-        let name = wrap(&of.name, NAME_WIDTH, NOTE);
-        let height = (LINE * (brand.len() + name.len()) as f64 + 9.0).max(29.0);
+        let name = wrap(&name(product), NAME_WIDTH, NOTE);
+        let height = (LINE * (brand.len() + name.len()) as f64 + 6.6).max(27.0);
         Row {
             product,
             brand,
@@ -129,7 +135,8 @@ impl<'a> Row<'a> {
         Ok(())
     }
 
-    /// A note on the scale, on the side of the limit that has more room.
+    /// A note on the scale, before the limit; at the foot of the row where a mark is in the way. It never stands in the
+    /// zone over the limit, where it would read as a result there.
     fn note(
         &self,
         canvas: &mut Canvas<'_>,
@@ -139,17 +146,20 @@ impl<'a> Row<'a> {
         middle: f64,
     ) -> Result<()> {
         let width = text_width(words, NOTE);
-        let room_right = placed.iter().all(|(x, _)| *x < scale.right() - width - 8.0);
-        let place = if room_right {
-            at(scale.right() - width - 2.0, middle + 3.0)
+        let start = scale.limit() - width - 6.0;
+        let is_free = start > scale.left() - 8.0
+            && placed
+                .iter()
+                .all(|(x, _)| *x < start - 6.0 || *x > scale.limit() + 2.0);
+        let place = if is_free {
+            at(start, middle + 3.0)
         } else {
             at(scale.left(), middle + self.height / 2.0 - 3.0)
         };
-        let ground = if room_right { ZONE } else { PAPER };
         canvas.fill(
             at(place.x - 2.0, place.y - 7.5),
             at(place.x + width + 2.0, place.y + 2.5),
-            ground,
+            PAPER,
         )?;
         canvas.text(words, place, Align::Start, NOTE)
     }
@@ -213,6 +223,11 @@ fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) 
     let half = text_width(&flag, strong) / 2.0 + 5.0;
     canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
     canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
+    let below = terms.below_head();
+    let centre = (BELOW.0 + BELOW.1) / 2.0;
+    if limit - half > centre + text_width(&below, NOTE) / 2.0 + 4.0 {
+        canvas.text(&below, at(centre, 12.0), Align::Middle, NOTE)?;
+    }
     canvas.text(
         "verdict",
         at((VERDICT.0 + VERDICT.1) / 2.0, 12.0),
@@ -259,7 +274,7 @@ fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
             let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
             format!(
                 "{brand}{}: {}; verdict {}.",
-                product.verdict.product.name,
+                name(product),
                 results.join(", "),
                 line.verdict.to_lowercase()
             )

@@ -99,7 +99,7 @@ impl Axes {
     }
 }
 
-/// A tick and a name where a quarter begins; a name only where it has room.
+/// A tick where a quarter begins, and its name where it has room.
 fn quarters(
     canvas: &mut Canvas<'_>,
     chart: &RangeChart,
@@ -121,14 +121,16 @@ fn quarters(
         let word = now.map_or(String::new(), |(year, quarter)| {
             format!("Q{quarter} {year}")
         });
-        if x >= free {
-            let bottom = TOP + PLOT;
-            canvas.line(
-                &[at(x, bottom), at(x, bottom + 14.0)],
-                Pen::solid(0.7, RULE),
-            )?;
+        let bottom = TOP + PLOT;
+        let named = x >= free;
+        let length = if named { 14.0 } else { 5.0 };
+        canvas.line(
+            &[at(x, bottom), at(x, bottom + length)],
+            Pen::solid(0.7, RULE),
+        )?;
+        if named {
             canvas.text(&word, at(x + 3.5, bottom + 12.0), Align::Start, NOTE)?;
-            free = x + text_width(&word, NOTE) + 10.0;
+            free = x + 3.5 + text_width(&word, NOTE) + 2.5;
         }
     }
     Ok(())
@@ -181,7 +183,8 @@ fn marks(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()>
         .filter(|(_, point)| point.beyond || !point.agrees)
         .map(|(spot, point)| (*spot, point.package_code.as_str()))
         .collect();
-    name_apart(canvas, &named, (TOP - 8.0, RIGHT + 4.0))
+    let lines = [axes.y(chart.upper), axes.y(chart.centre)];
+    name_apart(canvas, &named, (TOP - 8.0, RIGHT + 4.0), &lines)
 }
 
 fn alt(chart: &RangeChart) -> String {

@@ -188,18 +188,19 @@ pub fn round_step(least: f64) -> f64 {
 }
 
 /// Parts of a list, each no higher than `most` points together, where its items are so high each.
-pub fn parts<T>(items: &[T], most: f64, height: impl Fn(&T) -> f64) -> Vec<&[T]> {
+pub fn parts<T>(items: &[T], (first, later): (f64, f64), height: impl Fn(&T) -> f64) -> Vec<&[T]> {
     let mut parts = Vec::new();
-    let (mut first, mut filled) = (0, 0.0);
+    let (mut from, mut filled) = (0, 0.0);
     for (number, item) in items.iter().enumerate() {
-        if number > first && filled + height(item) > most {
-            parts.push(&items[first..number]);
-            (first, filled) = (number, 0.0);
+        let most = if from == 0 { first } else { later };
+        if number > from && filled + height(item) > most {
+            parts.push(&items[from..number]);
+            (from, filled) = (number, 0.0);
         }
         filled += height(item);
     }
-    if first < items.len() {
-        parts.push(&items[first..]);
+    if from < items.len() {
+        parts.push(&items[from..]);
     }
     parts
 }
@@ -255,9 +256,11 @@ mod tests {
     #[test]
     fn parts_hold_everything_once_and_are_as_high_as_they_may_be() {
         let heights = [3.0, 4.0, 2.0, 9.0, 1.0, 1.0];
-        let cut = parts(&heights, 8.0, |height| *height);
+        let cut = parts(&heights, (8.0, 8.0), |height| *height);
         assert_eq!(cut, [&[3.0, 4.0][..], &[2.0], &[9.0], &[1.0, 1.0]]);
-        assert!(parts::<f64>(&[], 8.0, |height| *height).is_empty());
+        let cut = parts(&heights, (3.0, 9.0), |height| *height);
+        assert_eq!(cut, [&[3.0][..], &[4.0, 2.0], &[9.0], &[1.0, 1.0]]);
+        assert!(parts::<f64>(&[], (8.0, 8.0), |height| *height).is_empty());
     }
 
     #[test]

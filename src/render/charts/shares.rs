@@ -33,7 +33,7 @@ pub fn shares(
     terms: &Terms,
 ) -> Result<Vec<Chart>> {
     let rows: Vec<Row> = groups.iter().map(Row::new).collect();
-    let parts = parts(&rows, ROWS_HEIGHT, |row| row.height);
+    let parts = parts(&rows, (ROWS_HEIGHT, ROWS_HEIGHT), |row| row.height);
     let last = parts.len();
     let numbered = parts.into_iter().zip(1..);
     numbered

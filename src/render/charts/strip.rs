@@ -65,17 +65,37 @@ pub fn rows<'a>(
     rows
 }
 
+/// The plot in as many charts as the rows need.
+pub struct StripPlot {
+    /// The charts, all on one scale.
+    pub charts: Vec<Chart>,
+    /// Whether some row has columns of equal bins in place of marks that would touch.
+    pub crowded: bool,
+}
+
 /// The plot in as many charts as the rows need, all on one scale.
-pub fn strip(rows: &[StripRow<'_>], terms: &Terms) -> Result<Vec<Chart>> {
+pub fn strip(rows: &[StripRow<'_>], terms: &Terms) -> Result<StripPlot> {
     let values = rows
         .iter()
         .flat_map(|row| &row.packages)
         .filter_map(|package| Mark::of(package).x());
     let scale = LogScale::holding(values, terms, SCALE_LEFT, SCALE_RIGHT);
     let parts = rows.chunks(ROWS_A_CHART).enumerate();
-    parts
-        .map(|(number, part)| one(part, &scale, terms, number + 1))
-        .collect()
+    let charts = parts.map(|(number, part)| one(part, &scale, terms, number + 1));
+    Ok(StripPlot {
+        charts: charts.collect::<Result<_>>()?,
+        crowded: rows.iter().any(|row| lanes(&placed(row, &scale)).is_none()),
+    })
+}
+
+/// The marks of a row that have a place on the scale, from the left.
+fn placed(row: &StripRow<'_>, scale: &LogScale) -> Vec<(f64, Mark)> {
+    let marks = row.packages.iter().map(|package| Mark::of(package));
+    let mut placed: Vec<(f64, Mark)> = marks
+        .filter_map(|mark| Some((scale.x(mark.x()?), mark)))
+        .collect();
+    placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+    placed
 }
 
 fn one(rows: &[StripRow<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Result<Chart> {
@@ -119,7 +139,7 @@ fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms)
     canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
     let left = format!("← {}", terms.within_short);
     let right = format!("{} →", terms.over_short);
-    let below = heading(terms);
+    let below = terms.below_head();
     let below_end = BELOW_LEFT + text_width(&below, NOTE);
     // Where the limit stands at the start of the scale there is room for these words on one side only.
     if limit - half - 7.0 - text_width(&left, NOTE) > below_end + 8.0 {
@@ -132,13 +152,6 @@ fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms)
         canvas.text(&below, at(BELOW_LEFT, 12.0), Align::Start, NOTE)?;
     }
     canvas.text("undecided", at(WIDTH, 12.0), Align::End, NOTE)
-}
-
-fn heading(terms: &Terms) -> String {
-    match terms.lloq {
-        Some(lloq) => format!("below {}", crate::render::numbers::plain(lloq)),
-        None => "too little".to_owned(),
-    }
 }
 
 fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
@@ -198,11 +211,7 @@ fn draw_row(
             )?;
         }
     }
-    let mut placed: Vec<(f64, Mark)> = marks
-        .into_iter()
-        .filter_map(|mark| Some((scale.x(mark.x()?), mark)))
-        .collect();
-    placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let placed = placed(row, scale);
     match lanes(&placed) {
         Some(lanes) => placed
             .iter()

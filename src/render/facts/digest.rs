@@ -1,7 +1,8 @@
 //! What the templates of the newsletter may see: what is new since the last issue, and the totals.
 
-use crate::config::Config;
+use crate::config::{Config, Paper};
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::followup::FollowUpState;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
 use crate::render::charts::bands::{BandRow, bands};
@@ -49,7 +50,7 @@ pub struct DigestFacts {
     pub products: Vec<DigestLine>,
     /// What the makers say.
     pub makers: Vec<MakerLine>,
-    /// Whose makers have said nothing so far.
+    /// Whose makers have said nothing so far, and whose are still to be told.
     pub silent: Option<String>,
     /// What the labels say; none where nothing is new.
     pub labels: Option<String>,
@@ -121,7 +122,7 @@ pub fn digest(
         tally::tally(&decided.products),
     );
     let rows = tally::bands(decided, &all_tally);
-    let mut charts = new_charts(&new, &terms)?;
+    let mut charts = new_charts(&new, config.programme.paper, &terms)?;
     charts.push(bands(&rows, &terms)?);
     let mut pictures: Vec<Picture> = charts.iter().enumerate().map(picture).collect();
     let bands_picture = pictures.pop().expect("the bars were drawn last");
@@ -145,7 +146,7 @@ pub fn digest(
             })
             .collect(),
         makers,
-        silent: words::silent(&silent),
+        silent,
         labels: (!new.is_empty()).then(|| words::labels(&new)),
         amended: new
             .iter()
@@ -263,9 +264,9 @@ fn note(new: usize, shown: usize, terms: &Terms) -> String {
     }
 }
 
-/// What the makers who were to be told have said, and the names of those who have said nothing.
-fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Vec<String>) {
-    let (mut makers, mut silent) = (Vec::new(), Vec::new());
+/// What the makers who were to be told have said, and what is to be said of the others.
+fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Option<String>) {
+    let (mut makers, mut asked, mut to_tell) = (Vec::new(), Vec::new(), Vec::new());
     for product in products
         .iter()
         .filter(|product| product.verdict.notify_maker)
@@ -273,23 +274,23 @@ fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Vec<
         let of = &product.verdict.product;
         let brand = of.brand.clone().unwrap_or_else(|| of.name.clone());
         let sheet = breakable(&sheet_number(&product.verdict, config), 24);
+        let named = || breakable(&of.name, 28);
         match words::reply(&product.verdict) {
             Some(text) => makers.push(MakerLine { brand, sheet, text }),
-            None => silent.push(format!("{brand} (sheet {sheet})")),
+            None if product.follow_up == FollowUpState::ToSend => to_tell.push(named()),
+            None => asked.push(named()),
         }
     }
-    (makers, silent)
+    (makers, words::silent(&asked, &to_tell))
 }
 
 /// A row a product; of many products a row a food group.
-fn new_charts(new: &[&JudgedProduct], terms: &Terms) -> Result<Vec<Chart>> {
+fn new_charts(new: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Result<Vec<Chart>> {
     if new.len() <= SHOWN_AT_MOST {
-        return products::products(new, terms);
+        return products::products(new, paper, terms);
     }
     let new: Vec<JudgedProduct> = new.iter().map(|product| (*product).clone()).collect();
     let groups = listing::ChartedGroups::of(&new);
-    strip::strip(
-        &strip::rows(&new, groups.names(), |product| groups.name_of(product)),
-        terms,
-    )
+    let rows = strip::rows(&new, groups.names(), |product| groups.name_of(product));
+    Ok(strip::strip(&rows, terms)?.charts)
 }

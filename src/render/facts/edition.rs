@@ -238,7 +238,7 @@ mod tests {
         ] {
             let edition = edition("same", &[first()], &purpose);
             assert_eq!((edition.revision, edition.status), (1, Status::Issued));
-            assert_eq!(edition.line, "revision 1 · 6\u{a0}May 2031");
+            assert_eq!(edition.line, "revision 1 · 6\u{a0}May\u{a0}2031");
         }
     }
 
@@ -261,7 +261,7 @@ mod tests {
         assert_eq!(edition.status, Status::Issued);
         assert_eq!(
             edition.replaces.as_deref(),
-            Some("It replaces revision 1 of 6\u{a0}May 2031.")
+            Some("It replaces revision 1 of 6\u{a0}May\u{a0}2031.")
         );
         assert_eq!(
             edition.revisions[0].note,

@@ -7,7 +7,7 @@ use crate::model::pair::PairState;
 use crate::model::verdict::Verdict;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers;
-use crate::render::words::summary::{self, Standing as FollowUp};
+use crate::render::words::correspondence::{self, Standing as FollowUp};
 use crate::render::words::{breakable, sentence_case};
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
@@ -24,11 +24,11 @@ const CHARTED_AT_MOST: usize = 36;
 /// One product and round, as a list shows it.
 #[derive(Clone, Debug, Serialize)]
 pub struct Line {
-    /// The product's number, with the round where it is not the first.
+    /// The product's number.
     pub number: String,
     /// As on the package.
     pub brand: Option<String>,
-    /// As on the package.
+    /// As on the package, with the round where it is not the first.
     pub name: String,
     /// "over", "within" or "none".
     pub state: &'static str,
@@ -38,6 +38,8 @@ pub struct Line {
     pub results: Vec<Cell>,
     /// Whether a test of one of its packages was repeated.
     pub repeated: bool,
+    /// Whether its label names an ingredient that the rule does not allow.
+    pub against_rule: bool,
     /// Why, in words.
     pub reasons: Vec<String>,
     /// Where it stands with the maker.
@@ -72,19 +74,14 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
         Verdict::WithinLimit(_) => ("within", sentence_case(terms.within_short)),
         Verdict::NoVerdict => ("none", "No verdict".to_owned()),
     };
-    let round = if verdict.round == "1" {
-        String::new()
-    } else {
-        format!(", round {}", verdict.round)
-    };
     Line {
-        number: breakable(&format!("{}{round}", verdict.product.product_id), 11),
+        number: breakable(&verdict.product.product_id, 11),
         brand: verdict
             .product
             .brand
             .as_deref()
             .map(|brand| breakable(brand, 18)),
-        name: breakable(&verdict.product.name, 18),
+        name: breakable(&name(product), 18),
         state,
         verdict: words,
         results: verdict
@@ -96,12 +93,22 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .packages
             .iter()
             .any(|package| package.pair.extractions.len() > 2),
+        against_rule: verdict.label.finding == LabelFinding::GlutenSource,
         reasons: verdict
             .reasons
             .iter()
             .map(|reason| breakable(reason, 22))
             .collect(),
-        follow_up: summary::standing(&product.follow_up, &verdict.followups),
+        follow_up: correspondence::standing(&product.follow_up, &verdict.followups),
+    }
+}
+
+/// A product's name with the round of testing where it is not the first.
+pub fn name(product: &JudgedProduct) -> String {
+    let verdict = &product.verdict;
+    match verdict.round.as_str() {
+        "1" => verdict.product.name.clone(),
+        round => format!("{} (round {round})", verdict.product.name),
     }
 }
 

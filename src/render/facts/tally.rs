@@ -1,11 +1,13 @@
 //! Counts that several documents print: products, packages and pairs, by what became of them.
 
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::label::LabelFinding;
 use crate::model::package::{ResultKind, Standing};
 use crate::model::pair::PairState;
 use crate::model::verdict::{Grade, Verdict};
 use crate::render::charts::bands::BandRow;
 use serde::Serialize;
+use std::collections::BTreeSet;
 
 /// Counts of products, packages and pairs.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -20,6 +22,10 @@ pub struct Tally {
     pub over: u64,
     /// Products without a verdict.
     pub none: u64,
+    /// Foods: one that was tested in several rounds is one.
+    pub foods: u64,
+    /// Products whose label names an ingredient that the rule does not allow.
+    pub against_rule: u64,
     /// Packages by band.
     pub packages: BandRow,
     /// Packages that all extractions put below quantification, whether or not that decides.
@@ -63,6 +69,8 @@ pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally
         within_measured: 0,
         over: 0,
         none: 0,
+        foods: 0,
+        against_rule: 0,
         packages: BandRow {
             name: "Packages",
             below: 0,
@@ -73,7 +81,11 @@ pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally
         unmeasured: 0,
         pairs: Pairs::default(),
     };
+    let mut foods = BTreeSet::new();
     for product in products {
+        foods.insert(product.verdict.product.product_id.as_str());
+        let against_rule = product.verdict.label.finding == LabelFinding::GlutenSource;
+        tally.against_rule += u64::from(against_rule);
         match product.verdict.verdict {
             Verdict::OverLimit => tally.over += 1,
             Verdict::NoVerdict => tally.none += 1,
@@ -96,6 +108,7 @@ pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally
             }
         }
     }
+    tally.foods = foods.len() as u64;
     tally.within = tally.within_below + tally.within_measured;
     tally
 }

@@ -45,6 +45,16 @@ pub struct Terms {
     pub lloqs: Vec<Ppm>,
 }
 
+impl Terms {
+    /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
+    pub fn below_head(&self) -> String {
+        match self.lloq {
+            Some(lloq) => format!("below {}", numbers::plain(lloq)),
+            None => "too little".to_owned(),
+        }
+    }
+}
+
 /// The words for these products under this programme's rule.
 pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
     let limit = config.rule.limit;

@@ -2,13 +2,13 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
-use crate::model::label::LabelFinding;
+use crate::model::label::{LabelFinding, LabelTerm, TermClass};
 use crate::model::registers::FollowupKind;
 use crate::model::verdict::ProductVerdict;
 use crate::render::facts::tally::Tally;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent, plain};
-use crate::render::words::summary::{number, number_of};
+use crate::render::words::summary::{number, number_of, upper_bound};
 use crate::render::words::{breakable, counted, listed, sentence_case};
 
 /// Products that a sentence can name; of more it says how many.
@@ -66,7 +66,7 @@ pub fn how(config: &Config, terms: &Terms) -> String {
 /// What a result is, and what it is not.
 pub fn snapshot(config: &Config, terms: &Terms) -> String {
     let packages = config.testing.packages_per_product;
-    let upper = 1.0 - 0.05f64.powf(1.0 / packages as f64);
+    let upper = upper_bound(packages);
     format!(
         "These are snapshots of the packages that we bought. With 0 of {packages} packages {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}%{NBSP}confidence, if ours were a random pick).",
         terms.over_the_limit,
@@ -86,59 +86,93 @@ pub fn reply(verdict: &ProductVerdict) -> Option<String> {
     ))
 }
 
-/// Whose makers have said nothing so far; `named` has brands with their sheets.
-pub fn silent(named: &[String]) -> Option<String> {
-    let of = match named.len() {
-        0 => return None,
-        n if n > NAMED_AT_MOST => counted(n, "product", "products"),
-        _ => listed(named),
+/// Whose makers have said nothing so far, and whose are still to be told; both have products with their sheets.
+pub fn silent(asked: &[String], to_tell: &[String]) -> Option<String> {
+    let makers = |of: &[String]| {
+        let makers = if of.len() == 1 { "maker" } else { "makers" };
+        match of.len() {
+            n if n > NAMED_AT_MOST => format!("the {makers} of {}", number_of(n as u64, "product")),
+            _ => format!("the {makers} of {}", listed(of)),
+        }
     };
-    Some(format!(
-        "No statement from the maker is on record of {of}. We print each one that comes."
-    ))
+    let mut said = Vec::new();
+    if !asked.is_empty() {
+        said.push(format!(
+            "No statement from {} is on record. We print each one that comes.",
+            makers(asked)
+        ));
+    }
+    if !to_tell.is_empty() {
+        let have = if to_tell.len() == 1 { "has" } else { "have" };
+        said.push(format!(
+            "{} {have} still to be told.",
+            sentence_case(&makers(to_tell))
+        ));
+    }
+    (!said.is_empty()).then(|| said.join(" "))
 }
 
-/// What the labels of these products say.
+/// What the labels of these products say, with their names where they are few.
 pub fn labels(products: &[&JudgedProduct]) -> String {
-    let with = |wanted: LabelFinding| {
-        products
+    let findings = [
+        (
+            LabelFinding::GlutenSource,
+            "names a gluten source, which the rule does not allow",
+            "name a gluten source, which the rule does not allow",
+        ),
+        (
+            LabelFinding::UnverifiedOats,
+            "has oats with no word on how they are kept apart",
+            "have oats with no word on how they are kept apart",
+        ),
+        (
+            LabelFinding::NeedsReview,
+            "has a term of unclear source",
+            "have a term of unclear source",
+        ),
+    ];
+    let mut said: Vec<String> = Vec::new();
+    for (finding, one, many) in findings {
+        let with: Vec<String> = products
             .iter()
-            .filter(|product| product.verdict.label.finding == wanted)
-            .count() as u64
-    };
-    let (source, oats, unclear) = (
-        with(LabelFinding::GlutenSource),
-        with(LabelFinding::UnverifiedOats),
-        with(LabelFinding::NeedsReview),
-    );
-    let verb = |n: u64, one: &'static str, many: &'static str| if n == 1 { one } else { many };
-    let mut said = Vec::new();
-    if source > 0 {
-        said.push(format!(
-            "{} {} a gluten source in the ingredients.",
-            sentence_case(&number(source)),
-            verb(source, "names", "name")
-        ));
-    }
-    if oats > 0 {
-        said.push(format!(
-            "{} {} oats with no word on how they are kept apart.",
-            sentence_case(&number(oats)),
-            verb(oats, "has", "have")
-        ));
-    }
-    if unclear > 0 {
-        said.push(format!(
-            "{} {} a term of unclear source.",
-            sentence_case(&number(unclear)),
-            verb(unclear, "has", "have")
-        ));
+            .filter(|product| product.verdict.label.finding == finding)
+            .map(|product| with_terms(product))
+            .collect();
+        if with.is_empty() {
+            continue;
+        }
+        let verb = if with.len() == 1 { one } else { many };
+        let named = match with.len() {
+            n if n > NAMED_AT_MOST => String::new(),
+            _ => format!(": {}", listed(&with)),
+        };
+        let n = sentence_case(&number(with.len() as u64));
+        said.push(format!("{n} {verb}{named}."));
     }
     if said.is_empty() {
         return "No ingredient statement of the new products names a gluten source.".to_owned();
     }
     said.push("Such words are a reason to ask, not a test result.".to_owned());
     said.join(" ")
+}
+
+/// `Windmill Crackers (“barley malt extract”)`: a product with the terms that its label names, as printed.
+fn with_terms(product: &JudgedProduct) -> String {
+    let label = &product.verdict.label;
+    let asked = |term: &&LabelTerm| matches!(term.class, TermClass::Always | TermClass::Depends);
+    let mut terms: Vec<String> = Vec::new();
+    for term in label.terms.iter().filter(asked) {
+        let quoted = format!("“{}”", breakable(&term.printed, 28));
+        if !terms.contains(&quoted) {
+            terms.push(quoted);
+        }
+    }
+    let name = breakable(&product.verdict.product.name, 28);
+    if terms.is_empty() || terms.len() > NAMED_AT_MOST {
+        name
+    } else {
+        format!("{name} ({})", terms.join(", "))
+    }
 }
 
 /// Which published sheets these products' new ones will replace.

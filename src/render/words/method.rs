@@ -9,7 +9,7 @@ use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
 use crate::render::words::summary::number;
-use crate::render::words::{full_stop, listed, sentence_case};
+use crate::render::words::{full_stop, listed, once, sentence_case};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
@@ -53,7 +53,7 @@ pub fn assays(product: &ProductVerdict, config: &Config) -> String {
     let assays: BTreeSet<&str> = extractions(product)
         .map(|extraction| extraction.assay.as_ref())
         .collect();
-    let assays: Vec<&str> = assays
+    let assays: Vec<&str> = once(assays)
         .into_iter()
         .filter(|assay| !assay.is_empty())
         .collect();

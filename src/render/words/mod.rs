@@ -24,14 +24,14 @@ pub mod notice;
 /// The letter to a lab.
 pub mod query;
 
-/// How was tested and decided, and where the numbers come from.
+/// How one product was tested and decided, where its numbers come from, and what every document says last.
 pub mod method;
 
 /// The sentences of the programme summary.
 pub mod summary;
 
-/// How the programme tests and decides, as its settings have it.
-pub mod methods;
+/// How the programme tests and decides, as its settings have it: the summary’s part on methods.
+pub mod practice;
 
 /// The sentences of the newsletter.
 pub mod digest;
@@ -39,6 +39,7 @@ pub mod digest;
 use crate::config::Config;
 use crate::render::charts::style::{Type, text_width};
 use crate::render::numbers::NBSP;
+use std::collections::BTreeSet;
 
 /// `1 package`, `3 packages`.
 pub fn counted(count: usize, one: &str, many: &str) -> String {
@@ -63,6 +64,15 @@ pub fn sheet_number(product_id: &str, round: &str, config: &Config) -> String {
 /// A figure and its unit, kept together.
 pub fn with_unit(figure: &str, unit: &str) -> String {
     format!("{figure}{NBSP}{unit}")
+}
+
+/// Each text once: labs write the same assay with and without a capital letter.
+pub fn once(texts: BTreeSet<&str>) -> Vec<&str> {
+    let mut seen = BTreeSet::new();
+    texts
+        .into_iter()
+        .filter(|text| seen.insert(text.to_lowercase()))
+        .collect()
 }
 
 /// The first letter in upper case.

@@ -1,16 +1,13 @@
 //! The sentences of the programme summary and of the newsletter: every count comes from the data.
 
-use crate::model::followup::FollowUpState;
-use crate::model::registers::{Followup, FollowupKind};
 use crate::model::statistics::{
     Contrast, Drift, QuarterCounts, RangeChart, Repeatability, Share, Trend,
 };
 use crate::render::facts::tally::Tally;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent};
-use crate::render::words::{breakable, counted, sentence_case};
+use crate::render::words::{counted, sentence_case};
 use chrono::NaiveDate;
-use serde::Serialize;
 
 /// "one", "three", "14": a number in a sentence.
 pub fn number(n: u64) -> String {
@@ -47,6 +44,32 @@ pub fn title(products: u64, claim: Option<&str>) -> String {
         1 => format!("What we found in 1 food {what}"),
         n => format!("What we found in {n} foods {what}"),
     }
+}
+
+/// What the cover says of the labels, whatever the tests found; nothing where no label is against the rule.
+pub fn labels_against_rule(products: u64) -> Option<String> {
+    let labels = match products {
+        0 => return None,
+        1 => "the label of one product names a gluten source".to_owned(),
+        n => format!(
+            "the labels of {} name a gluten source",
+            number_of(n, "product")
+        ),
+    };
+    Some(format!(
+        "Whatever the tests found, {labels} that the rule does not allow in a food with this claim."
+    ))
+}
+
+/// How products are counted, where a food was tested in more than one round.
+pub fn rounds_note(foods: u64, products: u64) -> Option<String> {
+    (products > foods).then(|| {
+        format!(
+            "The {} are {}: a food that is tested in a further round counts again.",
+            number_of(products, "product"),
+            number_of(foods, "food")
+        )
+    })
 }
 
 /// Under the cover's title: what this is and which time it is about.
@@ -173,7 +196,7 @@ pub fn says(tally: &Tally, over: Option<&Share>, terms: &Terms) -> String {
 
 /// What the counts do not say. `packages` is how many are bought of each product.
 pub fn does_not_say(packages: usize, terms: &Terms) -> String {
-    let upper = 1.0 - 0.05f64.powf(1.0 / packages as f64);
+    let upper = upper_bound(packages);
     format!(
         "They do not say how common gluten is in foods that we did not buy, and a few packages can miss a problem. With 0 of {packages} {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}%{NBSP}confidence, if the packages were a random pick).",
         terms.over_the_limit,
@@ -205,6 +228,61 @@ pub fn strip_lede(tally: &Tally, groups: usize, groups_over: usize, terms: &Term
         ),
     };
     format!("{marks} {below} {over}")
+}
+
+/// What the marks of the strip plot mean; `crowded` where some rows have columns in their place.
+pub fn strip_note(crowded: bool, terms: &Terms) -> String {
+    let columns = if crowded {
+        " Where they still would, columns of equal steps take their place, with the highest number on top."
+    } else {
+        ""
+    };
+    format!(
+        "Arrows at the left: {}, with their number in front. Arrow on the scale: below the figure at its tip, or above it. Open circle: {}. Filled: {}. Dashed, at the right: the results do not decide. Marks are moved up or down only so that they do not touch.{columns}",
+        terms.below,
+        terms.measured,
+        terms.over.to_lowercase()
+    )
+}
+
+/// How many of the products over the limit had packages within it, too.
+pub fn uneven(over: u64, mixed: u64, terms: &Terms) -> String {
+    let of = match (mixed, over) {
+        (1, 1) => format!("In the one product {}", terms.over_the_limit),
+        (n, over) if n == over => {
+            format!(
+                "In all {} {}",
+                number_of(n, "product"),
+                terms.over_the_limit
+            )
+        }
+        (n, over) => format!(
+            "In {} of the {} {}",
+            number(n),
+            number_of(over, "product"),
+            terms.over_the_limit
+        ),
+    };
+    format!(
+        "{of}, some packages were {} and some were not. That is why more than one package is bought, and why one package alone cannot speak for a product.",
+        terms.within_the_limit
+    )
+}
+
+/// What the table of packages that would say more is about. `packages` is how many are bought of each product.
+pub fn needed(packages: usize, terms: &Terms) -> String {
+    let shows = percent(upper_bound(packages));
+    format!(
+        "Of each product we test {}. Where none of them is {}, that shows with 95{NBSP}% confidence that fewer than {shows}{NBSP}% of all its packages are. To show that it is still fewer, more packages would have to be tested, and none of them be {}:",
+        number_of(packages as u64, "package"),
+        terms.over_the_limit,
+        terms.over_the_limit
+    )
+}
+
+/// The exact one-sided 95 % bound of the share over the limit where none of so many packages is.
+pub fn upper_bound(packages: usize) -> f64 {
+    1.0 - 0.05f64.powf(1.0 / packages as f64)
 }
 
 /// Why groups of products are not ranked, from the tests between them.
@@ -344,89 +422,6 @@ pub fn drift(drift: &Drift) -> String {
         figure(drift.late_s),
         probability(drift.f_test.p)
     )
-}
-
-/// Where a product stands with its maker.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Standing {
-    /// In a few words.
-    pub head: String,
-    /// The days.
-    pub days: String,
-    /// The maker's own words, or what was done; as written.
-    pub note: Option<Quote>,
-}
-
-/// What a person wrote into the register.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Quote {
-    /// As written.
-    pub text: String,
-    /// Whether it is the maker's reply, which is set in quotation marks.
-    pub reply: bool,
-}
-
-/// A reply longer than this is printed on the product's own sheet alone.
-const LONGEST_QUOTE: usize = 260;
-
-/// Where a product stands with its maker.
-pub fn standing(state: &FollowUpState, followups: &[Followup]) -> Standing {
-    let date = numbers::date;
-    let (head, days) = match *state {
-        FollowUpState::NotNeeded => ("Nothing to tell the maker".to_owned(), String::new()),
-        FollowUpState::ToSend => ("The maker has not been told yet".to_owned(), String::new()),
-        FollowUpState::Waiting { told_on, due_on } => (
-            "Waiting for a reply".to_owned(),
-            format!("Told {}, reply due {}.", date(told_on), date(due_on)),
-        ),
-        FollowUpState::Overdue { told_on, due_on } => (
-            "No reply by the due date".to_owned(),
-            format!("Told {}, reply was due {}.", date(told_on), date(due_on)),
-        ),
-        FollowUpState::Replied {
-            told_on,
-            replied_on,
-            late,
-        } => (
-            if late {
-                "Reply came late"
-            } else {
-                "The maker replied"
-            }
-            .to_owned(),
-            match told_on {
-                Some(told_on) => format!("Told {}, replied {}.", date(told_on), date(replied_on)),
-                None => format!("Replied {}.", date(replied_on)),
-            },
-        ),
-        FollowUpState::Closed { closed_on } => {
-            ("Closed".to_owned(), format!("Since {}.", date(closed_on)))
-        }
-    };
-    Standing {
-        head,
-        days,
-        note: last_words(followups),
-    }
-}
-
-fn last_words(followups: &[Followup]) -> Option<Quote> {
-    let spoken = |one: &&Followup| {
-        matches!(one.kind, FollowupKind::Reply | FollowupKind::Action) && one.note.is_some()
-    };
-    let last = followups.iter().rev().find(spoken)?;
-    let reply = last.kind == FollowupKind::Reply;
-    let text = last.note.clone()?;
-    if text.chars().count() > LONGEST_QUOTE {
-        return Some(Quote {
-            text: "The whole text is on the product’s sheet.".to_owned(),
-            reply: false,
-        });
-    }
-    Some(Quote {
-        text: breakable(&text, 22),
-        reply,
-    })
 }
 
 #[cfg(test)]

@@ -15,14 +15,14 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
         let sent = notice::facts(&product, &config, None);
         assert_eq!(
             (sent.reply_head, sent.reply_by.as_str()),
-            ("Please reply by", "15\u{a0}April 2031")
+            ("Please reply by", "15\u{a0}April\u{a0}2031")
         );
         let job = notice::job(&product.verdict, &sent).expect("a job");
         typeset(&engine(&config), &config, &job);
 
         product.verdict.followups.clear();
         let dated = notice::facts(&product, &config, Some(sample::day(3, 25)));
-        assert_eq!(dated.reply_by, "9\u{a0}April 2031", "15 days on");
+        assert_eq!(dated.reply_by, "9\u{a0}April\u{a0}2031", "15 days on");
         let undated = notice::facts(&product, &config, None);
         assert_eq!(
             (undated.reply_head, undated.reply_by.as_str()),

@@ -5,6 +5,7 @@ mod invented;
 use crate::render::overflow;
 use galleyproof::config::Config;
 use galleyproof::model::decided::Decided;
+use galleyproof::model::label::LabelFinding;
 use galleyproof::render::charts::style::{INK, Type, text_width};
 use galleyproof::render::facts::digest;
 use galleyproof::render::facts::summary::{self, SummaryFacts};
@@ -98,6 +99,68 @@ fn a_summary_says_what_it_is_and_has_bookmarks() {
     let words = words(&document);
     assert!(
         words.contains("What we found in 24 foods labelled gluten-free"),
+        "{words}"
+    );
+}
+
+#[test]
+fn a_food_of_two_rounds_is_one_food_and_two_products() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(12, &config);
+    let first = decided.products[0].verdict.product.clone();
+    decided.products[1].verdict.product = first.clone();
+    decided.products[1].verdict.round = "2".to_owned();
+    let facts = summary::summary(&decided, &config, None).expect("its charts can be drawn");
+    assert_eq!(
+        facts.cover.title,
+        "What we found in 11 foods labelled gluten-free"
+    );
+    let note = &facts.cover.squares_note;
+    assert!(note.contains("The 12 products are 11 foods"), "{note}");
+    let rows = facts.register.iter().flat_map(|group| &group.rows);
+    let names: Vec<&str> = rows.map(|row| row.name.as_str()).collect();
+    let second = format!("{} (round 2)", first.name);
+    assert!(names.contains(&first.name.as_str()) && names.contains(&second.as_str()));
+}
+
+#[test]
+fn labels_against_the_rule_stand_on_the_cover_and_in_the_register() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(12, &config);
+    for (number, product) in decided.products.iter_mut().enumerate() {
+        product.verdict.label.finding = match number {
+            3 => LabelFinding::GlutenSource,
+            _ => LabelFinding::None,
+        };
+    }
+    let facts = summary::summary(&decided, &config, None).expect("its charts can be drawn");
+    let said = facts.cover.labels.as_deref().unwrap_or_default();
+    assert!(
+        said.contains("the label of one product names a gluten source"),
+        "{said}"
+    );
+    let rows = facts.register.iter().flat_map(|group| &group.rows);
+    let marked: Vec<&String> = rows
+        .filter(|row| row.against_rule)
+        .map(|row| &row.number)
+        .collect();
+    assert_eq!(marked, [&decided.products[3].verdict.product.product_id]);
+}
+
+#[test]
+fn what_more_packages_would_say_is_a_table() {
+    let config = invented::config(US, "a4");
+    let facts = facts(24, &config);
+    let needed = facts.groups.needed.as_ref().expect("there are products");
+    // Exact one-sided bound for 0 of 3: 1 - 0.05^(1/3) = 63.2 %.
+    assert!(
+        needed.lede.contains("fewer than 63\u{a0}%"),
+        "{}",
+        needed.lede
+    );
+    let words = words(&read(&facts, &config)).replace('\u{a0}', " ");
+    assert!(
+        words.contains("Fewer than 5 % 1 % Packages to test 59 299"),
         "{words}"
     );
 }

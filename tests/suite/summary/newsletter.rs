@@ -1,9 +1,13 @@
 //! The newsletter: what is new, the totals, and one page that carries its pictures.
 
-use crate::summary::{US, invented, words};
+use crate::sample;
+use crate::summary::{US, invented, labels, words};
+use chrono::NaiveDate;
 use galleyproof::config::Config;
 use galleyproof::model::decided::Decided;
 use galleyproof::model::document::Document;
+use galleyproof::model::followup::FollowUpState;
+use galleyproof::model::package::{ResultKind, Standing};
 use galleyproof::model::registers::IssuedRevision;
 use galleyproof::render::facts::digest::{self, DigestFacts};
 use galleyproof::render::facts::edition::Purpose;
@@ -143,4 +147,69 @@ fn the_printed_newsletter_can_be_made_of_nothing_few_and_many() {
         assert!(words.contains(says), "{words}");
         assert!(words.contains("This is not medical advice"));
     }
+}
+
+#[test]
+fn a_maker_who_was_not_told_is_not_said_to_be_silent() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(3, &config);
+    let told = FollowUpState::Waiting {
+        told_on: NaiveDate::from_ymd_opt(2031, 3, 4).expect("a date"),
+        due_on: NaiveDate::from_ymd_opt(2031, 3, 19).expect("a date"),
+    };
+    let states = [FollowUpState::ToSend, told, FollowUpState::NotNeeded];
+    for (number, (product, state)) in decided.products.iter_mut().zip(states).enumerate() {
+        product.verdict.product.name = format!("Food {number}");
+        product.verdict.notify_maker = state != FollowUpState::NotNeeded;
+        product.verdict.followups.clear();
+        product.follow_up = state;
+    }
+    assert_eq!(
+        facts(&decided, &config).silent.as_deref(),
+        Some(
+            "No statement from the maker of Food 1 is on record. We print each one that comes. The maker of Food 0 has still to be told."
+        )
+    );
+}
+
+#[test]
+fn products_with_something_on_the_label_are_named_with_it() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(3, &config);
+    for (number, product) in decided.products.iter_mut().enumerate() {
+        product.verdict.product.name = format!("Food {number}");
+        product.verdict.label = match number {
+            1 => sample::malt_finding("Maize, ", ", salt."),
+            _ => sample::no_finding(Some("Rice.")),
+        };
+    }
+    assert_eq!(
+        facts(&decided, &config).labels.as_deref(),
+        Some(
+            "One names a gluten source, which the rule does not allow: Food 1 (“barley malt extract”). Such words are a reason to ask, not a test result."
+        )
+    );
+}
+
+/// Left of the limit, or below the marks: in the zone right of it a reader would take it for a result there.
+#[test]
+fn an_undecided_package_is_not_named_in_the_zone_over_the_limit() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(1, &config);
+    for package in &mut decided.products[0].verdict.packages {
+        package.standing = Standing::Unresolved;
+        package.result = ResultKind::None;
+    }
+    let facts = facts(&decided, &config);
+    let labels = labels(&facts.charts[0].svg);
+    let place = |wanted: &str| {
+        let found = labels.iter().find(|(text, _)| text.contains(wanted));
+        found
+            .unwrap_or_else(|| panic!("no “{wanted}”: {labels:?}"))
+            .1
+    };
+    let [left, _, right, _] = place("Limit");
+    let limit = (left + right) / 2.0;
+    let [_, _, end, _] = place(": undecided");
+    assert!(end < limit, "{end} is right of the limit at {limit}");
 }

@@ -23,8 +23,10 @@ pub struct Cover {
     pub blocks: Vec<Block>,
     /// A square for each product.
     pub squares: Option<Figure>,
-    /// What the squares mean.
+    /// What the squares mean, and how products are counted.
     pub squares_note: String,
+    /// What the labels come to, whatever the tests found.
+    pub labels: Option<String>,
     /// How it was done, in a few words.
     pub how: String,
 }
@@ -115,7 +117,15 @@ pub fn cover(
             blocks
         },
         squares: squares(tally, terms)?.map(|chart| charts.add(chart)),
-        squares_note: words::squares_note(tally, terms),
+        squares_note: [
+            Some(words::squares_note(tally, terms)),
+            words::rounds_note(tally.foods, tally.products()),
+        ]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join(" "),
+        labels: words::labels_against_rule(tally.against_rule),
         how: format!(
             "{} packages of each product, bought in shops. {} extractions of each package, measured on their own. Every figure can be followed back to the lab’s file.",
             sentence_case(&words::number(config.testing.packages_per_product as u64)),

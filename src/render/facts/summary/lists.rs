@@ -54,6 +54,8 @@ pub struct RegisterRow {
     pub verdict: String,
     /// Whether a test was repeated.
     pub repeated: bool,
+    /// Whether its label names an ingredient that the rule does not allow.
+    pub against_rule: bool,
     /// Results, three to a line.
     pub results: Vec<Vec<Cell>>,
 }
@@ -137,6 +139,7 @@ pub fn register(products: &[JudgedProduct], terms: &Terms) -> Vec<RegisterGroup>
             state: line.state,
             verdict: line.verdict,
             repeated: line.repeated,
+            against_rule: line.against_rule,
             results: line.results.chunks(3).map(<[Cell]>::to_vec).collect(),
         }
     };

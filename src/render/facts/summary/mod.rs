@@ -6,7 +6,7 @@ mod plots;
 
 pub use front::{Bands, Block, Cover};
 pub use lists::{LabelRow, Labels, RegisterGroup, RegisterRow};
-pub use plots::{Duplicates, GroupingFigures, Groups, Strip};
+pub use plots::{Duplicates, GroupingFigures, Groups, Needed, Strip};
 
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
@@ -18,7 +18,7 @@ use crate::render::facts::tally;
 use crate::render::facts::terms::{Terms, terms};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
 use crate::render::numbers;
-use crate::render::words::methods::{Passage, methods};
+use crate::render::words::practice::{self, Passage};
 use crate::render::words::summary as words;
 use crate::render::{Job, JobFile, chart_name};
 use anyhow::Result;
@@ -88,7 +88,7 @@ pub fn summary(
     let terms = terms(&decided.products, config);
     let tally = tally::tally(&decided.products);
     let mut charts = Charts::default();
-    let title = words::title(tally.products(), claim(&decided.products).as_deref());
+    let title = words::title(tally.foods, claim(&decided.products).as_deref());
     let subtitle = words::subtitle(decided.statistics.days);
     let listed = |wanted: fn(Verdict) -> bool| -> Vec<Line> {
         let of = decided
@@ -108,12 +108,12 @@ pub fn summary(
         cover: front::cover(&tally, &terms, config, title, subtitle, &mut charts)?,
         bands: front::bands_page(decided, &tally, &terms, config, &mut charts)?,
         strip: plots::strip_page(decided, &tally, &terms, &mut charts)?,
-        groups: plots::groups_page(decided, &terms, &mut charts)?,
+        groups: plots::groups_page(decided, &terms, config, &mut charts)?,
         duplicates: plots::duplicates_page(decided, &tally, &terms, config, &mut charts)?,
         over: listed(|verdict| verdict == Verdict::OverLimit),
         undecided: listed(|verdict| verdict == Verdict::NoVerdict),
         labels: lists::labels(&decided.products, &terms),
-        methods: methods(&decided.products, config, &terms),
+        methods: practice::passages(&decided.products, config, &terms),
         register: lists::register(&decided.products, &terms),
         date: made_on.unwrap_or_else(|| latest_day(decided)),
         charts: charts.0,

@@ -3,7 +3,9 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::package::Standing;
-use crate::model::statistics::{Group, GroupedBy, Grouping, RangeChart, RangePoint};
+use crate::model::statistics::{
+    Group, GroupedBy, Grouping, ProgrammeStatistics, RangeChart, RangePoint,
+};
 use crate::render::charts::agreement::agreement;
 use crate::render::charts::quarters::quarters;
 use crate::render::charts::range::range;
@@ -14,7 +16,7 @@ use crate::render::facts::summary::{Charts, Figure};
 use crate::render::facts::tally::Tally;
 use crate::render::facts::terms::Terms;
 use crate::render::numbers;
-use crate::render::words::{breakable, counted, sentence_case, summary as words};
+use crate::render::words::{breakable, sentence_case, summary as words};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -47,8 +49,17 @@ pub struct Groups {
     pub quarters: Vec<Figure>,
     /// What the quarters say taken together.
     pub trend: String,
-    /// How many packages would say more.
-    pub needed: Vec<String>,
+    /// How many packages would say more; none where nothing is tested yet.
+    pub needed: Option<Needed>,
+}
+
+/// How many packages would have to be tested, and none of them be over the limit, to say more of a product.
+#[derive(Clone, Debug, Serialize)]
+pub struct Needed {
+    /// What is to be shown, and what so many packages as are tested show.
+    pub lede: String,
+    /// A share of the product's packages, and how many it takes to show that fewer are over the limit.
+    pub columns: Vec<[String; 2]>,
 }
 
 /// One way of grouping products.
@@ -98,10 +109,9 @@ pub fn strip_page(
             .any(|package| package.standing == Standing::Over)
     };
     let groups_over = rows.iter().filter(over).count();
-    let figures = strip(&rows, terms)?
-        .into_iter()
-        .map(|chart| charts.add(chart))
-        .collect();
+    let drawn = strip(&rows, terms)?;
+    let figures = drawn.charts.into_iter();
+    let figures = figures.map(|chart| charts.add(chart)).collect();
     let mixed = |product: &&JudgedProduct| {
         let has = |standings: &[Standing]| {
             product
@@ -116,27 +126,21 @@ pub fn strip_page(
     Ok(Strip {
         lede: words::strip_lede(tally, rows.len(), groups_over, terms),
         charts: figures,
-        note: format!(
-            "Arrows at the left: {}, with their number in front. Arrow on the scale: below that figure. Open circle: {}. Filled: {}. Dashed, at the right: the results do not decide. Circles are moved up or down only so that they do not touch. A column of equal steps, with the highest number on top, takes the place of circles that would.",
-            terms.below,
-            terms.measured,
-            terms.over.to_lowercase()
-        ),
+        note: words::strip_note(drawn.crowded, terms),
         uneven: match (tally.over, mixed) {
             (0, _) | (_, 0) => String::new(),
-            (over, mixed) => format!(
-                "In {} of the {} {}, some packages were {} and some were not. That is why more than one package is bought, and why one package alone cannot clear a product.",
-                words::number(mixed),
-                counted(over as usize, "product", "products"),
-                terms.over_the_limit,
-                terms.within_the_limit
-            ),
+            (over, mixed) => words::uneven(over, mixed, terms),
         },
     })
 }
 
 /// Shares by group, and products by quarter.
-pub fn groups_page(decided: &Decided, terms: &Terms, charts: &mut Charts) -> Result<Groups> {
+pub fn groups_page(
+    decided: &Decided,
+    terms: &Terms,
+    config: &Config,
+    charts: &mut Charts,
+) -> Result<Groups> {
     let statistics = &decided.statistics;
     let mut groupings = Vec::new();
     // A single group has nothing to be held against.
@@ -150,20 +154,28 @@ pub fn groups_page(decided: &Decided, terms: &Terms, charts: &mut Charts) -> Res
     for (number, part) in statistics.quarters.chunks(QUARTERS_A_CHART).enumerate() {
         quarter_figures.push(charts.add(quarters(part, terms, number + 1)?));
     }
-    let needed = statistics.packages_needed.iter().map(|needed| {
-        format!(
-            "To show with 95 % confidence that fewer than {} % of a product’s packages are {}, {} would have to be tested and none of them be so.",
-            numbers::percent(needed.share),
-            terms.over_the_limit,
-            counted(needed.packages as usize, "package", "packages")
-        )
-    });
     Ok(Groups {
         lede: words::groups_lede(&statistics.contrasts),
         groupings,
         quarters: quarter_figures,
         trend: words::trend(statistics.trend.as_ref(), &statistics.quarters),
-        needed: needed.collect(),
+        needed: needed(statistics, config.testing.packages_per_product, terms),
+    })
+}
+
+fn needed(statistics: &ProgrammeStatistics, packages: usize, terms: &Terms) -> Option<Needed> {
+    let columns = statistics.packages_needed.iter();
+    let columns: Vec<[String; 2]> = columns
+        .map(|needed| {
+            [
+                format!("{}{}%", numbers::percent(needed.share), numbers::NBSP),
+                needed.packages.to_string(),
+            ]
+        })
+        .collect();
+    (!columns.is_empty()).then(|| Needed {
+        lede: words::needed(packages, terms),
+        columns,
     })
 }
 

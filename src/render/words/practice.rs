@@ -5,8 +5,8 @@ use crate::model::decided::JudgedProduct;
 use crate::model::rule::{Decision, Regime};
 use crate::render::facts::terms::Terms;
 use crate::render::numbers::{NBSP, percent, plain};
-use crate::render::words::sentence_case;
 use crate::render::words::summary::number;
+use crate::render::words::{once, sentence_case};
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -20,7 +20,7 @@ pub struct Passage {
 }
 
 /// The methods and the decision rule.
-pub fn methods(products: &[JudgedProduct], config: &Config, terms: &Terms) -> Vec<Passage> {
+pub fn passages(products: &[JudgedProduct], config: &Config, terms: &Terms) -> Vec<Passage> {
     let mut passages = vec![
         ("Buying", buying(config)),
         ("Testing", testing(products, config, terms)),
@@ -71,7 +71,7 @@ fn testing(products: &[JudgedProduct], config: &Config, terms: &Terms) -> String
         if found.is_empty() {
             own.to_owned()
         } else {
-            found.into_iter().collect::<Vec<_>>().join("; ")
+            once(found).join("; ")
         }
     };
     let lloqs: Vec<String> = terms.lloqs.iter().map(|lloq| plain(*lloq)).collect();
@@ -161,13 +161,13 @@ fn deciding(config: &Config, terms: &Terms) -> String {
 
 fn intervals() -> String {
     format!(
-        "Shares come with exact two-sided 95{NBSP}% intervals (Clopper-Pearson). They would hold if products were picked at random. For 0 of n packages the one-sided 95{NBSP}% upper bound is given, 1 − 0.05^(1/n)."
+        "Shares come with exact two-sided 95{NBSP}% intervals (Clopper-Pearson). They would hold if products were picked at random. For 0 of n packages the one-sided 95{NBSP}% upper bound is given: 1 less the n-th root of 0.05."
     )
 }
 
 fn reply(config: &Config, terms: &Terms) -> String {
     format!(
-        "The maker of a product {} is told, gets the figures, and has {} days to answer before anything is published after {} days. Replies are printed as they were written.",
+        "The maker of a product {} is told, gets the figures, and has {} days to answer. Nothing is published before {} days have passed. Replies are printed as they were written.",
         terms.over_the_limit, config.programme.reply_days, config.programme.publish_days
     )
 }
