@@ -2,8 +2,10 @@
 
 use crate::config::Config;
 use crate::files;
+use crate::model::decided::JudgedProduct;
 use crate::model::ppm::Ppm;
 use crate::model::rule::{Limit, Regime};
+use crate::pipeline::amended::{self, Former};
 use crate::pipeline::issue::Pending;
 use crate::render::numbers;
 pub use crate::save::compare::{Amended, Comparison, Sheet, VerdictChange};
@@ -39,7 +41,10 @@ pub fn compare(first: &Path, second: &Path) -> Result<Comparison> {
 }
 
 /// What amended sheets said in the revision that they replace.
-pub struct Published(BTreeMap<SheetKey, Product>);
+pub struct Published {
+    products: BTreeMap<SheetKey, Product>,
+    sheets: BTreeMap<SheetKey, Former>,
+}
 
 impl Published {
     /// Looks for the last revision of each sheet in the bag that first held it: a later bag may have been made while the
@@ -59,7 +64,10 @@ impl Published {
                 ((one.sheet_number.clone(), one.revision - 1), key)
             })
             .collect();
-        let mut published = BTreeMap::new();
+        let mut published = Published {
+            products: BTreeMap::new(),
+            sheets: BTreeMap::new(),
+        };
         for bag in bag::list(archive)? {
             if sought.is_empty() {
                 break;
@@ -71,13 +79,16 @@ impl Published {
                 .filter_map(|row| sought.remove(&(row.sheet_number.clone(), row.revision)));
             let here: Vec<SheetKey> = here.collect();
             if let (false, Ok(mut edition)) = (here.is_empty(), edition::read(&bag)) {
-                let products = here
-                    .into_iter()
-                    .filter_map(|key| edition.products.remove_entry(&key));
-                published.extend(products);
+                let mut former = amended::former(&bag);
+                for key in here {
+                    let sheet = former.remove_entry(&key);
+                    published.sheets.extend(sheet);
+                    let product = edition.products.remove_entry(&key);
+                    published.products.extend(product);
+                }
             }
         }
-        Ok(Published(published))
+        Ok(published)
     }
 
     /// What changed of a sheet, in words; none where what it said is not known.
@@ -85,6 +96,7 @@ impl Published {
         &self,
         key: &SheetKey,
         now: Option<&Product>,
+        judged: &JudgedProduct,
         config: &Config,
     ) -> Option<String> {
         let figure = |x| numbers::figure(Ppm(x), config.rule.limit);
@@ -92,11 +104,18 @@ impl Published {
             figure: &figure,
             unit: numbers::unit(config.rule.regime),
         };
-        let changes = edition::changes(self.0.get(key)?, now?, &print);
-        if changes.is_empty() {
-            return Some("No figure and no verdict changed".to_owned());
-        }
+        let changes = edition::changes(self.products.get(key)?, now?, &print);
         let told: Vec<String> = changes.iter().map(Change::to_string).collect();
-        Some(told.join("; "))
+        let former = self.sheets.get(key);
+        let other = former.map_or(Vec::new(), |former| former.against(judged, config));
+        Some(match (told.is_empty(), other.is_empty()) {
+            (true, true) => "No figure and no verdict changed".to_owned(),
+            (true, false) => format!(
+                "No figure and no verdict changed. Changed: {}",
+                other.join("; ")
+            ),
+            (false, true) => told.join("; "),
+            (false, false) => format!("{}. Also changed: {}", told.join("; "), other.join("; ")),
+        })
     }
 }

@@ -212,7 +212,7 @@ fn revisions(decided: &Decided, config: &Config, order: &Order<'_>) -> Result<Ve
             content_sha256: one.content_sha256,
             reason: reason.filter(|_| one.revision > 1).map(str::to_owned),
             changed: (one.revision > 1)
-                .then(|| before.changed(&key, now.get(&key), config))
+                .then(|| before.changed(&key, now.get(&key), one.judged, config))
                 .flatten(),
             product_id: key.product_id,
             round: key.round,

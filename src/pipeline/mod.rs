@@ -9,6 +9,9 @@ mod making;
 /// Publishing: numbers, revisions, the archive.
 pub mod issue;
 
+/// What an amended sheet says otherwise than before.
+mod amended;
+
 /// What is printed for one product, or goes to the lab.
 pub mod single;
 

@@ -81,6 +81,57 @@ fn issue_amend_issue_again_and_the_archive_tells_the_story() {
 }
 
 #[test]
+fn an_amended_sheet_says_what_a_reader_can_see_of_the_change() {
+    let workspace = Workspace::new();
+    let product = |net: &str, ingredients: &str| {
+        let row = format!("P1,Harbour Loaf,gluten-free,\"{ingredients}\",{net}\n");
+        workspace.with(
+            "registers/products.csv",
+            format!("product_id,name,claim,ingredients,net_content\n{row}"),
+        );
+    };
+    let changed = |day: &str| {
+        let reason = ["--reason", "Corrected"];
+        workspace
+            .run(&[&["issue", "--date", day], &reason[..]].concat())
+            .exits(0);
+        let rows = issued(&workspace);
+        rows.last().expect("has rows")[7].to_owned()
+    };
+    workspace.with("inbox/a.csv", WITHIN);
+    product("450 g", "Water, rice flour, salt.");
+    assert_eq!(changed("2031-05-06"), "", "a first issue changes nothing");
+
+    product("400 g", "Water, rice flour, salt.");
+    assert_eq!(
+        changed("2031-05-07"),
+        "No figure and no verdict changed. Changed: net content: 450 g → 400 g"
+    );
+    product("400 g", "Water, rice flour, yeast, salt.");
+    workspace.with(
+        "registers/followups.csv",
+        "product_id,round,on,kind,due_on,note\nP1,1,2031-05-08,notice-sent,,\n",
+    );
+    assert_eq!(
+        changed("2031-05-08"),
+        "No figure and no verdict changed. Changed: the ingredients on record; the correspondence with the maker"
+    );
+    workspace.with("inbox/a.csv", OVER);
+    workspace.with(
+        "registers/packages.csv",
+        "package_code,product_id,lot\nA1,P1,L1\nA2,P1,\nA3,P1,\n",
+    );
+    let last = changed("2031-05-09");
+    assert!(
+        last.contains("package A2, result: 7.7 ppm → 27.7 ppm")
+            && last.contains(". Also changed: package A1, lot: none → L1"),
+        "{last}"
+    );
+    let page = workspace.run(&["facts", "P1"]).stdout();
+    assert!(page.contains("net content: 450 g → 400 g"), "{page}");
+}
+
+#[test]
 fn what_is_issued_comes_back_byte_for_byte() {
     let workspace = Workspace::new();
     workspace.with("inbox/a.csv", WITHIN);

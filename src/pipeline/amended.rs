@@ -1,0 +1,139 @@
+//! What a reader of an amended sheet can see that is not what it was, beyond its figures, its verdict and its label.
+//!
+//! A bag is a programme folder, so that what the sheet said can be worked out again from it.
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::verdict::ProductVerdict;
+use crate::pipeline;
+use crate::render::facts::edition::Purpose;
+use crate::render::facts::sheet;
+use crate::save::edition::{Change, SheetKey};
+use serde_json::Value;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// A sheet as a bag's own files give it.
+pub struct Former {
+    judged: JudgedProduct,
+    content: Value,
+    sha256: String,
+}
+
+/// The sheets of a bag, worked out again; none where its folder cannot be read as a programme.
+pub fn former(bag: &Path) -> BTreeMap<SheetKey, Former> {
+    let folder = bag.join("data");
+    let decided = Config::read(&folder).and_then(|config| {
+        let decided = pipeline::decide(&config, None, &|_| ())?;
+        Ok((config, decided))
+    });
+    let Ok((config, decided)) = decided else {
+        return BTreeMap::new();
+    };
+    let sheets = decided.products.into_iter().map(|judged| {
+        let key = SheetKey {
+            product_id: judged.verdict.product.product_id.clone(),
+            round: judged.verdict.round.clone(),
+        };
+        (key, Former::of(judged, &config))
+    });
+    sheets.collect()
+}
+
+impl Former {
+    fn of(judged: JudgedProduct, config: &Config) -> Former {
+        let facts = sheet::facts(&judged, config, &Purpose::Proof { made_on: None });
+        Former {
+            content: serde_json::to_value(&facts.content)
+                .expect("facts are text, numbers and lists"),
+            sha256: sheet::content_sha256(&facts),
+            judged,
+        }
+    }
+
+    /// What else is not what it was, in words: short facts with their old and new text, then the parts of the sheet that
+    /// read otherwise.
+    pub fn against(&self, now: &JudgedProduct, config: &Config) -> Vec<String> {
+        let new = Former::of(now.clone(), config);
+        let mut told: Vec<String> = facts(&self.judged.verdict, &now.verdict)
+            .iter()
+            .map(Change::to_string)
+            .collect();
+        let differs = |part: &str| self.content.get(part) != new.content.get(part);
+        let (before, after) = (&self.judged.verdict, &now.verdict);
+        let parts = [
+            (
+                before.product.ingredients != after.product.ingredients
+                    || before.product.oats != after.product.oats,
+                "the ingredients on record",
+            ),
+            (
+                differs("correspondence"),
+                "the correspondence with the maker",
+            ),
+            (differs("method"), "how we tested and decided"),
+            (differs("provenance"), "where the numbers come from"),
+            (
+                self.judged.earlier != now.earlier,
+                "what earlier rounds found",
+            ),
+            (
+                differs("programme") || differs("caution"),
+                "what the programme says of itself",
+            ),
+        ];
+        let parts = parts.iter().filter(|(differs, _)| *differs);
+        told.extend(parts.map(|(_, part)| (*part).to_owned()));
+        // The same files give other words than were published: the program words them otherwise now.
+        let published = now.verdict.issued.last();
+        if published.is_some_and(|last| last.content_sha256 != self.sha256) {
+            told.push("the wording, by another version of the program".to_owned());
+        }
+        told
+    }
+}
+
+/// Short facts of the product and its packages.
+fn facts(before: &ProductVerdict, after: &ProductVerdict) -> Vec<Change> {
+    let mut changes = Vec::new();
+    let mut note = |what: String, old: Option<&str>, new: Option<&str>| {
+        if old != new {
+            let shown = |text: Option<&str>| text.unwrap_or("none").to_owned();
+            changes.push(Change {
+                what,
+                old: shown(old),
+                new: shown(new),
+            });
+        }
+    };
+    let (old, new) = (&before.product, &after.product);
+    let of_product = [
+        ("brand", &old.brand, &new.brand),
+        ("net content", &old.net_content, &new.net_content),
+        ("certifier", &old.certifier, &new.certifier),
+        ("barcode", &old.barcode, &new.barcode),
+    ];
+    note("claim".to_owned(), Some(&old.claim), Some(&new.claim));
+    for (what, old, new) in of_product {
+        note(what.to_owned(), old.as_deref(), new.as_deref());
+    }
+    for result in &after.packages {
+        let new = &result.pair.package;
+        let mut known = before.packages.iter().map(|result| &result.pair.package);
+        let Some(old) = known.find(|old| old.package_code == new.package_code) else {
+            continue;
+        };
+        let day = |day: Option<chrono::NaiveDate>| day.map(|day| day.to_string());
+        let (old_day, new_day) = (day(old.bought_on), day(new.bought_on));
+        let of_package = [
+            ("lot", old.lot.as_deref(), new.lot.as_deref()),
+            ("best by", old.best_by.as_deref(), new.best_by.as_deref()),
+            ("bought on", old_day.as_deref(), new_day.as_deref()),
+            ("shop", old.shop.as_deref(), new.shop.as_deref()),
+        ];
+        for (what, old, now) in of_package {
+            note(format!("package {}, {what}", new.package_code), old, now);
+        }
+    }
+    changes
+}
