@@ -5,7 +5,7 @@ use crate::cli::print::{self, Meter};
 use crate::cli::{self, Ending, issue, overview};
 use crate::config::Config;
 use crate::model::problem::Severity;
-use crate::pipeline::{self, Made, Purpose};
+use crate::pipeline::{self, Made};
 use anyhow::Result;
 use chrono::NaiveDate;
 use std::fmt::Write;
@@ -41,11 +41,8 @@ pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
     let meter = Meter::new(wanted.quiet);
     let listener = |progress| meter.note(progress);
     let decided = pipeline::decide(&config, wanted.date, &listener)?;
-    let purpose = Purpose::Proof {
-        made_on: wanted.date,
-    };
     let request = pipeline::Wanted {
-        purpose,
+        made_on: wanted.date,
         only: &wanted.only,
         force: wanted.force,
     };

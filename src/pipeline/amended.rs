@@ -6,7 +6,6 @@ use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::ProductVerdict;
 use crate::pipeline;
-use crate::render::facts::edition::Purpose;
 use crate::render::facts::sheet;
 use crate::save::edition::{Change, SheetKey};
 use serde_json::Value;
@@ -42,7 +41,7 @@ pub fn former(bag: &Path) -> BTreeMap<SheetKey, Former> {
 
 impl Former {
     fn of(judged: JudgedProduct, config: &Config) -> Former {
-        let facts = sheet::facts(&judged, config, &Purpose::Proof { made_on: None });
+        let facts = sheet::facts(&judged, config, None);
         Former {
             content: serde_json::to_value(&facts.content)
                 .expect("facts are text, numbers and lists"),

@@ -10,9 +10,9 @@ use crate::config::{self, Config};
 use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::registers::IssuedRevision;
+use crate::pipeline::Listener;
 use crate::pipeline::archive::Published;
 use crate::pipeline::making::{self, Prepared, Wanted, prepare};
-use crate::pipeline::{Listener, Purpose};
 use crate::render::facts::sheet;
 use crate::render::numbers;
 use crate::save::bag::{self, Bag, InfoLine};
@@ -64,7 +64,7 @@ pub struct Pending<'a> {
 /// Every sheet that differs from its last revision, by product and round.
 pub fn pending<'a>(decided: &'a Decided, config: &Config) -> Vec<Pending<'a>> {
     let differing = decided.products.iter().filter_map(|judged| {
-        let facts = sheet::facts(judged, config, &Purpose::Proof { made_on: None });
+        let facts = sheet::facts(judged, config, None);
         let content_sha256 = sheet::content_sha256(&facts);
         let last = judged.verdict.issued.last();
         let differs = last.is_none_or(|last| last.content_sha256 != content_sha256);
@@ -93,9 +93,7 @@ pub fn issue(
     let revisions = revisions(&decided, config, order)?;
     enter(&mut decided, &revisions);
     let wanted = Wanted {
-        purpose: Purpose::Proof {
-            made_on: order.made_on,
-        },
+        made_on: order.made_on,
         only: &[],
         force: false,
     };

@@ -5,7 +5,7 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
-use crate::pipeline::{Listener, Progress, Purpose};
+use crate::pipeline::{Listener, Progress};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
 use crate::render::{self, Engine, Failure, Job, facts, newsletter};
@@ -23,8 +23,8 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 /// What is to be made.
 #[derive(Clone, Debug)]
 pub struct Wanted<'a> {
-    /// Why: to look at, or to publish.
-    pub purpose: Purpose,
+    /// The day that a proof bears, where one is given.
+    pub made_on: Option<NaiveDate>,
     /// The sheets and letters of these products only; none means everything.
     pub only: &'a [String],
     /// Make anew even what has not changed.
@@ -168,7 +168,7 @@ struct Run<'a> {
 
 impl Run<'_> {
     fn made_on(&self) -> Option<NaiveDate> {
-        self.wanted.purpose.day()
+        self.wanted.made_on
     }
 
     /// A document's job, as far as its key needs it; [`Run::complete`] does the rest.
@@ -180,7 +180,7 @@ impl Run<'_> {
             }
             Task::Digest(digest) => facts::digest::job(digest),
             Task::Sheet(judged) => {
-                let facts = facts::sheet::facts(judged, config, &self.wanted.purpose);
+                let facts = facts::sheet::facts(judged, config, made_on);
                 facts::sheet::outline(judged, &facts, config)
             }
             Task::Notice(judged) => {

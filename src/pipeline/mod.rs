@@ -23,7 +23,6 @@ use crate::gather;
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
-pub use crate::render::facts::edition::Purpose;
 pub use crate::save::lock::{self, Lock};
 use crate::save::{report, results};
 use anyhow::Result;

@@ -4,7 +4,6 @@ use crate::config::Config;
 use crate::files;
 use crate::judge;
 use crate::model::decided::{Decided, JudgedProduct};
-use crate::pipeline::Purpose;
 use crate::render::{self, Engine, facts};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
@@ -36,7 +35,7 @@ pub fn sheet_facts(
 ) -> Result<String> {
     let mut text = String::new();
     for judged in rounds(decided, product)? {
-        let facts = facts::sheet::facts(judged, config, &Purpose::Proof { made_on });
+        let facts = facts::sheet::facts(judged, config, made_on);
         text.push_str(&serde_json::to_string_pretty(&facts)?);
         text.push('\n');
     }

@@ -5,14 +5,14 @@ mod generated;
 
 use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
 use galleyproof::config::Config;
-use galleyproof::pipeline::{self, Purpose, Wanted};
+use galleyproof::pipeline::{self, Wanted};
 use galleyproof::render::{Engine, documents, facts};
 use std::path::Path;
 use std::time::Duration;
 
 fn wanted(force: bool) -> Wanted<'static> {
     Wanted {
-        purpose: Purpose::Proof { made_on: None },
+        made_on: None,
         only: &[],
         force,
     }
@@ -84,7 +84,7 @@ fn one_sheet(criterion: &mut Criterion) {
     let config = Config::read(folder.path()).expect("the generated programme is valid");
     let decided = pipeline::decide(&config, None, &|_| {}).expect("it can be read");
     let judged = &decided.products[0];
-    let sheet = facts::sheet::facts(judged, &config, &wanted(true).purpose);
+    let sheet = facts::sheet::facts(judged, &config, wanted(true).made_on);
     let job = facts::sheet::job(judged, &sheet, &config).expect("its lab file is there");
     // What the typesetter remembers of a sheet would make the same one free; another gains nothing from it.
     let forget = || typst::comemo::evict(0);

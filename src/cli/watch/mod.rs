@@ -8,7 +8,7 @@ use crate::cli::print;
 use crate::cli::{Ending, issue, lock};
 use crate::config::Config;
 use crate::model::problem::Severity;
-use crate::pipeline::{self, Purpose, Wanted};
+use crate::pipeline::{self, Wanted};
 use anyhow::Result;
 use bell::Bell;
 use chrono::NaiveDate;
@@ -50,7 +50,7 @@ fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
     issue::put_back(&config)?;
     let decided = pipeline::decide(&config, date, &|_| {})?;
     let wanted = Wanted {
-        purpose: Purpose::Proof { made_on: date },
+        made_on: date,
         only: &[],
         force: false,
     };

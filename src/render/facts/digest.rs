@@ -7,7 +7,7 @@ use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
 use crate::render::charts::bands::{BandRow, bands};
 use crate::render::charts::{products, strip};
-use crate::render::facts::edition::{Purpose, Status};
+use crate::render::facts::edition::Status;
 use crate::render::facts::listing::{self, Line};
 use crate::render::facts::sheet::{self, sheet_number};
 use crate::render::facts::summary::latest_day;
@@ -206,10 +206,9 @@ fn new_products<'a>(
     let last_issue = all.iter().filter_map(issued_on).max();
     let of_last_issue =
         |product: &&JudgedProduct| last_issue.is_some() && issued_on(product) == last_issue;
-    let proof = Purpose::Proof { made_on: None };
     let is_proof = |product: &&JudgedProduct| {
         product.verdict.issued.is_empty()
-            || sheet::facts(product, config, &proof).edition.status == Status::Proof
+            || sheet::facts(product, config, None).edition.status == Status::Proof
     };
     let mut new: Vec<&JudgedProduct> = all.iter().filter(is_proof).collect();
     if new.is_empty() || (last_issue.is_some() && last_issue == made_on) {

@@ -5,35 +5,6 @@ use crate::render::numbers;
 use chrono::NaiveDate;
 use serde::Serialize;
 
-/// Why a sheet is made.
-#[derive(Clone, Debug)]
-pub enum Purpose {
-    /// To look at: what differs from the last published revision is marked as a proof.
-    Proof {
-        /// Printed on a proof, where it is known.
-        made_on: Option<NaiveDate>,
-    },
-    /// To publish it.
-    Issue {
-        /// Day of issue.
-        on: NaiveDate,
-        /// Why; needed from revision 2 on.
-        reason: Option<String>,
-        /// What it says that the revision before did not, in words.
-        changed: Option<String>,
-    },
-}
-
-impl Purpose {
-    /// The day of the run, where it is known.
-    pub fn day(&self) -> Option<NaiveDate> {
-        match self {
-            Purpose::Proof { made_on } => *made_on,
-            Purpose::Issue { on, .. } => Some(*on),
-        }
-    }
-}
-
 /// Which revision a sheet is, apart from what it says.
 #[derive(Clone, Debug, Serialize)]
 pub struct Edition {
@@ -80,18 +51,18 @@ pub struct RevisionLine {
 }
 
 impl Edition {
-    /// The edition of a sheet with this content.
+    /// The edition of a sheet with this content. `made_on` is printed on a proof, where it is known.
     pub fn of(
         sheet_number: String,
         content_sha256: &str,
         issued: &[IssuedRevision],
-        purpose: &Purpose,
+        made_on: Option<NaiveDate>,
     ) -> Edition {
         match issued.last() {
             Some(last) if last.content_sha256 == content_sha256 => {
                 Edition::published(sheet_number, issued, last)
             }
-            _ => Edition::next(sheet_number, issued, purpose),
+            _ => Edition::proof(sheet_number, issued, made_on),
         }
     }
 
@@ -114,48 +85,28 @@ impl Edition {
         }
     }
 
-    fn next(sheet_number: String, issued: &[IssuedRevision], purpose: &Purpose) -> Edition {
-        let last = issued.last();
-        let revision = last.map_or(1, |last| last.revision + 1);
-        let mut edition = Edition {
+    fn proof(
+        sheet_number: String,
+        issued: &[IssuedRevision],
+        made_on: Option<NaiveDate>,
+    ) -> Edition {
+        let revision = issued.last().map_or(1, |last| last.revision + 1);
+        let made_on = made_on.map(numbers::date);
+        let made = made_on.as_ref().map(|day| format!(", made {day}"));
+        Edition {
             sheet_number,
             revision,
             status: Status::Proof,
             issued_on: None,
-            made_on: None,
-            line: String::new(),
+            line: format!(
+                "Proof of revision {revision}{}, not for publication",
+                made.unwrap_or_default()
+            ),
+            made_on,
             replaces: None,
             revisions: issued.iter().rev().map(revision_line).collect(),
             day: None,
-        };
-        match purpose {
-            Purpose::Proof { made_on } => {
-                edition.made_on = made_on.map(numbers::date);
-                let made = edition.made_on.as_ref().map(|day| format!(", made {day}"));
-                edition.line = format!(
-                    "Proof of revision {revision}{}, not for publication",
-                    made.unwrap_or_default()
-                );
-            }
-            Purpose::Issue {
-                on,
-                reason,
-                changed,
-            } => {
-                edition.status = Status::Issued;
-                edition.replaces = last.map(replaces);
-                edition.issued_on = Some(numbers::date(*on));
-                edition.line = line(revision, *on);
-                edition.day = Some(*on);
-                let own = RevisionLine {
-                    number: revision,
-                    date: numbers::date(*on),
-                    note: note(revision, reason.as_deref(), changed.as_deref()),
-                };
-                edition.revisions.insert(0, own);
-            }
         }
-        edition
     }
 }
 
@@ -219,24 +170,14 @@ mod tests {
         }
     }
 
-    fn edition(content: &str, issued: &[IssuedRevision], purpose: &Purpose) -> Edition {
-        Edition::of("TKW-A-1".into(), content, issued, purpose)
+    fn edition(content: &str, issued: &[IssuedRevision], made_on: Option<NaiveDate>) -> Edition {
+        Edition::of("TKW-A-1".into(), content, issued, made_on)
     }
 
     #[test]
-    fn an_unchanged_sheet_is_its_last_revision_whatever_it_is_made_for() {
-        let issue = Purpose::Issue {
-            on: day(9),
-            reason: None,
-            changed: None,
-        };
-        for purpose in [
-            Purpose::Proof {
-                made_on: Some(day(9)),
-            },
-            issue,
-        ] {
-            let edition = edition("same", &[first()], &purpose);
+    fn an_unchanged_sheet_is_its_last_revision_on_whatever_day_it_is_made() {
+        for made_on in [None, Some(day(9))] {
+            let edition = edition("same", &[first()], made_on);
             assert_eq!((edition.revision, edition.status), (1, Status::Issued));
             assert_eq!(edition.line, "revision 1 · 6\u{a0}May\u{a0}2031");
         }
@@ -244,7 +185,7 @@ mod tests {
 
     #[test]
     fn a_changed_sheet_is_a_proof_of_the_next_revision() {
-        let edition = edition("other", &[first()], &Purpose::Proof { made_on: None });
+        let edition = edition("other", &[first()], None);
         assert_eq!((edition.revision, edition.status), (2, Status::Proof));
         assert_eq!(edition.line, "Proof of revision 2, not for publication");
         assert_eq!(edition.replaces, None);
@@ -252,12 +193,15 @@ mod tests {
 
     #[test]
     fn an_issued_change_says_why_and_names_what_it_replaces() {
-        let purpose = Purpose::Issue {
-            on: day(9),
+        let second = IssuedRevision {
+            revision: 2,
+            issued_on: day(9),
+            content_sha256: "other".into(),
             reason: Some("The lab corrected its report".into()),
             changed: Some("B-2: 12.4 before, 14.2 now".into()),
+            ..first()
         };
-        let edition = edition("other", &[first()], &purpose);
+        let edition = edition("other", &[first(), second], None);
         assert_eq!(edition.status, Status::Issued);
         assert_eq!(
             edition.replaces.as_deref(),

@@ -7,7 +7,7 @@ use crate::model::place::LabFile;
 use crate::model::registers::Product;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;
-use crate::render::facts::edition::{Edition, Purpose};
+use crate::render::facts::edition::Edition;
 use crate::render::facts::packages::{self, BlockState, PackageTable};
 use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
 use crate::render::words::{self, breakable, counted};
@@ -123,15 +123,15 @@ pub struct Piece {
 /// Larger lab files are named on the sheet but not carried by it: a sheet is to be mailed.
 const LARGEST_ATTACHMENT: u64 = 1024 * 1024;
 
-/// The facts of a product's sheet.
-pub fn facts(product: &JudgedProduct, config: &Config, purpose: &Purpose) -> SheetFacts {
+/// The facts of a product's sheet. `made_on` is printed on a proof, where it is known.
+pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> SheetFacts {
     let content = content(product, config);
     let verdict = &product.verdict;
     let edition = Edition::of(
         sheet_number(verdict, config),
         &sha256(&content),
         &verdict.issued,
-        purpose,
+        made_on,
     );
     let brand = verdict
         .product

@@ -5,7 +5,6 @@ use crate::sample::{self, Sample};
 use galleyproof::config::Config;
 use galleyproof::model::decided::{EarlierRound, JudgedProduct};
 use galleyproof::model::verdict::Verdict;
-use galleyproof::render::facts::edition::Purpose;
 use galleyproof::render::facts::sheet::{SheetContent, facts};
 
 fn config(rest: &str) -> Config {
@@ -14,7 +13,7 @@ fn config(rest: &str) -> Config {
 
 /// What a sheet says, with plain spaces and without places to break.
 fn said(product: &JudgedProduct, config: &Config) -> SheetContent {
-    let mut content = facts(product, config, &Purpose::Proof { made_on: None }).content;
+    let mut content = facts(product, config, None).content;
     let plain = |text: &mut String| *text = text.replace('\u{a0}', " ").replace('\u{200b}', "");
     for text in [
         &mut content.verdict.words,

@@ -10,7 +10,6 @@ use galleyproof::model::followup::FollowUpState;
 use galleyproof::model::package::{ResultKind, Standing};
 use galleyproof::model::registers::IssuedRevision;
 use galleyproof::render::facts::digest::{self, DigestFacts};
-use galleyproof::render::facts::edition::Purpose;
 use galleyproof::render::facts::sheet;
 use galleyproof::render::{Engine, documents, newsletter};
 
@@ -33,7 +32,7 @@ fn text_of<'a>(files: &'a [Document], name: &str) -> &'a str {
 /// Publishes a product's sheet as it stands.
 fn publish(decided: &mut Decided, number: usize, config: &Config) {
     let product = &decided.products[number];
-    let facts = sheet::facts(product, config, &Purpose::Proof { made_on: None });
+    let facts = sheet::facts(product, config, None);
     let revision = IssuedRevision {
         sheet_number: sheet::sheet_number(&product.verdict, config),
         product_id: product.verdict.product.product_id.clone(),
