@@ -1,6 +1,7 @@
 //! Where a product stands between the programme and its maker.
 
-use chrono::NaiveDate;
+use crate::model::registers::{Followup, FollowupKind};
+use chrono::{Days, NaiveDate};
 
 /// Where a product stands between the programme and its maker.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -50,5 +51,39 @@ impl FollowUpState {
             FollowUpState::Replied { .. } => "replied",
             FollowUpState::Closed { .. } => "closed",
         }
+    }
+}
+
+/// The days that a notice to a maker turns on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NoticeDays {
+    /// Day of the letter.
+    pub written: NaiveDate,
+    /// By when an answer is asked for.
+    pub reply_by: NaiveDate,
+    /// The planned day of issue.
+    pub publish: NaiveDate,
+}
+
+impl NoticeDays {
+    /// From the register where the notice was sent, else from the day given; none where neither is known.
+    pub fn of(
+        followups: &[Followup],
+        reply_days: u32,
+        publish_days: u32,
+        made_on: Option<NaiveDate>,
+    ) -> Option<NoticeDays> {
+        let mut followups = followups.iter();
+        let sent = followups.find(|followup| followup.kind == FollowupKind::NoticeSent);
+        let written = sent.map(|sent| sent.on).or(made_on)?;
+        let after = |days: u32| written.checked_add_days(Days::new(days.into()));
+        let reply_by = sent
+            .and_then(|sent| sent.due_on)
+            .or_else(|| after(reply_days))?;
+        Some(NoticeDays {
+            written,
+            reply_by,
+            publish: after(publish_days)?.max(reply_by),
+        })
     }
 }

@@ -5,6 +5,15 @@
 /// Figures and dates as they are printed: the one place that rounds.
 pub mod numbers;
 
+/// The words of the limit and of the bands.
+pub mod terms;
+
+/// Counts that several documents print.
+pub mod tally;
+
+/// Products as lists show them.
+pub mod listing;
+
 /// The sentences of the documents.
 pub mod words;
 
@@ -64,13 +73,15 @@ pub struct JobFile {
 }
 
 impl JobFile {
-    /// A chart, named `chart-<number>.svg`.
-    pub fn chart(number: usize, svg: String) -> JobFile {
-        JobFile {
-            name: chart_name(number),
+    /// Drawings, named `chart-1.svg` and so on.
+    pub fn charts<T: Into<String>>(drawings: impl IntoIterator<Item = T>) -> Vec<JobFile> {
+        let numbered = drawings.into_iter().enumerate();
+        let file = |(index, svg): (usize, T)| JobFile {
+            name: chart_name(index + 1),
             made_from: None,
-            bytes: svg.into_bytes(),
-        }
+            bytes: svg.into().into_bytes(),
+        };
+        numbered.map(file).collect()
     }
 }
 

@@ -166,7 +166,7 @@ fn picture(chart: &Chart, facts: &DigestFacts, engine: &Engine) -> Result<Vec<u8
         ident: chart.name.clone(),
         date: facts.date,
         facts: b"{}".to_vec(),
-        files: vec![JobFile::chart(1, chart.svg.clone())],
+        files: JobFile::charts([chart.svg.as_str()]),
     };
     documents::png(engine, &job, PIXELS_A_POINT).map_err(|faults| Failure {
         path: job.path.clone(),

@@ -67,6 +67,23 @@ fn nobody_imports_what_comes_later() {
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
+/// Charts and sentences are what facts are made of.
+#[test]
+fn charts_and_sentences_know_nothing_of_facts() {
+    let below = |path: &Path, folder: &str| {
+        let wanted: PathBuf = ["render", folder].iter().collect();
+        path.starts_with(wanted)
+    };
+    let of_render: Vec<_> = sources()
+        .into_iter()
+        .filter(|(path, _)| below(path, "charts") || below(path, "words"))
+        .collect();
+    assert!(of_render.len() > 20, "{} files", of_render.len());
+    for (path, text) in of_render {
+        assert!(!text.contains("render::facts"), "{}", path.display());
+    }
+}
+
 #[test]
 fn judging_touches_nothing_outside() {
     let mut faults = Vec::new();

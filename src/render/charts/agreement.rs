@@ -8,7 +8,7 @@ use crate::render::charts::scale::{LogScale, NOTE, VALUE, round_step};
 use crate::render::charts::style::{
     ACCENT, Align, At, Canvas, INK, Pen, RULE, Type, WIDTH, ZONE, at, draw, text_width,
 };
-use crate::render::facts::terms::Terms;
+use crate::render::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 use std::collections::BTreeSet;

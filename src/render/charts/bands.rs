@@ -5,32 +5,10 @@ use crate::render::charts::scale::{NOTE, ROW, VALUE};
 use crate::render::charts::style::{
     Align, Canvas, FILL, INK, PAPER, Pen, Type, WIDTH, at, draw, text_width,
 };
-use crate::render::facts::terms::Terms;
+use crate::render::tally::BandRow;
+use crate::render::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
-use serde::Serialize;
-
-/// One kind of thing, counted by band.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct BandRow {
-    /// "Extractions".
-    pub name: &'static str,
-    /// Too little to put a number on.
-    pub below: u64,
-    /// Measured, within the limit.
-    pub measured: u64,
-    /// Over the limit.
-    pub over: u64,
-    /// No result, or one that decides nothing.
-    pub undecided: u64,
-}
-
-impl BandRow {
-    /// All of them.
-    pub fn all(&self) -> u64 {
-        self.below + self.measured + self.over + self.undecided
-    }
-}
 
 const LEFT: f64 = 72.0;
 const PITCH: f64 = 33.0;

@@ -3,7 +3,7 @@
 use crate::render::charts::Chart;
 use crate::render::charts::scale::{NOTE, ROW};
 use crate::render::charts::style::{ACCENT, Align, Canvas, INK, Pen, Points, WIDTH, at, draw};
-use crate::render::facts::terms::Terms;
+use crate::render::terms::Terms;
 use anyhow::Result;
 
 const PITCH: f64 = 30.0;

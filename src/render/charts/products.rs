@@ -7,10 +7,10 @@ use crate::render::charts::Chart;
 use crate::render::charts::marks::{Mark, draw_mark, lanes};
 use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, parts, wrap};
 use crate::render::charts::style::{
-    ACCENT, Align, Canvas, GRID, INK, PAPER, Pen, Points, Type, WIDTH, ZONE, at, draw, text_width,
+    Align, Canvas, GRID, INK, PAPER, Pen, Points, Type, WIDTH, at, draw, text_width,
 };
-use crate::render::facts::listing::{line, name};
-use crate::render::facts::terms::Terms;
+use crate::render::listing::{line, name};
+use crate::render::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 
@@ -191,14 +191,19 @@ fn one(rows: &[Row<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Resu
     let bottom = HEAD + rows.iter().map(|row| row.height).sum::<f64>();
     let height = bottom + FOOT;
     let svg = draw(WIDTH, height, |canvas| {
+        scale.ground(canvas, bottom)?;
+        let tops = rows.iter().scan(HEAD, |next, row| {
+            let top = *next;
+            *next += row.height;
+            Some(top)
+        });
+        let tops: Vec<f64> = tops.collect();
+        for top in tops.iter().skip(1) {
+            canvas.line(&[at(0.0, *top), at(WIDTH, *top)], Pen::solid(0.5, GRID))?;
+        }
         heads(canvas, scale, terms, bottom)?;
-        let mut top = HEAD;
-        for row in rows {
-            if top > HEAD {
-                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.5, GRID))?;
-            }
-            row.draw(canvas, scale, terms, top)?;
-            top += row.height;
+        for (row, top) in rows.iter().zip(&tops) {
+            row.draw(canvas, scale, terms, *top)?;
         }
         feet(canvas, scale, terms, bottom + 1.0)
     })?;
@@ -211,21 +216,10 @@ fn one(rows: &[Row<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Resu
 }
 
 fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) -> Result<()> {
-    let limit = scale.limit();
-    canvas.fill(at(limit, HEAD - 6.0), at(scale.right() + 8.0, bottom), ZONE)?;
-    scale.grid(canvas, HEAD - 6.0, bottom)?;
-    canvas.line(
-        &[at(limit, HEAD - 8.0), at(limit, bottom + 2.0)],
-        Pen::solid(1.6, ACCENT),
-    )?;
-    let strong = Type::strong(8.2, PAPER);
-    let flag = format!("Limit {}", terms.limit);
-    let half = text_width(&flag, strong) / 2.0 + 5.0;
-    canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
-    canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
+    let half = scale.flagged_limit(canvas, terms, bottom)?;
     let below = terms.below_head();
     let centre = (BELOW.0 + BELOW.1) / 2.0;
-    if limit - half > centre + text_width(&below, NOTE) / 2.0 + 4.0 {
+    if scale.limit() - half > centre + text_width(&below, NOTE) / 2.0 + 4.0 {
         canvas.text(&below, at(centre, 12.0), Align::Middle, NOTE)?;
     }
     canvas.text(
@@ -237,26 +231,11 @@ fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) 
 }
 
 fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
-    canvas.text(
+    let words = [
         "one mark for each package,",
-        at(0.0, top + 9.0),
-        Align::Start,
-        NOTE,
-    )?;
-    canvas.text(
         &format!("{}, log scale", terms.unit),
-        at(0.0, top + 19.0),
-        Align::Start,
-        NOTE,
-    )?;
-    canvas.frame(
-        at(BELOW.0, top),
-        at(BELOW.1, top + 21.0),
-        Pen::solid(0.9, INK),
-    )?;
-    let centre = at((BELOW.0 + BELOW.1) / 2.0, top + 14.0);
-    canvas.text(&terms.below_short, centre, Align::Middle, VALUE)?;
-    scale.rule(canvas, top, terms.rule.ppm)
+    ];
+    scale.foot(canvas, words, BELOW, terms, top)
 }
 
 fn alt(rows: &[Row<'_>], terms: &Terms) -> String {

@@ -5,7 +5,7 @@ use crate::render::charts::Chart;
 use crate::render::charts::scale::{NOTE, PLAIN, VALUE};
 use crate::render::charts::squares::{Unit, part_of_bar, square};
 use crate::render::charts::style::{Align, Canvas, INK, PAPER, Type, WIDTH, at, draw, text_width};
-use crate::render::facts::terms::Terms;
+use crate::render::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 

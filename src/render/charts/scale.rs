@@ -2,10 +2,10 @@
 
 use crate::model::ppm::Ppm;
 use crate::render::charts::style::{
-    ACCENT, Align, Canvas, GRID, INK, INK_2, PAPER, Pen, Type, at, text_width,
+    ACCENT, Align, Canvas, GRID, INK, INK_2, PAPER, Pen, Type, ZONE, at, text_width,
 };
-use crate::render::facts::terms::Terms;
 use crate::render::numbers;
+use crate::render::terms::Terms;
 use anyhow::Result;
 
 /// Name of a row.
@@ -105,6 +105,51 @@ impl LogScale {
             let x = self.x(figure);
             canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(0.5, GRID))
         })
+    }
+
+    /// The ground of a plot with rows down to `bottom`: the zone over the limit, and upright grid lines.
+    pub fn ground(&self, canvas: &mut Canvas<'_>, bottom: f64) -> Result<()> {
+        let (from, to) = (at(self.limit(), 18.0), at(self.right + 8.0, bottom));
+        canvas.fill(from, to, ZONE)?;
+        self.grid(canvas, 18.0, bottom)
+    }
+
+    /// The limit of such a plot, below its flag; gives how far the flag reaches to either side.
+    pub fn flagged_limit(
+        &self,
+        canvas: &mut Canvas<'_>,
+        terms: &Terms,
+        bottom: f64,
+    ) -> Result<f64> {
+        let limit = self.limit();
+        canvas.line(
+            &[at(limit, 16.0), at(limit, bottom + 2.0)],
+            Pen::solid(1.6, ACCENT),
+        )?;
+        let strong = Type::strong(8.2, PAPER);
+        let flag = format!("Limit {}", terms.limit);
+        let half = text_width(&flag, strong) / 2.0 + 5.0;
+        canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
+        canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
+        Ok(half)
+    }
+
+    /// What stands below the rows of such a plot: two lines of words, the cell of those that could not be measured, and the
+    /// scale drawn as a rule.
+    pub fn foot(
+        &self,
+        canvas: &mut Canvas<'_>,
+        words: [&str; 2],
+        (from, to): (f64, f64),
+        terms: &Terms,
+        top: f64,
+    ) -> Result<()> {
+        canvas.text(words[0], at(0.0, top + 9.0), Align::Start, NOTE)?;
+        canvas.text(words[1], at(0.0, top + 19.0), Align::Start, NOTE)?;
+        canvas.frame(at(from, top), at(to, top + 21.0), Pen::solid(0.9, INK))?;
+        let middle = at((from + to) / 2.0, top + 14.0);
+        canvas.text(&terms.below_short, middle, Align::Middle, VALUE)?;
+        self.rule(canvas, top, terms.rule.ppm)
     }
 
     /// The scale drawn as a rule, 21 points high, with the limit in the accent.

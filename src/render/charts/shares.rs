@@ -6,8 +6,8 @@ use crate::render::charts::scale::{NOTE, PLAIN, parts, wrap};
 use crate::render::charts::style::{
     Align, Canvas, GRID, INK, PAPER, Pen, RULE, Type, WIDTH, at, draw,
 };
-use crate::render::facts::terms::Terms;
 use crate::render::numbers::{NBSP, percent};
+use crate::render::terms::Terms;
 use anyhow::Result;
 
 const NAME_WIDTH: f64 = 112.0;

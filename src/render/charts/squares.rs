@@ -5,8 +5,8 @@ use crate::render::charts::scale::VALUE;
 use crate::render::charts::style::{
     Align, At, Canvas, FILL, INK, PAPER, Pen, Type, WIDTH, at, draw, text_width,
 };
-use crate::render::facts::tally::Tally;
-use crate::render::facts::terms::Terms;
+use crate::render::tally::Tally;
+use crate::render::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 

@@ -9,9 +9,9 @@ use crate::render::charts::Chart;
 use crate::render::charts::marks::{Mark, columns, draw_mark, lanes};
 use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, wrap};
 use crate::render::charts::style::{
-    ACCENT, Align, Canvas, INK, PAPER, Pen, Points, Type, WIDTH, ZONE, at, draw, text_width,
+    Align, Canvas, INK, Pen, Points, Type, WIDTH, at, draw, text_width,
 };
-use crate::render::facts::terms::Terms;
+use crate::render::terms::Terms;
 use crate::render::words::counted;
 use anyhow::Result;
 
@@ -119,8 +119,7 @@ fn one(rows: &[StripRow<'_>], scale: &LogScale, terms: &Terms, number: usize) ->
 fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms) -> Result<()> {
     let bottom = HEAD + PITCH * rows as f64;
     let limit = scale.limit();
-    canvas.fill(at(limit, HEAD - 8.0), at(scale.right() + 8.0, bottom), ZONE)?;
-    scale.grid(canvas, HEAD - 8.0, bottom)?;
+    scale.ground(canvas, bottom)?;
     for row in 1..rows {
         let y = HEAD + PITCH * row as f64;
         canvas.line(
@@ -128,15 +127,7 @@ fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms)
             Pen::solid(0.5, crate::render::charts::style::GRID),
         )?;
     }
-    canvas.line(
-        &[at(limit, HEAD - 10.0), at(limit, bottom + 2.0)],
-        Pen::solid(1.6, ACCENT),
-    )?;
-    let flag = format!("Limit {}", terms.limit);
-    let strong = Type::strong(8.2, PAPER);
-    let half = text_width(&flag, strong) / 2.0 + 5.0;
-    canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
-    canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
+    let half = scale.flagged_limit(canvas, terms, bottom)?;
     let left = format!("← {}", terms.within_short);
     let right = format!("{} →", terms.over_short);
     let below = terms.below_head();
@@ -155,26 +146,9 @@ fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms)
 }
 
 fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
-    canvas.text("package result,", at(0.0, top + 9.0), Align::Start, NOTE)?;
-    canvas.text(
-        &format!("{}, log scale", terms.unit),
-        at(0.0, top + 19.0),
-        Align::Start,
-        NOTE,
-    )?;
-    let (from, to) = (
-        at(BELOW_LEFT - 27.0, top),
-        at(SCALE_LEFT - 14.0, top + 21.0),
-    );
-    canvas.frame(from, to, Pen::solid(0.9, INK))?;
-    let middle = (from.x + to.x) / 2.0;
-    canvas.text(
-        &terms.below_short,
-        at(middle, top + 14.0),
-        Align::Middle,
-        VALUE,
-    )?;
-    scale.rule(canvas, top, terms.rule.ppm)
+    let words = ["package result,", &format!("{}, log scale", terms.unit)];
+    let cell = (BELOW_LEFT - 27.0, SCALE_LEFT - 14.0);
+    scale.foot(canvas, words, cell, terms, top)
 }
 
 fn draw_row(

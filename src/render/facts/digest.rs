@@ -5,15 +5,15 @@ use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::followup::FollowUpState;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
-use crate::render::charts::bands::{BandRow, bands};
+use crate::render::charts::bands::bands;
 use crate::render::charts::{products, strip};
 use crate::render::facts::edition::Status;
-use crate::render::facts::listing::{self, Line};
 use crate::render::facts::sheet::{self, sheet_number};
 use crate::render::facts::summary::latest_day;
-use crate::render::facts::tally;
-use crate::render::facts::terms::{Terms, terms};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::listing::{self, Line};
+use crate::render::tally::{self, BandRow};
+use crate::render::terms::{Terms, terms};
 use crate::render::words::{breakable, digest as words, method};
 use crate::render::{Job, JobFile, chart_name, numbers};
 use anyhow::Result;
@@ -168,16 +168,13 @@ pub fn digest(
 /// # Errors
 /// Where the facts cannot be written as JSON.
 pub fn job(facts: &DigestFacts) -> Result<Job> {
-    let numbered = facts.charts.iter().enumerate();
     Ok(Job {
         path: "newsletter/digest.pdf".to_owned(),
         template: "digest.typ",
         ident: format!("{} digest {}", facts.programme.name, facts.date),
         date: facts.date,
         facts: serde_json::to_vec(facts)?,
-        files: numbered
-            .map(|(number, chart)| JobFile::chart(number + 1, chart.svg.clone()))
-            .collect(),
+        files: JobFile::charts(facts.charts.iter().map(|chart| chart.svg.as_str())),
     })
 }
 

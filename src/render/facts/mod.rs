@@ -18,15 +18,6 @@ pub mod edition;
 /// A package's row in a table of results.
 pub mod packages;
 
-/// The words of the limit and of the bands.
-pub mod terms;
-
-/// Counts that several documents print.
-pub mod tally;
-
-/// Products as lists show them.
-pub mod listing;
-
 /// The programme summary.
 pub mod summary;
 

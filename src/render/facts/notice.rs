@@ -2,16 +2,15 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
-use crate::model::registers::FollowupKind;
+use crate::model::followup::NoticeDays;
 use crate::model::verdict::ProductVerdict;
 use crate::render::facts::packages::{self, PackageTable};
 use crate::render::facts::sheet::{latest_day, sheet_number};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts, lines};
-use crate::render::words::notice::NoticeDays;
 use crate::render::words::{self, breakable};
 use crate::render::{Job, numbers};
 use anyhow::Result;
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// Everything that the notice's template may see.
@@ -73,32 +72,16 @@ pub struct Labelled {
     pub text: String,
 }
 
-/// The days of a notice: from the register where it was sent, else from the day given; none where neither is known.
-pub fn days(
-    verdict: &ProductVerdict,
-    config: &Config,
-    made_on: Option<NaiveDate>,
-) -> Option<NoticeDays> {
-    let sent = verdict
-        .followups
-        .iter()
-        .find(|followup| followup.kind == FollowupKind::NoticeSent);
-    let written = sent.map(|sent| sent.on).or(made_on)?;
-    let after = |days: u32| written.checked_add_days(Days::new(u64::from(days)));
-    let reply_by = sent
-        .and_then(|sent| sent.due_on)
-        .or_else(|| after(config.programme.reply_days))?;
-    Some(NoticeDays {
-        written,
-        reply_by,
-        publish: after(config.programme.publish_days)?.max(reply_by),
-    })
-}
-
 /// The facts of the notice about a product. `made_on` dates a letter that is not in the register of follow-ups yet.
 pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> NoticeFacts {
     let verdict = &product.verdict;
-    let days = days(verdict, config, made_on);
+    let programme = &config.programme;
+    let days = NoticeDays::of(
+        &verdict.followups,
+        programme.reply_days,
+        programme.publish_days,
+        made_on,
+    );
     let number = sheet_number(verdict, config);
     let title = title(verdict);
     let document = DocumentFacts::new(

@@ -5,9 +5,9 @@ use crate::model::decided::JudgedProduct;
 use crate::model::label::{LabelFinding, LabelTerm, TermClass};
 use crate::model::registers::FollowupKind;
 use crate::model::verdict::ProductVerdict;
-use crate::render::facts::tally::Tally;
-use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent, plain};
+use crate::render::tally::Tally;
+use crate::render::terms::Terms;
 use crate::render::words::summary::{number, number_of, upper_bound};
 use crate::render::words::{breakable, counted, listed, sentence_case};
 

@@ -2,23 +2,12 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
+use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
 use crate::render::words::{self, counted};
-use chrono::NaiveDate;
-
-/// The days that a notice turns on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct NoticeDays {
-    /// Day of the letter.
-    pub written: NaiveDate,
-    /// By when an answer is asked for.
-    pub reply_by: NaiveDate,
-    /// The planned day of issue.
-    pub publish: NaiveDate,
-}
 
 /// Why we write.
 pub fn opening(verdict: &ProductVerdict, config: &Config) -> String {

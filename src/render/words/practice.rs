@@ -3,8 +3,8 @@
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::rule::{Decision, Regime};
-use crate::render::facts::terms::Terms;
 use crate::render::numbers::{NBSP, percent, plain};
+use crate::render::terms::Terms;
 use crate::render::words::summary::number;
 use crate::render::words::{once, sentence_case};
 use serde::Serialize;

@@ -3,9 +3,9 @@
 use crate::model::statistics::{
     Contrast, Drift, QuarterCounts, RangeChart, Repeatability, Share, Trend,
 };
-use crate::render::facts::tally::Tally;
-use crate::render::facts::terms::Terms;
 use crate::render::numbers::{self, NBSP, percent};
+use crate::render::tally::Tally;
+use crate::render::terms::Terms;
 use crate::render::words::{counted, sentence_case};
 use chrono::NaiveDate;
 

@@ -7,14 +7,13 @@ use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::document::Document;
+use crate::model::followup::NoticeDays;
 use crate::model::label::{LabelFinding, TermClass};
 use crate::model::package::Standing;
-use crate::model::registers::FollowupKind;
 use crate::model::rule::{Regime, Rule};
-use crate::model::verdict::ProductVerdict;
 use crate::save::mail::{self, Enclosed, Letter, Mailbox, Recipient};
 use anyhow::{Context, Result, anyhow};
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use minijinja::{Environment, UndefinedBehavior, context};
 
 /// The words of all mails, checked.
@@ -102,7 +101,13 @@ pub fn to_maker(
         "{}-{}-{}",
         config.programme.short_name, product.product_id, verdict.round
     );
-    let days = LetterDays::of(verdict, config, made_on);
+    let programme = &config.programme;
+    let days = NoticeDays::of(
+        &verdict.followups,
+        programme.reply_days,
+        programme.publish_days,
+        made_on,
+    );
     let reply_by = days.map(|days| in_words(days.reply_by));
     let subject = subject(judged, &sheet_number, reply_by.as_deref());
     let one_line = |text: &Option<String>| text.as_deref().map(mail::one_line);
@@ -118,7 +123,7 @@ pub fn to_maker(
         terms => terms(judged),
         reply_by,
         reply_days => config.programme.reply_days,
-        publish_on => days.map(|days| in_words(days.publish_on)),
+        publish_on => days.map(|days| in_words(days.publish)),
         kept => one_line(&config.programme.kept()),
         regulator => one_line(&config.programme.regulator),
         ..signature(&config.programme)
@@ -286,36 +291,6 @@ fn over_words(rule: Rule) -> String {
         _ => "mg/kg",
     };
     format!("{word} {} {unit}", rule.limit.ppm.0)
-}
-
-/// The days that a letter to a maker names: from the register where the notice was sent, else from the day of the run.
-#[derive(Clone, Copy)]
-struct LetterDays {
-    reply_by: NaiveDate,
-    publish_on: NaiveDate,
-}
-
-impl LetterDays {
-    /// None where neither day is known.
-    fn of(
-        verdict: &ProductVerdict,
-        config: &Config,
-        made_on: Option<NaiveDate>,
-    ) -> Option<LetterDays> {
-        let sent = verdict
-            .followups
-            .iter()
-            .find(|followup| followup.kind == FollowupKind::NoticeSent);
-        let written = sent.map(|sent| sent.on).or(made_on)?;
-        let after = |days: u32| written.checked_add_days(Days::new(days.into()));
-        let reply_by = sent
-            .and_then(|sent| sent.due_on)
-            .or_else(|| after(config.programme.reply_days))?;
-        Some(LetterDays {
-            reply_by,
-            publish_on: after(config.programme.publish_days)?.max(reply_by),
-        })
-    }
 }
 
 fn in_words(day: NaiveDate) -> String {

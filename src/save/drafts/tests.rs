@@ -7,7 +7,7 @@ use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Pair, PairState};
 use crate::model::place::Place;
 use crate::model::ppm::Ppm;
-use crate::model::registers::{Followup, Package, Product};
+use crate::model::registers::{Followup, FollowupKind, Package, Product};
 use crate::model::statistics::ProductStatistics;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use std::path::Path;

@@ -2,12 +2,12 @@
 
 use crate::config::Config;
 use crate::model::decided::Decided;
-use crate::render::charts::bands::{BandRow, bands};
+use crate::render::charts::bands::bands;
 use crate::render::charts::key::key;
 use crate::render::charts::squares::squares;
 use crate::render::facts::summary::{Charts, Figure};
-use crate::render::facts::tally::{self, Tally};
-use crate::render::facts::terms::Terms;
+use crate::render::tally::{self, BandRow, Tally};
+use crate::render::terms::Terms;
 use crate::render::words::{counted, sentence_case, summary as words};
 use anyhow::Result;
 use serde::Serialize;

@@ -3,8 +3,8 @@
 use crate::model::decided::JudgedProduct;
 use crate::model::label::LabelFinding;
 use crate::model::verdict::Verdict;
-use crate::render::facts::listing::{self, Cell, LabelLine};
-use crate::render::facts::terms::Terms;
+use crate::render::listing::{self, Cell, LabelLine};
+use crate::render::terms::Terms;
 use crate::render::words::breakable;
 use serde::Serialize;
 

@@ -12,12 +12,12 @@ use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
-use crate::render::facts::listing::{self, Line};
 use crate::render::facts::sheet;
-use crate::render::facts::tally;
-use crate::render::facts::terms::{Terms, terms};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::listing::{self, Line};
 use crate::render::numbers;
+use crate::render::tally;
+use crate::render::terms::{Terms, terms};
 use crate::render::words::practice::{self, Passage};
 use crate::render::words::summary as words;
 use crate::render::{Job, JobFile, chart_name};
@@ -126,16 +126,13 @@ pub fn summary(
 /// # Errors
 /// Where the facts cannot be written as JSON.
 pub fn job(facts: &SummaryFacts) -> Result<Job> {
-    let numbered = facts.charts.iter().enumerate();
     Ok(Job {
         path: "summary.pdf".to_owned(),
         template: "summary.typ",
         ident: format!("{} summary {}", facts.programme.name, facts.period),
         date: facts.date,
         facts: serde_json::to_vec(facts)?,
-        files: numbered
-            .map(|(number, chart)| JobFile::chart(number + 1, chart.svg.clone()))
-            .collect(),
+        files: JobFile::charts(facts.charts.iter().map(|chart| chart.svg.as_str())),
     })
 }
 

@@ -5,9 +5,30 @@ use crate::model::label::LabelFinding;
 use crate::model::package::{ResultKind, Standing};
 use crate::model::pair::PairState;
 use crate::model::verdict::{Grade, Verdict};
-use crate::render::charts::bands::BandRow;
 use serde::Serialize;
 use std::collections::BTreeSet;
+
+/// One kind of thing, counted by band.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct BandRow {
+    /// "Extractions".
+    pub name: &'static str,
+    /// Too little to put a number on.
+    pub below: u64,
+    /// Measured, within the limit.
+    pub measured: u64,
+    /// Over the limit.
+    pub over: u64,
+    /// No result, or one that decides nothing.
+    pub undecided: u64,
+}
+
+impl BandRow {
+    /// All of them.
+    pub fn all(&self) -> u64 {
+        self.below + self.measured + self.over + self.undecided
+    }
+}
 
 /// Counts of products, packages and pairs.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
