@@ -36,6 +36,8 @@ pub struct NoticeFacts {
     pub opening: String,
     /// The results.
     pub table: PackageTable,
+    /// What a reader of the table must know beyond its figures.
+    pub notes: Vec<String>,
     /// What the results and the label come to, a paragraph each.
     pub findings: Vec<String>,
     /// What we ask.
@@ -110,6 +112,10 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
             config.rule,
             config.testing.extractions_per_package,
         ),
+        notes: words::packages::notes(&verdict.packages, config.rule)
+            .iter()
+            .map(|note| breakable(note, 30))
+            .collect(),
         findings: words::notice::findings(product, config)
             .iter()
             .map(|said| breakable(said, 30))
@@ -207,12 +213,17 @@ fn beside(
     say("Sheet", format!("{number}, draft enclosed"));
     say(
         "Limit",
-        words::limit::LimitWords::of(config.rule)
-            .source()
-            .trim_start_matches("Limit: ")
-            .to_owned(),
+        words::sentence_case(
+            words::limit::LimitWords::of(config.rule)
+                .source()
+                .trim_start_matches("Limit: ")
+                .trim_end_matches('.'),
+        ),
     );
-    say("Method", words::method::assays(verdict, config));
+    say(
+        "Method",
+        words::sentence_case(&words::method::assays(verdict, config)),
+    );
     say("Laboratory", words::method::provenance(verdict).join(" "));
     say(
         "Reply to",

@@ -68,7 +68,7 @@ pub fn snapshot(config: &Config, terms: &Terms) -> String {
     let packages = config.testing.packages_per_product;
     let upper = upper_bound(packages);
     format!(
-        "These are snapshots of the packages that we bought. With 0 of {packages} packages {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}%{NBSP}confidence, if ours were a random pick).",
+        "These are snapshots of the packages that we bought. With 0 of {packages} packages {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}% confidence, if ours were a random pick).",
         terms.over_the_limit,
         percent(upper)
     )

@@ -4,6 +4,7 @@ use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
+use crate::model::pair::PairState;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
@@ -34,7 +35,8 @@ pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
     let sentence =
         words::verdict::sentence(verdict, config.rule, config.testing.packages_per_product);
     let mut findings = vec![format!(
-        "{sentence} The verdict on the sheet will read “{}”.",
+        "{sentence} {}The verdict on the sheet will read “{}”.",
+        agreement(verdict),
         words::verdict::words(verdict.verdict, config.rule)
     )];
     if verdict.label.finding == LabelFinding::GlutenSource {
@@ -43,6 +45,17 @@ pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
         );
     }
     findings
+}
+
+/// That the extractions agree, where a package is over the limit and those of every package do.
+fn agreement(verdict: &ProductVerdict) -> &'static str {
+    let mut packages = verdict.packages.iter();
+    let agree = packages.all(|package| package.pair.state == PairState::Agree);
+    if verdict.verdict == Verdict::OverLimit && agree {
+        "The extractions of each package agree, by the rule that the sheet states. "
+    } else {
+        ""
+    }
 }
 
 /// What we ask.
@@ -55,6 +68,11 @@ pub fn ask(verdict: &ProductVerdict) -> Vec<String> {
     if verdict.label.finding == LabelFinding::GlutenSource {
         ask.push(
             "If the ingredient is made so that it is not a gluten source, please tell us how, and from which grain.".to_owned(),
+        );
+    }
+    if verdict.label.finding == LabelFinding::UnverifiedOats {
+        ask.push(
+            "The list names oats: please tell us how they are grown, moved and milled apart from other grain.".to_owned(),
         );
     }
     ask

@@ -185,7 +185,7 @@ pub fn says(tally: &Tally, over: Option<&Share>, terms: &Terms) -> String {
         return format!("{packages} No product has a verdict yet.");
     };
     format!(
-        "{packages} Of the {} with a verdict, {} had a package {}. If we had picked products at random, the share among all such products would lie between {} and {}{NBSP}% (95{NBSP}%{NBSP}confidence).",
+        "{packages} Of the {} with a verdict, {} had a package {}. If we had picked products at random, the share among all such products would lie between {} and {}{NBSP}% (95{NBSP}% confidence).",
         counted(share.n as usize, "product", "products"),
         share.k,
         terms.over_the_limit,
@@ -198,7 +198,7 @@ pub fn says(tally: &Tally, over: Option<&Share>, terms: &Terms) -> String {
 pub fn does_not_say(packages: usize, terms: &Terms) -> String {
     let upper = upper_bound(packages);
     format!(
-        "They do not say how common gluten is in foods that we did not buy, and a few packages can miss a problem. With 0 of {packages} {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}%{NBSP}confidence, if the packages were a random pick).",
+        "They do not say how common gluten is in foods that we did not buy, and a few packages can miss a problem. With 0 of {packages} {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}% confidence, if the packages were a random pick).",
         terms.over_the_limit,
         percent(upper)
     )

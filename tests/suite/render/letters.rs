@@ -2,6 +2,8 @@
 
 use crate::render::{engine, products, typeset};
 use crate::sample;
+use galleyproof::model::label::LabelFinding;
+use galleyproof::model::pair::PairState;
 use galleyproof::model::registers::{Package, Processing, Product, Registers};
 use galleyproof::render::facts::{notice, query, request};
 use std::collections::BTreeSet;
@@ -30,6 +32,36 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
         );
         assert_eq!(undated.date, None);
     }
+}
+
+#[test]
+fn a_notice_answers_what_a_quality_manager_asks_first() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let mut product = products::fullest(&config);
+    let facts = notice::facts(&product, &config, None);
+    assert!(
+        facts.findings[0].contains("The extractions of each package agree, by the rule"),
+        "{}",
+        facts.findings[0]
+    );
+    assert_eq!(
+        facts.notes,
+        ["0612-B: an extraction is a bound, not a number, so that the result is a range."]
+    );
+    let beside = |label: &str| {
+        let found = facts.beside.iter().find(|one| one.label == label);
+        &found.expect("is there").text
+    };
+    assert_eq!(beside("Limit"), "Less than 20\u{a0}ppm (21 CFR 101.91)");
+    assert!(beside("Method").starts_with("Sandwich R5 ELISA"));
+
+    product.verdict.label.finding = LabelFinding::UnverifiedOats;
+    product.verdict.packages[2].pair.state = PairState::Disagree;
+    let facts = notice::facts(&product, &config, None);
+    assert!(!facts.findings[0].contains("agree, by the rule"));
+    let ask = facts.ask.last().expect("something is asked");
+    assert!(ask.starts_with("The list names oats"), "{ask}");
 }
 
 #[test]

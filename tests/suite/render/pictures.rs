@@ -5,8 +5,9 @@
 
 use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample;
+use crate::summary::invented;
 use galleyproof::model::decided::JudgedProduct;
-use galleyproof::render::facts::notice;
+use galleyproof::render::facts::{notice, summary};
 use hayro::hayro_interpret::InterpreterSettings;
 use hayro::hayro_syntax::Pdf;
 use hayro::vello_cpu::color::palette::css::WHITE;
@@ -20,13 +21,16 @@ struct Picture {
     grey: Vec<u8>,
 }
 
-/// Pixels of the page that become one of the picture, each way.
-const SHRINK: usize = 4;
+/// Pixels of the page that become one of the picture, each way: of a sheet or a letter, whose text decides how it looks.
+const TEXT: usize = 4;
 
-/// The first page at 72 pixels an inch, in grey, shrunk.
-fn picture(pdf: Vec<u8>) -> Picture {
+/// The same of a page of charts.
+const CHARTS: usize = 6;
+
+/// A page, counted from 1, at 72 pixels an inch, in grey, shrunk.
+fn picture(pdf: Vec<u8>, page: usize, shrink: usize) -> Picture {
     let pdf = Pdf::new(pdf).expect("a PDF");
-    let page = pdf.pages().first().expect("a page");
+    let page = pdf.pages().get(page - 1).expect("a page");
     let settings = RenderSettings {
         bg_color: WHITE,
         ..RenderSettings::default()
@@ -39,8 +43,8 @@ fn picture(pdf: Vec<u8>) -> Picture {
     );
     let (full, width, height) = (
         usize::from(pixels.width()),
-        usize::from(pixels.width()) / SHRINK,
-        usize::from(pixels.height()) / SHRINK,
+        usize::from(pixels.width()) / shrink,
+        usize::from(pixels.height()) / shrink,
     );
     let data = pixels.data();
     let grey_of = |x: usize, y: usize| {
@@ -49,8 +53,8 @@ fn picture(pdf: Vec<u8>) -> Picture {
     };
     let mean = |x: usize, y: usize| {
         let cells =
-            (0..SHRINK * SHRINK).map(|i| grey_of(x * SHRINK + i % SHRINK, y * SHRINK + i / SHRINK));
-        (cells.sum::<u32>() / (SHRINK * SHRINK) as u32) as u8
+            (0..shrink * shrink).map(|i| grey_of(x * shrink + i % shrink, y * shrink + i / shrink));
+        (cells.sum::<u32>() / (shrink * shrink) as u32) as u8
     };
     let grey = (0..height)
         .flat_map(|y| (0..width).map(move |x| (x, y)))
@@ -63,8 +67,8 @@ fn picture(pdf: Vec<u8>) -> Picture {
     }
 }
 
-fn compare(name: &str, pdf: Vec<u8>) {
-    let picture = picture(pdf);
+fn compare(name: &str, pdf: Vec<u8>, page: usize, shrink: usize) {
+    let picture = picture(pdf, page, shrink);
     let path = PathBuf::from(env!("CARGO_MANIFEST_DIR"))
         .join("tests/suite/render/pictures")
         .join(format!("{name}.pgm"));
@@ -95,7 +99,7 @@ fn compare_sheet(
     let folder = tempfile::tempdir().expect("a folder");
     let config = sample::config(folder.path(), paper, "");
     let job = sheet_job(&product(&config), &config);
-    compare(name, typeset(&engine(&config), &config, &job));
+    compare(name, typeset(&engine(&config), &config, &job), 1, TEXT);
 }
 
 #[test]
@@ -115,5 +119,22 @@ fn a_notice_looks_as_it_did() {
     let product = products::fullest(&config);
     let facts = notice::facts(&product, &config, None);
     let job = notice::job(&product.verdict, &facts).expect("a job");
-    compare("notice-a4", typeset(&engine(&config), &config, &job));
+    compare(
+        "notice-a4",
+        typeset(&engine(&config), &config, &job),
+        1,
+        TEXT,
+    );
+}
+
+#[test]
+fn the_cover_the_plot_and_the_shares_of_the_summary_look_as_they_did() {
+    let config = invented::config("regime = \"us\"", "a4");
+    let decided = invented::decided(24, &config);
+    let facts = summary::summary(&decided, &config, None).expect("its charts can be drawn");
+    let job = summary::job(&facts).expect("the facts are JSON");
+    let pdf = typeset(&engine(&config), &config, &job);
+    for (page, name) in [(1, "cover"), (3, "plot"), (4, "shares")] {
+        compare(&format!("summary-{name}-a4"), pdf.clone(), page, CHARTS);
+    }
 }

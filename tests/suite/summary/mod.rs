@@ -1,6 +1,6 @@
 //! The programme summary and the newsletter, read back.
 
-mod invented;
+pub mod invented;
 
 use crate::render::overflow;
 use galleyproof::config::Config;
