@@ -150,7 +150,13 @@ pub fn digest(
         labels: (!new.is_empty()).then(|| words::labels(&new)),
         amended: new
             .iter()
-            .filter_map(|product| words::amended(&product.verdict, &number(product)))
+            .filter_map(|product| {
+                words::amended(
+                    &product.verdict,
+                    &number(product),
+                    is_proof(product, config),
+                )
+            })
             .collect(),
         totals: words::totals(&all_tally, &terms),
         bands: rows.to_vec(),
@@ -203,11 +209,10 @@ fn new_products<'a>(
     let last_issue = all.iter().filter_map(issued_on).max();
     let of_last_issue =
         |product: &&JudgedProduct| last_issue.is_some() && issued_on(product) == last_issue;
-    let is_proof = |product: &&JudgedProduct| {
-        product.verdict.issued.is_empty()
-            || sheet::facts(product, config, None).edition.status == Status::Proof
-    };
-    let mut new: Vec<&JudgedProduct> = all.iter().filter(is_proof).collect();
+    let mut new: Vec<&JudgedProduct> = all
+        .iter()
+        .filter(|product| is_proof(product, config))
+        .collect();
     if new.is_empty() || (last_issue.is_some() && last_issue == made_on) {
         new = all.iter().filter(of_last_issue).collect();
     }
@@ -227,6 +232,12 @@ fn new_products<'a>(
         )
     });
     new
+}
+
+/// Whether a sheet is not published as it now stands.
+fn is_proof(product: &JudgedProduct, config: &Config) -> bool {
+    product.verdict.issued.is_empty()
+        || sheet::facts(product, config, None).edition.status == Status::Proof
 }
 
 fn shown<'a>(new: &[&'a JudgedProduct]) -> Vec<&'a JudgedProduct> {

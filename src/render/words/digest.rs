@@ -175,15 +175,19 @@ fn with_terms(product: &JudgedProduct) -> String {
     }
 }
 
-/// Which published sheets these products' new ones will replace.
-pub fn amended(verdict: &ProductVerdict, sheet_number: &str) -> Option<String> {
-    let last = verdict.issued.last()?;
+/// Which published revision this product's sheet replaces: a proof the last one, an issued sheet the one before it.
+pub fn amended(verdict: &ProductVerdict, sheet_number: &str, is_proof: bool) -> Option<String> {
+    let mut latest_first = verdict.issued.iter().rev();
+    let last = latest_first.next()?;
+    let (revision, replaced) = if is_proof {
+        (last.revision + 1, last)
+    } else {
+        (last.revision, latest_first.next()?)
+    };
     Some(format!(
-        "{}: revision {} replaces revision {} of {}.",
-        sheet_number,
-        last.revision + 1,
-        last.revision,
-        numbers::date(last.issued_on)
+        "{sheet_number}: revision {revision} replaces revision {} of {}.",
+        replaced.revision,
+        numbers::date(replaced.issued_on)
     ))
 }
 

@@ -9,22 +9,10 @@ use crate::render::words::{listed, sentence_case};
 /// Sentences about the review of a label.
 pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
     let mut said = vec![finding(review, product, regime)];
-    let mut explained: Vec<&LabelTerm> = Vec::new();
-    for term in review
-        .terms
-        .iter()
-        .filter(|term| term.class != TermClass::LookAlike)
-    {
-        if !explained.iter().any(|known| known.term == term.term) {
-            explained.push(term);
-        }
-    }
-    said.extend(
-        explained
-            .iter()
-            .take(MOST_EXPLAINED)
-            .map(|term| explanation(term, explained.len() == 1)),
-    );
+    let explained = explained(review);
+    let alone = explained.len() == 1 && explained[0].len() == 1;
+    let shown = explained.iter().take(MOST_EXPLAINED);
+    said.extend(shown.map(|terms| explanation(terms, alone)));
     if explained.len() > MOST_EXPLAINED {
         said.push("The data files name the rest.".to_owned());
     }
@@ -107,13 +95,41 @@ fn under(regime: Regime) -> &'static str {
     }
 }
 
-/// Why a term counts; without its name where it is the only one, since the finding has just named it.
-fn explanation(term: &LabelTerm, alone: bool) -> String {
-    let why = term.why.trim().trim_end_matches('.');
-    match (alone, term.grain.is_empty()) {
+/// The terms that are explained, each once; those of one grain and for one reason together.
+fn explained(review: &LabelReview) -> Vec<Vec<&LabelTerm>> {
+    let mut explained: Vec<Vec<&LabelTerm>> = Vec::new();
+    let asked = |term: &&LabelTerm| term.class != TermClass::LookAlike;
+    for term in review.terms.iter().filter(asked) {
+        let mut known = explained.iter().flatten();
+        if known.any(|known| known.term == term.term) {
+            continue;
+        }
+        let alike = |terms: &&mut Vec<&LabelTerm>| {
+            terms[0].why.trim() == term.why.trim() && terms[0].grain == term.grain
+        };
+        match explained.iter_mut().find(alike) {
+            Some(terms) => terms.push(term),
+            None => explained.push(vec![term]),
+        }
+    }
+    explained
+}
+
+/// Why terms count; without their names where there is only one, since the finding has just named it.
+fn explanation(terms: &[&LabelTerm], alone: bool) -> String {
+    let first = terms[0];
+    let why = first.why.trim().trim_end_matches('.');
+    // To ask is what the programme does with it; the reader of a sheet cannot.
+    let why = why.trim_end_matches(": ask");
+    let named: Vec<String> = terms
+        .iter()
+        .map(|term| format!("“{}”", term.printed))
+        .collect();
+    let named = listed(&named);
+    match (alone, first.grain.is_empty()) {
         (true, _) => format!("{}.", sentence_case(why)),
-        (false, true) => format!("“{}”: {why}.", term.printed),
-        (false, false) => format!("“{}” ({}): {why}.", term.printed, term.grain),
+        (false, true) => format!("{named}: {why}."),
+        (false, false) => format!("{named} ({}): {why}.", first.grain),
     }
 }
 

@@ -4,6 +4,7 @@ use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
 use galleyproof::config::Config;
 use galleyproof::model::decided::{EarlierRound, JudgedProduct};
+use galleyproof::model::label::{LabelFinding, LabelTerm, TermClass};
 use galleyproof::model::verdict::Verdict;
 use galleyproof::render::facts::sheet::{SheetContent, facts};
 
@@ -185,6 +186,33 @@ fn a_label_against_the_rule_is_named_beside_the_verdict() {
     assert!(
         over.ends_with("The label also names a gluten source."),
         "{over}"
+    );
+}
+
+#[test]
+fn terms_of_one_reason_are_explained_together() {
+    let config = config("");
+    let mut product = products::none_measured(&config);
+    let term = |printed: &str, why: &str| LabelTerm {
+        term: printed.to_lowercase(),
+        printed: printed.to_owned(),
+        grain: "wheat or barley".to_owned(),
+        class: TermClass::Depends,
+        why: why.to_owned(),
+        source: "common knowledge".to_owned(),
+    };
+    product.verdict.label.finding = LabelFinding::NeedsReview;
+    product.verdict.label.terms = vec![
+        term("Caramel", "May carry wheat: ask."),
+        term("bran", "The grain is not named: ask."),
+        term("flavouring", "May carry wheat: ask."),
+    ];
+    assert_eq!(
+        said(&product, &config).label.sentences[1..],
+        [
+            "“Caramel” and “flavouring” (wheat or barley): May carry wheat.",
+            "“bran” (wheat or barley): The grain is not named.",
+        ]
     );
 }
 

@@ -212,3 +212,34 @@ fn an_undecided_package_is_not_named_in_the_zone_over_the_limit() {
     let [_, _, end, _] = place(": undecided");
     assert!(end < limit, "{end} is right of the limit at {limit}");
 }
+
+#[test]
+fn what_was_issued_last_is_amended_only_where_it_replaces_a_sheet() {
+    let config = invented::config(US, "a4");
+    let mut decided = invented::decided(2, &config);
+    publish(&mut decided, 0, &config);
+    publish(&mut decided, 1, &config);
+    let day = NaiveDate::from_ymd_opt(2032, 2, 1).expect("a date");
+    for product in &mut decided.products {
+        product.verdict.issued[0].issued_on = day;
+    }
+    assert!(facts(&decided, &config).amended.is_empty(), "first issues");
+
+    let before = NaiveDate::from_ymd_opt(2032, 1, 5).expect("a date");
+    let issued = &mut decided.products[1].verdict.issued;
+    issued[0].revision = 2;
+    let first = IssuedRevision {
+        revision: 1,
+        issued_on: before,
+        ..issued[0].clone()
+    };
+    issued.insert(0, first);
+    let amended = facts(&decided, &config)
+        .amended
+        .join(" ")
+        .replace('\u{a0}', " ");
+    assert_eq!(
+        amended.replace('\u{200b}', ""),
+        "TKW-TW-0002-1: revision 2 replaces revision 1 of 5 January 2032."
+    );
+}
