@@ -7,6 +7,7 @@ use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
+use crate::render::words::summary::number_of;
 use crate::render::words::{counted, full_stop, listed, sentence_case, with_unit};
 
 /// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
@@ -85,8 +86,8 @@ fn over(product: &ProductVerdict, rule: Rule) -> String {
     );
     let [package] = packages.as_slice() else {
         return format!(
-            "{} packages tested {}{}. {enough}",
-            packages.len(),
+            "{} tested {}{}. {enough}",
+            sentence_case(&number_of(packages.len() as u64, "package")),
             limit.over_the_limit(),
             highest_mean(&packages, rule)
         );
