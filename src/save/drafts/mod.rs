@@ -125,7 +125,7 @@ pub fn to_maker(
         reply_days => config.programme.reply_days,
         publish_on => days.map(|days| in_words(days.publish)),
         kept => one_line(&config.programme.kept()),
-        regulator => one_line(&config.programme.regulator),
+        regulator => config.programme.regulator.as_deref().map(without_article),
         ..signature(&config.programme)
     };
     let (text, html) = wording.fill(MAKER.0, &subject, facts)?;
@@ -291,6 +291,15 @@ fn over_words(rule: Rule) -> String {
         _ => "mg/kg",
     };
     format!("{word} {} {unit}", rule.limit.ppm.0)
+}
+
+/// A regulator's name as it follows “the”.
+fn without_article(name: &str) -> String {
+    let name = mail::one_line(name);
+    let bare = name
+        .strip_prefix("the ")
+        .or_else(|| name.strip_prefix("The "));
+    bare.unwrap_or(&name).to_owned()
 }
 
 fn in_words(day: NaiveDate) -> String {

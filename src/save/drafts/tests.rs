@@ -252,3 +252,10 @@ fn a_programmes_own_template_with_a_mistake_is_named_with_its_line() {
         "{error}"
     );
 }
+
+#[test]
+fn a_regulator_has_one_article() {
+    for name in ["Fenland Food Office", "the Fenland Food Office"] {
+        assert_eq!(without_article(name), "Fenland Food Office");
+    }
+}

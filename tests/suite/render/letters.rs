@@ -20,7 +20,9 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
             ("Please reply by", "15\u{a0}April\u{a0}2031")
         );
         let job = notice::job(&product.verdict, &sent).expect("a job");
-        typeset(&engine(&config), &config, &job);
+        let pdf = typeset(&engine(&config), &config, &job);
+        let pages = lopdf::Document::load_mem(&pdf).expect("a PDF").get_pages();
+        assert_eq!(pages.len(), 1, "the fullest letter on {paper}");
 
         product.verdict.followups.clear();
         let dated = notice::facts(&product, &config, Some(sample::day(3, 25)));
