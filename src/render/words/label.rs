@@ -118,19 +118,27 @@ fn explained(review: &LabelReview) -> Vec<Vec<&LabelTerm>> {
 /// Why terms count; without their names where there is only one, since the finding has just named it.
 fn explanation(terms: &[&LabelTerm], alone: bool) -> String {
     let first = terms[0];
-    let why = first.why.trim().trim_end_matches('.');
-    // To ask is what the programme does with it; the reader of a sheet cannot.
-    let why = why.trim_end_matches(": ask");
+    let why = for_readers(&first.why);
     let named: Vec<String> = terms
         .iter()
         .map(|term| format!("“{}”", term.printed))
         .collect();
     let named = listed(&named);
     match (alone, first.grain.is_empty()) {
-        (true, _) => format!("{}.", sentence_case(why)),
+        (true, _) => format!("{}.", sentence_case(&why)),
         (false, true) => format!("{named}: {why}."),
         (false, false) => format!("{named} ({}): {why}.", first.grain),
     }
+}
+
+/// A reason without what the programme is to ask, which the reader of a sheet cannot, and without its full stop.
+fn for_readers(why: &str) -> String {
+    let mut parts = why.split(": ask");
+    let mut said = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        said += part.find('.').map_or("", |end| &part[end..]);
+    }
+    said.trim().trim_end_matches('.').to_owned()
 }
 
 fn oats(oats: Oats) -> Option<&'static str> {
@@ -142,5 +150,31 @@ fn oats(oats: Oats) -> Option<&'static str> {
         Oats::Certified => Some(
             "Our register says that the product’s certifier covers the oats. The test doesn’t see oats themselves.",
         ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_the_programme_is_to_ask_is_not_asked_of_the_reader() {
+        for (why, said) in [
+            (
+                "May be made of spent yeast: ask.",
+                "May be made of spent yeast",
+            ),
+            (
+                "A fibre from barley: ask how far it is purified.",
+                "A fibre from barley",
+            ),
+            (
+                "The plant is not named: ask. Plain starch is of corn.",
+                "The plant is not named. Plain starch is of corn",
+            ),
+            ("Barley is a gluten grain.", "Barley is a gluten grain"),
+        ] {
+            assert_eq!(for_readers(why), said);
+        }
     }
 }

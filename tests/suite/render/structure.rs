@@ -2,7 +2,8 @@
 
 use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
-use galleyproof::render::facts::sheet;
+use crate::summary::invented;
+use galleyproof::render::facts::{sheet, summary};
 use lopdf::{Dictionary, Document, Object};
 use sha2::{Digest, Sha256};
 
@@ -202,6 +203,26 @@ fn every_font_is_embedded_and_its_text_can_be_read() {
     );
     let composite = dicts().filter(|dict| is(dict, b"Font") && dict.has(b"DescendantFonts"));
     assert!(composite.into_iter().all(|dict| dict.has(b"ToUnicode")));
+}
+
+#[test]
+fn nothing_on_a_page_is_made_of_pixels() {
+    let config = invented::config("regime = \"us\"", "a4");
+    let decided = invented::decided(24, &config);
+    let facts = summary::summary(&decided, &config, None).expect("its charts can be drawn");
+    let job = summary::job(&facts).expect("the facts are JSON");
+    let summary = Document::load_mem(&typeset(&engine(&config), &config, &job)).expect("a PDF");
+    for pdf in [over_sheet("a4"), summary] {
+        let streams = pdf
+            .objects
+            .values()
+            .filter_map(|object| object.as_stream().ok());
+        let is_image = |stream: &&lopdf::Stream| {
+            let subtype = stream.dict.get(b"Subtype").and_then(Object::as_name);
+            subtype.is_ok_and(|name| name == b"Image")
+        };
+        assert_eq!(streams.filter(is_image).count(), 0);
+    }
 }
 
 #[test]
