@@ -6,6 +6,7 @@ mod demo;
 mod flow;
 mod gather;
 mod judge;
+mod make_binary;
 mod make_ods;
 mod render;
 mod sample;

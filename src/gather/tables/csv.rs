@@ -1,7 +1,7 @@
 //! Delimited text -> cells: encoding and delimiter are found out, nothing is assumed of the file's name.
 
 use crate::gather::headings;
-use crate::gather::tables::{Book, Cell, Content, MOST_CELLS, Row, Sheet, Unreadable};
+use crate::gather::tables::{Book, Cell, Content, Room, Row, Sheet, Unreadable};
 use crate::gather::text;
 use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
@@ -173,7 +173,7 @@ fn records(
         .from_reader(text.as_bytes());
     let mut record = ::csv::ByteRecord::new();
     let mut rows = Vec::new();
-    let mut cells_held = 0;
+    let mut room = Room::default();
     while rows.len() < most {
         let start = reader.position().clone();
         let more = reader.read_byte_record(&mut record).map_err(|error| {
@@ -191,9 +191,8 @@ fn records(
             .zip(1..)
             .filter_map(|(field, column)| cell(field, column))
             .collect();
-        cells_held += cells.len();
-        if cells_held > MOST_CELLS {
-            return Err(Unreadable::too_large());
+        for cell in &cells {
+            room.take(&cell.content, 1)?;
         }
         if !cells.is_empty() {
             rows.push(Row {

@@ -10,8 +10,14 @@ use std::sync::Arc;
 /// Files above this size are not read. Lab files are a thousand times smaller.
 pub const LARGEST_FILE: u64 = 128 * 1024 * 1024;
 
-/// Cells that one file may hold. With [`LARGEST_FILE`] this keeps the reading of any file below 1 GiB of memory.
+/// Filled cells that one file may hold. The bounds together keep the reading of any file below 1 GiB of memory.
 pub const MOST_CELLS: usize = 3_000_000;
+
+/// Bytes of text that the cells of one file may hold together: a text that many cells share counts for each of them.
+const MOST_TEXT: usize = 192 * 1024 * 1024;
+
+/// Sheets that one file may have.
+pub const MOST_SHEETS: usize = 1_000;
 
 /// A file as cells.
 #[derive(Clone, Debug, Default)]
@@ -82,6 +88,36 @@ pub enum Content {
     Uncalculated,
 }
 
+/// What a file may still hold, so that none takes all memory.
+#[derive(Debug)]
+pub struct Room {
+    cells: usize,
+    text: usize,
+}
+
+impl Default for Room {
+    fn default() -> Room {
+        Room {
+            cells: MOST_CELLS,
+            text: MOST_TEXT,
+        }
+    }
+}
+
+impl Room {
+    /// Takes the room of so many cells that hold the same.
+    pub fn take(&mut self, content: &Content, times: usize) -> Result<(), Unreadable> {
+        let text = content.shown().len().saturating_mul(times);
+        match (self.cells.checked_sub(times), self.text.checked_sub(text)) {
+            (Some(cells), Some(text)) => {
+                *self = Room { cells, text };
+                Ok(())
+            }
+            _ => Err(Unreadable::too_large()),
+        }
+    }
+}
+
 impl Content {
     /// What the spreadsheet shows.
     pub fn shown(&self) -> Cow<'_, str> {
@@ -140,9 +176,9 @@ impl Unreadable {
     pub fn too_large() -> Unreadable {
         Unreadable::new(
             format!(
-                "the file is too large: at most {} MB and {} filled cells are read",
+                "the file is too large: at most {} MB, {MOST_SHEETS} sheets and {} million filled cells are read",
                 LARGEST_FILE / (1024 * 1024),
-                MOST_CELLS
+                MOST_CELLS / 1_000_000
             ),
             "Ask the lab for a file that holds the results alone.",
         )

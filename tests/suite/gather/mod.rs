@@ -1,5 +1,6 @@
 //! Whole programme folders, made here, gathered, and held against what they say.
 
+mod binary;
 mod folder;
 mod mutations;
 mod registers;

@@ -1,5 +1,6 @@
 //! Sound files with random damage: nothing may panic or run away, and no reading may be of an unknown package.
 
+use crate::make_binary::{BinarySheet, xls, xlsb};
 use crate::make_ods::{OdsSheet, ods};
 use galleyproof::config::Config;
 use galleyproof::gather::codes::Codes;
@@ -136,9 +137,12 @@ fn sound_files() -> Vec<Vec<u8>> {
             .expect("can be written");
     }
     let xlsx = book.save_to_buffer().expect("can be written");
+    let binary = [BinarySheet::of("Results", &rows.map(<[&str]>::to_vec))];
     vec![
         csv.into_bytes(),
         xlsx,
+        xls(&binary),
+        xlsb(&binary),
         ods(&[OdsSheet::of("Results", &rows)]),
     ]
 }

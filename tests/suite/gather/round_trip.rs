@@ -1,6 +1,7 @@
 //! Random readings, written in a random layout and format, read back as themselves.
 
 use super::folder::Folder;
+use crate::make_binary::{BinarySheet, xls, xlsb};
 use crate::make_ods::{OdsSheet, ods};
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -76,6 +77,8 @@ enum Format {
     Utf16,
     Windows1252,
     Xlsx,
+    Xls,
+    Xlsb,
     Ods,
 }
 
@@ -152,6 +155,8 @@ fn layout() -> impl Strategy<Value = Layout> {
             Format::Utf16,
             Format::Windows1252,
             Format::Xlsx,
+            Format::Xls,
+            Format::Xlsb,
             Format::Ods,
         ]),
     )
@@ -278,6 +283,8 @@ fn file(rows: &[Vec<String>], format: Format) -> (&'static str, Vec<u8>) {
                 book.save_to_buffer().expect("can be written"),
             )
         }
+        Format::Xls => ("inbox/a.xls", xls(&[BinarySheet::of("Results", rows)])),
+        Format::Xlsb => ("inbox/a.xlsb", xlsb(&[BinarySheet::of("Results", rows)])),
         Format::Ods => {
             let cells: Vec<Vec<&str>> = rows
                 .iter()
@@ -290,7 +297,7 @@ fn file(rows: &[Vec<String>], format: Format) -> (&'static str, Vec<u8>) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 120, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 160, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn readings_come_back_as_themselves(

@@ -1,85 +1,106 @@
-//! The parts of a ZIP archive, by its directory at the end (APPNOTE.TXT 4.3), each inflated only within a bound.
+//! The parts of a ZIP archive, each inflated only within a bound.
+//!
+//! A workbook of some kilobytes can hold terabytes of nothing, and the spreadsheet reader inflates without a bound. A file
+//! goes to it only once this has seen that it stays small. Both stand on the same library, so that what is seen here is
+//! what is read there.
 
-use crate::gather::tables::workbook::inflate::{self, Fault};
+use std::collections::BTreeMap;
+use std::io::{Cursor, Read};
+use zip::ZipArchive;
+use zip::result::ZipError;
 
 /// Bytes that one part of a workbook may inflate to.
-pub const LARGEST_PART: usize = 256 * 1024 * 1024;
+const LARGEST_PART: u64 = 256 * 1024 * 1024;
 
-/// A part of an archive.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Part<'a> {
-    /// Its path in the archive.
-    pub name: String,
-    compressed: &'a [u8],
-    stored: bool,
-    /// Its size, as the directory claims it.
-    claimed: usize,
+/// Bytes that the parts of one workbook may inflate to together, a part that is used twice counted twice.
+const LARGEST_WORKBOOK: u64 = 512 * 1024 * 1024;
+
+/// Parts of one archive. A large workbook has hundreds.
+const MOST_PARTS: usize = 10_000;
+
+/// Why something cannot be unpacked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Fault {
+    /// More comes out than is allowed.
+    TooLarge,
+    /// It is not what it should be, or is cut short.
+    Damaged,
+    /// A password is needed.
+    Password,
 }
 
-/// Lists the parts; none where there is no directory.
-pub fn parts(bytes: &[u8]) -> Option<Vec<Part<'_>>> {
-    const MOST: usize = 10_000;
-    let end = find_end(bytes)?;
-    let count = short(bytes, end + 10)?.min(MOST);
-    let mut at = long(bytes, end + 16)?;
-    let mut parts = Vec::new();
-    for _ in 0..count {
-        if bytes.get(at..at + 4)? != b"PK\x01\x02" {
-            return None;
-        }
-        let (method, compressed, claimed) = (
-            short(bytes, at + 10)?,
-            long(bytes, at + 20)?,
-            long(bytes, at + 24)?,
-        );
-        let (name, extra, comment) = (
-            short(bytes, at + 28)?,
-            short(bytes, at + 30)?,
-            short(bytes, at + 32)?,
-        );
-        let local = long(bytes, at + 42)?;
-        let written = bytes.get(at + 46..at + 46 + name)?;
-        let start = local + 30 + short(bytes, local + 26)? + short(bytes, local + 28)?;
-        parts.push(Part {
-            name: String::from_utf8_lossy(written).replace('\\', "/"),
-            compressed: bytes.get(start..start.checked_add(compressed)?)?,
-            stored: method == 0,
-            claimed,
-        });
-        at += 46 + name + extra + comment;
-    }
-    Some(parts)
+/// An archive, and how much more of it may be unpacked.
+pub struct Archive<'a> {
+    zip: ZipArchive<Cursor<&'a [u8]>>,
+    /// Places by name, in small letters and with `/`; of equal names the last counts.
+    places: BTreeMap<String, usize>,
+    room: u64,
 }
 
-/// The record at the end stands before a comment of at most 65,535 bytes.
-fn find_end(bytes: &[u8]) -> Option<usize> {
-    let least = bytes.len().saturating_sub(22 + 65_535);
-    (least..=bytes.len().checked_sub(22)?)
-        .rev()
-        .find(|at| bytes[*at..].starts_with(b"PK\x05\x06"))
-}
-
-fn short(bytes: &[u8], at: usize) -> Option<usize> {
-    let two: [u8; 2] = bytes.get(at..at + 2)?.try_into().ok()?;
-    Some(usize::from(u16::from_le_bytes(two)))
-}
-
-fn long(bytes: &[u8], at: usize) -> Option<usize> {
-    let four: [u8; 4] = bytes.get(at..at + 4)?.try_into().ok()?;
-    usize::try_from(u32::from_le_bytes(four)).ok()
-}
-
-impl Part<'_> {
-    /// Its content, where it stays within the bound.
-    pub fn content(&self) -> Result<Vec<u8>, Fault> {
-        // A part that is larger than it claims is not what any program writes.
-        let most = self.claimed.min(LARGEST_PART);
-        if self.claimed > LARGEST_PART {
+impl<'a> Archive<'a> {
+    /// Opens an archive and inflates every part once within the bounds.
+    pub fn open(bytes: &'a [u8]) -> Result<Archive<'a>, Fault> {
+        // Each entry of the directory takes memory before any can be looked at.
+        if entries(bytes) > MOST_PARTS {
             return Err(Fault::TooLarge);
         }
-        if self.stored {
-            return Ok(self.compressed.to_vec());
+        let zip = ZipArchive::new(Cursor::new(bytes)).map_err(|_| Fault::Damaged)?;
+        let mut places = BTreeMap::new();
+        for (name, place) in zip.file_names().zip(0..) {
+            let name = name.map_err(|_| Fault::Damaged)?;
+            places.insert(name.replace('\\', "/").to_ascii_lowercase(), place);
         }
-        inflate::inflate(self.compressed, most)
+        let mut archive = Archive {
+            zip,
+            places,
+            room: LARGEST_WORKBOOK,
+        };
+        for place in 0..archive.zip.len() {
+            archive.inflate(place, &mut std::io::sink())?;
+        }
+        archive.room = LARGEST_WORKBOOK;
+        Ok(archive)
     }
+
+    /// Whether there is a part of this name.
+    pub fn has(&self, name: &str) -> bool {
+        self.places.contains_key(&name.to_ascii_lowercase())
+    }
+
+    /// Whether there is a part in this folder.
+    pub fn has_folder(&self, folder: &str) -> bool {
+        self.places.keys().any(|name| name.starts_with(folder))
+    }
+
+    /// The content of a part; none where there is no such part.
+    pub fn content(&mut self, name: &str) -> Result<Option<Vec<u8>>, Fault> {
+        let Some(place) = self.places.get(&name.to_ascii_lowercase()) else {
+            return Ok(None);
+        };
+        let mut content = Vec::new();
+        self.inflate(*place, &mut content)?;
+        Ok(Some(content))
+    }
+
+    fn inflate(&mut self, place: usize, out: &mut dyn std::io::Write) -> Result<(), Fault> {
+        let part = self.zip.by_index(place).map_err(|error| match error {
+            ZipError::UnsupportedArchive(ZipError::PASSWORD_REQUIRED) => Fault::Password,
+            _ => Fault::Damaged,
+        })?;
+        let most = self.room.min(LARGEST_PART);
+        let copied = std::io::copy(&mut part.take(most + 1), out).map_err(|_| Fault::Damaged)?;
+        self.room = self.room.checked_sub(copied).ok_or(Fault::TooLarge)?;
+        if copied > most {
+            return Err(Fault::TooLarge);
+        }
+        Ok(())
+    }
+}
+
+/// The most entries that the directory can have: each starts with the same four bytes.
+fn entries(bytes: &[u8]) -> usize {
+    bytes
+        .windows(4)
+        .filter(|four| *four == b"PK\x01\x02")
+        .count()
 }

@@ -1,89 +1,111 @@
 //! What a spreadsheet's cells hold and show.
 
-use crate::gather::tables::workbook::peek::Seen;
-use crate::gather::tables::{Cell, Content, Row, Unreadable};
-use calamine::{DataRef, ExcelDateTime, Style};
+use crate::gather::tables::{Cell, Content, Merged, Room, Row, Sheet, Unreadable};
+use calamine::{DataRef, ExcelDateTime, ExcelDateTimeType};
 use chrono::{NaiveDate, NaiveDateTime};
 use ssfmt::{FormatOptions, NumberFormat};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-/// Cells in any order, with a bound on their number, as the rows of a sheet.
-#[derive(Default)]
+/// Hidden rows, joined cells and the like that are kept in mind of a sheet; beyond that they are not told.
+const MOST_KEPT: usize = 200_000;
+
+/// The cells of a sheet in any order, and what else is known of it. Rows and columns count from 1.
+#[derive(Debug, Default)]
 pub struct Cells {
     rows: BTreeMap<u32, Vec<Cell>>,
+    hidden_rows: BTreeSet<u32>,
+    merged: Vec<Merged>,
 }
 
 impl Cells {
-    /// Adds a cell at a place counted from 0; an empty one is left out.
+    /// Adds a cell; an empty one is left out. Where a cell is named twice, the last one counts.
     pub fn add(
         &mut self,
         (row, column): (u32, u32),
         content: Option<Content>,
-        room: &mut usize,
+        room: &mut Room,
     ) -> Result<(), Unreadable> {
         let Some(content) = content else {
             return Ok(());
         };
-        *room = room.checked_sub(1).ok_or_else(Unreadable::too_large)?;
-        let cell = Cell {
-            column: column.saturating_add(1),
-            content,
-        };
+        room.take(&content, 1)?;
         self.rows
-            .entry(row.saturating_add(1))
+            .entry(row)
             .or_default()
-            .push(cell);
+            .push(Cell { column, content });
         Ok(())
     }
 
-    /// The rows, with what was seen of the sheet besides.
-    pub fn into_rows(mut self, seen: &Seen) -> Vec<Row> {
-        for (row, column) in &seen.uncalculated {
-            let cells = self.rows.entry(*row).or_default();
-            cells.retain(|cell| cell.column != *column);
-            cells.push(Cell {
-                column: *column,
-                content: Content::Uncalculated,
-            });
+    /// Adds rows that hold the same, the first of them at this row.
+    pub fn add_rows(
+        &mut self,
+        first: u32,
+        times: u32,
+        cells: &[Cell],
+        room: &mut Room,
+    ) -> Result<(), Unreadable> {
+        if cells.is_empty() {
+            return Ok(());
         }
-        self.rows
-            .into_iter()
-            .map(|(number, mut cells)| {
-                // A hostile file may name a cell twice: the last one counts, as in a spreadsheet program.
-                cells.reverse();
-                cells.sort_by_key(|cell| cell.column);
-                cells.dedup_by_key(|cell| cell.column);
-                for cell in &mut cells {
-                    if let Content::Number { shown, .. } = &mut cell.content
-                        && let Some(text) = seen.shown.get(&(number, cell.column))
-                    {
-                        *shown = text.trim().into();
-                    }
-                }
-                Row {
-                    number,
-                    hidden: seen.hidden_rows.contains(&number),
-                    cells,
-                }
-            })
-            .collect()
+        for cell in cells {
+            room.take(&cell.content, times as usize)?;
+        }
+        for row in first..first.saturating_add(times) {
+            self.rows.insert(row, cells.to_vec());
+        }
+        Ok(())
+    }
+
+    /// Tells that the spreadsheet program does not show a row.
+    pub fn hide(&mut self, row: u32) {
+        if self.hidden_rows.len() < MOST_KEPT {
+            self.hidden_rows.insert(row);
+        }
+    }
+
+    /// Tells of cells that were joined.
+    pub fn merge(&mut self, merged: Merged) {
+        if self.merged.len() < MOST_KEPT
+            && merged.top <= merged.bottom
+            && merged.left <= merged.right
+        {
+            self.merged.push(merged);
+        }
+    }
+
+    /// The sheet.
+    pub fn into_sheet(self, name: String, hidden: bool) -> Sheet {
+        let rows = self.rows.into_iter().map(|(number, mut cells)| {
+            cells.reverse();
+            cells.sort_by_key(|cell| cell.column);
+            cells.dedup_by_key(|cell| cell.column);
+            cells.shrink_to_fit();
+            Row {
+                number,
+                hidden: self.hidden_rows.contains(&number),
+                cells,
+            }
+        });
+        Sheet {
+            name: Some(name.into()),
+            hidden,
+            rows: rows.collect(),
+            merged: self.merged,
+        }
     }
 }
 
 /// What a cell holds; none where it shows nothing.
 pub fn content(value: &DataRef<'_>, show: impl FnOnce(f64) -> String) -> Option<Content> {
-    let text = |text: &str| {
-        let text = text.trim_matches(crate::gather::text::is_space);
-        (!text.is_empty()).then(|| Content::Text(text.into()))
-    };
     match value {
         DataRef::Empty => None,
-        DataRef::String(s) => text(s),
-        DataRef::SharedString(s) => text(s),
+        DataRef::String(s) => self::text(s),
+        DataRef::SharedString(s) => self::text(s),
         DataRef::Int(n) => Some(Content::Number {
             value: *n as f64,
             shown: n.to_string().into(),
         }),
+        DataRef::Float(value) if !value.is_finite() => Some(no_number()),
         DataRef::Float(value) => Some(Content::Number {
             value: *value,
             shown: show(*value).into(),
@@ -100,6 +122,17 @@ pub fn content(value: &DataRef<'_>, show: impl FnOnce(f64) -> String) -> Option<
         }),
         DataRef::Error(error) => Some(Content::Fault(error.to_string().into())),
     }
+}
+
+/// Text without the space around it; none where that is all.
+pub fn text(text: &str) -> Option<Content> {
+    let text = text.trim_matches(crate::gather::text::is_space);
+    (!text.is_empty()).then(|| Content::Text(text.into()))
+}
+
+/// What stands for a number that is none.
+pub fn no_number() -> Content {
+    Content::Fault("#NUM!".into())
 }
 
 fn date(stamp: &ExcelDateTime) -> Content {
@@ -130,35 +163,101 @@ pub fn general(value: f64) -> String {
     }
 }
 
-/// The number formats of a workbook, each parsed once.
+/// The number formats of a workbook, each understood once.
 #[derive(Default)]
 pub struct Formats {
-    parsed: BTreeMap<usize, Option<NumberFormat>>,
+    understood: BTreeMap<usize, Option<Format>>,
+}
+
+struct Format {
+    format: NumberFormat,
+    is_date: bool,
+    is_duration: bool,
+}
+
+impl Format {
+    fn of(code: &str) -> Option<Format> {
+        if code.is_empty() || code.eq_ignore_ascii_case("general") || code == "@" {
+            return None;
+        }
+        let format = NumberFormat::parse(code).ok()?;
+        let lower = code.to_ascii_lowercase();
+        Some(Format {
+            is_date: format.is_date_format(),
+            is_duration: ["[h", "[m", "[s"].iter().any(|part| lower.contains(part)),
+            format,
+        })
+    }
+
+    fn show(&self, value: f64) -> String {
+        self.format
+            .format(value, &FormatOptions::default())
+            .trim()
+            .to_owned()
+    }
 }
 
 impl Formats {
-    /// A number as its style shows it.
-    pub fn show(&mut self, value: f64, style: usize, styles: &[Style]) -> String {
-        let format = self.parsed.entry(style).or_insert_with(|| {
-            let code = styles
-                .get(style)?
-                .number_format
-                .as_ref()?
-                .format_code
-                .as_str();
-            let plain = code.is_empty() || code.eq_ignore_ascii_case("general") || code == "@";
-            if plain {
-                return None;
-            }
-            NumberFormat::parse(code).ok()
-        });
-        match format {
-            Some(format) => format
-                .format(value, &FormatOptions::default())
-                .trim()
-                .to_owned(),
-            None => general(value),
+    /// A number as its style shows it. The code of the style's number format is asked for once.
+    pub fn show<C: AsRef<str>>(
+        &mut self,
+        value: f64,
+        style: usize,
+        code: impl FnOnce() -> Option<C>,
+    ) -> String {
+        self.format(style, code)
+            .map_or_else(|| general(value), |format| format.show(value))
+    }
+
+    /// What a number stands for under its style: itself, or a day.
+    pub fn content<C: AsRef<str>>(
+        &mut self,
+        value: f64,
+        style: usize,
+        is_1904: bool,
+        code: impl FnOnce() -> Option<C>,
+    ) -> Content {
+        if !value.is_finite() {
+            return no_number();
         }
+        match self.format(style, code) {
+            Some(format) if format.is_date => {
+                let kind = if format.is_duration {
+                    ExcelDateTimeType::TimeDelta
+                } else {
+                    ExcelDateTimeType::DateTime
+                };
+                date(&ExcelDateTime::new(value, kind, is_1904))
+            }
+            Some(format) => Content::Number {
+                value,
+                shown: format.show(value).into(),
+            },
+            None => Content::Number {
+                value,
+                shown: general(value).into(),
+            },
+        }
+    }
+
+    fn format<C: AsRef<str>>(
+        &mut self,
+        style: usize,
+        code: impl FnOnce() -> Option<C>,
+    ) -> Option<&Format> {
+        self.understood
+            .entry(style)
+            .or_insert_with(|| Format::of(code()?.as_ref()))
+            .as_ref()
+    }
+}
+
+/// The code of a number format that has no code in the file, by its number.
+pub fn built_in_format(number: u16) -> Option<&'static str> {
+    match number {
+        // Days in the ways of East Asia.
+        27..=36 | 50..=58 => Some("yyyy/m/d"),
+        _ => ssfmt::format_code_from_id(number.into()),
     }
 }
 

@@ -1,92 +1,95 @@
-//! The tags of a workbook's XML, one after another: enough to see attributes, without building anything.
+//! The XML parts of a workbook, piece by piece, without building anything.
 
-/// A tag.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Tag<'a> {
+use crate::gather::tables::workbook::archive::Fault;
+use quick_xml::events::{BytesRef, BytesStart, Event};
+use quick_xml::{Reader, XmlVersion};
+use std::borrow::Cow;
+use std::str::FromStr;
+
+/// A piece of a text in XML. An element without content is an opening and a closing one.
+pub enum Piece<'a> {
+    /// An element opens.
+    Open(Tag<'a>),
+    /// An element of this name closes.
+    Close(&'a str),
+    /// Text between two tags, or a part of it.
+    Text(Cow<'a, str>),
+}
+
+/// An opening tag.
+pub struct Tag<'a>(&'a BytesStart<'a>);
+
+/// Passes every piece of a part. Names are without a namespace; comments and declarations are passed over.
+pub fn walk(
+    content: &[u8],
+    mut pass: impl FnMut(Piece<'_>) -> Result<(), Fault>,
+) -> Result<(), Fault> {
+    let mut reader = Reader::from_reader(content);
+    let config = reader.config_mut();
+    // As lenient as the spreadsheet reader.
+    config.check_end_names = false;
+    config.check_comments = false;
+    config.expand_empty_elements = true;
+    let mut buffer = Vec::new();
+    loop {
+        buffer.clear();
+        match reader
+            .read_event_into(&mut buffer)
+            .map_err(|_| Fault::Damaged)?
+        {
+            Event::Start(start) => pass(Piece::Open(Tag(&start)))?,
+            Event::End(end) => pass(Piece::Close(end.local_name().as_ref()))?,
+            Event::Text(text) => pass(Piece::Text(text.xml10_content()))?,
+            Event::CData(text) => pass(Piece::Text(text.xml10_content()))?,
+            Event::GeneralRef(reference) => {
+                if let Some(text) = referred(&reference) {
+                    pass(Piece::Text(text))?;
+                }
+            }
+            Event::Eof => return Ok(()),
+            _ => {}
+        }
+    }
+}
+
+/// What a reference such as `&amp;` or `&#65;` stands for.
+fn referred(reference: &BytesRef<'_>) -> Option<Cow<'static, str>> {
+    if let Ok(Some(letter)) = reference.resolve_char_ref() {
+        return Some(Cow::Owned(letter.to_string()));
+    }
+    quick_xml::escape::resolve_predefined_entity(reference).map(Cow::Borrowed)
+}
+
+impl Tag<'_> {
     /// Its name without a namespace.
-    pub name: &'a str,
-    /// What stands behind the name.
-    attributes: &'a str,
-    /// Whether it closes an element.
-    pub closes: bool,
-    /// Whether it opens and closes one at once.
-    pub empty: bool,
-    /// The text between this tag and the next.
-    pub text: &'a str,
-}
+    pub fn name(&self) -> &str {
+        self.0.local_name().into_inner()
+    }
 
-/// The tags of a text. Comments and declarations are passed over.
-pub fn tags(text: &str) -> impl Iterator<Item = Tag<'_>> {
-    let mut rest = text;
-    std::iter::from_fn(move || {
-        loop {
-            let start = rest.find('<')?;
-            let after = &rest[start + 1..];
-            if let Some(comment) = after.strip_prefix("!--") {
-                rest = &comment[comment.find("-->")? + 3..];
-                continue;
-            }
-            let end = end_of_tag(after)?;
-            let inner = &after[..end];
-            rest = &after[end + 1..];
-            if inner.starts_with(['?', '!']) {
-                continue;
-            }
-            let closes = inner.starts_with('/');
-            let empty = inner.ends_with('/');
-            let inner = inner.trim_matches('/');
-            let (name, attributes) = inner
-                .split_once(|c: char| c.is_ascii_whitespace())
-                .unwrap_or((inner, ""));
-            let text = &rest[..rest.find('<').unwrap_or(rest.len())];
-            return Some(Tag {
-                name: name.rsplit(':').next().unwrap_or(name),
-                attributes,
-                closes,
-                empty,
-                text,
-            });
-        }
-    })
-}
-
-/// A `>` that stands in no quotes.
-fn end_of_tag(text: &str) -> Option<usize> {
-    let mut quote = None;
-    text.bytes().position(|b| match (quote, b) {
-        (None, b'>') => true,
-        (None, b'"' | b'\'') => {
-            quote = Some(b);
-            false
-        }
-        (Some(open), b) if open == b => {
-            quote = None;
-            false
-        }
-        _ => false,
-    })
-}
-
-impl<'a> Tag<'a> {
     /// An attribute by its name without a namespace.
-    pub fn attribute(&self, wanted: &str) -> Option<&'a str> {
-        let mut rest = self.attributes;
-        loop {
-            let equals = rest.find('=')?;
-            let name = rest[..equals].trim();
-            let after = rest[equals + 1..].trim_start();
-            let quote = after.chars().next().filter(|c| matches!(c, '"' | '\''))?;
-            let value = &after[1..];
-            let end = value.find(quote)?;
-            if name.rsplit(':').next() == Some(wanted) {
-                return Some(&value[..end]);
-            }
-            rest = &value[end + 1..];
-        }
+    pub fn attribute(&self, wanted: &str) -> Option<Cow<'_, str>> {
+        self.0
+            .attributes()
+            .with_checks(false)
+            .flatten()
+            .find(|attribute| attribute.key.local_name().as_ref() == wanted)?
+            .normalized_value(XmlVersion::Implicit1_0)
+            .ok()
+    }
+
+    /// Whether an attribute of this name, in any namespace, has this value.
+    pub fn says(&self, name: &str, value: &str) -> bool {
+        self.0
+            .attributes()
+            .with_checks(false)
+            .flatten()
+            .any(|attribute| {
+                attribute.key.local_name().as_ref() == name && attribute.value == value
+            })
     }
 
     /// An attribute that counts something.
-    pub fn number(&self, wanted: &str) -> Option<u64> {
+    pub fn number<T: FromStr>(&self, wanted: &str) -> Option<T> {
         self.attribute(wanted)?.trim().parse().ok()
     }
 }
@@ -97,22 +100,35 @@ mod tests {
 
     #[test]
     fn tags_with_their_attributes_and_text() {
-        let text = "<?xml version=\"1.0\"?><x:row r='5' note=\"a > b\" x:hidden=\"1\"><!-- <no/> --><v>12</v><e/></x:row>";
-        let all: Vec<Tag<'_>> = tags(text).collect();
-        let names: Vec<(&str, bool)> = all.iter().map(|tag| (tag.name, tag.closes)).collect();
+        let text = "<?xml version=\"1.0\"?><x:row r='5' note=\"a > b\" x:hidden=\"1\"><!-- <no/> --><v>1&lt;2</v><e/></x:row>";
+        let mut told = Vec::new();
+        walk(text.as_bytes(), |piece| {
+            told.push(match piece {
+                Piece::Open(tag) => format!(
+                    "{} {:?} {:?}",
+                    tag.name(),
+                    tag.number::<u32>("r"),
+                    tag.attribute("hidden")
+                ),
+                Piece::Close(name) => format!("/{name}"),
+                Piece::Text(text) => text.into_owned(),
+            });
+            Ok(())
+        })
+        .expect("is sound");
         assert_eq!(
-            names,
+            told,
             [
-                ("row", false),
-                ("v", false),
-                ("v", true),
-                ("e", false),
-                ("row", true)
+                "row Some(5) Some(\"1\")",
+                "v None None",
+                "1",
+                "<",
+                "2",
+                "/v",
+                "e None None",
+                "/e",
+                "/row"
             ]
         );
-        assert_eq!(all[0].number("r"), Some(5));
-        assert_eq!(all[0].attribute("hidden"), Some("1"));
-        assert_eq!(all[1].text, "12");
-        assert!(all[3].empty);
     }
 }

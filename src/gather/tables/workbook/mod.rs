@@ -1,60 +1,60 @@
 //! Workbooks -> cells: .xlsx, .xlsm, .xlsb, .ods and .xls, told apart by content.
+//!
+//! A library reads .xlsx, cell by cell, once `peek` has seen that it can. It would read the other kinds as well, but only
+//! as rectangles of cells, blank ones too, as large as a file claims; so these have short readers here.
 
 mod archive;
+mod binary;
 mod cells;
-mod inflate;
+mod compound;
 mod markup;
+mod ods;
 mod peek;
+mod shared;
+mod xls;
+mod xlsb;
 
-use crate::gather::tables::workbook::cells::{Cells, Formats, content, general};
-use crate::gather::tables::workbook::inflate::Fault;
+use crate::gather::tables::workbook::archive::{Archive, Fault};
+use crate::gather::tables::workbook::cells::{Cells, Formats, content};
 use crate::gather::tables::workbook::peek::Seen;
-use crate::gather::tables::{Book, MOST_CELLS, Merged, Sheet, Unreadable};
-use calamine::{
-    Data, DataRef, Dimensions, Ods, OdsError, Reader, SheetType, SheetVisible, Xls, XlsError, Xlsb,
-    XlsbError, Xlsx, XlsxError,
-};
+use crate::gather::tables::{Book, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
+use calamine::{Reader, SheetType, SheetVisible, Xlsx, XlsxError};
 use std::io::Cursor;
 
 /// Reads what is a ZIP archive: .xlsx, .xlsm, .xlsb, .ods.
 pub fn read_zip(bytes: &[u8]) -> Result<Book, Unreadable> {
-    let parts =
-        archive::parts(bytes).ok_or_else(|| damaged(&"it has no directory of its parts"))?;
-    let has = |name: &str| {
-        parts
-            .iter()
-            .any(|part| part.name.eq_ignore_ascii_case(name))
-    };
-    peek::check_sizes(&parts).map_err(unbounded)?;
-    if has("xl/workbook.bin") {
-        read_xlsb(Xlsb::new(Cursor::new(bytes)).map_err(|error| damaged(&error))?)
-    } else if has("content.xml") && has("mimetype") {
-        let seen = peek::ods(&parts).map_err(unbounded)?;
-        match Ods::new(Cursor::new(bytes)) {
-            Ok(book) => read_ods(book, seen),
-            Err(OdsError::Password) => Err(password()),
-            Err(OdsError::CellLimitExceeded { .. }) => Err(Unreadable::too_large()),
-            Err(OdsError::InvalidMime(_)) => Err(no_workbook()),
-            Err(error) => Err(damaged(&error)),
-        }
-    } else if parts
-        .iter()
-        .any(|part| part.name.to_lowercase().starts_with("xl/"))
-    {
-        let seen = peek::xlsx(&parts).map_err(unbounded)?;
-        read_xlsx(
-            Xlsx::new(Cursor::new(bytes)).map_err(|error| damaged(&error))?,
-            seen,
-        )
+    let mut archive = Archive::open(bytes).map_err(told)?;
+    if archive.has("xl/workbook.bin") {
+        xlsb::read(&mut archive)
+    } else if archive.has("content.xml") && archive.has("mimetype") {
+        ods::read(&mut archive)
+    } else if archive.has_folder("xl/") {
+        let seen = peek::xlsx(&mut archive).map_err(told)?;
+        drop(archive);
+        let book = Xlsx::new(Cursor::new(bytes)).map_err(|_| told(Fault::Damaged))?;
+        read_xlsx(book, seen)
     } else {
         Err(no_workbook())
     }
 }
 
-fn unbounded(fault: Fault) -> Unreadable {
+/// Reads what is a compound file: .xls, or a workbook that a password protects.
+pub fn read_compound(bytes: &[u8]) -> Result<Book, Unreadable> {
+    xls::read(bytes)
+}
+
+/// A fault, as a person is told of it.
+fn told(fault: Fault) -> Unreadable {
     match fault {
         Fault::TooLarge => Unreadable::too_large(),
-        Fault::Damaged => damaged(&"a part of it cannot be unpacked"),
+        Fault::Damaged => Unreadable::new(
+            "the workbook is damaged or cut short",
+            "Copy it again from the lab's message, or ask the lab to send it again.",
+        ),
+        Fault::Password => Unreadable::new(
+            "the workbook is protected by a password",
+            "Ask the lab for a copy without one, or open it with the password and save it without.",
+        ),
     }
 }
 
@@ -65,88 +65,34 @@ fn no_workbook() -> Unreadable {
     )
 }
 
-/// Reads what is a compound file: .xls, or a workbook that a password protects.
-pub fn read_compound(bytes: &[u8]) -> Result<Book, Unreadable> {
-    if matches!(Xlsx::new(Cursor::new(bytes)), Err(XlsxError::Password))
-        || matches!(Xlsb::new(Cursor::new(bytes)), Err(XlsbError::Password))
-    {
-        return Err(password());
-    }
-    match Xls::new(Cursor::new(bytes)) {
-        Ok(book) => read_xls(book),
-        Err(XlsError::Password) => Err(password()),
-        Err(error) => Err(damaged(&error)),
-    }
-}
-
-fn password() -> Unreadable {
-    Unreadable::new(
-        "the workbook is protected by a password",
-        "Ask the lab for a copy without one, or open it with the password and save it without.",
-    )
-}
-
-fn damaged(error: &dyn std::fmt::Display) -> Unreadable {
-    Unreadable::new(
-        format!("the workbook is damaged, cut short, or of a kind that is not known ({error})"),
-        "Copy it again from the lab's message, or ask the lab to send it again.",
-    )
-}
-
-/// The worksheets of a book: place among all sheets, name, whether hidden.
-fn worksheets<R, RS>(book: &R) -> Vec<(usize, String, bool)>
-where
-    R: Reader<RS>,
-    RS: std::io::Read + std::io::Seek,
-{
-    book.sheets_metadata()
+fn read_xlsx(mut book: Xlsx<Cursor<&[u8]>>, seen: Vec<Seen>) -> Result<Book, Unreadable> {
+    let mut room = Room::default();
+    let mut formats = Formats::default();
+    let worksheets: Vec<(usize, String, bool)> = book
+        .sheets_metadata()
         .iter()
         .enumerate()
         .filter(|(_, sheet)| sheet.typ == SheetType::WorkSheet)
         .map(|(index, sheet)| {
-            (
-                index,
-                sheet.name.clone(),
-                sheet.visible != SheetVisible::Visible,
-            )
+            let hidden = sheet.visible != SheetVisible::Visible;
+            (index, sheet.name.clone(), hidden)
         })
-        .collect()
-}
-
-fn read_xlsx(mut book: Xlsx<Cursor<&[u8]>>, seen: Vec<Seen>) -> Result<Book, Unreadable> {
-    let mut room = MOST_CELLS;
+        .collect();
+    if worksheets.len() > MOST_SHEETS {
+        return Err(Unreadable::too_large());
+    }
     let mut sheets = Vec::new();
-    let mut formats = Formats::default();
     let mut seen = seen;
-    for (index, name, hidden) in worksheets(&book) {
+    for (index, name, hidden) in worksheets {
         let seen = seen.get_mut(index).map(std::mem::take).unwrap_or_default();
-        let merged = book
-            .merge_cells_by_sheet_name(&name)
-            .map(|regions| merged(&regions))
-            .unwrap_or_default();
-        let mut cells = Cells::default();
-        let mut reader = match book.worksheet_cells_reader(&name) {
-            Ok(reader) => reader,
-            Err(XlsxError::NotAWorksheet(_)) => continue,
-            Err(error) => return Err(damaged(&error)),
-        };
-        loop {
-            let (cell, style) = match reader.next_cell_with_style_id() {
-                Ok(Some(next)) => next,
-                Ok(None) => break,
-                Err(error) => return Err(damaged(&error)),
-            };
-            let content = content(cell.get_value(), |value| {
-                formats.show(value, style, reader.styles())
-            });
-            cells.add(cell.get_position(), content, &mut room)?;
-        }
-        sheets.push(Sheet {
-            name: Some(name.into()),
+        sheets.extend(xlsx_sheet(
+            &mut book,
+            name,
             hidden,
-            rows: cells.into_rows(&seen),
-            merged,
-        });
+            seen,
+            &mut formats,
+            &mut room,
+        )?);
     }
     Ok(Book {
         format: "workbook (.xlsx)".to_owned(),
@@ -155,122 +101,50 @@ fn read_xlsx(mut book: Xlsx<Cursor<&[u8]>>, seen: Vec<Seen>) -> Result<Book, Unr
     })
 }
 
-fn read_xlsb(mut book: Xlsb<Cursor<&[u8]>>) -> Result<Book, Unreadable> {
-    let mut room = MOST_CELLS;
-    let mut sheets = Vec::new();
-    for (_, name, hidden) in worksheets(&book) {
-        let mut cells = Cells::default();
-        let mut reader = book
-            .worksheet_cells_reader(&name)
-            .map_err(|error| damaged(&error))?;
-        while let Some(cell) = reader.next_cell().map_err(|error| damaged(&error))? {
-            cells.add(
-                cell.get_position(),
-                content(cell.get_value(), general),
-                &mut room,
-            )?;
-        }
-        sheets.push(Sheet {
-            name: Some(name.into()),
-            hidden,
-            rows: cells.into_rows(&Seen::default()),
-            merged: Vec::new(),
-        });
-    }
-    Ok(Book {
-        format: "workbook (.xlsb)".to_owned(),
-        sheets,
-        guessed_encoding: false,
-    })
-}
-
-fn read_xls(mut book: Xls<Cursor<&[u8]>>) -> Result<Book, Unreadable> {
-    let mut room = MOST_CELLS;
-    let mut sheets = Vec::new();
-    for (_, name, hidden) in worksheets(&book) {
-        let seen = Seen {
-            merged: book
-                .merge_cells_by_sheet_name(&name)
-                .map(|regions| merged(&regions))
-                .unwrap_or_default(),
-            ..Seen::default()
-        };
-        let range = book
-            .worksheet_range(&name)
-            .map_err(|error| damaged(&error))?;
-        sheets.push(sheet_of_range(name, hidden, &range, seen, &mut room)?);
-    }
-    Ok(Book {
-        format: "workbook (.xls)".to_owned(),
-        sheets,
-        guessed_encoding: false,
-    })
-}
-
-fn read_ods(mut book: Ods<Cursor<&[u8]>>, seen: Vec<Seen>) -> Result<Book, Unreadable> {
-    let mut room = MOST_CELLS;
-    let mut sheets = Vec::new();
-    let mut seen = seen;
-    for (index, name, hidden) in worksheets(&book) {
-        let seen = seen.get_mut(index).map(std::mem::take).unwrap_or_default();
-        let range = book
-            .worksheet_range(&name)
-            .map_err(|error| damaged(&error))?;
-        sheets.push(sheet_of_range(name, hidden, &range, seen, &mut room)?);
-    }
-    Ok(Book {
-        format: "workbook (.ods)".to_owned(),
-        sheets,
-        guessed_encoding: false,
-    })
-}
-
-fn sheet_of_range(
+/// A sheet; none where it is a chart.
+fn xlsx_sheet(
+    book: &mut Xlsx<Cursor<&[u8]>>,
     name: String,
     hidden: bool,
-    range: &calamine::Range<Data>,
     seen: Seen,
-    room: &mut usize,
-) -> Result<Sheet, Unreadable> {
+    formats: &mut Formats,
+    room: &mut Room,
+) -> Result<Option<Sheet>, Unreadable> {
+    let damaged = |_| told(Fault::Damaged);
     let mut cells = Cells::default();
-    // A range starts at its first used cell, wherever that is.
-    let (top, left) = range.start().unwrap_or_default();
-    for (row, column, value) in range.used_cells() {
-        let place = (top + row as u32, left + column as u32);
-        cells.add(place, content(&borrowed(value), general), room)?;
-    }
-    Ok(Sheet {
-        name: Some(name.into()),
-        hidden,
-        rows: cells.into_rows(&seen),
-        merged: seen.merged,
-    })
-}
-
-fn borrowed(value: &Data) -> DataRef<'_> {
-    match value {
-        Data::Int(n) => DataRef::Int(*n),
-        Data::Float(n) => DataRef::Float(*n),
-        Data::String(text) => DataRef::SharedString(text),
-        Data::Bool(yes) => DataRef::Bool(*yes),
-        Data::DateTime(stamp) => DataRef::DateTime(*stamp),
-        Data::DateTimeIso(iso) => DataRef::DateTimeIso(iso.clone()),
-        Data::DurationIso(iso) => DataRef::DurationIso(iso.clone()),
-        Data::Error(error) => DataRef::Error(error.clone()),
-        Data::Empty => DataRef::Empty,
-    }
-}
-
-fn merged(regions: &[Dimensions]) -> Vec<Merged> {
-    regions
-        .iter()
-        .map(|region| Merged {
+    for region in book.merge_cells_by_sheet_name(&name).unwrap_or_default() {
+        cells.merge(Merged {
             top: region.start.0.saturating_add(1),
             bottom: region.end.0.saturating_add(1),
             left: region.start.1.saturating_add(1),
             right: region.end.1.saturating_add(1),
-        })
-        .collect()
+        });
+    }
+    let mut reader = match book.worksheet_cells_reader(&name) {
+        Ok(reader) => reader,
+        Err(XlsxError::NotAWorksheet(_)) => return Ok(None),
+        Err(error) => return Err(damaged(error)),
+    };
+    while let Some((cell, style)) = reader.next_cell_with_style_id().map_err(damaged)? {
+        let (row, column) = cell.get_position();
+        let content = content(cell.get_value(), |value| {
+            formats.show(value, style, || {
+                let format = reader.styles().get(style)?.number_format.as_ref()?;
+                Some(format.format_code.as_str())
+            })
+        });
+        let place = (row.saturating_add(1), column.saturating_add(1));
+        if !seen.uncalculated.contains(&place) {
+            cells.add(place, content, room)?;
+        }
+    }
+    for place in seen.uncalculated {
+        cells.add(place, Some(Content::Uncalculated), room)?;
+    }
+    for row in seen.hidden_rows {
+        cells.hide(row);
+    }
+    Ok(Some(cells.into_sheet(name, hidden)))
 }
 
 #[cfg(test)]
