@@ -135,6 +135,11 @@ pub fn understand(
                 Ok(plan) => read_table(located, &plan, &context, &mut understanding, taken),
                 Err(none) => unread.push((none, context.place(located.table.heading_row, 1))),
             }
+            if taken.extractions.len() > tables::MOST_RESULTS {
+                *taken = Taken::default();
+                unreadable(&file.path, &Unreadable::too_large(), &mut taken.problems);
+                return;
+            }
         }
     }
     if understanding.tables.is_empty() && unread.is_empty() {

@@ -95,7 +95,7 @@ fn packed(number: f64) -> Option<u32> {
     }
     let hundredths = (number * 100.0).round();
     (fits(hundredths) && hundredths / 100.0 == number)
-        .then(|| ((hundredths as i32) << 2) as u32 | 3)
+        .then_some(((hundredths as i32) << 2) as u32 | 3)
 }
 
 fn utf16(text: &str) -> Vec<u8> {

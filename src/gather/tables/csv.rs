@@ -18,6 +18,10 @@ const DELIMITERS: [(u8, &str); 4] = [
 /// Records that are looked at to find the delimiter: headings stand below letterheads, not below thousands of rows.
 const RECORDS_TRIED: usize = 300;
 
+/// Bytes and cells that one record may have: more than any spreadsheet has columns.
+const LONGEST_RECORD: usize = 1 << 20;
+const WIDEST_RECORD: usize = 1 << 14;
+
 /// Whether these bytes can be text at all: UTF-16, or free of the control characters that text never holds.
 pub fn looks_like_text(bytes: &[u8]) -> bool {
     let head = &bytes[..bytes.len().min(64 * 1024)];
@@ -37,12 +41,8 @@ pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
     };
     let (declared, start) = declared_delimiter(&text);
     let (delimiter, name) = declared.unwrap_or_else(|| find_delimiter(&text));
-    let rows = records(
-        &text[start..],
-        delimiter,
-        usize::from(start > 0),
-        usize::MAX,
-    )?;
+    let lines_before = usize::from(start > 0);
+    let rows = records(&text[start..], delimiter, lines_before, usize::MAX)?;
     Ok(Book {
         format: format!("{name}-delimited text, {}", decoded.encoding),
         sheets: vec![Sheet {
@@ -166,6 +166,7 @@ fn records(
     lines_before: usize,
     most: usize,
 ) -> Result<Vec<Row>, Unreadable> {
+    bounded(text, delimiter, lines_before, most)?;
     let mut reader = ::csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)
@@ -176,12 +177,9 @@ fn records(
     let mut room = Room::default();
     while rows.len() < most {
         let start = reader.position().clone();
-        let more = reader.read_byte_record(&mut record).map_err(|error| {
-            Unreadable::new(
-                format!("the text cannot be read: {error}"),
-                "Ask the lab to send it again.",
-            )
-        })?;
+        let more = reader
+            .read_byte_record(&mut record)
+            .expect("text in memory is read without fail, whatever is in it");
         if !more {
             break;
         }
@@ -203,6 +201,72 @@ fn records(
         }
     }
     Ok(rows)
+}
+
+/// Finds out whether every record stays within bounds before one is made, and whether every quotation mark that opens a
+/// cell is closed: where it is not, all that follows would be taken for that one cell.
+fn bounded(text: &str, delimiter: u8, lines_before: usize, most: usize) -> Result<(), Unreadable> {
+    /// Where in a cell.
+    enum At {
+        Start,
+        Bare,
+        Quoted,
+        /// Behind a quotation mark within quotes: the end, or the first of two that stand for one.
+        Mark,
+    }
+    let (mut at, mut records) = (At::Start, 0);
+    let (mut line, mut opened) = (lines_before + 1, 0);
+    let (mut length, mut width) = (0, 1);
+    for byte in text.bytes() {
+        let ends = byte == b'\n' || byte == b'\r';
+        at = match at {
+            At::Start if byte == b'"' => {
+                opened = line;
+                At::Quoted
+            }
+            At::Quoted if byte == b'"' => At::Mark,
+            At::Quoted => At::Quoted,
+            At::Mark if byte == b'"' => At::Quoted,
+            At::Start | At::Bare | At::Mark if ends => {
+                records += 1;
+                (length, width) = (0, 1);
+                At::Start
+            }
+            At::Start | At::Bare | At::Mark if byte == delimiter => {
+                width += 1;
+                At::Start
+            }
+            At::Start | At::Bare | At::Mark => At::Bare,
+        };
+        length += 1;
+        line += usize::from(byte == b'\n');
+        if length > LONGEST_RECORD || width > WIDEST_RECORD {
+            return Err(if matches!(at, At::Quoted) {
+                unclosed(opened)
+            } else {
+                Unreadable::new(
+                    format!("line {line} is longer than any row of a table of results"),
+                    "Ask the lab for the results as a table, a row a sample or an extraction.",
+                )
+            });
+        }
+        if records >= most {
+            return Ok(());
+        }
+    }
+    match at {
+        At::Quoted => Err(unclosed(opened)),
+        _ => Ok(()),
+    }
+}
+
+fn unclosed(line: usize) -> Unreadable {
+    Unreadable::new(
+        format!(
+            "the quotation mark that opens a cell in line {line} is not closed, so that where its rows end is not known"
+        ),
+        "Ask the lab to send the file again, or for the same as .xlsx.",
+    )
 }
 
 /// The reader passes over blank lines, yet gives the position before them.
@@ -286,6 +350,31 @@ mod tests {
         assert_eq!(format, "comma-delimited text, Windows-1252");
         assert_eq!(rows[0].1[1], "Result (µg/g)");
         assert_eq!(shown(b"\xef\xbb\xbfSample,Result\n").1[0].1[0], "Sample");
+    }
+
+    #[test]
+    fn a_quotation_mark_that_is_not_closed_is_told_with_its_line() {
+        let told = read(b"Sample,Result\nTKW-1,\"5\nTKW-2,6\n").expect_err("is refused");
+        assert!(told.message.contains("line 2"), "{told:?}");
+        let (_, rows) = shown(b"Sample,Pan\nTKW-1,12\" pan\n\"TKW-2\",\"a \"\"b\"\"\nc\"\n");
+        assert_eq!(rows[1].1, ["TKW-1", "12\" pan"]);
+        assert_eq!(rows[2].1, ["TKW-2", "a \"b\"\nc"]);
+    }
+
+    #[test]
+    fn lines_beyond_any_table_are_refused() {
+        for (line, word) in [
+            (b",".repeat(WIDEST_RECORD), "line 1"),
+            (b"a".repeat(LONGEST_RECORD + 1), "line 1"),
+            (b"\"\n\",".repeat(WIDEST_RECORD), "longer"),
+            (
+                [&b"a\n\""[..], &b"b\n".repeat(LONGEST_RECORD)].concat(),
+                "line 2",
+            ),
+        ] {
+            let told = read(&line).expect_err("is refused");
+            assert!(told.message.contains(word), "{word}: {told:?}");
+        }
     }
 
     #[test]

@@ -11,10 +11,13 @@ use std::sync::Arc;
 pub const LARGEST_FILE: u64 = 128 * 1024 * 1024;
 
 /// Filled cells that one file may hold. The bounds together keep the reading of any file below 1 GiB of memory.
-pub const MOST_CELLS: usize = 3_000_000;
+pub const MOST_CELLS: usize = 1 << 20;
 
 /// Bytes of text that the cells of one file may hold together: a text that many cells share counts for each of them.
-const MOST_TEXT: usize = 192 * 1024 * 1024;
+const MOST_TEXT: usize = 96 * 1024 * 1024;
+
+/// Results that one file may give: each keeps its source and its settings.
+pub const MOST_RESULTS: usize = 400_000;
 
 /// Sheets that one file may have.
 pub const MOST_SHEETS: usize = 1_000;
@@ -176,9 +179,9 @@ impl Unreadable {
     pub fn too_large() -> Unreadable {
         Unreadable::new(
             format!(
-                "the file is too large: at most {} MB, {MOST_SHEETS} sheets and {} million filled cells are read",
+                "the file is too large: at most {} MB, {MOST_SHEETS} sheets, a million filled cells and {} thousand results are read",
                 LARGEST_FILE / (1024 * 1024),
-                MOST_CELLS / 1_000_000
+                MOST_RESULTS / 1000
             ),
             "Ask the lab for a file that holds the results alone.",
         )

@@ -2,6 +2,7 @@
 
 mod binary;
 mod folder;
+mod hostile;
 mod mutations;
 mod registers;
 mod round_trip;

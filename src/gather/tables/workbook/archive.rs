@@ -34,6 +34,8 @@ pub struct Archive<'a> {
     zip: ZipArchive<Cursor<&'a [u8]>>,
     /// Places by name, in small letters and with `/`; of equal names the last counts.
     places: BTreeMap<String, usize>,
+    /// What each part inflates to.
+    sizes: Vec<u64>,
     room: u64,
 }
 
@@ -53,10 +55,12 @@ impl<'a> Archive<'a> {
         let mut archive = Archive {
             zip,
             places,
+            sizes: Vec::new(),
             room: LARGEST_WORKBOOK,
         };
         for place in 0..archive.zip.len() {
-            archive.inflate(place, &mut std::io::sink())?;
+            let size = archive.inflate(place, &mut std::io::sink())?;
+            archive.sizes.push(size);
         }
         archive.room = LARGEST_WORKBOOK;
         Ok(archive)
@@ -72,17 +76,29 @@ impl<'a> Archive<'a> {
         self.places.keys().any(|name| name.starts_with(folder))
     }
 
+    /// Finds out whether these parts may be inflated together, one that is named twice counted twice.
+    pub fn together<'n>(&self, names: impl Iterator<Item = &'n str>) -> Result<(), Fault> {
+        let sizes = names.filter_map(|name| self.places.get(&name.to_ascii_lowercase()));
+        let total: u64 = sizes.map(|place| self.sizes[*place]).sum();
+        if total > LARGEST_WORKBOOK {
+            Err(Fault::TooLarge)
+        } else {
+            Ok(())
+        }
+    }
+
     /// The content of a part; none where there is no such part.
     pub fn content(&mut self, name: &str) -> Result<Option<Vec<u8>>, Fault> {
-        let Some(place) = self.places.get(&name.to_ascii_lowercase()) else {
+        let Some(place) = self.places.get(&name.to_ascii_lowercase()).copied() else {
             return Ok(None);
         };
-        let mut content = Vec::new();
-        self.inflate(*place, &mut content)?;
+        let size = usize::try_from(self.sizes[place]).map_err(|_| Fault::TooLarge)?;
+        let mut content = Vec::with_capacity(size);
+        self.inflate(place, &mut content)?;
         Ok(Some(content))
     }
 
-    fn inflate(&mut self, place: usize, out: &mut dyn std::io::Write) -> Result<(), Fault> {
+    fn inflate(&mut self, place: usize, out: &mut dyn std::io::Write) -> Result<u64, Fault> {
         let part = self.zip.by_index(place).map_err(|error| match error {
             ZipError::UnsupportedArchive(ZipError::PASSWORD_REQUIRED) => Fault::Password,
             _ => Fault::Damaged,
@@ -93,7 +109,7 @@ impl<'a> Archive<'a> {
         if copied > most {
             return Err(Fault::TooLarge);
         }
-        Ok(())
+        Ok(copied)
     }
 }
 

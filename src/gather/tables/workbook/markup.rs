@@ -1,10 +1,14 @@
 //! The XML parts of a workbook, piece by piece, without building anything.
 
 use crate::gather::tables::workbook::archive::Fault;
+use quick_xml::events::attributes::Attribute;
 use quick_xml::events::{BytesRef, BytesStart, Event};
 use quick_xml::{Reader, XmlVersion};
 use std::borrow::Cow;
 use std::str::FromStr;
+
+/// Elements one inside another. Spreadsheets need a dozen, and the reader keeps each in mind.
+const DEEPEST: usize = 1_000;
 
 /// A piece of a text in XML. An element without content is an opening and a closing one.
 pub enum Piece<'a> {
@@ -31,14 +35,24 @@ pub fn walk(
     config.check_comments = false;
     config.expand_empty_elements = true;
     let mut buffer = Vec::new();
+    let mut depth = 0_usize;
     loop {
         buffer.clear();
         match reader
             .read_event_into(&mut buffer)
             .map_err(|_| Fault::Damaged)?
         {
-            Event::Start(start) => pass(Piece::Open(Tag(&start)))?,
-            Event::End(end) => pass(Piece::Close(end.local_name().as_ref()))?,
+            Event::Start(start) => {
+                depth += 1;
+                if depth > DEEPEST {
+                    return Err(Fault::Damaged);
+                }
+                pass(Piece::Open(Tag(&start)))?;
+            }
+            Event::End(end) => {
+                depth = depth.saturating_sub(1);
+                pass(Piece::Close(end.local_name().as_ref()))?;
+            }
             Event::Text(text) => pass(Piece::Text(text.xml10_content()))?,
             Event::CData(text) => pass(Piece::Text(text.xml10_content()))?,
             Event::GeneralRef(reference) => {
@@ -66,15 +80,19 @@ impl Tag<'_> {
         self.0.local_name().into_inner()
     }
 
-    /// An attribute by its name without a namespace.
-    pub fn attribute(&self, wanted: &str) -> Option<Cow<'_, str>> {
-        self.0
-            .attributes()
-            .with_checks(false)
-            .flatten()
-            .find(|attribute| attribute.key.local_name().as_ref() == wanted)?
-            .normalized_value(XmlVersion::Implicit1_0)
-            .ok()
+    /// An attribute by its name; where there is none of just this name, by its name without a namespace.
+    pub fn attribute(&self, wanted: &str) -> Option<String> {
+        let find = |is_wanted: &dyn Fn(&Attribute<'_>) -> bool| {
+            self.0
+                .attributes()
+                .with_checks(false)
+                .flatten()
+                .find(|attribute| is_wanted(attribute))
+        };
+        let attribute = find(&|attribute| attribute.key.as_ref() == wanted)
+            .or_else(|| find(&|attribute| attribute.key.local_name().as_ref() == wanted))?;
+        let value = attribute.normalized_value(XmlVersion::Implicit1_0).ok()?;
+        Some(value.into_owned())
     }
 
     /// Whether an attribute of this name, in any namespace, has this value.

@@ -12,6 +12,9 @@ use std::collections::BTreeSet;
 const MOST_COLUMNS: u32 = 1 << 14;
 const MOST_ROWS: u32 = 1 << 20;
 
+/// Bytes of text that one cell may hold: spreadsheet programs have 32,767 letters.
+const LONGEST_TEXT: usize = 1 << 20;
+
 /// Blank rows are hidden by the million; only those near anything matter.
 const MOST_HIDDEN_AT_ONCE: u32 = 1000;
 
@@ -119,12 +122,15 @@ impl Walk {
                 }
             }
         }
-        Ok(())
+        match &self.cell {
+            Some(cell) if cell.text.len() > LONGEST_TEXT => Err(Unreadable::too_large()),
+            _ => Ok(()),
+        }
     }
 
     fn open(&mut self, tag: &Tag<'_>) -> Result<(), Unreadable> {
         match tag.name() {
-            "style" => self.style = tag.attribute("name").unwrap_or_default().into_owned(),
+            "style" => self.style = tag.attribute("name").unwrap_or_default(),
             "table-properties" if tag.attribute("display").as_deref() == Some("false") => {
                 self.hiding.insert(std::mem::take(&mut self.style));
             }
@@ -135,8 +141,8 @@ impl Walk {
                         return Err(Unreadable::too_large());
                     }
                     let style = tag.attribute("style-name").unwrap_or_default();
-                    self.hidden = self.hiding.contains(style.as_ref());
-                    self.name = tag.attribute("name").unwrap_or_default().into_owned();
+                    self.hidden = self.hiding.contains(&style);
+                    self.name = tag.attribute("name").unwrap_or_default();
                     self.cells = Cells::default();
                     self.row = Row::default();
                 }
@@ -223,8 +229,8 @@ impl Walk {
         self.cell = Some(Passing {
             column: first,
             times,
-            kind: tag.attribute("value-type").unwrap_or_default().into_owned(),
-            value: value.map(|value| value.into_owned()),
+            kind: tag.attribute("value-type").unwrap_or_default(),
+            value,
             is_error: tag.says("value-type", "error"),
             formula: tag.attribute("formula").is_some(),
             ..Passing::default()

@@ -23,34 +23,35 @@ pub struct Seen {
 
 /// Looks into a workbook; what was seen of each sheet, in the order of the workbook.
 pub fn xlsx(archive: &mut Archive<'_>) -> Result<Vec<Seen>, Fault> {
-    if let Some(strings) = archive.content("xl/sharedStrings.xml")? {
+    let (folder, name) = workbook(archive)?;
+    if let Some(strings) = archive.content(&format!("{folder}sharedStrings.xml"))? {
         shared_strings(&strings)?;
     }
-    for part in ["xl/styles.xml", "xl/workbook.xml", "xl/theme/theme1.xml"] {
-        let content = archive.content(part)?.unwrap_or_default();
+    for part in [&name, "styles.xml", "theme/theme1.xml"] {
+        let content = archive.content(&format!("{folder}{part}"))?;
+        let content = content.unwrap_or_default();
         if content.iter().filter(|byte| **byte == b'<').count() > MOST_TAGS {
             return Err(Fault::TooLarge);
         }
     }
-    let targets = targets(archive, "xl/_rels/workbook.xml.rels")?;
+    let targets = targets(archive, &folder, &name)?;
     let mut paths = Vec::new();
-    markup::walk(
-        &archive.content("xl/workbook.xml")?.unwrap_or_default(),
-        |piece| {
-            if let Piece::Open(tag) = piece
-                && tag.name() == "sheet"
-            {
-                paths.push(tag.attribute("id").and_then(|id| targets.get(id.as_ref())));
-            }
-            Ok(())
-        },
-    )?;
+    let content = archive.content(&format!("{folder}{name}"))?;
+    markup::walk(&content.unwrap_or_default(), |piece| {
+        if let Piece::Open(tag) = piece
+            && tag.name() == "sheet"
+        {
+            paths.push(tag.attribute("id").and_then(|id| targets.get(&id)));
+        }
+        Ok(())
+    })?;
     if paths.len() > MOST_SHEETS {
         return Err(Fault::TooLarge);
     }
+    // A part that many sheets name is unpacked as often, here and by the reader.
+    archive.together(paths.iter().flatten().map(|path| path.as_str()))?;
     let mut seen = Vec::new();
     for path in paths {
-        // A part that many sheets name is unpacked as often, here and by the reader; the archive has room for so much.
         let sheet = path
             .map(|path| archive.content(path))
             .transpose()?
@@ -60,19 +61,46 @@ pub fn xlsx(archive: &mut Archive<'_>) -> Result<Vec<Seen>, Fault> {
     Ok(seen)
 }
 
+/// The folder and the name of the part that lists the sheets: it need not be xl/workbook.xml.
+fn workbook(archive: &mut Archive<'_>) -> Result<(String, String), Fault> {
+    let mut target = None;
+    markup::walk(
+        &archive.content("_rels/.rels")?.unwrap_or_default(),
+        |piece| {
+            if let Piece::Open(tag) = piece
+                && tag.name() == "Relationship"
+                && let Some(kind) = tag.attribute("Type")
+                && kind.ends_with("/relationships/officeDocument")
+            {
+                target = tag.attribute("Target");
+            }
+            Ok(())
+        },
+    )?;
+    let target = target.ok_or(Fault::Damaged)?;
+    let target = target.strip_prefix('/').unwrap_or(&target);
+    let (folder, name) = target.split_at(target.rfind('/').map_or(0, |at| at + 1));
+    Ok((folder.to_owned(), name.to_owned()))
+}
+
 /// The parts that a workbook's relations name, by their id.
-pub fn targets(archive: &mut Archive<'_>, part: &str) -> Result<BTreeMap<String, String>, Fault> {
+pub fn targets(
+    archive: &mut Archive<'_>,
+    folder: &str,
+    name: &str,
+) -> Result<BTreeMap<String, String>, Fault> {
     let mut targets = BTreeMap::new();
-    markup::walk(&archive.content(part)?.unwrap_or_default(), |piece| {
+    let relations = archive.content(&format!("{folder}_rels/{name}.rels"))?;
+    markup::walk(&relations.unwrap_or_default(), |piece| {
         if let Piece::Open(tag) = piece
             && tag.name() == "Relationship"
             && let (Some(id), Some(target)) = (tag.attribute("Id"), tag.attribute("Target"))
         {
             let path = match target.strip_prefix('/') {
                 Some(absolute) => absolute.to_owned(),
-                None => format!("xl/{target}"),
+                None => format!("{folder}{target}"),
             };
-            targets.insert(id.into_owned(), path);
+            targets.insert(id, path);
         }
         Ok(())
     })?;

@@ -20,6 +20,9 @@ pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
         strings: strings(archive).map_err(told)?,
         styles: Styles::read(archive).map_err(told)?,
     };
+    archive
+        .together(listed.iter().map(|sheet| sheet.part.as_str()))
+        .map_err(told)?;
     let mut room = Room::default();
     let mut formats = Formats::default();
     let mut sheets = Vec::new();
@@ -81,7 +84,7 @@ struct Listed {
 
 /// Whether days count from 1904, and the worksheets.
 fn listed(archive: &mut Archive<'_>) -> Result<(bool, Vec<Listed>), Fault> {
-    let targets = targets(archive, "xl/_rels/workbook.bin.rels")?;
+    let targets = targets(archive, "xl/", "workbook.bin")?;
     let content = archive.content("xl/workbook.bin")?.unwrap_or_default();
     let (mut is_1904, mut sheets) = (false, Vec::new());
     for (kind, data) in Records(&content) {
