@@ -137,7 +137,8 @@ fn find_delimiter(text: &str) -> (u8, &'static str) {
             .unwrap_or(0);
         (headings, evenness(&rows))
     };
-    let mut best = (DELIMITERS[0], (0, 0));
+    let [.., comma] = DELIMITERS;
+    let mut best = (comma, (0, 0));
     for candidate in DELIMITERS {
         let found = score(candidate.0);
         if found > best.1 {
