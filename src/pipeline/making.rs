@@ -18,6 +18,7 @@ use chrono::NaiveDate;
 use rayon::prelude::*;
 use std::collections::BTreeSet;
 use std::path::Path;
+use std::sync::OnceLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// What is to be made.
@@ -83,21 +84,21 @@ pub fn prepare(
         engine: Engine::new(config)?,
         staging: Staging::open(out)?,
     };
-    let digest = facts::digest::digest(decided, config, run.made_on())?;
-    let mut tasks = products_tasks(&products);
-    if !is_partial {
-        let whole = whole_tasks(decided, config, &digest);
+    let digest = match is_partial {
+        true => None,
+        false => Some(facts::digest::digest(decided, config, run.made_on())?),
+    };
+    let mut tasks = vec![Task::Texts(decided)];
+    if let Some(digest) = &digest {
         // The summary takes longest: it goes first, so that it is not the tail.
-        tasks.splice(0..0, whole);
+        tasks.insert(0, Task::Typeset(Paper::Summary(decided)));
+        tasks.push(Task::Newsletter(digest));
+        tasks.push(Task::Typeset(Paper::Digest(digest)));
+        tasks.extend(queries(decided, config).into_iter().map(Task::Typeset));
     }
-    let mut failures = run.typeset(&tasks, listener)?;
-    if !is_partial {
-        failures.extend(run.newsletter(&digest)?);
-    }
+    tasks.extend(products_papers(&products).into_iter().map(Task::Typeset));
+    let failures = run.make(&tasks, listener)?;
     run.drafts(&tasks, decided, &failures)?;
-    for document in texts(decided, config) {
-        run.staging.put(&document.path, &document.bytes, None)?;
-    }
     Ok(Prepared {
         staging: run.staging,
         failures,
@@ -121,8 +122,18 @@ pub fn chosen<'a>(decided: &'a Decided, only: &[String]) -> Result<Vec<&'a Judge
     Ok(products.iter().filter(wanted).collect())
 }
 
-/// One document to be typeset.
+/// What is made beside one another on all threads.
 enum Task<'a> {
+    /// A document to be typeset.
+    Typeset(Paper<'a>),
+    /// The newsletter's files beside its PDF.
+    Newsletter(&'a DigestFacts),
+    /// The data files and the report on the inbox.
+    Texts(&'a Decided),
+}
+
+/// One document to be typeset.
+enum Paper<'a> {
     Summary(&'a Decided),
     Digest(&'a DigestFacts),
     Sheet(&'a JudgedProduct),
@@ -134,27 +145,20 @@ enum Task<'a> {
     },
 }
 
-fn products_tasks<'a>(products: &[&'a JudgedProduct]) -> Vec<Task<'a>> {
-    let tasks = products.iter().flat_map(|judged| {
-        let notice = judged.verdict.notify_maker.then_some(Task::Notice(judged));
-        std::iter::once(Task::Sheet(judged)).chain(notice)
+fn products_papers<'a>(products: &[&'a JudgedProduct]) -> Vec<Paper<'a>> {
+    let papers = products.iter().flat_map(|judged| {
+        let notice = judged.verdict.notify_maker.then_some(Paper::Notice(judged));
+        std::iter::once(Paper::Sheet(judged)).chain(notice)
     });
-    tasks.collect()
+    papers.collect()
 }
 
-fn whole_tasks<'a>(
-    decided: &'a Decided,
-    config: &Config,
-    digest: &'a DigestFacts,
-) -> Vec<Task<'a>> {
+fn queries(decided: &Decided, config: &Config) -> Vec<Paper<'static>> {
     let latest = decided.statistics.days.map(|(_, last)| last);
     let queries = facts::query::open(&decided.products, config);
-    let queries = queries
+    queries
         .into_iter()
-        .map(|(lab, rows)| Task::Query { lab, rows, latest });
-    [Task::Summary(decided), Task::Digest(digest)]
-        .into_iter()
-        .chain(queries)
+        .map(|(lab, rows)| Paper::Query { lab, rows, latest })
         .collect()
 }
 
@@ -172,58 +176,78 @@ impl Run<'_> {
     }
 
     /// A document's job, as far as its key needs it; [`Run::complete`] does the rest.
-    fn outline(&self, task: &Task<'_>) -> Result<Job> {
+    fn outline(&self, paper: &Paper<'_>) -> Result<Job> {
         let (config, made_on) = (self.config, self.made_on());
-        match task {
-            Task::Summary(decided) => {
+        match paper {
+            Paper::Summary(decided) => {
                 facts::summary::job(&facts::summary::summary(decided, config, made_on)?)
             }
-            Task::Digest(digest) => facts::digest::job(digest),
-            Task::Sheet(judged) => {
+            Paper::Digest(digest) => facts::digest::job(digest),
+            Paper::Sheet(judged) => {
                 let facts = facts::sheet::facts(judged, config, made_on);
                 facts::sheet::outline(judged, &facts, config)
             }
-            Task::Notice(judged) => {
+            Paper::Notice(judged) => {
                 let facts = facts::notice::facts(judged, config, made_on);
                 facts::notice::job(&judged.verdict, &facts)
             }
-            Task::Query { lab, rows, latest } => {
+            Paper::Query { lab, rows, latest } => {
                 let facts = facts::query::facts(lab, rows.clone(), config, made_on);
                 facts::query::job(&facts, *latest)
             }
         }
     }
 
-    fn complete(&self, job: &mut Job, task: &Task<'_>) -> Result<()> {
-        match task {
-            Task::Sheet(judged) => facts::sheet::complete(job, judged, self.config),
-            Task::Summary(_) | Task::Digest(_) | Task::Notice(_) | Task::Query { .. } => Ok(()),
+    fn complete(&self, job: &mut Job, paper: &Paper<'_>) -> Result<()> {
+        match paper {
+            Paper::Sheet(judged) => facts::sheet::complete(job, judged, self.config),
+            Paper::Summary(_) | Paper::Digest(_) | Paper::Notice(_) | Paper::Query { .. } => Ok(()),
         }
     }
 
-    /// Typesets what is not in place already and stages it.
-    fn typeset(&self, tasks: &[Task<'_>], listener: Listener<'_>) -> Result<Vec<Failure>> {
-        let (done, total) = (AtomicUsize::new(0), tasks.len());
+    /// Makes and stages what is not in place already.
+    fn make(&self, tasks: &[Task<'_>], listener: Listener<'_>) -> Result<Vec<Failure>> {
+        let total = tasks
+            .iter()
+            .filter(|task| matches!(task, Task::Typeset(_)))
+            .count();
+        let done = AtomicUsize::new(0);
         let step = || {
             let done = done.fetch_add(1, Ordering::Relaxed) + 1;
             listener(Progress::Typesetting { done, total });
         };
         listener(Progress::Typesetting { done: 0, total });
+        let newsletter = OnceLock::new();
         let prepare = |task: &Task<'_>| {
-            let mut job = self.outline(task)?;
-            if self.is_in_place(&job.path, &job.content_key(&self.engine))? {
-                step();
-                return Ok(None);
+            match task {
+                Task::Typeset(paper) => {
+                    let mut job = self.outline(paper)?;
+                    if !self.is_in_place(&job.path, &job.content_key(&self.engine))? {
+                        self.complete(&mut job, paper)?;
+                        return Ok(Some(job));
+                    }
+                    step();
+                }
+                Task::Newsletter(digest) => {
+                    let failure = self.newsletter(digest)?;
+                    newsletter.set(failure).expect("there is one newsletter");
+                }
+                Task::Texts(decided) => {
+                    for document in texts(decided, self.config) {
+                        self.staging.put(&document.path, &document.bytes, None)?;
+                    }
+                }
             }
-            self.complete(&mut job, task)?;
-            Ok(Some(job))
+            Ok(None)
         };
-        render::typeset(&self.engine, tasks, &prepare, &|made| {
+        let mut failures = render::typeset(&self.engine, tasks, &prepare, &|made| {
             let key = Some(made.content_key);
             self.staging.put(&made.path, &made.pdf, key)?;
             step();
             Ok(())
-        })
+        })?;
+        failures.extend(newsletter.into_inner().flatten());
+        Ok(failures)
     }
 
     fn is_in_place(&self, path: &str, key: &str) -> Result<bool> {
@@ -257,25 +281,28 @@ impl Run<'_> {
         let wording = Wording::read(self.config)?;
         let failed: BTreeSet<&str> = failures.iter().map(|one| one.path.as_str()).collect();
         tasks.par_iter().try_for_each(|task| {
-            let letters = match task {
-                Task::Notice(judged) => vec![
+            let Task::Typeset(paper) = task else {
+                return Ok(());
+            };
+            let letters = match paper {
+                Paper::Notice(judged) => vec![
                     format!("notices/{}.pdf", judged.verdict.stem()),
                     format!("sheets/{}.pdf", judged.verdict.stem()),
                 ],
-                Task::Query { .. } => vec![self.outline(task)?.path],
-                Task::Summary(_) | Task::Digest(_) | Task::Sheet(_) => return Ok(()),
+                Paper::Query { .. } => vec![self.outline(paper)?.path],
+                Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => return Ok(()),
             };
             if letters.iter().any(|path| failed.contains(path.as_str())) {
                 return Ok(());
             }
-            let draft = self.draft(task, &letters, decided, &wording)?;
+            let draft = self.draft(paper, &letters, decided, &wording)?;
             self.staging.put(&draft.path, &draft.bytes, None)
         })
     }
 
     fn draft(
         &self,
-        task: &Task<'_>,
+        paper: &Paper<'_>,
         letters: &[String],
         decided: &Decided,
         wording: &Wording,
@@ -293,18 +320,18 @@ impl Run<'_> {
             bytes,
         });
         let enclosed: Vec<Enclosed<'_>> = enclosed.collect();
-        match task {
-            Task::Query { lab, rows, .. } => {
+        match paper {
+            Paper::Query { lab, rows, .. } => {
                 let stem = letters[0].replace("queries/", "query-").replace(".pdf", "");
                 let questions: Vec<Question> = rows.iter().map(question).collect();
                 let latest = decided.statistics.days.map(|(_, last)| last);
                 let date = self.made_on().or(latest);
                 drafts::to_lab(&stem, lab, &questions, self.config, date, wording, enclosed)
             }
-            Task::Notice(judged) => {
+            Paper::Notice(judged) => {
                 drafts::to_maker(judged, self.config, self.made_on(), wording, enclosed)
             }
-            Task::Summary(_) | Task::Digest(_) | Task::Sheet(_) => {
+            Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => {
                 unreachable!("only letters are mailed")
             }
         }
