@@ -8,6 +8,7 @@ use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
+use std::io::ErrorKind;
 
 /// Files by content.
 #[derive(Debug, Default)]
@@ -30,11 +31,7 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
         let bytes = match files::read(&file.path) {
             Ok(bytes) => bytes,
             Err(error) => {
-                let why = Unreadable::new(
-                    format!("the file cannot be opened ({})", error.root_cause()),
-                    "Close it in other programs, look at its permissions, then run again.",
-                );
-                lab_file::unreadable(&file.name, &why, problems);
+                lab_file::unreadable(&file.name, &cannot_open(&error), problems);
                 continue;
             }
         };
@@ -50,6 +47,28 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
         }
     }
     contents
+}
+
+/// Why a file cannot be opened, without the words of the operating system.
+pub fn cannot_open(error: &anyhow::Error) -> Unreadable {
+    let kind = error
+        .root_cause()
+        .downcast_ref::<std::io::Error>()
+        .map(std::io::Error::kind);
+    match kind {
+        Some(ErrorKind::NotFound) => Unreadable::new(
+            "the file is no longer there",
+            "Run again. If it should be there, copy it into the inbox again.",
+        ),
+        Some(ErrorKind::PermissionDenied) => Unreadable::new(
+            "the file cannot be opened: you are not permitted to read it",
+            "Change its permissions, or copy it anew, then run again.",
+        ),
+        _ => Unreadable::new(
+            "the file cannot be opened",
+            "Close it in other programs and wait until it is copied whole, then run again.",
+        ),
+    }
 }
 
 /// The SHA-256 of some bytes, lower-case hexadecimal.

@@ -3,7 +3,7 @@
 use crate::config::Config;
 use crate::files;
 use crate::gather::codes::Codes;
-use crate::gather::contents::checksum;
+use crate::gather::contents::{self, checksum};
 use crate::gather::extractions::{self, Context};
 use crate::gather::finding::Table;
 use crate::gather::headings::Role;
@@ -49,7 +49,7 @@ pub fn take(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config) -> T
     .unwrap_or_else(|_| {
         let mut taken = Taken::default();
         let why = Unreadable::new(
-            "the file is damaged in a way that the reader did not expect",
+            "the file is damaged in a way that was not foreseen",
             "Ask the lab to send it again.",
         );
         unreadable(&file.name, &why, &mut taken.problems);
@@ -60,12 +60,7 @@ pub fn take(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config) -> T
 fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config) -> Taken {
     let mut taken = Taken::default();
     let book = files::read(&file.path)
-        .map_err(|error| {
-            Unreadable::new(
-                format!("the file cannot be opened ({})", error.root_cause()),
-                "Look at its permissions, then run again.",
-            )
-        })
+        .map_err(|error| contents::cannot_open(&error))
         .and_then(|bytes| {
             if checksum(&bytes) == sha256 {
                 tables::read(&bytes)
@@ -101,7 +96,7 @@ pub fn understand(
         taken.problems.add(
             Code::Encoding,
             Place::file(file.path.clone()),
-            "the text is not in UTF-8 and was read as Windows-1252",
+            "the file does not say how its letters are written, and was read as Western European text (Windows-1252)",
             "If letters such as é or µ look wrong, ask the lab for the file in UTF-8.",
         );
     }

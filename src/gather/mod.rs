@@ -164,7 +164,7 @@ fn read_all(
 }
 
 /// Bytes from which on a file is read alone.
-const LARGE: u64 = 8 * 1024 * 1024;
+const LARGE: u64 = 1024 * 1024;
 
 impl Gathered {
     fn add(&mut self, taken: Taken, problems: &mut Problems) {

@@ -97,7 +97,7 @@ fn terms(registers: &Registers, problems: &mut Problems) -> Cow<'static, labels:
         problems.add(
             Code::RegisterError,
             fault.place,
-            format!("This row of label terms is not used: {}.", fault.message),
+            format!("this row of label terms is not used: {}", fault.message),
             "Correct the row, or take it out.",
         );
     }

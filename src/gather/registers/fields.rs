@@ -232,7 +232,7 @@ impl Fields<'_> {
                     "“{}” is not a word that “{column}” can have",
                     text::short(&written)
                 ),
-                format!("It can be {}.", known.join(", ")),
+                format!("Write one of these: {}.", known.join(", ")),
                 problems,
             );
         }

@@ -104,12 +104,15 @@ fn optional(name: &str, config: &Config, problems: &mut Problems) -> Result<Opti
     }
     let book = std::panic::catch_unwind(|| tables::read(&bytes)).unwrap_or_else(|_| {
         Err(tables::Unreadable::new(
-            "the file is damaged",
+            "the register is damaged",
             "Restore it from a copy.",
         ))
     });
     match book {
         Ok(book) => Ok(Some(Table::new(file, book))),
-        Err(why) => bail!("{file} cannot be read: {}. {}", why.message, why.hint),
+        Err(why) => bail!(
+            "{file} cannot be read: {}. Save it anew from a spreadsheet program as .csv or .xlsx, or restore it from a copy.",
+            why.message
+        ),
     }
 }

@@ -198,7 +198,7 @@ fn revision(fields: &Fields<'_>, problems: &mut Problems) -> Option<IssuedRevisi
         fields.fault(
             "content_sha256",
             format!(
-                "“{}” is no SHA-256 checksum; the row is not used",
+                "“{}” is no checksum as `issue` writes it; the row is not used",
                 text::short(written)
             ),
             "Restore the register from the last dated archive.",

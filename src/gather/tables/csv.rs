@@ -5,6 +5,7 @@ use crate::gather::tables::{Book, Cell, Content, Room, Row, Sheet, Unreadable};
 use crate::gather::text;
 use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
+use std::cmp::Reverse;
 
 /// The delimiters that are tried, each with its name; the first wins a tie. The comma stands last, since it alone is
 /// also at home inside a cell: in `Sample;Gluten, ppm` and `TKW-1;5,00` both part each row alike.
@@ -42,7 +43,11 @@ pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
     let (declared, start) = declared_delimiter(&text);
     let (delimiter, name) = declared.unwrap_or_else(|| find_delimiter(&text));
     let lines_before = usize::from(start > 0);
-    let rows = records(&text[start..], delimiter, lines_before, usize::MAX)?;
+    let rest = &text[start..];
+    if let Some(line) = bounded(rest, delimiter, lines_before, usize::MAX)? {
+        return Err(unclosed(line));
+    }
+    let rows = records(rest, delimiter, lines_before, usize::MAX)?;
     Ok(Book {
         format: format!("{name}-delimited text, {}", decoded.encoding),
         sheets: vec![Sheet {
@@ -121,24 +126,31 @@ fn declared_delimiter(text: &str) -> (Option<(u8, &'static str)>, usize) {
     }
 }
 
-/// The delimiter under which our headings appear; where none do, the one under which rows are most alike.
+/// The delimiter under which our headings appear; of several, the one that leaves fewest others within cells, then the one
+/// under which rows are most alike.
 fn find_delimiter(text: &str) -> (u8, &'static str) {
-    let score = |delimiter: u8| {
+    /// Different headings, delimiters left within cells, rows of one width.
+    type Score = (usize, Reverse<usize>, usize);
+    const NONE: Score = (0, Reverse(usize::MAX), 0);
+    let score = |delimiter: u8| -> Score {
         if !text.as_bytes().contains(&delimiter) {
-            return (0, 0);
+            return NONE;
         }
-        let Ok(rows) = records(text, delimiter, 0, RECORDS_TRIED) else {
-            return (0, 0);
+        // A quotation mark that is not closed is told once it is known how the file is delimited.
+        let rows = bounded(text, delimiter, 0, RECORDS_TRIED)
+            .and_then(|_| records(text, delimiter, 0, RECORDS_TRIED));
+        let Ok(rows) = rows else {
+            return NONE;
         };
         let headings = rows
             .iter()
             .map(|row| headings::likeness(row.cells.iter().map(|cell| cell.content.shown())))
             .max()
             .unwrap_or(0);
-        (headings, evenness(&rows))
+        (headings, Reverse(left_over(&rows)), evenness(&rows))
     };
     let [.., comma] = DELIMITERS;
-    let mut best = (comma, (0, 0));
+    let mut best = (comma, NONE);
     for candidate in DELIMITERS {
         let found = score(candidate.0);
         if found > best.1 {
@@ -146,6 +158,25 @@ fn find_delimiter(text: &str) -> (u8, &'static str) {
         }
     }
     best.0
+}
+
+/// How many cells hold what delimits other files: not a comma in a figure, nor what stands before a space, as in a text.
+fn left_over(rows: &[Row]) -> usize {
+    let delimits = |cell: &Cell| {
+        let text = cell.content.shown();
+        let bytes = text.as_bytes();
+        bytes.windows(3).any(|three| match three {
+            [_, b',', after] if after.is_ascii_digit() => !three[0].is_ascii_digit(),
+            [_, byte, after] => {
+                DELIMITERS.iter().any(|(one, _)| one == byte) && !after.is_ascii_whitespace()
+            }
+            _ => false,
+        })
+    };
+    rows.iter()
+        .flat_map(|row| &row.cells)
+        .filter(|cell| delimits(cell))
+        .count()
 }
 
 /// How many rows have the most frequent width, where that is more than one cell.
@@ -167,7 +198,6 @@ fn records(
     lines_before: usize,
     most: usize,
 ) -> Result<Vec<Row>, Unreadable> {
-    bounded(text, delimiter, lines_before, most)?;
     let mut reader = ::csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)
@@ -204,9 +234,14 @@ fn records(
     Ok(rows)
 }
 
-/// Finds out whether every record stays within bounds before one is made, and whether every quotation mark that opens a
-/// cell is closed: where it is not, all that follows would be taken for that one cell.
-fn bounded(text: &str, delimiter: u8, lines_before: usize, most: usize) -> Result<(), Unreadable> {
+/// Finds out whether every record stays within bounds before one is made; and the line of a quotation mark that opens a
+/// cell and is not closed, where there is one: all that follows would be taken for that one cell.
+fn bounded(
+    text: &str,
+    delimiter: u8,
+    lines_before: usize,
+    most: usize,
+) -> Result<Option<usize>, Unreadable> {
     /// Where in a cell.
     enum At {
         Start,
@@ -252,13 +287,10 @@ fn bounded(text: &str, delimiter: u8, lines_before: usize, most: usize) -> Resul
             });
         }
         if records >= most {
-            return Ok(());
+            return Ok(None);
         }
     }
-    match at {
-        At::Quoted => Err(unclosed(opened)),
-        _ => Ok(()),
-    }
+    Ok(matches!(at, At::Quoted).then_some(opened))
 }
 
 fn unclosed(line: usize) -> Unreadable {
@@ -315,6 +347,16 @@ mod tests {
         assert_eq!(format, "semicolon-delimited text, UTF-8");
         assert_eq!(rows[1].1, ["TKW-1", "1", "12,4"]);
         assert!(shown(b"Sample\tResult\nTKW-1\t12,4\n").0.starts_with("tab"));
+        let (format, _) = shown(b"Sample;Gluten, ppm\nTKW-1;5,00\nTKW-1;5,00\n");
+        assert_eq!(
+            format, "semicolon-delimited text, UTF-8",
+            "as many headings with commas"
+        );
+        let (format, _) = shown(b"Sample,Gluten; ppm\nTKW-1,5\nTKW-1,5\n");
+        assert_eq!(
+            format, "comma-delimited text, UTF-8",
+            "as many headings with semicolons"
+        );
         assert!(shown(b"Sample|Result\nTKW-1|12.4\n").0.starts_with("bar"));
         assert!(shown(b"sep=;\nSample;Result\nTKW-1;5\n").1[0].0 == 2);
     }
@@ -355,7 +397,7 @@ mod tests {
 
     #[test]
     fn a_quotation_mark_that_is_not_closed_is_told_with_its_line() {
-        let told = read(b"Sample,Result\nTKW-1,\"5\nTKW-2,6\n").expect_err("is refused");
+        let told = read(b"Sample,Result (ppm)\nTKW-1,\"5\nTKW-2,6\n").expect_err("is refused");
         assert!(told.message.contains("line 2"), "{told:?}");
         let (_, rows) = shown(b"Sample,Pan\nTKW-1,12\" pan\n\"TKW-2\",\"a \"\"b\"\"\nc\"\n");
         assert_eq!(rows[1].1, ["TKW-1", "12\" pan"]);
@@ -364,16 +406,16 @@ mod tests {
 
     #[test]
     fn lines_beyond_any_table_are_refused() {
-        for (line, word) in [
-            (b",".repeat(WIDEST_RECORD), "line 1"),
+        let wide = |text: &str| bounded(&text.repeat(WIDEST_RECORD), b',', 0, usize::MAX);
+        assert!(wide(",").is_err() && wide("\"\n\",").is_err());
+        assert_eq!(wide("a,\n"), Ok(None));
+        let long = [&b"a\n\""[..], &b"b\n".repeat(LONGEST_RECORD)].concat();
+        for (text, word) in [
             (b"a".repeat(LONGEST_RECORD + 1), "line 1"),
-            (b"\"\n\",".repeat(WIDEST_RECORD), "longer"),
-            (
-                [&b"a\n\""[..], &b"b\n".repeat(LONGEST_RECORD)].concat(),
-                "line 2",
-            ),
+            (b",".repeat(LONGEST_RECORD + 1), "line 1"),
+            (long, "line 2"),
         ] {
-            let told = read(&line).expect_err("is refused");
+            let told = read(&text).expect_err("is refused");
             assert!(told.message.contains(word), "{word}: {told:?}");
         }
     }

@@ -124,7 +124,7 @@ fn name_the_unused(correction: &Correction, rows: &[PairedExtraction], problems:
         Code::RegisterError,
         correction.place.clone(),
         format!(
-            "This correction changes nothing: “{}” has no reading of {what}.",
+            "this correction changes nothing: “{}” has no reading of {what}",
             correction.file
         ),
         hint,

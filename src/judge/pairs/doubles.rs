@@ -87,7 +87,7 @@ fn name_conflict(one: &PairedExtraction, other: &PairedExtraction, problems: &mu
         Code::Conflict,
         other.extraction.source.place(),
         format!(
-            "Extraction {} of package “{}” is reported as “{}” in {} and as “{}” in {}. Neither is used.",
+            "extraction {} of package “{}” is reported as “{}” in {} and as “{}” in {}; neither is used",
             one.extraction.number,
             one.extraction.package_code,
             one.extraction.reported,
@@ -105,7 +105,7 @@ fn note_double(kept: &PairedExtraction, double: &PairedExtraction, problems: &mu
         Code::CountedOnce,
         double.extraction.source.place(),
         format!(
-            "Extraction {} of package “{}” is reported with the same result in {}: it counts once.",
+            "extraction {} of package “{}” is reported with the same result in {}; it counts once",
             kept.extraction.number,
             kept.extraction.package_code,
             kept.extraction.source.place(),

@@ -90,7 +90,7 @@ fn pair(
             Code::MissingPackage,
             package.place.clone(),
             format!(
-                "Package “{}” of product “{}” has no result from the lab yet.",
+                "package “{}” of product “{}” has no result from the lab yet",
                 package.package_code, package.product_id
             ),
             "Nothing to do while the lab is at work. If its report has come, look for this code in it.",
