@@ -11,6 +11,7 @@ use crate::gather::inbox::InboxFile;
 use crate::gather::location::{self, Located};
 use crate::gather::missing;
 use crate::gather::numbers::Marks;
+use crate::gather::pages::Page;
 use crate::gather::plan::{self, NoResults, Plan};
 use crate::gather::tables::{self, Book, Unreadable};
 use crate::model::extraction::Extraction;
@@ -116,6 +117,7 @@ pub fn understand(
                 .passed_over
                 .push(format!("{name}: no table of results"));
         }
+        let mut before: Option<Page<'_>> = None;
         for located in tables {
             let context = Context {
                 file,
@@ -127,7 +129,16 @@ pub fn understand(
                 facts,
             };
             match plan::plan(&located.table, &located.sheet.rows, codes) {
-                Ok(plan) => read_table(located, &plan, &context, &mut understanding, taken),
+                Ok(plan) => {
+                    let start = taken.extractions.len();
+                    read_table(located, &plan, &context, &mut understanding, taken);
+                    let page = Page::new(located, &plan, start..taken.extractions.len());
+                    if let (Some(before), Some(table)) = (&before, understanding.tables.last_mut())
+                    {
+                        page.go_on_from(before, &mut taken.extractions, table);
+                    }
+                    before = Some(page);
+                }
                 Err(none) => unread.push((none, context.place(located.table.heading_row, 1))),
             }
             if taken.extractions.len() > tables::MOST_RESULTS {

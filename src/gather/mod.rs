@@ -69,6 +69,9 @@ pub mod extractions;
 /// Cells that give no reading, and why.
 mod refusals;
 
+/// Tables over several pages.
+mod pages;
+
 /// What to say of a file without a table.
 pub mod missing;
 

@@ -144,3 +144,37 @@ fn controls_and_footnotes_are_passed_over() {
     assert_eq!(readings, ["TKW-101 1 12", "TKW-101 2 13"]);
     assert_eq!(problems, [""; 0]);
 }
+
+#[test]
+fn a_pair_over_a_page_break_is_two_extractions() {
+    let read = |text: &str| {
+        let read = Folder::new().with("inbox/a.csv", text.as_bytes()).gather();
+        read.readings()
+    };
+    let first = "Sample,Result (ppm)\nTKW-101,6\nTKW-101,7\nTKW-102,<5\n";
+    let second = "Sample,Result (ppm)\nTKW-102,<5\nTKW-103,10\nTKW-103,11\n";
+    let numbers = |text: &str| -> Vec<String> {
+        let all = read(text).into_iter();
+        all.filter(|line| line.starts_with("TKW-102")).collect()
+    };
+    assert_eq!(
+        numbers(&format!("{first}\n\n{second}")),
+        ["TKW-102 1 <5", "TKW-102 2 <5"]
+    );
+    // Anything that speaks for another analysis leaves both as the first extraction, which a person then looks at.
+    for other in [
+        format!("{first}\nRepeat analysis\n{second}"),
+        format!(
+            "{first}\n{}",
+            second.replace("Result (ppm)", "Result (mg/kg)")
+        ),
+        format!("{first}\n{second}TKW-104,12\n"),
+        format!(
+            "{first}\n{}",
+            second.replace("TKW-102,<5\n", "") + "TKW-102,<5\n"
+        ),
+        "Sample,Result (ppm)\nTKW-102,<5\n\nSample,Result (ppm)\nTKW-102,<5\n".to_owned(),
+    ] {
+        assert_eq!(numbers(&other), ["TKW-102 1 <5", "TKW-102 1 <5"], "{other}");
+    }
+}
