@@ -7,6 +7,7 @@ mod flow;
 mod gather;
 mod judge;
 mod make_binary;
+mod make_compound;
 mod make_ods;
 mod render;
 mod sample;

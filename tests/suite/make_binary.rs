@@ -1,6 +1,7 @@
 //! Makes binary workbooks: .xls ([MS-XLS] in a compound file, [MS-CFB]) and .xlsb ([MS-XLSB] in a ZIP archive), with as
 //! much of either as a lab file needs.
 
+use crate::make_compound::{bytes, compound};
 use crate::make_ods::zip_stored;
 
 /// A sheet to be made.
@@ -100,15 +101,6 @@ fn packed(number: f64) -> Option<u32> {
 
 fn utf16(text: &str) -> Vec<u8> {
     text.encode_utf16().flat_map(u16::to_le_bytes).collect()
-}
-
-/// Bytes one after another.
-macro_rules! bytes {
-    ($($part:expr),* $(,)?) => {{
-        let mut all: Vec<u8> = Vec::new();
-        $(all.extend_from_slice($part.as_ref());)*
-        all
-    }};
 }
 
 /// A record of an .xls.
@@ -305,63 +297,6 @@ pub fn xls_cell(row: u16, column: u16, cell: &BinaryCell, texts: &[String]) -> V
             other => panic!("a formula with the result {other:?} is not made"),
         },
     }
-}
-
-/// A compound file with one stream.
-pub fn compound(name: &str, stream: &[u8]) -> Vec<u8> {
-    const SECTOR: usize = 512;
-    const END: u32 = 0xffff_fffe;
-    // Shorter streams would stand elsewhere.
-    let length = stream.len().max(4096);
-    let sectors = length.div_ceil(SECTOR);
-    let tables = (1..)
-        .find(|n| n * SECTOR / 4 > sectors + n)
-        .expect("is found");
-    let mut next: Vec<u32> = (1..=sectors as u32).collect();
-    next[sectors - 1] = END;
-    next.push(END);
-    next.extend(std::iter::repeat_n(0xffff_fffd_u32, tables));
-    next.resize(tables * SECTOR / 4, 0xffff_ffff);
-    let entry = |name: &str, kind: u8, child: u32, start: u32, length: usize| {
-        let mut letters = utf16(name);
-        letters.resize(64, 0);
-        bytes![
-            letters,
-            ((name.len() as u16 + 1) * 2).to_le_bytes(),
-            [kind, 1],
-            [0xff; 8],
-            child.to_le_bytes(),
-            [0; 36],
-            start.to_le_bytes(),
-            (length as u64).to_le_bytes(),
-        ]
-    };
-    let mut first: Vec<u8> = (0..tables)
-        .flat_map(|n| ((sectors + 1 + n) as u32).to_le_bytes())
-        .collect();
-    first.resize(436, 0xff);
-    let mut out = bytes![
-        [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1],
-        [0; 16],
-        [0x3e, 0, 3, 0, 0xfe, 0xff, 9, 0, 6, 0],
-        [0; 10],
-        (tables as u32).to_le_bytes(),
-        (sectors as u32).to_le_bytes(),
-        [0; 4],
-        4096_u32.to_le_bytes(),
-        END.to_le_bytes(),
-        [0; 4],
-        END.to_le_bytes(),
-        [0; 4],
-        first,
-        stream,
-    ];
-    out.resize(SECTOR * (sectors + 1), 0);
-    out.extend(entry("Root Entry", 5, 1, END, 0));
-    out.extend(entry(name, 2, u32::MAX, 0, length));
-    out.resize(SECTOR * (sectors + 2), 0);
-    out.extend(next.iter().flat_map(|number| number.to_le_bytes()));
-    out
 }
 
 /// A record of an .xlsb.

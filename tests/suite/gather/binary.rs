@@ -2,7 +2,8 @@
 
 use super::folder::{Folder, Read};
 use crate::make_binary::BinaryCell::{self, Blank, Error, Formula, Number, OwnText, Shown, Truth};
-use crate::make_binary::{BinarySheet, compound, record, xls, xls_stream, xlsb};
+use crate::make_binary::{BinarySheet, record, xls, xls_stream, xlsb};
+use crate::make_compound::compound;
 use calamine::{Data, Reader, Xls, Xlsb};
 use std::io::Cursor;
 

@@ -1,7 +1,8 @@
 //! Files that would take all memory, or never end, were they believed. Each is small here and would be large unguarded.
 
 use super::folder::Folder;
-use crate::make_binary::{compound, record, record12, xls_stream};
+use crate::make_binary::{record, record12, xls_stream};
+use crate::make_compound::compound;
 use crate::make_ods::zip_stored;
 use std::io::Write;
 use zip::ZipWriter;

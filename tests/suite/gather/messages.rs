@@ -1,7 +1,8 @@
 //! What is said of files that are wrong: in a dietitian's words, each with what to do, all built alike.
 
 use super::folder::Folder;
-use crate::make_binary::{BinarySheet, compound, xls};
+use crate::make_binary::{BinarySheet, xls};
+use crate::make_compound::compound;
 use galleyproof::model::problem::Code;
 use std::collections::BTreeSet;
 
