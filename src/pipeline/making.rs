@@ -88,15 +88,20 @@ pub fn prepare(
         true => None,
         false => Some(facts::digest::digest(decided, config, run.made_on())?),
     };
-    let mut tasks = vec![Task::Texts(decided)];
+    let mut tasks: Vec<Task<'_>> = products_papers(&products)
+        .into_iter()
+        .map(Task::Typeset)
+        .collect();
     if let Some(digest) = &digest {
-        // The summary takes longest: it goes first, so that it is not the tail.
-        tasks.insert(0, Task::Typeset(Paper::Summary(decided)));
-        tasks.push(Task::Newsletter(digest));
+        tasks.insert(
+            summarys_place(tasks.len()),
+            Task::Typeset(Paper::Summary(decided)),
+        );
         tasks.push(Task::Typeset(Paper::Digest(digest)));
+        tasks.push(Task::Newsletter(digest));
         tasks.extend(queries(decided, config).into_iter().map(Task::Typeset));
     }
-    tasks.extend(products_papers(&products).into_iter().map(Task::Typeset));
+    tasks.push(Task::Texts(decided));
     let failures = run.make(&tasks, listener)?;
     run.drafts(&tasks, decided, &failures)?;
     Ok(Prepared {
@@ -104,6 +109,13 @@ pub fn prepare(
         failures,
         is_partial,
     })
+}
+
+/// Where the summary stands among the papers of single products: as far before their end as it takes itself (a row of its
+/// register costs about a sixteenth of a sheet), so that it is not the tail. Not earlier: the typesetter's memory has grown
+/// with it, and every document after it pays for that.
+fn summarys_place(papers: usize) -> usize {
+    papers - papers / 16
 }
 
 /// The products that were asked for.

@@ -103,6 +103,7 @@ pub fn typeset<T: Sync>(
         threads,
         next: AtomicUsize::new(0),
         done: AtomicUsize::new(0),
+        long: AtomicUsize::new(0),
         stopped: AtomicBool::new(false),
         failures: Mutex::new(Vec::new()),
     };
@@ -140,6 +141,8 @@ struct Batch<'a> {
     threads: usize,
     next: AtomicUsize,
     done: AtomicUsize,
+    /// How many long documents are being set just now.
+    long: AtomicUsize,
     stopped: AtomicBool,
     failures: Mutex<Vec<Failure>>,
 }
@@ -179,8 +182,11 @@ impl Batch<'_> {
         let Some(job) = prepare(item)? else {
             return Ok(());
         };
+        let long = usize::from(!ONE_PAGE.contains(&job.template));
+        self.long.fetch_add(long, Ordering::Relaxed);
         let made = pool.install(|| pdf(self.engine, &job));
-        self.evict();
+        self.long.fetch_sub(long, Ordering::Relaxed);
+        self.forget();
         match made {
             Ok(pdf) => sink(Typeset {
                 content_key: job.content_key(self.engine),
@@ -201,11 +207,17 @@ impl Batch<'_> {
         }
     }
 
-    /// Forgets what typst remembers, once a round of the threads: nothing in it serves another document, and kept it
-    /// grows by megabytes a sheet.
-    fn evict(&self) {
-        if (self.done.fetch_add(1, Ordering::Relaxed) + 1).is_multiple_of(self.threads) {
-            typst::comemo::evict(0);
+    /// Forgets what was not used of late. Next to nothing of a document serves another one, and kept it grows by megabytes a
+    /// sheet; what does serve (the style, the ends of the ruler) is in use all the time. A long document lives on what is
+    /// remembered of its own pages: while one is set, this is done more rarely.
+    fn forget(&self) {
+        const BESIDE_A_LONG_ONE: usize = 64;
+        let round = match self.long.load(Ordering::Relaxed) {
+            0 => self.threads,
+            _ => BESIDE_A_LONG_ONE,
+        };
+        if (self.done.fetch_add(1, Ordering::Relaxed) + 1).is_multiple_of(round) {
+            typst::comemo::evict(1);
         }
     }
 }

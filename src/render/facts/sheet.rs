@@ -42,7 +42,7 @@ pub struct SheetContent {
     pub product: ProductFacts,
     /// The verdict.
     pub verdict: VerdictFacts,
-    /// The pictures of the ruler, in words, one each.
+    /// The pictures of the ruler, in words; each is made of three drawings: head, rows, scale.
     pub rulers: Vec<String>,
     /// What the marks of the ruler mean.
     pub key: String,
@@ -196,9 +196,9 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         made_from: Some(made_from),
         bytes: Vec::new(),
     };
-    let pictures = 1..=facts.content.rulers.len();
+    let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
     let drawn = ruler::made_from(&verdict.packages, config.rule);
-    let mut files: Vec<JobFile> = pictures
+    let mut files: Vec<JobFile> = drawings
         .map(|number| file(chart_name(number), drawn.clone()))
         .collect();
     let sources = facts
@@ -226,10 +226,10 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
 /// # Errors
 /// As [`job`].
 pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
-    let pictures = ruler::draw(&product.verdict.packages, config.rule)?;
+    let drawings = ruler::draw(&product.verdict.packages, config.rule)?.concat();
     let lab_files = words::method::lab_files(&product.verdict);
-    let (charts, sources) = job.files.split_at_mut(pictures.len());
-    for (file, svg) in charts.iter_mut().zip(pictures) {
+    let (charts, sources) = job.files.split_at_mut(drawings.len());
+    for (file, svg) in charts.iter_mut().zip(drawings) {
         file.bytes = svg.into_bytes();
     }
     for (file, lab_file) in sources.iter_mut().zip(carried(&lab_files, config)) {

@@ -27,13 +27,24 @@ const ROW: Type = Type::strong(8.8, INK);
 const NOTE: Type = Type::plain(7.8, INK_2);
 const AXIS: Type = Type::plain(8.6, INK);
 
+/// The drawings that make up a picture, one below the other.
+pub const DRAWINGS: usize = 3;
+
 /// Draws the ruler, on as many pictures as its packages need.
-pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<String>> {
+///
+/// The words above the rows and the scale below them are drawings of their own: they are the same on nearly every sheet, so
+/// that the typesetter, which remembers what it has just read, loads them once and not once a sheet.
+pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<[String; DRAWINGS]>> {
     let scale = Scale::of(packages, rule);
     let dense = packages.len() > 3;
+    let head = style::draw(WIDTH, HEAD, |canvas| flags(canvas, rule, &scale))?;
+    let foot = style::draw(WIDTH, FOOT, |canvas| strip(canvas, rule, &scale, 0.0))?;
     let pictures = packages.chunks(PACKAGES_PER_PICTURE);
     pictures
-        .map(|part| picture(part, rule, &scale, dense))
+        .map(|part| {
+            let rows = rows(part, rule, &scale, dense)?;
+            Ok([head.clone(), rows, foot.clone()])
+        })
         .collect()
 }
 
@@ -101,15 +112,20 @@ fn spoken(figure: &str) -> String {
     figure.replace('<', "below ").replace('>', "above ")
 }
 
-fn picture(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -> Result<String> {
+fn rows(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -> Result<String> {
     let heights: Vec<f64> = packages
         .iter()
         .map(|package| row_height(package, dense))
         .collect();
-    let bottom = HEAD + heights.iter().sum::<f64>();
-    style::draw(WIDTH, bottom + FOOT, |canvas| {
-        ground(canvas, rule, scale, bottom)?;
-        let mut top = HEAD;
+    let bottom = heights.iter().sum::<f64>();
+    style::draw(WIDTH, bottom, |canvas| {
+        let limit = scale.x(rule.limit.ppm.0);
+        canvas.fill(at(limit, 0.0), at(ZONE_END, bottom), ZONE)?;
+        for figure in scale.numbered() {
+            let x = scale.x(figure);
+            canvas.line(&[at(x, 0.0), at(x, bottom)], Pen::solid(0.5, GRID))?;
+        }
+        let mut top = 0.0;
         for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
             if index > 0 {
                 canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
@@ -118,7 +134,7 @@ fn picture(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -
             row(canvas, package, rule, scale, top, *height, dense)?;
             top += height;
         }
-        strip(canvas, rule, scale, bottom)
+        Ok(())
     })
 }
 
@@ -152,13 +168,9 @@ fn code_lines(code: &str) -> Vec<String> {
     lines
 }
 
-fn ground(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, bottom: f64) -> Result<()> {
+/// What is where on the scale, in words above the rows.
+fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale) -> Result<()> {
     let limit = scale.x(rule.limit.ppm.0);
-    canvas.fill(at(limit, HEAD), at(ZONE_END, bottom), ZONE)?;
-    for figure in scale.numbered() {
-        let x = scale.x(figure);
-        canvas.line(&[at(x, HEAD), at(x, bottom)], Pen::solid(0.5, GRID))?;
-    }
     let said = words::limit::LimitWords::of(rule);
     let flag = format!("Limit {}", said.figure());
     let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
