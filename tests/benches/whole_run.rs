@@ -10,6 +10,10 @@ use galleyproof::render::{Engine, documents, facts};
 use std::path::Path;
 use std::time::Duration;
 
+/// As the program has it.
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 fn wanted(force: bool) -> Wanted<'static> {
     Wanted {
         made_on: None,

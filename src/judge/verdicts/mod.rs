@@ -29,23 +29,43 @@ pub fn decide(
         let key = (package.product_id.clone(), package.round.clone());
         by_round.entry(key).or_default().push(result);
     }
+    let told = by_product(&registers.followups, |followup| &followup.product_id);
+    let issued = by_product(&registers.issued, |revision| &revision.product_id);
     by_round
         .into_iter()
         .filter_map(|((product_id, round), mut packages)| {
             let product = registers.products.get(&product_id)?;
             packages.sort_by(|a, b| code(a).cmp(code(b)));
-            Some(decide_one(
-                product, round, packages, registers, terms, config,
-            ))
+            let told = told.get(product_id.as_str()).map_or(&[][..], Vec::as_slice);
+            let issued = issued
+                .get(product_id.as_str())
+                .map_or(&[][..], Vec::as_slice);
+            Some(ProductVerdict {
+                followups: followups(told, &round),
+                issued: of_round(issued, &round),
+                ..decide_one(product, round, packages, terms, config)
+            })
         })
         .collect()
 }
 
+/// The rows of a register by product, each product's in their order.
+fn by_product<T>(rows: &[T], id: impl Fn(&T) -> &str) -> BTreeMap<&str, Vec<&T>> {
+    let mut found: BTreeMap<&str, Vec<&T>> = BTreeMap::new();
+    for row in rows {
+        found.entry(id(row)).or_default().push(row);
+    }
+    found
+}
+
 /// The rounds of the same product that were tested before this one, the latest first; none where a day is not known.
+///
+/// `all` is in the order of [`decide`], by product.
 pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<EarlierRound> {
-    let mut before: Vec<&ProductVerdict> = all
+    let first = all.partition_point(|other| other.product.product_id < of.product.product_id);
+    let mut before: Vec<&ProductVerdict> = all[first..]
         .iter()
-        .filter(|other| other.product.product_id == of.product.product_id)
+        .take_while(|other| other.product.product_id == of.product.product_id)
         .filter(|other| other.day().is_some() && other.day() < of.day())
         .collect();
     before.sort_by_key(|other| std::cmp::Reverse(other.day()));
@@ -74,7 +94,6 @@ fn decide_one(
     product: &Product,
     round: String,
     packages: Vec<PackageResult>,
-    registers: &Registers,
     terms: &labels::Terms,
     config: &Config,
 ) -> ProductVerdict {
@@ -85,8 +104,8 @@ fn decide_one(
     ProductVerdict {
         reasons: reasons::reasons(verdict, &packages, method_unfit.as_deref(), config),
         notify_maker: verdict == Verdict::OverLimit || label.finding == LabelFinding::GlutenSource,
-        followups: followups(registers, &product.product_id, &round),
-        issued: issued(registers, &product.product_id, &round),
+        followups: Vec::new(),
+        issued: Vec::new(),
         product: product.clone(),
         round,
         packages,
@@ -111,26 +130,24 @@ fn verdict(packages: &[PackageResult], decidable: bool) -> Verdict {
 }
 
 /// What passed about this round, in order of date; a line without a round is about every one.
-fn followups(registers: &Registers, product_id: &str, round: &str) -> Vec<Followup> {
-    let of_round = |followup: &&Followup| {
-        followup.product_id == product_id
-            && followup.round.as_deref().is_none_or(|other| other == round)
+fn followups(told: &[&Followup], round: &str) -> Vec<Followup> {
+    let is_about = |followup: &&&Followup| {
+        let of = followup.round.as_deref();
+        of.is_none_or(|other| other == round)
     };
-    let mut followups: Vec<Followup> = registers
-        .followups
+    let mut followups: Vec<Followup> = told
         .iter()
-        .filter(of_round)
-        .cloned()
+        .filter(is_about)
+        .map(|followup| (*followup).clone())
         .collect();
     followups.sort_by_key(|followup| followup.on);
     followups
 }
 
-fn issued(registers: &Registers, product_id: &str, round: &str) -> Vec<IssuedRevision> {
-    registers
-        .issued
+fn of_round(issued: &[&IssuedRevision], round: &str) -> Vec<IssuedRevision> {
+    issued
         .iter()
-        .filter(|revision| revision.product_id == product_id && revision.round == round)
-        .cloned()
+        .filter(|revision| revision.round == round)
+        .map(|revision| (*revision).clone())
         .collect()
 }
