@@ -101,6 +101,7 @@ pub fn understand(
             "If letters such as é or µ look wrong, ask the lab for the file in UTF-8.",
         );
     }
+    swallowed_rows(file, book, codes, &mut taken.problems);
     let mut understanding = Understanding {
         file: file.path.clone(),
         format: book.format.clone(),
@@ -153,6 +154,35 @@ pub fn understand(
     }
     without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
+}
+
+/// Tells of rows that stray quotation marks have drawn into a cell of a delimited file. A remark may have several lines, but
+/// none of them begins with a package's code.
+fn swallowed_rows(file: &Arc<LabFile>, book: &Book, codes: &Codes, problems: &mut Problems) {
+    let delimited = book.sheets.iter().filter(|sheet| sheet.name.is_none());
+    for row in delimited.flat_map(|sheet| &sheet.rows) {
+        for cell in &row.cells {
+            let shown = cell.content.shown();
+            let begins = |line: &str| {
+                let first = line.split([',', ';', '\t', '|']).next().unwrap_or(line);
+                codes.find(first.trim_matches('"')).map(str::to_owned)
+            };
+            let Some(code) = shown.lines().skip(1).find_map(begins) else {
+                continue;
+            };
+            let place = Place {
+                row: Some(row.number),
+                column: Some(cell.column),
+                ..Place::file(file.path.clone())
+            };
+            problems.add(
+                Code::BadValue,
+                place,
+                format!("the cell holds several lines, and one of them begins with the package code “{code}”: quotation marks that stand wrongly have drawn rows into it, and their results are not read"),
+                "Ask the lab for the file anew, as a spreadsheet if that is easier.",
+            );
+        }
+    }
 }
 
 /// Tables of means: a problem where the file has no others, since their readings may stand in another table.

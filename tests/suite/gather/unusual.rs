@@ -181,3 +181,12 @@ fn every_row_says_what_became_of_it() {
     );
     assert_eq!(table.columns[2].taken_for, "result");
 }
+
+#[test]
+fn rows_within_a_cell_are_told() {
+    let (readings, problems) = read(
+        "Sample,Extraction,Gluten (ppm),Remark\nTKW-101,1,12.4,\"pan\nTKW-101,2,13.5,\nTKW-102,1,7,\"\nTKW-102,2,8,\"two\nlines\"\n",
+    );
+    assert_eq!(problems, ["bad_value inbox/a.csv D2"]);
+    assert_eq!(readings, ["TKW-101 1 12.4", "TKW-102 2 8"]);
+}
