@@ -6,9 +6,12 @@ mod unknown;
 
 use crate::files;
 use crate::model::extraction::AssayKind;
+use crate::model::followup::NoticeDays;
 use crate::model::ppm::Ppm;
+use crate::model::registers::Followup;
 use crate::model::rule::Rule;
 use anyhow::{Context, Result, bail};
+use chrono::NaiveDate;
 use std::path::{Path, PathBuf};
 
 /// The name of the settings file in a programme folder.
@@ -73,6 +76,21 @@ impl Programme {
         } else {
             format!("We keep {kept}.")
         })
+    }
+
+    /// The number of a sheet, `TKW-FH-01-1`: short name, product, round.
+    pub fn sheet_number(&self, product_id: &str, round: &str) -> String {
+        format!("{}-{product_id}-{round}", self.short_name)
+    }
+
+    /// The days that a notice to a maker and its mail name; none where neither the register of follow-ups nor `made_on`
+    /// dates it.
+    pub fn notice_days(
+        &self,
+        followups: &[Followup],
+        made_on: Option<NaiveDate>,
+    ) -> Option<NoticeDays> {
+        NoticeDays::of(followups, self.reply_days, self.publish_days, made_on)
     }
 }
 

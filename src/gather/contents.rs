@@ -6,7 +6,6 @@ use crate::gather::lab_file;
 use crate::gather::tables::Unreadable;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::io::ErrorKind;
 
@@ -35,7 +34,7 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
                 continue;
             }
         };
-        let sha256 = checksum(&bytes);
+        let sha256 = files::sha256_of(&bytes);
         let first = first_with
             .entry(sha256.clone())
             .or_insert_with(|| file.name.clone());
@@ -69,14 +68,6 @@ pub fn cannot_open(error: &anyhow::Error) -> Unreadable {
             "Close it in other programs and wait until it is copied whole, then run again.",
         ),
     }
-}
-
-/// The SHA-256 of some bytes, lower-case hexadecimal.
-pub fn checksum(bytes: &[u8]) -> String {
-    Sha256::digest(bytes)
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
 }
 
 fn same_file(file: &InboxFile, first: &str, problems: &mut Problems) {

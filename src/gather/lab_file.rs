@@ -3,7 +3,7 @@
 use crate::config::Config;
 use crate::files;
 use crate::gather::codes::Codes;
-use crate::gather::contents::{self, checksum};
+use crate::gather::contents;
 use crate::gather::extractions::{self, Context};
 use crate::gather::finding::Table;
 use crate::gather::headings::Role;
@@ -63,7 +63,7 @@ fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config
     let book = files::read(&file.path)
         .map_err(|error| contents::cannot_open(&error))
         .and_then(|bytes| {
-            if checksum(&bytes) == sha256 {
+            if files::sha256_of(&bytes) == sha256 {
                 tables::read(&bytes)
             } else {
                 Err(Unreadable::new(

@@ -78,12 +78,7 @@ pub struct Labelled {
 pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> NoticeFacts {
     let verdict = &product.verdict;
     let programme = &config.programme;
-    let days = NoticeDays::of(
-        &verdict.followups,
-        programme.reply_days,
-        programme.publish_days,
-        made_on,
-    );
+    let days = programme.notice_days(&verdict.followups, made_on);
     let number = sheet_number(verdict, config);
     let title = title(verdict);
     let document = DocumentFacts::new(

@@ -11,11 +11,10 @@ use crate::render::facts::edition::Edition;
 use crate::render::facts::packages::{self, BlockState, PackageTable};
 use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
 use crate::render::words::{self, breakable, counted};
-use crate::render::{Job, JobFile, chart_name, hex, numbers};
+use crate::render::{Job, JobFile, chart_name, numbers};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use serde::Serialize;
-use sha2::{Digest, Sha256};
 use std::sync::Arc;
 
 /// Everything that the sheet's template may see.
@@ -162,7 +161,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
 /// `TKW-FH-01-1`: short name, product, round.
 pub fn sheet_number(verdict: &ProductVerdict, config: &Config) -> String {
     let product_id = &verdict.product.product_id;
-    words::sheet_number(product_id, &verdict.round, config)
+    config.programme.sheet_number(product_id, &verdict.round)
 }
 
 /// SHA-256 over what the sheet says, without its number, revision or date: two equal ones are one revision.
@@ -172,7 +171,7 @@ pub fn content_sha256(facts: &SheetFacts) -> String {
 
 fn sha256(content: &SheetContent) -> String {
     let json = serde_json::to_vec(content).expect("facts are text, numbers and lists");
-    hex(&Sha256::digest(json))
+    files::sha256_of(&json)
 }
 
 /// The job of typesetting a sheet.

@@ -10,7 +10,7 @@ use crate::model::verdict::{Grade, Verdict};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
 use crate::render::words::verdict::{highest_bound, highest_over};
-use crate::render::words::{counted, sheet_number, with_unit};
+use crate::render::words::{counted, with_unit};
 
 /// What this result says.
 pub fn says(product: &JudgedProduct, config: &Config) -> String {
@@ -32,7 +32,9 @@ fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config)
         Verdict::WithinLimit(_) => format!("all {n} tested {}", limit.within_the_limit()),
         Verdict::NoVerdict => "there was no verdict".to_owned(),
     };
-    let number = sheet_number(&product.verdict.product.product_id, &round.round, config);
+    let number = config
+        .programme
+        .sheet_number(&product.verdict.product.product_id, &round.round);
     format!("In round {} ({number}), {found}.", round.round)
 }
 

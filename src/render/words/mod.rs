@@ -36,7 +36,6 @@ pub mod practice;
 /// The sentences of the newsletter.
 pub mod digest;
 
-use crate::config::Config;
 use crate::render::charts::style::{Type, text_width};
 use crate::render::numbers::NBSP;
 use std::collections::BTreeSet;
@@ -54,11 +53,6 @@ pub fn listed<T: AsRef<str>>(items: &[T]) -> String {
         [one] => (*one).to_owned(),
         [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
     }
-}
-
-/// `TKW-FH-01-1`: short name, product, round.
-pub fn sheet_number(product_id: &str, round: &str, config: &Config) -> String {
-    format!("{}-{product_id}-{round}", config.programme.short_name)
 }
 
 /// A figure and its unit, kept together.

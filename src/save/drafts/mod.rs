@@ -7,7 +7,6 @@ use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::document::Document;
-use crate::model::followup::NoticeDays;
 use crate::model::label::{LabelFinding, TermClass};
 use crate::model::package::Standing;
 use crate::model::rule::{Regime, Rule};
@@ -97,17 +96,9 @@ pub fn to_maker(
 ) -> Result<Document> {
     let verdict = &judged.verdict;
     let product = &verdict.product;
-    let sheet_number = format!(
-        "{}-{}-{}",
-        config.programme.short_name, product.product_id, verdict.round
-    );
     let programme = &config.programme;
-    let days = NoticeDays::of(
-        &verdict.followups,
-        programme.reply_days,
-        programme.publish_days,
-        made_on,
-    );
+    let sheet_number = programme.sheet_number(&product.product_id, &verdict.round);
+    let days = programme.notice_days(&verdict.followups, made_on);
     let reply_by = days.map(|days| in_words(days.reply_by));
     let subject = subject(judged, &sheet_number, reply_by.as_deref());
     let one_line = |text: &Option<String>| text.as_deref().map(mail::one_line);
