@@ -102,13 +102,7 @@ pub fn may_be_heading(text: &str) -> bool {
 /// What a heading means, where it is known.
 pub fn read(written: &str) -> Option<Heading> {
     let whole = text::words(written);
-    let known =
-        |word: &str| vocabulary::has_word(word.trim_end_matches(|c: char| c.is_ascii_digit()));
-    if !units::may_hold_one(written)
-        && !whole
-            .split(' ')
-            .any(|word| vocabulary::has_word(word) || known(word))
-    {
+    if !units::may_hold_one(written) && !vocabulary::has_a_word(&whole) {
         return None;
     }
     let parted = units::part(written);

@@ -174,28 +174,19 @@ fn scale_of(part: &str) -> Option<Scale> {
 
 /// Lower case, plain characters, `u` for µ, `-1` for ⁻¹, no spaces around a slash.
 fn fold(written: &str) -> String {
-    let mut folded = text::plain(written).to_lowercase();
-    if !folded.is_ascii() {
-        folded = folded.replace('µ', "u").replace("⁻¹", "-1");
-    }
-    if folded.contains("^-1") {
-        folded = folded.replace("^-1", "-1");
-    }
-    if folded.contains("100 g") {
-        folded = folded.replace("100 g", "100g");
-    }
+    let folded = text::plain(written)
+        .to_lowercase()
+        .replace('µ', "u")
+        .replace("⁻¹", "-1")
+        .replace("^-1", "-1")
+        .replace("100 g", "100g");
     one_spaced(&folded)
 }
 
 /// One space between words, none around a slash.
 fn one_spaced(text: &str) -> String {
     let words: Vec<&str> = text.split_whitespace().collect();
-    let joined = words.join(" ");
-    if joined.contains('/') {
-        joined.replace(" /", "/").replace("/ ", "/")
-    } else {
-        joined
-    }
+    words.join(" ").replace(" /", "/").replace("/ ", "/")
 }
 
 /// Gluten where a text says gluten, gliadin where it says gliadin and not gluten.
@@ -229,9 +220,7 @@ fn strip_quantity(folded: &str) -> String {
     ];
     let mut out = folded.to_owned();
     for word in WORDS {
-        if out.contains(word) {
-            out = out.replace(word, " ");
-        }
+        out = out.replace(word, " ");
     }
     one_spaced(&out)
 }

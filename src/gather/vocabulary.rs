@@ -128,12 +128,17 @@ static ORDINALS: LazyLock<HashMap<String, u32>> = LazyLock::new(|| {
 static WORDS: LazyLock<HashSet<String>> = LazyLock::new(|| {
     let wordings = TABLE.keys().flat_map(|wording| wording.split(' '));
     let others = NUMBER.into_iter().chain(["e", "r", "w"]);
-    wordings.chain(others).map(str::to_owned).collect()
+    let words = wordings.chain(others).filter(|word| !word.is_empty());
+    words.map(str::to_owned).collect()
 });
 
-/// Whether a word (as [`text::words`] leaves it) stands in any wording. Where none does, a text has no meaning here.
-pub fn has_word(word: &str) -> bool {
-    !word.is_empty() && WORDS.contains(word)
+/// Whether any of these words (as [`text::words`] leaves them) stands in a wording, with the number behind it or without.
+/// Where none does, a text has no meaning here.
+pub fn has_a_word(words: &str) -> bool {
+    let known = |word: &str| WORDS.contains(word);
+    words
+        .split(' ')
+        .any(|word| known(word) || known(word.trim_end_matches(|c: char| c.is_ascii_digit())))
 }
 
 /// Each meaning with each of its wordings.
