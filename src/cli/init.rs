@@ -24,7 +24,7 @@ const BLANK: &[(&str, &str)] = &[
     ),
     (
         "registers/followups.csv",
-        "product_id,round,on,kind,due_on,note\n",
+        "product_id,round,on,kind,due_on,statement,note\n",
     ),
     ("READ ME FIRST.txt", include_str!("blank/read-me-first.txt")),
 ];

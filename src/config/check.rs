@@ -257,6 +257,7 @@ fn testing(raw: &RawTesting, faults: &mut Faults) -> Testing {
             faults,
         ),
         lloq: Ppm(lloq),
+        lod: Ppm(positive("[testing] lod_ppm", raw.lod_ppm, faults).unwrap_or(3.0)),
         uloq: Ppm(uloq),
         relative_repeatability: repeatability.unwrap_or(0.15),
     }

@@ -122,6 +122,8 @@ pub struct Testing {
     pub extractions_per_package: usize,
     /// Lowest quantity reported as a number, where the lab file states none.
     pub lloq: Ppm,
+    /// Lowest quantity that the assay detects, likewise.
+    pub lod: Ppm,
     /// Highest quantity reported as a number, likewise.
     pub uloq: Ppm,
     /// Within-lab relative standard deviation of one extraction, as a fraction.

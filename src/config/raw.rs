@@ -48,6 +48,7 @@ pub struct RawTesting {
     pub packages_per_product: Option<i64>,
     pub extractions_per_package: Option<i64>,
     pub lloq_ppm: Option<f64>,
+    pub lod_ppm: Option<f64>,
     pub uloq_ppm: Option<f64>,
     pub relative_repeatability: Option<f64>,
 }
@@ -104,6 +105,7 @@ pub const KEYS: &[(&str, &[&str])] = &[
             "packages_per_product",
             "extractions_per_package",
             "lloq_ppm",
+            "lod_ppm",
             "uloq_ppm",
             "relative_repeatability",
         ],

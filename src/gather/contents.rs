@@ -1,9 +1,9 @@
 //! Files by content: the same bytes under two names count once.
 
 use crate::files;
+use crate::gather::books::Unreadable;
 use crate::gather::inbox::{self, InboxFile};
 use crate::gather::lab_file;
-use crate::gather::tables::Unreadable;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use std::collections::BTreeMap;

@@ -1,6 +1,7 @@
 //! A table's rows -> extractions: code, number, interval, source; and a problem for each cell that gives none.
 
 use crate::config::Config;
+use crate::gather::books::{Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::facts::{self, Facts};
 use crate::gather::finding::Table;
@@ -10,7 +11,6 @@ use crate::gather::plan::{Plan, ResultColumn};
 use crate::gather::readings::{self, InForce, Reading};
 use crate::gather::refusals;
 use crate::gather::rows::{self, Standing};
-use crate::gather::tables::{Content, Row, Sheet};
 use crate::gather::text;
 use crate::gather::units::{self, Quantity, Unit};
 use crate::model::extraction::{AssayKind, Extraction, Outcome};
@@ -467,13 +467,17 @@ fn assemble(
         reported,
         from_gliadin,
         lloq: group.row.lloq,
+        lod: context.config.testing.lod,
         assay_kind: assay_kind(&assay, context.config.lab.assay_kind),
         assay,
         lab: facts
             .lab
             .unwrap_or_else(|| context.config.lab.name.clone().into()),
         report: facts.report,
+        record: Arc::default(),
         tested_on: facts.tested_on,
+        tested_from: None,
+        uncertainty: None,
         dilution: facts.dilution,
         remark: group.row.remark,
         source,
@@ -490,9 +494,4 @@ fn assay_kind(assay: &str, otherwise: AssayKind) -> AssayKind {
     } else {
         otherwise
     }
-}
-
-/// Whether an extraction has a reading.
-pub fn is_reading(extraction: &Extraction) -> bool {
-    matches!(extraction.outcome, Outcome::Reading(_))
 }

@@ -1,9 +1,9 @@
 //! What stands outside the tables and is true of all of them: lab, report, date, assay, LLOQ, unit.
 
+use crate::gather::books::{Content, Row};
 use crate::gather::dates;
 use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
-use crate::gather::tables::{Content, Row};
 use crate::gather::text;
 use crate::gather::units::{self, Quantity, Unit};
 use crate::gather::values::{self, Said};
@@ -272,7 +272,7 @@ fn names_a_lab(line: &str) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::gather::tables::csv;
+    use crate::gather::books::csv;
     use crate::gather::units::Scale;
 
     fn facts(text: &str) -> Facts {

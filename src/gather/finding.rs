@@ -1,7 +1,7 @@
 //! A sheet -> its tables: where the headings stand, what each column holds, which rows are below them.
 
+use crate::gather::books::{Row, Sheet};
 use crate::gather::headings::{self, Heading, Part, Role};
-use crate::gather::tables::{Row, Sheet};
 use crate::gather::text;
 use crate::gather::units::Unit;
 use std::collections::BTreeMap;
@@ -247,7 +247,7 @@ fn score(columns: &[Column]) -> Option<usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::gather::tables::csv;
+    use crate::gather::books::csv;
 
     fn tables(text: &str) -> (Sheet, Vec<Table>) {
         let sheet = csv::read(text.as_bytes()).expect("reads").sheets.remove(0);

@@ -1,7 +1,7 @@
 //! What the lab sent: every file below inbox/, in a fixed order; what is no lab file is passed over.
 
 use crate::config::Config;
-use crate::gather::tables::LARGEST_FILE;
+use crate::gather::books::LARGEST_FILE;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use anyhow::{Context, Result, bail};

@@ -2,6 +2,7 @@
 
 use crate::config::Config;
 use crate::files;
+use crate::gather::books::{self, Book, Unreadable};
 use crate::gather::codes::Codes;
 use crate::gather::contents;
 use crate::gather::extractions::{self, Context};
@@ -13,7 +14,6 @@ use crate::gather::missing;
 use crate::gather::numbers::Marks;
 use crate::gather::pages::Page;
 use crate::gather::plan::{self, NoResults, Plan};
-use crate::gather::tables::{self, Book, Unreadable};
 use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
@@ -64,7 +64,7 @@ fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config
         .map_err(|error| contents::cannot_open(&error))
         .and_then(|bytes| {
             if files::sha256_of(&bytes) == sha256 {
-                tables::read(&bytes)
+                books::read(&bytes)
             } else {
                 Err(Unreadable::new(
                     "the file was changed while it was being read",
@@ -142,7 +142,7 @@ pub fn understand(
                 }
                 Err(none) => unread.push((none, context.place(located.table.heading_row, 1))),
             }
-            if taken.extractions.len() > tables::MOST_RESULTS {
+            if taken.extractions.len() > books::MOST_RESULTS {
                 *taken = Taken::default();
                 unreadable(&file.path, &Unreadable::too_large(), &mut taken.problems);
                 return;

@@ -1,9 +1,9 @@
 //! `[[layout]]`: tables that a person has described, for files whose headings are not recognised.
 
 use crate::config::{Layout, LayoutColumn};
+use crate::gather::books::{Row, Sheet};
 use crate::gather::finding::{Column, Table};
 use crate::gather::headings::{self, Heading, Part, Role};
-use crate::gather::tables::{Row, Sheet};
 use crate::gather::text;
 
 /// The table that a layout describes, where its headings stand in this sheet.

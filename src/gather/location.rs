@@ -1,13 +1,13 @@
 //! Where the tables of a book are: as a layout says, as their headings say, or upright.
 
 use crate::config::Config;
+use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::facts::{self, Facts};
 use crate::gather::finding::{self, Table};
 use crate::gather::headings::Role;
 use crate::gather::layouts;
 use crate::gather::numbers::{self, Marks};
-use crate::gather::tables::{Book, Content, Row, Sheet};
 use crate::gather::turned;
 use crate::gather::values;
 use std::borrow::Cow;

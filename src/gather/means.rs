@@ -1,10 +1,10 @@
 //! A lab's means: never a reading, but recomputed, and a difference beyond their own rounding is told.
 
+use crate::gather::books::{Content, Row};
 use crate::gather::extractions::Context;
 use crate::gather::finding::Table;
 use crate::gather::plan::Plan;
 use crate::gather::readings;
-use crate::gather::tables::{Content, Row};
 use crate::gather::text;
 use crate::gather::units::Scale;
 use crate::gather::values::{self, Said};

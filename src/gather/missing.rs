@@ -1,9 +1,9 @@
 //! A file in which no table was recognised: what was found, what is missing, and a `[[layout]]` to paste.
 
+use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
-use crate::gather::tables::{Book, Content, Row, Sheet};
 use crate::gather::text;
 use crate::gather::values::{self, Said};
 use crate::model::place::{LabFile, Place, column_letter};

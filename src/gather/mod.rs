@@ -7,7 +7,7 @@ pub mod inbox;
 pub mod contents;
 
 /// Bytes -> cells as written.
-pub mod tables;
+pub mod books;
 
 /// Text, folded so that what looks alike is alike.
 pub mod text;

@@ -1,9 +1,9 @@
 //! A table's columns -> the plan by which its rows are read: long or wide, wells or extractions, which of several.
 
+use crate::gather::books::Row;
 use crate::gather::codes::Codes;
 use crate::gather::finding::{Column, Table};
 use crate::gather::headings::{Part, Role};
-use crate::gather::tables::Row;
 use crate::gather::units::Quantity;
 
 /// How the rows of a table are read. Columns count from 1.

@@ -1,7 +1,7 @@
 //! A cell and what is in force for it -> an interval in ppm gluten; and the wells of an extraction together.
 
+use crate::gather::books::Content;
 use crate::gather::numbers::Marks;
-use crate::gather::tables::Content;
 use crate::gather::text;
 use crate::gather::units::{self, Quantity, Scale, Unit};
 use crate::gather::values::{self, Fault, Said, Value};

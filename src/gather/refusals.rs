@@ -1,12 +1,12 @@
 //! What a table gives no reading for, said once a cell: headings that clash, codes that are unknown or mangled.
 
+use crate::gather::books::Row;
 use crate::gather::codes::Mangled;
 use crate::gather::extractions::Context;
 use crate::gather::facts;
 use crate::gather::finding::Table;
 use crate::gather::plan::Plan;
 use crate::gather::rows;
-use crate::gather::tables::Row;
 use crate::gather::text;
 use crate::model::problem::{Code, Problems};
 use std::collections::BTreeSet;

@@ -1,10 +1,10 @@
 //! What each row of a table is: a package, a control, a mean, a footnote, a code that nobody knows.
 
+use crate::gather::books::{Content, Row};
 use crate::gather::codes::{self, Codes, Mangled};
 use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
 use crate::gather::plan::Plan;
-use crate::gather::tables::{Content, Row};
 use crate::gather::text;
 use crate::gather::units;
 use crate::gather::values;

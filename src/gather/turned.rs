@@ -1,9 +1,9 @@
 //! Tables that stand upright: a row a field, a column a package. Turned round, they read like any other.
 
+use crate::gather::books::{Cell, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::finding::{self, Table};
 use crate::gather::headings::{self, Role};
-use crate::gather::tables::{Cell, Row, Sheet};
 use std::collections::BTreeMap;
 
 /// The upright tables of a sheet, each with the part of the sheet that holds it, turned round. Only such that name

@@ -1,7 +1,7 @@
 //! One cell -> what the lab said: a number, below, above, or that there is no result. Never a guess.
 
+use crate::gather::books::Content;
 use crate::gather::numbers::{self, Figure, Marks, NoFigure};
-use crate::gather::tables::Content;
 use crate::gather::text;
 use crate::gather::units::{self, Scale, Unit};
 use crate::gather::vocabulary::{self, Meaning};

@@ -100,6 +100,27 @@ pub enum AssayKind {
     Competitive,
 }
 
+/// What a lab's report says of itself, beside its results; what is not known is none.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LabRecord {
+    /// The lab's postal address, lines as written.
+    pub lab_address: Option<String>,
+    /// Day on which the report was issued.
+    pub issued_on: Option<NaiveDate>,
+    /// Day on which the lab received the packages.
+    pub received_on: Option<NaiveDate>,
+    /// In what condition they came, in the lab's words.
+    pub condition: Option<String>,
+    /// The measurement uncertainty of all results as the lab words it.
+    pub uncertainty: Option<String>,
+    /// Whether the lab says that it is accredited for this test.
+    pub accredited: Option<bool>,
+    /// Remarks on the report as a whole, in order; deviations from the method among them.
+    pub remarks: Vec<String>,
+    /// Path of the lab's certificate below the programme folder (`inbox/…`).
+    pub certificate: Option<String>,
+}
+
 /// One extraction of one package, as one row (or cell) of a lab file reports it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Extraction {
@@ -117,6 +138,8 @@ pub struct Extraction {
     pub from_gliadin: bool,
     /// The lowest quantity that this result could have been reported as a number.
     pub lloq: Ppm,
+    /// The lowest quantity that the assay detects.
+    pub lod: Ppm,
     /// How the assay works.
     pub assay_kind: AssayKind,
     /// The assay in the lab's words, else the programme's.
@@ -125,11 +148,17 @@ pub struct Extraction {
     pub lab: Arc<str>,
     /// The lab's report number.
     pub report: Option<Arc<str>>,
-    /// Day of the test.
+    /// What the lab's report says of itself.
+    pub record: Arc<LabRecord>,
+    /// Day of the test; the last one of a span.
     pub tested_on: Option<NaiveDate>,
+    /// First day of the test, where it took a span of days.
+    pub tested_from: Option<NaiveDate>,
+    /// The measurement uncertainty of this result as the lab words it ("± 3.7"): kept and printed, no part of a decision.
+    pub uncertainty: Option<Arc<str>>,
     /// As the lab wrote it.
     pub dilution: Option<Arc<str>>,
-    /// What the lab remarked.
+    /// What the lab remarked: in a column, or in a footnote to this row.
     pub remark: Option<Arc<str>>,
     /// The cell of the result (the first well's, where wells were averaged).
     pub source: Source,

@@ -2,6 +2,7 @@
 
 use crate::model::label::TermRow;
 use crate::model::place::Place;
+use crate::model::ppm::Ppm;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
@@ -20,6 +21,10 @@ pub struct Registers {
     pub issued: Vec<IssuedRevision>,
     /// The programme's own rows for the table of label terms, in the order of the register.
     pub terms: Vec<TermRow>,
+    /// What people add to what the lab's files say of themselves, in the order of the register.
+    pub reports: Vec<ReportRow>,
+    /// What the registers leave open, so that nothing is decided or published on a guess.
+    pub doubts: Vec<Doubt>,
     /// Whether the register of packages has a `sent_on` column: without one, every package counts.
     pub knows_sent_on: bool,
 }
@@ -91,6 +96,8 @@ pub enum Processing {
     /// Neither.
     #[default]
     None,
+    /// The register has a word that is none of these: nothing below the limit can be decided.
+    Unknown,
     /// Beer, sourdough, soy sauce, miso, vinegar.
     Fermented,
     /// Syrups, malt extract, hydrolysed proteins.
@@ -127,6 +134,8 @@ pub struct Package {
     pub price: Option<String>,
     /// Day on which it went to the lab.
     pub sent_on: Option<NaiveDate>,
+    /// Something stands in `sent_on` that reads as no day: the package counts as sent.
+    pub sent_on_unreadable: bool,
     /// Where the register says so.
     pub place: Place,
 }
@@ -174,7 +183,9 @@ pub struct Followup {
     pub kind: FollowupKind,
     /// By when an answer is asked for.
     pub due_on: Option<NaiveDate>,
-    /// The words: a reply is quoted from here.
+    /// What may be printed: with a reply the maker's own words, quoted; else the programme's, not quoted.
+    pub statement: Option<String>,
+    /// Private: in no document, no data file and no public part of an archive.
     pub note: Option<String>,
     /// Where the register says so.
     pub place: Place,
@@ -222,4 +233,87 @@ pub struct IssuedRevision {
     pub reason: Option<String>,
     /// What it says that the revision before did not: each figure's old and new value, in words.
     pub changed: Option<String>,
+}
+
+/// What a lab's report says and its file does not: one row of the register of reports.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct ReportRow {
+    /// Path of a lab file below the programme folder (`inbox/…`), or a glob on it.
+    pub file: String,
+    /// The lab's report number.
+    pub report: Option<String>,
+    /// Day on which the lab issued its report.
+    pub issued_on: Option<NaiveDate>,
+    /// Day on which the lab received the packages.
+    pub received_on: Option<NaiveDate>,
+    /// In what condition they came, in the lab's words.
+    pub condition: Option<String>,
+    /// First day of the tests.
+    pub tested_from: Option<NaiveDate>,
+    /// Last day of the tests.
+    pub tested_to: Option<NaiveDate>,
+    /// Lowest quantity reported as a number.
+    pub lloq: Option<Ppm>,
+    /// Lowest quantity that the assay detects.
+    pub lod: Option<Ppm>,
+    /// The measurement uncertainty as the lab words it.
+    pub uncertainty: Option<String>,
+    /// Whether the lab is accredited for this test.
+    pub accredited: Option<bool>,
+    /// A lab file that this one replaces, as written: none of its readings is used, and nothing is said of it any more.
+    pub supersedes: Option<String>,
+    /// Path of the lab's certificate below the programme folder (`inbox/…`).
+    pub certificate: Option<String>,
+    /// Where the register says so.
+    pub place: Place,
+}
+
+/// Something that a register leaves open about a product.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Doubt {
+    /// The product that it bears on; none means every product of the programme.
+    pub product_id: Option<String>,
+    /// The round that it bears on; none means every round of the product.
+    pub round: Option<String>,
+    /// How far it reaches.
+    pub bars: Bars,
+    /// What it is.
+    pub what: DoubtKind,
+    /// Where it stands.
+    pub place: Place,
+}
+
+/// What a doubt keeps from being done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Bars {
+    /// The verdict stands; nothing is published on it until the register is mended.
+    Issue,
+    /// There is no verdict, and so nothing to publish.
+    Verdict,
+}
+
+/// What a register leaves open.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum DoubtKind {
+    /// A heading that is nearly the name of a column, which is missing.
+    Heading {
+        /// As written.
+        found: String,
+        /// The column that is missing.
+        meant: String,
+    },
+    /// A field that cannot be read.
+    Field {
+        /// Its column.
+        column: String,
+        /// As written.
+        written: String,
+    },
+    /// A row that cannot be used.
+    Row,
+    /// A file whose name is nearly a register's.
+    Misnamed {
+        /// The register that it seems to be.
+        meant: String,
+    },
 }

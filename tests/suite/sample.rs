@@ -113,6 +113,7 @@ impl Sample {
             bought_on: Some(day(3, 4 + 7 * (self.packages.len() as u32 % 3))),
             shop: Some("Pennywhistle Stores, Lower Fen".to_owned()),
             sent_on: Some(day(3, 20)),
+            sent_on_unreadable: false,
             ..Package::default()
         };
         self.bought(package, readings)
@@ -166,10 +167,14 @@ impl Sample {
             reported: reported.to_owned(),
             from_gliadin: false,
             lloq: Ppm(5.0),
+            lod: Ppm(3.0),
             assay_kind: AssayKind::Sandwich,
             assay: "Sandwich R5 ELISA, cocktail extraction".into(),
             lab: "Harrow & Vane Analytical".into(),
             report: Some("HV-31-00418".into()),
+            record: Arc::default(),
+            tested_from: None,
+            uncertainty: None,
             tested_on: Some(day(3, 24)),
             dilution: None,
             remark: None,

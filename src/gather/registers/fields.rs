@@ -1,7 +1,7 @@
 //! A register as rows of named fields, and the checks that any field may need.
 
+use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::dates;
-use crate::gather::tables::{Book, Content, Row, Sheet};
 use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};

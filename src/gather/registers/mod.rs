@@ -8,8 +8,8 @@ mod records;
 mod terms;
 
 use crate::config::Config;
+use crate::gather::books;
 use crate::gather::registers::fields::Table;
-use crate::gather::tables;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::Registers;
@@ -102,8 +102,8 @@ fn optional(name: &str, config: &Config, problems: &mut Problems) -> Result<Opti
         );
         return Ok(Some(Table::empty(file)));
     }
-    let book = std::panic::catch_unwind(|| tables::read(&bytes)).unwrap_or_else(|_| {
-        Err(tables::Unreadable::new(
+    let book = std::panic::catch_unwind(|| books::read(&bytes)).unwrap_or_else(|_| {
+        Err(books::Unreadable::new(
             "the register is damaged",
             "Restore it from a copy.",
         ))

@@ -90,6 +90,7 @@ fn package(
         shop: text("shop"),
         price: text("price"),
         sent_on,
+        sent_on_unreadable: false,
         place: fields.place(),
     })
 }

@@ -157,6 +157,7 @@ fn followup(
         on: on?,
         kind: kind?,
         due_on,
+        statement: fields.text("statement", problems),
         note: fields.text("note", problems),
         place: fields.place(),
     })

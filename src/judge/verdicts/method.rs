@@ -14,7 +14,7 @@ use crate::model::verdict::ProductVerdict;
 /// for such a food (85 FR 49240, 2020). A result over the limit stands in either case: the food holds at least as much.
 pub fn unfit(product: &Product, packages: &[PackageResult], config: &Config) -> Option<String> {
     let food = match product.processing {
-        Processing::None => return None,
+        Processing::None | Processing::Unknown => return None,
         Processing::Fermented => "fermented",
         Processing::Hydrolysed => "hydrolysed",
     };

@@ -32,12 +32,12 @@ pub fn told(product: &ProductVerdict) -> Vec<String> {
 
 fn event(followup: &Followup) -> String {
     let on = numbers::date(followup.on);
-    let note = followup
-        .note
+    let said = followup
+        .statement
         .as_deref()
         .map(str::trim)
-        .filter(|note| !note.is_empty());
-    match (followup.kind, note) {
+        .filter(|said| !said.is_empty());
+    match (followup.kind, said) {
         (FollowupKind::NoticeSent, _) => match followup.due_on {
             Some(due) => format!(
                 "The maker was told on {on} and asked to answer by {}.",
@@ -45,11 +45,13 @@ fn event(followup: &Followup) -> String {
             ),
             None => format!("The maker was told on {on}."),
         },
-        (FollowupKind::Reply, Some(note)) => format!("The maker answered on {on}: “{note}”"),
+        (FollowupKind::Reply, Some(said)) => format!("The maker answered on {on}: “{said}”"),
         (FollowupKind::Reply, None) => format!("The maker answered on {on}."),
-        (FollowupKind::Action, Some(note)) => format!("On {on} the maker reported: “{note}”"),
+        (FollowupKind::Action, Some(said)) => {
+            format!("On {on} a step of the maker’s was noted: {said}")
+        }
         (FollowupKind::Action, None) => format!("The maker took a step on {on}."),
-        (FollowupKind::Closed, Some(note)) => format!("Closed on {on}: {note}"),
+        (FollowupKind::Closed, Some(said)) => format!("Closed on {on}: {said}"),
         (FollowupKind::Closed, None) => format!("Closed on {on}."),
     }
 }
@@ -123,8 +125,11 @@ fn last_words(followups: &[Followup]) -> Vec<Quote> {
     let last = |kinds: &[FollowupKind]| {
         let mut latest_first = followups.iter().rev();
         latest_first.find_map(|one| {
-            let note = one.note.as_deref().filter(|_| kinds.contains(&one.kind))?;
-            quote(note, one.kind == FollowupKind::Reply)
+            let said = one
+                .statement
+                .as_deref()
+                .filter(|_| kinds.contains(&one.kind))?;
+            quote(said, one.kind == FollowupKind::Reply)
         })
     };
     [

@@ -81,7 +81,7 @@ pub fn reply(verdict: &ProductVerdict) -> Option<String> {
     let last = replies.next().filter(|_| verdict.notify_maker)?;
     Some(format!(
         "“{}” ({})",
-        breakable(last.note.as_deref()?, 28),
+        breakable(last.statement.as_deref()?, 28),
         numbers::date(last.on)
     ))
 }

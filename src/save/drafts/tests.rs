@@ -166,6 +166,7 @@ fn a_notice_on_record_fixes_the_days() {
         on: "2031-03-01".parse().expect("a date"),
         kind: FollowupKind::NoticeSent,
         due_on: Some("2031-03-20".parse().expect("a date")),
+        statement: None,
         note: None,
         place: Place::default(),
     }];

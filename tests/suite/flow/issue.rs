@@ -110,7 +110,7 @@ fn an_amended_sheet_says_what_a_reader_can_see_of_the_change() {
     product("400 g", "Water, rice flour, yeast, salt.");
     workspace.with(
         "registers/followups.csv",
-        "product_id,round,on,kind,due_on,note\nP1,1,2031-05-08,notice-sent,,\n",
+        "product_id,round,on,kind,due_on,statement,note\nP1,1,2031-05-08,notice-sent,,,\n",
     );
     assert_eq!(
         changed("2031-05-08"),

@@ -6,7 +6,7 @@ use galleyproof::config::Config;
 use galleyproof::gather::codes::Codes;
 use galleyproof::gather::lab_file::{Taken, understand};
 use galleyproof::gather::numbers::Marks;
-use galleyproof::gather::{dates, headings, tables, units, values};
+use galleyproof::gather::{books, dates, headings, units, values};
 use galleyproof::model::place::LabFile;
 use std::path::Path;
 use std::sync::Arc;
@@ -84,7 +84,7 @@ fn damage(bytes: &[u8], random: &mut Random) -> Vec<u8> {
 }
 
 fn read(bytes: &[u8], config: &Config) {
-    let Ok(book) = tables::read(bytes) else {
+    let Ok(book) = books::read(bytes) else {
         return;
     };
     let file = Arc::new(LabFile {
@@ -159,7 +159,7 @@ fn damaged_files_are_read_or_refused() {
         for _ in 0..ROUNDS {
             let damaged = damage(&sound, &mut random);
             // A reader that panics is caught in `take`; here it is looked for in our own code.
-            let outcome = std::panic::catch_unwind(|| tables::read(&damaged).is_ok());
+            let outcome = std::panic::catch_unwind(|| books::read(&damaged).is_ok());
             if outcome.is_ok() {
                 read(&damaged, &config);
             }

@@ -24,6 +24,7 @@ fn state(events: &[(FollowupKind, u32)], as_of: Option<NaiveDate>) -> FollowUpSt
             on: day(*on),
             kind: *kind,
             due_on: None,
+            statement: None,
             note: None,
             place: Place::file("registers/followups.csv"),
         })

@@ -143,6 +143,7 @@ fn registers() -> Registers {
         product_id: id.to_owned(),
         round: "2".to_owned(),
         sent_on: Some(sample::day(3, 20)),
+        sent_on_unreadable: false,
         ..Package::default()
     };
     let codes = products

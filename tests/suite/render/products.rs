@@ -26,7 +26,8 @@ fn followup(kind: FollowupKind, on: NaiveDate, note: Option<&str>) -> Followup {
         on,
         kind,
         due_on: (kind == FollowupKind::NoticeSent).then(|| on + chrono::Days::new(21)),
-        note: note.map(str::to_owned),
+        statement: note.map(str::to_owned),
+        note: None,
         place: Place::default(),
     }
 }

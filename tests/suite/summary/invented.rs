@@ -264,6 +264,7 @@ fn extraction(
             reported,
             from_gliadin: false,
             lloq,
+            lod: Ppm(3.0),
             assay_kind: AssayKind::Sandwich,
             assay: "sandwich R5 ELISA, cocktail extraction".into(),
             lab: if code.ends_with('C') {
@@ -273,6 +274,9 @@ fn extraction(
             }
             .into(),
             report: None,
+            record: Arc::default(),
+            tested_from: None,
+            uncertainty: None,
             tested_on: Some(day),
             dilution: None,
             remark: None,
@@ -451,7 +455,8 @@ fn correspondence(
         on: on(days),
         kind,
         due_on: (kind == FollowupKind::NoticeSent).then(|| on(days + 15)),
-        note: note.map(str::to_owned),
+        statement: note.map(str::to_owned),
+        note: None,
         place: Default::default(),
     };
     let sent = event(FollowupKind::NoticeSent, 20, None);

@@ -1,7 +1,7 @@
 //! A compound file ([MS-CFB]): a small file system of named streams, in chains of sectors. Chains may lead in a circle
 //! and sizes may lie; no stream is taken to be longer than the file.
 
-use crate::gather::tables::workbook::binary::{long, longs, short, wide};
+use crate::gather::books::workbook::binary::{long, longs, short, wide};
 
 /// Numbers from here on are marks, such as the end of a chain.
 const MARKS: u32 = 0xffff_fffa;

@@ -1,11 +1,11 @@
 //! OpenDocument spreadsheets (OASIS, ODF 1.3) -> cells, in one pass. A row or a cell that says that it repeats itself a
 //! million times takes a line in the file: no more is made of it than a file may hold.
 
-use crate::gather::tables::workbook::archive::{Archive, Fault};
-use crate::gather::tables::workbook::cells::{Cells, general, no_number, text};
-use crate::gather::tables::workbook::markup::{self, Piece, Tag};
-use crate::gather::tables::workbook::{no_workbook, told};
-use crate::gather::tables::{Book, Cell, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
+use crate::gather::books::workbook::archive::{Archive, Fault};
+use crate::gather::books::workbook::cells::{Cells, general, no_number, text};
+use crate::gather::books::workbook::markup::{self, Piece, Tag};
+use crate::gather::books::workbook::{no_workbook, told};
+use crate::gather::books::{Book, Cell, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
 use std::collections::BTreeSet;
 
 /// The most columns and rows that spreadsheet programs have.

@@ -1,6 +1,6 @@
 //! What a spreadsheet's cells hold and show.
 
-use crate::gather::tables::{Cell, Content, Merged, Room, Row, Sheet, Unreadable};
+use crate::gather::books::{Cell, Content, Merged, Room, Row, Sheet, Unreadable};
 use calamine::{DataRef, ExcelDateTime, ExcelDateTimeType};
 use chrono::{NaiveDate, NaiveDateTime};
 use ssfmt::{FormatOptions, NumberFormat};

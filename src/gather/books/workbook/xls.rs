@@ -1,15 +1,13 @@
 //! Binary workbooks in a compound file ([MS-XLS], and the version before it) -> cells, record by record. No rectangle of
 //! blank cells is ever made, whatever size a sheet claims.
 
-use crate::gather::tables::workbook::archive::Fault;
-use crate::gather::tables::workbook::binary::{
-    byte, double, error_name, long, packed, short, wide,
-};
-use crate::gather::tables::workbook::cells::{Cells, Formats, built_in_format, text};
-use crate::gather::tables::workbook::compound::Compound;
-use crate::gather::tables::workbook::shared::shared_strings;
-use crate::gather::tables::workbook::told;
-use crate::gather::tables::{Book, Content, MOST_SHEETS, Merged, Room, Unreadable};
+use crate::gather::books::workbook::archive::Fault;
+use crate::gather::books::workbook::binary::{byte, double, error_name, long, packed, short, wide};
+use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, text};
+use crate::gather::books::workbook::compound::Compound;
+use crate::gather::books::workbook::shared::shared_strings;
+use crate::gather::books::workbook::told;
+use crate::gather::books::{Book, Content, MOST_SHEETS, Merged, Room, Unreadable};
 use encoding_rs::{Encoding, WINDOWS_1252};
 use std::collections::BTreeMap;
 

@@ -14,10 +14,10 @@ mod shared;
 mod xls;
 mod xlsb;
 
-use crate::gather::tables::workbook::archive::{Archive, Fault};
-use crate::gather::tables::workbook::cells::{Cells, Formats, content};
-use crate::gather::tables::workbook::peek::Seen;
-use crate::gather::tables::{Book, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
+use crate::gather::books::workbook::archive::{Archive, Fault};
+use crate::gather::books::workbook::cells::{Cells, Formats, content};
+use crate::gather::books::workbook::peek::Seen;
+use crate::gather::books::{Book, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
 use calamine::{Reader, SheetType, SheetVisible, Xlsx, XlsxError};
 use std::io::Cursor;
 

@@ -1,9 +1,9 @@
 //! What the spreadsheet reader does not tell of an .xlsx: hidden rows and formulas without a result. Looked up in the
 //! parts themselves, which also shows whether that reader stays within bounds.
 
-use crate::gather::tables::workbook::archive::{Archive, Fault};
-use crate::gather::tables::workbook::markup::{self, Piece, Tag};
-use crate::gather::tables::{MOST_CELLS, MOST_SHEETS};
+use crate::gather::books::workbook::archive::{Archive, Fault};
+use crate::gather::books::workbook::markup::{self, Piece, Tag};
+use crate::gather::books::{MOST_CELLS, MOST_SHEETS};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Tags of the parts that the reader keeps whole: styles, the list of sheets. Each may become hundreds of bytes.

@@ -1,13 +1,11 @@
 //! Binary workbooks in a ZIP archive ([MS-XLSB]) -> cells, record by record.
 
-use crate::gather::tables::workbook::archive::{Archive, Fault};
-use crate::gather::tables::workbook::binary::{
-    byte, double, error_name, long, packed, short, wide,
-};
-use crate::gather::tables::workbook::cells::{Cells, Formats, built_in_format, text};
-use crate::gather::tables::workbook::peek::targets;
-use crate::gather::tables::workbook::told;
-use crate::gather::tables::{
+use crate::gather::books::workbook::archive::{Archive, Fault};
+use crate::gather::books::workbook::binary::{byte, double, error_name, long, packed, short, wide};
+use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, text};
+use crate::gather::books::workbook::peek::targets;
+use crate::gather::books::workbook::told;
+use crate::gather::books::{
     Book, Content, MOST_CELLS, MOST_SHEETS, Merged, Room, Sheet, Unreadable,
 };
 use std::collections::BTreeMap;

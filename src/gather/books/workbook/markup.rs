@@ -1,6 +1,6 @@
 //! The XML parts of a workbook, piece by piece, without building anything.
 
-use crate::gather::tables::workbook::archive::Fault;
+use crate::gather::books::workbook::archive::Fault;
 use quick_xml::events::attributes::Attribute;
 use quick_xml::events::{BytesRef, BytesStart, Event};
 use quick_xml::{Reader, XmlVersion};
