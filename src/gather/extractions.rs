@@ -13,7 +13,7 @@ use crate::gather::refusals;
 use crate::gather::rows::{self, Standing};
 use crate::gather::text;
 use crate::gather::units::{self, Quantity, Unit};
-use crate::model::extraction::{AssayKind, Extraction, Outcome};
+use crate::model::extraction::{AssayKind, Extraction};
 use crate::model::place::{LabFile, Place, Source};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
