@@ -13,4 +13,5 @@ mod render;
 mod sample;
 mod summary;
 mod tidy;
+mod words;
 mod workspace;

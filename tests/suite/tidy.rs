@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("model", &["model"]),
     ("files", &[]),
+    ("words", &["words"]),
     ("config", &["config", "model", "files"]),
     ("gather", &["gather", "model", "config", "files"]),
     ("judge", &["judge", "model", "config"]),

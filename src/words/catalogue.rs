@@ -1,0 +1,207 @@
+//! A catalogue: the messages of one language, ours and those that a programme replaces.
+
+use super::faults::{WordFault, line_of, line_of_message};
+use super::locale::{Language, Locale};
+use super::messages::{MESSAGES, Message, say};
+use super::trees;
+use chrono::NaiveDate;
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// The folder of the catalogues, below the template folder.
+pub const CATALOGUE_FOLDER: &str = "words";
+
+macro_rules! built_in {
+    ($($group:literal),* $(,)?) => {
+        &[
+            (Language::English, &[$((concat!("words/en/", $group, ".ftl"), include_str!(concat!("../../report-templates/words/en/", $group, ".ftl")))),*]),
+            (Language::German, &[$((concat!("words/de/", $group, ".ftl"), include_str!(concat!("../../report-templates/words/de/", $group, ".ftl")))),*]),
+            (Language::Spanish, &[$((concat!("words/es/", $group, ".ftl"), include_str!(concat!("../../report-templates/words/es/", $group, ".ftl")))),*]),
+        ]
+    };
+}
+
+/// A file of a catalogue: its path below the template folder, and its text.
+pub type CatalogueFile<'a> = (&'a str, &'a str);
+
+const BUILT_IN: &[(Language, &[CatalogueFile<'static>])] = built_in!("common");
+
+/// What a message is given.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Value {
+    /// Words or a written figure.
+    Text(String),
+    /// A number to be counted.
+    Count(u64),
+}
+
+/// A message and what it is given: made by the functions of [`say`], worded by [`Catalogue::say`].
+#[derive(Clone, Debug, PartialEq)]
+pub struct Said {
+    /// The message's name.
+    pub id: &'static str,
+    /// What it is given, by name.
+    pub values: Vec<(&'static str, Value)>,
+}
+
+/// The messages of one language.
+pub struct Catalogue {
+    language: Language,
+    bundle: FluentBundle<FluentResource>,
+}
+
+impl Catalogue {
+    /// The built-in messages of a language.
+    ///
+    /// # Panics
+    /// Where a built-in catalogue is faulty, which the tests would have found.
+    pub fn built_in(language: Language) -> Catalogue {
+        Catalogue::with(language, &[]).unwrap_or_else(|faults| {
+            let faults: Vec<String> = faults.iter().map(WordFault::to_string).collect();
+            panic!("a built-in catalogue is faulty: {}", faults.join("; "))
+        })
+    }
+
+    /// The built-in messages, and those of a programme's own files in their place.
+    ///
+    /// # Errors
+    /// Every fault of every file, with its line: text that is no catalogue, a message that there is not, one that is given
+    /// twice, and one that uses what it is not given.
+    pub fn with(
+        language: Language,
+        own: &[CatalogueFile<'_>],
+    ) -> Result<Catalogue, Vec<WordFault>> {
+        let tag = language
+            .tag()
+            .parse()
+            .expect("the tags are those of languages");
+        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
+        // Marks that keep right-to-left names apart: our languages have none, and a search in a PDF would stumble on them.
+        bundle.set_use_isolating(false);
+        let mut faults = Vec::new();
+        let mut found = BTreeSet::new();
+        for (path, text) in built_in(language) {
+            let resource = parse(path, text, &mut faults);
+            found.extend(trees::ids(&resource).into_iter().map(str::to_owned));
+            faults.extend(trees::faults(path, &resource));
+            bundle.add_resource_overriding(resource);
+        }
+        faults.extend(missing(language, &found));
+        for (path, text) in own {
+            let resource = parse(path, text, &mut faults);
+            faults.extend(trees::faults(path, &resource));
+            bundle.add_resource_overriding(resource);
+        }
+        if faults.is_empty() {
+            Ok(Catalogue { language, bundle })
+        } else {
+            faults.sort();
+            Err(faults)
+        }
+    }
+
+    /// Its language.
+    pub fn language(&self) -> Language {
+        self.language
+    }
+
+    /// How its language writes figures.
+    pub fn locale(&self) -> Locale {
+        Locale(self.language)
+    }
+
+    /// A message in words.
+    pub fn say(&self, said: &Said) -> String {
+        let message = self
+            .bundle
+            .get_message(said.id)
+            .expect("every catalogue has every message");
+        let pattern = message.value().expect("a message has a text");
+        let mut given = FluentArgs::with_capacity(said.values.len());
+        for (name, value) in &said.values {
+            given.set(
+                *name,
+                match value {
+                    Value::Text(text) => FluentValue::from(text.as_str()),
+                    Value::Count(count) => FluentValue::from(*count),
+                },
+            );
+        }
+        let mut errors = Vec::new();
+        let worded = self
+            .bundle
+            .format_pattern(pattern, Some(&given), &mut errors);
+        debug_assert!(errors.is_empty(), "{}: {errors:?}", said.id);
+        worded.into_owned()
+    }
+
+    /// A day in full.
+    pub fn day(&self, day: NaiveDate) -> String {
+        let (day, month, year) = Locale::day(day);
+        self.say(&say::day(day, month, year.to_string()))
+    }
+
+    /// `A`, `A and B`, `A, B and C`.
+    pub fn list<T: AsRef<str>>(&self, items: &[T]) -> String {
+        let items: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
+        match items.as_slice() {
+            [] => String::new(),
+            [one] => (*one).to_owned(),
+            [first, last] => self.say(&say::list_of_two(*first, *last)),
+            [others @ .., last] => self.say(&say::list_of_more(others.join(", "), *last)),
+        }
+    }
+}
+
+/// The files of a language.
+pub fn built_in(language: Language) -> &'static [CatalogueFile<'static>] {
+    let (_, files) = BUILT_IN
+        .iter()
+        .find(|(of, _)| *of == language)
+        .expect("every language has its catalogue");
+    files
+}
+
+fn parse(path: &str, text: &str, faults: &mut Vec<WordFault>) -> FluentResource {
+    match FluentResource::try_new(text.to_owned()) {
+        Ok(resource) => resource,
+        Err((resource, errors)) => {
+            for error in errors {
+                faults.push(WordFault {
+                    file: path.to_owned(),
+                    line: line_of(text, error.pos.start),
+                    message: format!("the catalogue cannot be read here ({})", error.kind),
+                });
+            }
+            resource
+        }
+    }
+}
+
+/// Messages that no file of a language has.
+fn missing(language: Language, found: &BTreeSet<String>) -> Vec<WordFault> {
+    let lacking = MESSAGES
+        .iter()
+        .filter(|message| !found.contains(message.id));
+    lacking
+        .map(|message| WordFault {
+            file: format!("words/{}/{}.ftl", language.tag(), message.group),
+            line: 1,
+            message: format!("the message “{}” is missing", message.id),
+        })
+        .collect()
+}
+
+/// The table of messages by name.
+pub fn by_id() -> BTreeMap<&'static str, &'static Message> {
+    MESSAGES
+        .iter()
+        .map(|message| (message.id, message))
+        .collect()
+}
+
+/// The line on which a message of a file begins.
+pub fn line_of_id(text: &str, id: &str) -> usize {
+    line_of_message(text, id)
+}

@@ -1,0 +1,16 @@
+//! The words of the documents: a catalogue of whole messages for each language, and what each message is given.
+//!
+//! The catalogues are in the format of Project Fluent, since its messages hold their own choices: plurals, and which side of
+//! a limit a figure lies on, are settled in the sentence, where a translator sees them, and not in the code. Rust chooses a
+//! message and gives it figures; it holds no sentence.
+
+mod catalogue;
+mod faults;
+mod locale;
+mod messages;
+mod trees;
+
+pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in};
+pub use faults::WordFault;
+pub use locale::{Language, Locale};
+pub use messages::{Kind, MESSAGES, Message, say};
