@@ -9,15 +9,50 @@ use std::time::Duration;
 
 /// A file's bytes.
 pub fn read(path: &Path) -> Result<Vec<u8>> {
-    fs::read(path).with_context(|| format!("cannot read {}", path.display()))
+    read_bounded(path).map_err(|error| refused("read", path, &error))
+}
+
+/// The largest file that is read: far beyond anything that people keep or labs send, and within what a machine holds.
+const LARGEST: u64 = 1 << 30;
+
+/// Reads a plain file. A pipe would hold the program up for as long as nobody writes to it, and a device has no end.
+fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
+    let about = fs::metadata(path)?;
+    if about.is_dir() {
+        return Err(io::ErrorKind::IsADirectory.into());
+    }
+    if !about.is_file() {
+        return Err(io::Error::other(
+            "it is no plain file but a pipe or a device. Put a copy in its place",
+        ));
+    }
+    let mut bytes = Vec::with_capacity(about.len().min(LARGEST) as usize);
+    let read = fs::File::open(path)?
+        .take(LARGEST + 1)
+        .read_to_end(&mut bytes)?;
+    if read as u64 > LARGEST {
+        return Err(io::Error::other(
+            "it is larger than 1 GiB, which nothing here can be",
+        ));
+    }
+    Ok(bytes)
 }
 
 /// A file's bytes, or none where there is no such file.
 pub fn read_if_there(path: &Path) -> Result<Option<Vec<u8>>> {
-    match fs::read(path) {
+    match read_bounded(path) {
         Ok(bytes) => Ok(Some(bytes)),
         Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
-        Err(error) => Err(error).with_context(|| format!("cannot read {}", path.display())),
+        Err(error) => Err(refused("read", path, &error)),
+    }
+}
+
+/// As [`read_if_there`], of a file that is no link: a link may lead anywhere on the machine, and what it leads to would stand
+/// in what we make. None where a link stands there.
+pub fn read_unlinked(path: &Path) -> Result<Option<Vec<u8>>> {
+    match fs::symlink_metadata(path) {
+        Ok(about) if about.is_symlink() => Ok(None),
+        _ => read_if_there(path),
     }
 }
 
@@ -26,9 +61,7 @@ pub fn holds_something(path: &Path) -> Result<bool> {
     match fs::read_dir(path) {
         Ok(mut entries) => Ok(entries.next().is_some()),
         Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(false),
-        Err(error) => {
-            Err(error).with_context(|| format!("cannot read the folder {}", path.display()))
-        }
+        Err(error) => Err(refused("read the folder", path, &error)),
     }
 }
 
@@ -58,6 +91,12 @@ pub fn rename(from: &Path, to: &Path) -> Result<()> {
     fs::rename(from, to).map_err(|error| refused("put in its place", to, &error))
 }
 
+/// Whether a path leads to a place below the folder it is joined to: no root, no drive, no step upwards.
+pub fn stays_below(path: &str) -> bool {
+    let mut parts = Path::new(path).components().peekable();
+    parts.peek().is_some() && parts.all(|part| matches!(part, std::path::Component::Normal(_)))
+}
+
 /// What the system refused, in words that say what to do about the usual reasons.
 pub fn refused(what: &str, path: &Path, error: &io::Error) -> anyhow::Error {
     let why = match error.kind() {
@@ -69,6 +108,30 @@ pub fn refused(what: &str, path: &Path, error: &io::Error) -> anyhow::Error {
         io::ErrorKind::PermissionDenied => {
             "permission was denied: it may be write-protected, or open in another program"
                 .to_owned()
+        }
+        io::ErrorKind::NotFound => "it is not there".to_owned(),
+        io::ErrorKind::NotADirectory => {
+            "a file stands where a folder should be. Move it away and try again".to_owned()
+        }
+        io::ErrorKind::IsADirectory => {
+            "a folder stands where a file should be. Move it away and try again".to_owned()
+        }
+        io::ErrorKind::DirectoryNotEmpty | io::ErrorKind::AlreadyExists => {
+            "something stands there already. Move it away and try again".to_owned()
+        }
+        io::ErrorKind::InvalidFilename => {
+            "the name is too long or has a character that this disk does not take".to_owned()
+        }
+        io::ErrorKind::FileTooLarge => "this disk takes no file of that size".to_owned(),
+        io::ErrorKind::StaleNetworkFileHandle
+        | io::ErrorKind::NetworkDown
+        | io::ErrorKind::HostUnreachable
+        | io::ErrorKind::TimedOut
+        | io::ErrorKind::NotConnected => {
+            "the network drive does not answer. Connect it again, then try again".to_owned()
+        }
+        _ if held_by_another(error) => {
+            "another program has it open. Close it there, then try again".to_owned()
         }
         _ => error.to_string(),
     };
@@ -94,7 +157,7 @@ pub fn set_aside(path: &Path) -> Result<String> {
 pub fn remove_file(path: &Path) -> Result<()> {
     match fs::remove_file(path) {
         Err(error) if error.kind() != io::ErrorKind::NotFound => {
-            Err(error).with_context(|| format!("cannot remove {}", path.display()))
+            Err(refused("remove", path, &error))
         }
         _ => Ok(()),
     }
@@ -104,7 +167,7 @@ pub fn remove_file(path: &Path) -> Result<()> {
 pub fn remove_folder(path: &Path) -> Result<()> {
     match fs::remove_dir_all(path) {
         Err(error) if error.kind() != io::ErrorKind::NotFound => {
-            Err(error).with_context(|| format!("cannot remove {}", path.display()))
+            Err(refused("remove", path, &error))
         }
         _ => Ok(()),
     }
@@ -166,9 +229,17 @@ pub fn publish_folder(from: &Path, to: &Path) -> Result<()> {
         .map_err(|error| refused("make the folder", to, &error))
 }
 
+/// The memory that this program holds just now, in bytes; none where the system does not tell.
+pub fn memory_held() -> Option<u64> {
+    const PAGE: u64 = 4096;
+    let pages = fs::read_to_string("/proc/self/statm").ok()?;
+    let resident: u64 = pages.split_ascii_whitespace().nth(1)?.parse().ok()?;
+    Some(resident * PAGE)
+}
+
 /// SHA-256 of a file, lower-case hexadecimal, and its length; the file is never held whole.
 pub fn sha256(path: &Path) -> Result<(String, u64)> {
-    hash(path).with_context(|| format!("cannot read {}", path.display()))
+    hash(path).map_err(|error| refused("read", path, &error))
 }
 
 fn hash(path: &Path) -> io::Result<(String, u64)> {
@@ -237,7 +308,7 @@ pub fn folders_in(folder: &Path) -> Result<Vec<PathBuf>> {
         Ok(entries) => entries,
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(Vec::new()),
         Err(error) => {
-            return Err(error).with_context(|| format!("cannot list {}", folder.display()));
+            return Err(refused("list", folder, &error));
         }
     };
     let mut folders = Vec::new();
@@ -290,17 +361,16 @@ fn sync_folder(folder: &Path) -> io::Result<()> {
 fn write_whole(path: &Path, bytes: &[u8], lasting: Lasting) -> io::Result<()> {
     let folder = path.parent().expect("a file to write has a folder");
     fs::create_dir_all(folder)?;
-    let mut file = tempfile::Builder::new()
-        .prefix(UNFINISHED)
-        .tempfile_in(folder)?;
-    file.write_all(bytes)?;
+    let mut builder = tempfile::Builder::new();
+    builder.prefix(UNFINISHED);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;
-        // A temporary file is private to its maker; the finished one is for everyone who may see the folder.
-        file.as_file()
-            .set_permissions(fs::Permissions::from_mode(0o644))?;
+        // A temporary file is private to its maker; the finished one is for whom the user's umask lets see it.
+        builder.permissions(fs::Permissions::from_mode(0o666));
     }
+    let mut file = builder.tempfile_in(folder)?;
+    file.write_all(bytes)?;
     if lasting == Lasting::BeforeItIsSeen {
         file.as_file().sync_all()?;
     }

@@ -17,7 +17,7 @@ mod watch;
 
 use crate::model::decided::Decided;
 use crate::model::problem::Severity;
-use crate::pipeline::{Lock, lock};
+use crate::pipeline::{self, Lock, lock};
 use anyhow::Result;
 use args::{Arguments, Command};
 use clap::Parser;
@@ -55,6 +55,10 @@ pub fn main(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
             return ExitCode::from(if error.use_stderr() { 2 } else { 0 });
         }
     };
+    pipeline::when_a_template_overruns(|why| {
+        print::say(&format!("galleyproof: {why}"));
+        std::process::exit(2);
+    });
     match dispatch(arguments) {
         Ok(Ending::Well) => ExitCode::SUCCESS,
         Ok(Ending::LookAtErrors) => ExitCode::from(1),

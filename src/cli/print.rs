@@ -3,6 +3,8 @@
 use crate::pipeline::Progress;
 use anyhow::{Context, Result};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use std::borrow::Cow;
+use std::fmt::Write as _;
 use std::io::{self, IsTerminal, Write};
 use std::sync::Mutex;
 
@@ -13,7 +15,7 @@ use std::sync::Mutex;
 pub fn result(text: &str) -> Result<()> {
     let mut stdout = anstream::stdout().lock();
     match stdout
-        .write_all(text.as_bytes())
+        .write_all(shown(text).as_bytes())
         .and_then(|()| stdout.flush())
     {
         Err(error) if error.kind() == io::ErrorKind::BrokenPipe => Ok(()),
@@ -24,7 +26,35 @@ pub fn result(text: &str) -> Result<()> {
 /// Says something on standard error.
 pub fn say(text: &str) {
     // A standard error that is closed is nobody's to tell.
-    let _ = writeln!(anstream::stderr().lock(), "{text}");
+    let _ = writeln!(anstream::stderr().lock(), "{}", shown(text));
+}
+
+/// A text as a screen may have it: names, cells and paths come from strangers, and a control character or one that turns the
+/// direction of writing could have the screen say something else. Each is shown as its code, `<U+001B>`; line ends and tabs
+/// stay. Nothing of ours needs one: we print no colours of our own.
+pub fn shown(text: &str) -> Cow<'_, str> {
+    let harmless = |c: char| matches!(c, '\n' | '\t') || !(c.is_control() || turns_direction(c));
+    if text.chars().all(harmless) {
+        return Cow::Borrowed(text);
+    }
+    let mut out = String::with_capacity(text.len() + 16);
+    for c in text.chars() {
+        if harmless(c) {
+            out.push(c);
+        } else {
+            write!(out, "<U+{:04X}>", u32::from(c)).expect("a string takes all");
+        }
+    }
+    Cow::Owned(out)
+}
+
+/// The marks of Unicode's bidirectional algorithm that embed, override or isolate (UAX 9), and the invisible ones that part
+/// lines.
+fn turns_direction(c: char) -> bool {
+    matches!(
+        c,
+        '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}'
+    )
 }
 
 /// Shows how far a run has come: a bar on a terminal, a line a step elsewhere, nothing when quiet.
@@ -82,6 +112,29 @@ impl Drop for Meter {
     fn drop(&mut self) {
         if let Shown::Bar(bar) = &self.shown {
             bar.finish_and_clear();
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn a_strangers_escape_sequence_is_shown_and_not_obeyed() {
+        assert_eq!(shown("march\u{1b}[2J.csv"), "march<U+001B>[2J.csv");
+        assert_eq!(shown("a\u{202e}vsc"), "a<U+202E>vsc");
+        assert!(matches!(shown("plain\ttext – “x”\n"), Cow::Borrowed(_)));
+    }
+
+    proptest! {
+        #[test]
+        fn nothing_that_a_screen_obeys_is_printed(text in "\\PC*|(?s).*") {
+            let shown = shown(&text);
+            prop_assert!(shown.chars().all(|c| matches!(c, '\n' | '\t') || !c.is_control()));
+            let turned = shown.chars().any(turns_direction);
+            prop_assert!(!turned);
         }
     }
 }

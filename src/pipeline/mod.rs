@@ -23,6 +23,7 @@ use crate::gather;
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
+pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
 use crate::save::{report, results};
 use anyhow::Result;

@@ -2,6 +2,7 @@
 
 use crate::render::Job;
 use crate::render::engine::{Engine, TEMPLATE_FOLDER};
+use crate::render::overrun::Watched;
 use crate::render::world::JobWorld;
 use anyhow::{Context, Result};
 use chrono::Datelike;
@@ -106,9 +107,20 @@ pub fn typeset<T: Sync>(
         long: AtomicUsize::new(0),
         stopped: AtomicBool::new(false),
         failures: Mutex::new(Vec::new()),
+        watched: Watched::default(),
     };
     let work = || batch.work(items, prepare, sink);
+    let ended = AtomicBool::new(false);
     let outcomes: Vec<Result<()>> = std::thread::scope(|scope| {
+        // Dropped however this ends, so that the watch over own templates ends with it.
+        let _watch_ends = Raise(&ended);
+        if engine.has_own_templates() {
+            scope.spawn(|| {
+                batch
+                    .watched
+                    .watch(engine, &|| ended.load(Ordering::Relaxed))
+            });
+        }
         let spawn = |_| {
             std::thread::Builder::new()
                 .stack_size(STACK)
@@ -133,6 +145,15 @@ pub fn typeset<T: Sync>(
     Ok(failures)
 }
 
+/// Raises a flag when it is dropped.
+struct Raise<'a>(&'a AtomicBool);
+
+impl Drop for Raise<'_> {
+    fn drop(&mut self) {
+        self.0.store(true, Ordering::Relaxed);
+    }
+}
+
 /// Typeset and PDF export recurse deeply.
 const STACK: usize = 32 << 20;
 
@@ -145,6 +166,7 @@ struct Batch<'a> {
     long: AtomicUsize,
     stopped: AtomicBool,
     failures: Mutex<Vec<Failure>>,
+    watched: Watched,
 }
 
 impl Batch<'_> {
@@ -184,7 +206,9 @@ impl Batch<'_> {
         };
         let long = usize::from(!ONE_PAGE.contains(&job.template));
         self.long.fetch_add(long, Ordering::Relaxed);
+        let in_work = self.watched.begin(self.engine, &job, long > 0);
         let made = pool.install(|| pdf(self.engine, &job));
+        drop(in_work);
         self.long.fetch_sub(long, Ordering::Relaxed);
         self.forget();
         match made {

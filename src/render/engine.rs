@@ -9,7 +9,7 @@ use crate::files;
 use crate::files::hex;
 use anyhow::{Result, bail};
 use sha2::{Digest, Sha256};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use typst::foundations::Bytes;
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -66,6 +66,8 @@ pub struct Engine {
     /// Other files of the template folder (a picture), likewise.
     pub(super) assets: BTreeMap<String, Bytes>,
     fingerprint: String,
+    /// The programme's own templates, by path below the template folder.
+    own: BTreeSet<String>,
 }
 
 impl Engine {
@@ -75,7 +77,9 @@ impl Engine {
     /// Where a file of either folder cannot be read, is no font, or is no UTF-8 text.
     pub fn new(config: &Config) -> Result<Engine> {
         let mut templates = owned(TEMPLATES);
-        templates.extend(own_files(&config.root.join(TEMPLATE_FOLDER), &[])?);
+        let own_templates = own_files(&config.root.join(TEMPLATE_FOLDER), &[])?;
+        let own = own_templates.keys().cloned().collect();
+        templates.extend(own_templates);
         let mut font_files = owned(FONTS);
         font_files.extend(own_files(
             &config.root.join(FONT_FOLDER),
@@ -118,7 +122,21 @@ impl Engine {
             sources,
             assets,
             fingerprint,
+            own,
         })
+    }
+
+    /// Whether the programme has templates of its own.
+    pub fn has_own_templates(&self) -> bool {
+        self.own_sources().next().is_some()
+    }
+
+    /// The programme's own templates for the typesetter, by path below the template folder.
+    pub fn own_sources(&self) -> impl Iterator<Item = (&str, &Source)> {
+        let sources = self.sources.iter();
+        sources
+            .filter(|(name, _)| self.own.contains(*name))
+            .map(|(name, source)| (name.as_str(), source))
     }
 
     /// Whether any font has this letter.

@@ -36,6 +36,9 @@ pub mod newsletter;
 /// A job becomes a PDF; many jobs, on all cores.
 pub mod documents;
 
+/// A bound on what a template of the programme’s own may take.
+pub mod overrun;
+
 pub use documents::{Failure, Typeset, typeset};
 pub use engine::Engine;
 

@@ -100,6 +100,9 @@ fn value(json: serde_json::Value) -> Value {
     }
 }
 
+/// Steps that a template of the newsletter may take: ours takes some hundred a product.
+const FUEL: u64 = 50_000_000;
+
 fn path(name: &str) -> String {
     format!("newsletter/{name}")
 }
@@ -114,6 +117,7 @@ fn render(name: &'static str, context: Value, engine: &Engine) -> Result<Documen
     let template = String::from_utf8_lossy(template);
     let mut environment = Environment::new();
     environment.set_undefined_behavior(UndefinedBehavior::Strict);
+    environment.set_fuel(Some(FUEL));
     environment.set_syntax(whole_lines());
     environment.set_auto_escape_callback(|name| {
         if name.ends_with(".html") {

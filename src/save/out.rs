@@ -18,6 +18,21 @@ const RECORD: &str = ".galleyproof.json";
 /// Written before the first move and taken away after the last: what a killed run was about to put in place.
 const PLANNED: &str = ".galleyproof-planned.json";
 
+/// Stands in the folder from the first move to the last, for a person who opens it meanwhile, or after a run was cut off.
+const UNFINISHED: &str = "NOT FINISHED, run again.txt";
+
+const UNFINISHED_TEXT: &str = "A run of galleyproof was putting new files into this folder and has not ended, or was cut off.\n\
+    Each file is whole, but some are new and some are of the run before. Run galleyproof again:\n\
+    it finishes, and this note goes.\n";
+
+/// Whether a run was cut off while it moved its files into this folder: then some are new and some old.
+pub fn is_unfinished(folder: &Path) -> bool {
+    folder.join(PLANNED).is_file() || folder.join(UNFINISHED).is_file()
+}
+
+/// What runs before a killed one had planned and not finished.
+const FORMER: &str = ".galleyproof-planned-before.json";
+
 /// Where new files wait until all are made.
 const STAGE: &str = ".galleyproof-stage";
 
@@ -80,7 +95,7 @@ impl Staging {
         files::remove_folder(&stage)?;
         files::sweep_unfinished(folder)?;
         let mut earlier: BTreeMap<String, Vec<Written>> = BTreeMap::new();
-        for name in [RECORD, PLANNED] {
+        for name in [RECORD, FORMER, PLANNED] {
             for (path, written) in read_record(&folder.join(name))? {
                 earlier.entry(path).or_default().push(written);
             }
@@ -189,7 +204,14 @@ impl Staging {
         recorded.push(b'\n');
         let before = files::read_if_there(&self.folder.join(RECORD))?;
         if before.as_deref() != Some(&recorded) || made.values().any(|made| !made.in_place) {
+            // What an earlier run planned stays known until the last move: were this one cut off too, the files that the
+            // earlier one has put in place are still ours.
+            let planned = files::read_if_there(&self.folder.join(PLANNED))?;
             files::write(&self.folder.join(PLANNED), &recorded)?;
+            if let Some(planned) = planned.filter(|planned| *planned != recorded) {
+                keep_former_plan(&self.folder, &planned)?;
+            }
+            files::write(&self.folder.join(UNFINISHED), UNFINISHED_TEXT.as_bytes())?;
             for (path, made) in &made {
                 place(&self.folder, path, made, &self.earlier, &mut outcome)?;
             }
@@ -199,6 +221,8 @@ impl Staging {
             outcome.unchanged = made.len();
         }
         files::remove_file(&self.folder.join(PLANNED))?;
+        files::remove_file(&self.folder.join(FORMER))?;
+        files::remove_file(&self.folder.join(UNFINISHED))?;
         drop(self.stage);
         Ok(outcome)
     }
@@ -259,12 +283,27 @@ fn is_ours(path: &str, bytes: &[u8], earlier: &BTreeMap<String, Vec<Written>>) -
         .is_some_and(|versions| versions.iter().any(|written| written.sha256 == hash))
 }
 
+/// Joins a plan that was not carried out to those before it.
+fn keep_former_plan(folder: &Path, planned: &[u8]) -> Result<()> {
+    let mut former = read_record(&folder.join(FORMER))?;
+    former.extend(parse_record(planned));
+    let bytes = serde_json::to_vec_pretty(&former).context("the record is JSON")?;
+    files::write(&folder.join(FORMER), &bytes)
+}
+
 fn read_record(path: &Path) -> Result<BTreeMap<String, Written>> {
-    let Some(bytes) = files::read_if_there(path)? else {
-        return Ok(BTreeMap::new());
-    };
-    // A record that cannot be read is no record: then every file counts as a person's, and is kept.
-    Ok(serde_json::from_slice(&bytes).unwrap_or_default())
+    let bytes = files::read_if_there(path)?;
+    Ok(bytes.map_or_else(BTreeMap::new, |bytes| parse_record(&bytes)))
+}
+
+/// A record that cannot be read is no record: then every file counts as a person's, and is kept. So does a file that the
+/// record says stands outside the folder, which we never wrote.
+fn parse_record(bytes: &[u8]) -> BTreeMap<String, Written> {
+    let record: BTreeMap<String, Written> = serde_json::from_slice(bytes).unwrap_or_default();
+    record
+        .into_iter()
+        .filter(|(path, _)| files::stays_below(path))
+        .collect()
 }
 
 #[cfg(test)]
@@ -330,6 +369,53 @@ mod tests {
         );
         assert_eq!(run(folder.path(), &[("summary.pdf", "two")]).set_aside, []);
         assert!(!folder.path().join(STAGE).exists());
+    }
+
+    #[test]
+    fn a_forged_record_reaches_nothing_outside_the_folder() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let out = folder.path().join("out");
+        let outside = folder.path().join("inbox.csv");
+        fs::write(&outside, "theirs").expect("writes");
+        let sha256 = files::sha256_of(b"theirs");
+        for path in [
+            "../inbox.csv",
+            outside.to_str().expect("is text"),
+            "a/../../inbox.csv",
+        ] {
+            let forged = format!("{{{path:?}: {{\"sha256\": \"{sha256}\", \"key\": null}}}}");
+            files::write(&out.join(RECORD), forged.as_bytes()).expect("writes");
+            assert_eq!(run(&out, &[("a.txt", "a")]).cleared, Vec::<String>::new());
+            assert!(outside.exists(), "{path}");
+        }
+    }
+
+    #[test]
+    fn what_was_cut_off_is_known_and_no_file_of_ours_counts_as_a_persons() {
+        let folder = tempfile::tempdir().expect("a folder");
+        run(folder.path(), &[("a.txt", "1"), ("b.txt", "1")]);
+        // A run that put one of two files into place, and the next one that was cut off before its first move.
+        let plan = |text: &str| {
+            let written = Written {
+                sha256: files::sha256_of(text.as_bytes()),
+                key: None,
+            };
+            serde_json::to_vec(&BTreeMap::from([("a.txt", &written), ("b.txt", &written)]))
+                .expect("is JSON")
+        };
+        fs::write(folder.path().join(FORMER), plan("2")).expect("writes");
+        fs::write(folder.path().join(PLANNED), plan("3")).expect("writes");
+        fs::write(folder.path().join("a.txt"), "2").expect("writes");
+        assert!(is_unfinished(folder.path()));
+        let outcome = run(folder.path(), &[("a.txt", "4"), ("b.txt", "4")]);
+        assert_eq!(outcome.set_aside, []);
+        assert!(!is_unfinished(folder.path()));
+        let left: Vec<_> = fs::read_dir(folder.path())
+            .expect("lists")
+            .flatten()
+            .map(|entry| entry.file_name())
+            .collect();
+        assert_eq!(left.len(), 3, "{left:?}");
     }
 
     #[test]

@@ -8,7 +8,7 @@ use notify_debouncer_full::notify::event::{
 use notify_debouncer_full::notify::{self, RecommendedWatcher, RecursiveMode, Watcher};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{self, Receiver, Sender};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 /// A doorbell for one programme folder.
 pub struct Bell {
@@ -62,12 +62,20 @@ impl Bell {
     pub fn wait(&mut self, at_most: Duration) -> Vec<(String, Heard)> {
         const BURST: Duration = Duration::from_millis(50);
         let mut heard = Vec::new();
-        if let Ok(first) = self.rings.recv_timeout(at_most) {
+        let until = Instant::now() + at_most;
+        while let Ok(first) = self
+            .rings
+            .recv_timeout(until.saturating_duration_since(Instant::now()))
+        {
+            if is_only_a_look(&first) {
+                continue;
+            }
             self.take(first, &mut heard);
             std::thread::sleep(BURST);
             while let Ok(next) = self.rings.try_recv() {
                 self.take(next, &mut heard);
             }
+            break;
         }
         heard
     }
@@ -84,6 +92,15 @@ impl Bell {
             }
         }
     }
+}
+
+/// Whether somebody has only opened or read something: we do so ourselves at each look, and a bell that rang for it would ring
+/// for ever.
+fn is_only_a_look(event: &notify::Result<notify::Event>) -> bool {
+    matches!(
+        event,
+        Ok(event) if matches!(event.kind, EventKind::Access(kind) if kind != AccessKind::Close(AccessMode::Write))
+    )
 }
 
 /// What an event says of the file's writer. Only Linux tells when a file that was written is closed; elsewhere nothing
@@ -124,5 +141,23 @@ mod tests {
         assert!(hears(&mut bell, "inbox/a.csv", Heard::Writing));
         drop(file);
         assert!(hears(&mut bell, "inbox/a.csv", Heard::Whole));
+    }
+
+    #[cfg(target_os = "linux")]
+    #[test]
+    fn looking_at_the_folder_does_not_ring() {
+        let root = tempfile::tempdir().expect("a folder");
+        fs::create_dir(root.path().join("inbox")).expect("makes");
+        fs::write(root.path().join("programme.toml"), "").expect("writes");
+        fs::write(root.path().join("inbox/a.csv"), "one").expect("writes");
+        let mut bell = Bell::new(root.path());
+        bell.arm();
+        while bell.rings.recv_timeout(Duration::from_millis(50)).is_ok() {}
+        folder::snapshot(root.path(), &folder::Snapshot::default()).expect("looks");
+        fs::read(root.path().join("inbox/a.csv")).expect("reads");
+        let looks: Vec<_> =
+            std::iter::from_fn(|| bell.rings.recv_timeout(Duration::from_millis(50)).ok())
+                .collect();
+        assert!(looks.iter().all(is_only_a_look), "{looks:?}");
     }
 }

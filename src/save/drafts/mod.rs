@@ -31,6 +31,9 @@ const PAGE: (&str, &str) = (
     include_str!("../../../report-templates/mail.html"),
 );
 
+/// Steps that the template of one mail may take: ours takes some thousand.
+const FUEL: u64 = 1_000_000;
+
 impl Wording {
     /// The programme's own words where it has some, else ours.
     ///
@@ -39,9 +42,10 @@ impl Wording {
     pub fn read(config: &Config) -> Result<Wording> {
         let mut environment = Environment::new();
         environment.set_undefined_behavior(UndefinedBehavior::Strict);
+        environment.set_fuel(Some(FUEL));
         for (name, ours) in [MAKER, LAB, PAGE] {
             let path = config.root.join("report-templates").join(name);
-            let text = match files::read_if_there(&path)? {
+            let text = match files::read_unlinked(&path)? {
                 Some(bytes) => String::from_utf8(bytes)
                     .with_context(|| format!("{} is not UTF-8 text", path.display()))?,
                 None => ours.to_owned(),

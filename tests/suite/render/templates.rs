@@ -115,3 +115,35 @@ fn a_font_file_that_is_none_is_named() {
         "{error}"
     );
 }
+
+/// The typesetter cannot be stopped from outside, so the run ends, with the template and the lines of its loops.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_template_that_takes_all_memory_ends_the_run_with_its_line() {
+    use crate::workspace::Workspace;
+    let workspace = Workspace::demo();
+    workspace.with(
+        "report-templates/sheet.typ",
+        "#import \"style.typ\": *\n\n#for i in range(100000000) { i }\n",
+    );
+    let run = workspace.run(&["run", "."]);
+    run.exits(2);
+    let said = run.stderr();
+    assert!(
+        said.contains("report-templates/sheet.typ, line 3"),
+        "{said}"
+    );
+    assert!(said.contains("nothing was written"), "{said}");
+    assert!(!workspace.path("out/summary.pdf").exists());
+}
+
+#[test]
+fn a_mail_template_that_never_ends_is_told() {
+    use crate::workspace::Workspace;
+    let workspace = Workspace::demo();
+    let endless = "{% for a in range(9999) %}{% for b in range(9999) %}{% endfor %}{% endfor %}";
+    workspace.with("report-templates/mail-maker.txt", endless);
+    let run = workspace.run(&["run", "."]);
+    run.exits(2);
+    assert!(run.stderr().contains("mail-maker.txt"), "{}", run.stderr());
+}
