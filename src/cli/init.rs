@@ -23,6 +23,10 @@ const BLANK: &[(&str, &str)] = &[
         "file,package_code,extraction,action,reason,by,on\n",
     ),
     (
+        "registers/reports.csv",
+        "file,report,issued_on,received_on,condition,tested_from,tested_to,lloq_ppm,lod_ppm,uncertainty,accredited,supersedes,certificate\n",
+    ),
+    (
         "registers/followups.csv",
         "product_id,round,on,kind,due_on,statement,note\n",
     ),
@@ -80,11 +84,8 @@ mod tests {
     #[test]
     fn the_blank_settings_are_valid_once_names_are_there() {
         let text = BLANK[0].1;
-        assert!(
-            Config::parse(text, Path::new(".")).is_ok(),
-            "{:?}",
-            Config::parse(text, Path::new("."))
-        );
+        let config = Config::parse(text, Path::new(".")).expect("they are valid");
+        assert_eq!(config.placeholders(), ["[programme] name", "[lab] name"]);
     }
 
     #[test]

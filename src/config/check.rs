@@ -1,48 +1,51 @@
 //! From what was typed to what a run may rely on: every fault is collected, none is replaced by a default.
 
-use super::raw::{Raw, RawLayout, RawProgramme, RawRule, RawTesting};
-use super::{Config, Lab, Layout, LayoutColumn, Paper, Programme, Testing, unknown};
+use super::layout;
+use super::settings::{Faults, Section};
+use super::unknown;
+use super::{Attach, Config, Lab, Paper, Programme, Publishing, Testing};
 use crate::model::extraction::AssayKind;
+use crate::model::language::Language;
 use crate::model::ppm::Ppm;
 use crate::model::rule::{Decision, Limit, Regime, Rule};
-use serde::Deserialize;
 use std::path::Path;
+use toml::de::DeTable;
 
-type Faults = Vec<String>;
-
-/// Checks the text of a `programme.toml`.
-pub fn check(text: &str, root: &Path) -> Result<Config, Faults> {
+/// Checks the text of a `programme.toml`; all faults, or the settings.
+pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let table = toml::de::DeTable::parse(text).map_err(|error| vec![describe(text, &error)])?;
-    let mut faults = unknown::faults(text, table.get_ref());
-    let raw = match Raw::deserialize(toml::de::Deserializer::from(table)) {
-        Ok(raw) => raw,
-        Err(error) => {
-            faults.push(describe(text, &error));
-            return Err(faults);
+    let (table, errors) = DeTable::parse_recoverable(text);
+    let mut faults = Faults::new(text);
+    if !errors.is_empty() {
+        for error in errors {
+            let span = error.span().unwrap_or_default();
+            faults.at(&span, format!("this is no TOML: {}", error.message()));
         }
-    };
-    let programme = programme(raw.programme, &mut faults);
-    let rule = rule(&raw.rule, &mut faults);
-    let testing = testing(&raw.testing, &mut faults);
-    let lab = Lab {
-        name: given(raw.lab.name).unwrap_or_else(|| "the laboratory".to_owned()),
-        assay: given(raw.lab.assay)
-            .unwrap_or_else(|| "sandwich R5 ELISA, cocktail extraction".to_owned()),
-        assay_kind: assay_kind(raw.lab.assay_kind.as_deref(), &mut faults),
-    };
-    let layouts = raw
-        .layout
+        unknown::find(table.get_ref(), &mut faults);
+        return Err(faults.list());
+    }
+    let table = table.get_ref();
+    unknown::find(table, &mut faults);
+    let mut section = |name: &str| Section::of(table, name, &mut faults);
+    let [by_programme, by_publishing] = ["programme", "publishing"].map(&mut section);
+    let [by_rule, by_testing, by_lab] = ["rule", "testing", "lab"].map(section);
+    let programme = programme(&by_programme, &by_publishing, &mut faults);
+    let publishing = publishing(&by_publishing, &mut faults);
+    let testing = testing(&by_testing, &mut faults);
+    let rule = rule(&by_rule, testing.lod, &mut faults);
+    let lab = lab(&by_lab, &mut faults);
+    let layouts = Section::all_of(table, "layout", &mut faults)
         .iter()
-        .enumerate()
-        .map(|(index, raw)| layout(index + 1, raw, &mut faults))
+        .map(|section| layout::read(section, &mut faults))
         .collect();
+    let faults = faults.list();
     if !faults.is_empty() {
         return Err(faults);
     }
     Ok(Config {
         root: root.to_owned(),
         programme,
+        publishing,
         rule,
         testing,
         lab,
@@ -50,311 +53,191 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Faults> {
     })
 }
 
-fn describe(text: &str, error: &toml::de::Error) -> String {
-    match error.span() {
-        Some(span) => format!(
-            "line {}: {}",
-            unknown::line_of(text, span.start),
-            error.message()
-        ),
-        None => error.message().to_owned(),
-    }
-}
-
-/// A text that says something.
-fn given(text: Option<String>) -> Option<String> {
-    text.map(|text| text.trim().to_owned())
-        .filter(|text| !text.is_empty())
-}
-
-fn programme(raw: RawProgramme, faults: &mut Faults) -> Programme {
-    let required = |key: &str, value: Option<String>, faults: &mut Faults| {
-        given(value).unwrap_or_else(|| {
-            faults.push(format!("[programme] needs `{key}`"));
-            String::new()
-        })
+fn programme(section: &Section, publishing: &Section, faults: &mut Faults) -> Programme {
+    let required = |key: &str, faults: &mut Faults| {
+        let given = section.text(key, faults);
+        let is_blank = section.has(key) && section.is_blank(key);
+        if given.is_none() && (is_blank || !section.has(key)) {
+            faults.missing(format!("[programme] needs `{key}`"));
+        }
+        given.unwrap_or_default()
     };
-    let short_name = required("short_name", raw.short_name, faults);
+    let short_name = required("short_name", faults);
     if !short_name
         .chars()
         .all(|c| c.is_ascii_alphanumeric() || c == '-')
     {
-        faults.push(format!("[programme] short_name is `{short_name}`: only letters A to Z, digits and '-' can be used"));
+        let wanted = "only letters A to Z, digits and '-' can be used";
+        section.fault("short_name", wanted, faults);
     }
-    Programme {
-        name: required("name", raw.name, faults),
-        short_name,
-        email: given(raw.email),
-        address: given(raw.address),
-        website: given(raw.website),
-        director: given(raw.director),
-        regulator: given(raw.regulator),
-        corrections: given(raw.corrections),
-        reply_days: days("reply_days", raw.reply_days, 15, faults),
-        publish_days: days("publish_days", raw.publish_days, 22, faults),
-        statement: given(raw.statement),
-        retained: given(raw.retained),
-        paper: word(
-            "[programme] paper",
-            raw.paper.as_deref(),
-            &[(Paper::A4, "a4"), (Paper::UsLetter, "us-letter")],
-            faults,
-        ),
-    }
-}
-
-fn days(key: &str, value: Option<i64>, default: u32, faults: &mut Faults) -> u32 {
-    let Some(value) = value else { return default };
-    u32::try_from(value)
-        .ok()
-        .filter(|days| (1..=3650).contains(days))
-        .unwrap_or_else(|| {
-            faults.push(format!(
-                "[programme] {key} is {value}: a number of days from 1 to 3650 is needed"
-            ));
-            default
-        })
-}
-
-/// One of several words; the first where nothing is said.
-fn word<T: Copy>(key: &str, found: Option<&str>, words: &[(T, &str)], faults: &mut Faults) -> T {
-    let Some(found) = found else {
-        return words[0].0;
-    };
-    match words.iter().find(|(_, word)| *word == found) {
-        Some((value, _)) => *value,
-        None => {
-            let known: Vec<&str> = words.iter().map(|(_, word)| *word).collect();
-            faults.push(format!(
-                "{key} is `{found}`: it can be {}",
-                known.join(", ")
-            ));
-            words[0].0
+    let reply = days("reply_days", &[section, publishing], 15, faults);
+    let publish = days("publish_days", &[section, publishing], 22, faults);
+    if publish < reply {
+        let wanted = format!(
+            "it must not be below reply_days ({reply}): a maker has that long to answer before anything is published"
+        );
+        let holder = [section, publishing]
+            .into_iter()
+            .find(|section| section.has("publish_days"));
+        match holder {
+            Some(holder) => holder.fault("publish_days", &wanted, faults),
+            None => faults.missing(format!(
+                "[publishing] publish_days is {publish} where it is left out: {wanted}"
+            )),
         }
     }
+    Programme {
+        name: required("name", faults),
+        short_name,
+        email: section.text("email", faults),
+        address: section.text("address", faults),
+        website: section.text("website", faults),
+        director: section.text("director", faults),
+        regulator: section.text("regulator", faults),
+        corrections: section.text("corrections", faults),
+        reply_days: reply,
+        publish_days: publish,
+        statement: section.text("statement", faults),
+        retained: section.text("retained", faults),
+        paper: section
+            .word("paper", Paper::ALL, faults)
+            .unwrap_or(Paper::A4),
+        language: section
+            .word("language", Language::ALL, faults)
+            .unwrap_or_default(),
+    }
 }
 
-fn assay_kind(found: Option<&str>, faults: &mut Faults) -> AssayKind {
-    let words = [
+/// A number of days, in whichever of the sections it stands.
+fn days(key: &str, sections: &[&Section], default: u32, faults: &mut Faults) -> u32 {
+    let read: Vec<(&Section, u32)> = sections
+        .iter()
+        .filter_map(|section| Some((*section, section.whole(key, (1, 3650), "", faults)?)))
+        .collect();
+    if let [(first, one), (second, other)] = read.as_slice()
+        && one != other
+    {
+        let wanted = format!("{} says {one}: keep one of the two", first.name());
+        second.fault(key, &wanted, faults);
+    }
+    read.last().map_or(default, |(_, days)| *days)
+}
+
+fn publishing(section: &Section, faults: &mut Faults) -> Publishing {
+    Publishing {
+        report_days: section
+            .whole("report_days", (1, 3650), "", faults)
+            .unwrap_or(30),
+        attach: section
+            .word("attach", Attach::ALL, faults)
+            .unwrap_or_default(),
+    }
+}
+
+fn lab(section: &Section, faults: &mut Faults) -> Lab {
+    let kinds = [
         (AssayKind::Sandwich, "sandwich"),
         (AssayKind::Competitive, "competitive"),
     ];
-    word("[lab] assay_kind", found, &words, faults)
+    Lab {
+        name: section
+            .text("name", faults)
+            .unwrap_or_else(|| "the laboratory".to_owned()),
+        email: section.text("email", faults),
+        address: section.text("address", faults),
+        assay: section
+            .text("assay", faults)
+            .unwrap_or_else(|| "sandwich R5 ELISA, cocktail extraction".to_owned()),
+        assay_kind: section
+            .word("assay_kind", &kinds, faults)
+            .unwrap_or(AssayKind::Sandwich),
+    }
 }
 
-fn rule(raw: &RawRule, faults: &mut Faults) -> Rule {
-    let regime = word("[rule] regime", raw.regime.as_deref(), Regime::ALL, faults);
-    let ppm = positive("[rule] limit_ppm", raw.limit_ppm, faults).map(Ppm);
+/// The rule. Where the law knows no figure but "not detected", the figure is the lowest quantity that the assay detects.
+fn rule(section: &Section, lod: Ppm, faults: &mut Faults) -> Rule {
+    let regime = section
+        .word("regime", Regime::ALL, faults)
+        .unwrap_or(Regime::Us);
+    let ppm = section.positive("limit_ppm", faults).map(Ppm);
+    let passes = section.flag("limit_passes", faults);
     let limit = match (regime.limit(), ppm) {
+        (Some(own), _) if regime == Regime::AuNz => {
+            if section.has("limit_ppm") {
+                let wanted = "`au-nz` has no limit: what counts is whether gluten is detected. Leave limit_ppm out, and give lod_ppm in [testing]";
+                section.fault("limit_ppm", wanted, faults);
+            }
+            Limit { ppm: lod, ..own }
+        }
         (Some(own), ppm) => Limit {
             ppm: ppm.unwrap_or(own.ppm),
             passes: own.passes,
         },
-        (None, Some(ppm)) => Limit {
-            ppm,
-            passes: raw.limit_passes.unwrap_or(false),
-        },
-        (None, None) => {
-            if raw.limit_ppm.is_none() {
-                faults.push("[rule] regime is `custom`: then `limit_ppm` is needed".to_owned());
+        (None, ppm) => {
+            if !section.has("limit_ppm") {
+                faults.missing("[rule] regime is `custom`: then `limit_ppm` is needed");
             }
             Limit {
-                ppm: Ppm(20.0),
-                passes: false,
+                ppm: ppm.unwrap_or(Ppm(20.0)),
+                passes: passes.unwrap_or(false),
             }
         }
     };
-    if raw.limit_passes.is_some() && regime != Regime::Custom {
-        faults.push(format!(
-            "[rule] limit_passes can be given with regime `custom` only: `{}` settles it itself",
+    if regime != Regime::Custom {
+        let wanted = format!(
+            "it can be given with regime `custom` only: `{}` settles it itself",
             regime.word()
-        ));
+        );
+        section.fault("limit_passes", &wanted, faults);
     }
     Rule {
         regime,
         limit,
-        decision: decision(raw, faults),
+        decision: decision(section, faults),
     }
 }
 
-fn decision(raw: &RawRule, faults: &mut Faults) -> Decision {
-    let uncertainty = positive(
-        "[rule] relative_expanded_uncertainty",
-        raw.relative_expanded_uncertainty,
-        faults,
-    );
-    match raw.decision.as_deref() {
-        None | Some("simple") => Decision::Simple,
-        Some("guarded") => match uncertainty {
-            Some(fraction) if fraction < 1.0 => Decision::Guarded {
-                relative_expanded_uncertainty: fraction,
-            },
-            Some(fraction) => {
-                faults.push(format!(
-                    "[rule] relative_expanded_uncertainty is {fraction}: a fraction below 1 is needed (0.30 is 30 %)"
-                ));
-                Decision::Simple
-            }
-            None => {
-                faults.push(
-                    "[rule] decision is `guarded`: then `relative_expanded_uncertainty` is needed, as a fraction (0.30 is 30 %, k = 2)"
-                        .to_owned(),
-                );
-                Decision::Simple
-            }
+fn decision(section: &Section, faults: &mut Faults) -> Decision {
+    const KEY: &str = "relative_expanded_uncertainty";
+    let uncertainty = section.fraction(KEY, faults);
+    let words = [(false, "simple"), (true, "guarded")];
+    let guarded = section.word("decision", &words, faults).unwrap_or(false);
+    if guarded && !section.has(KEY) {
+        faults.missing(format!(
+            "[rule] decision is `guarded`: then `{KEY}` is needed, as a fraction (0.30 is 30 %, k = 2)"
+        ));
+    }
+    match uncertainty {
+        Some(relative_expanded_uncertainty) if guarded => Decision::Guarded {
+            relative_expanded_uncertainty,
         },
-        Some(found) => {
-            faults.push(format!(
-                "[rule] decision is `{found}`: it can be simple, guarded"
-            ));
-            Decision::Simple
-        }
+        _ => Decision::Simple,
     }
 }
 
-/// A number above 0, where one is given.
-fn positive(key: &str, found: Option<f64>, faults: &mut Faults) -> Option<f64> {
-    let found = found?;
-    if found.is_finite() && found > 0.0 {
-        return Some(found);
-    }
-    faults.push(format!("{key} is {found}: a number above 0 is needed"));
-    None
-}
-
-fn testing(raw: &RawTesting, faults: &mut Faults) -> Testing {
-    let lloq = positive("[testing] lloq_ppm", raw.lloq_ppm, faults).unwrap_or(5.0);
-    let uloq =
-        positive("[testing] uloq_ppm", raw.uloq_ppm, faults).unwrap_or(f64::max(80.0, lloq * 2.0));
+fn testing(section: &Section, faults: &mut Faults) -> Testing {
+    let lloq = section.positive("lloq_ppm", faults).unwrap_or(5.0);
+    let uloq = section
+        .positive("uloq_ppm", faults)
+        .unwrap_or(f64::max(80.0, lloq * 2.0));
     if uloq <= lloq {
-        faults.push(format!(
-            "[testing] uloq_ppm is {uloq}: it must be above lloq_ppm ({lloq})"
-        ));
+        let wanted = format!("it must be above lloq_ppm ({lloq})");
+        section.fault("uloq_ppm", &wanted, faults);
     }
-    let repeatability = positive(
-        "[testing] relative_repeatability",
-        raw.relative_repeatability,
-        faults,
-    );
-    if let Some(fraction) = repeatability.filter(|fraction| *fraction >= 1.0) {
-        faults.push(format!(
-            "[testing] relative_repeatability is {fraction}: a fraction below 1 is needed (0.15 is 15 %)"
-        ));
-    }
+    let lod = section.positive("lod_ppm", faults);
+    let packages = section.whole("packages_per_product", (1, 1000), "", faults);
+    let why = ": nothing is decided on one extraction";
+    let extractions = section.whole("extractions_per_package", (2, 1000), why, faults);
     Testing {
-        packages_per_product: whole(
-            "packages_per_product",
-            raw.packages_per_product,
-            1,
-            3,
-            faults,
-        ),
-        extractions_per_package: whole(
-            "extractions_per_package",
-            raw.extractions_per_package,
-            2,
-            2,
-            faults,
-        ),
+        packages_per_product: packages.unwrap_or(3) as usize,
+        extractions_per_package: extractions.unwrap_or(2) as usize,
         lloq: Ppm(lloq),
-        lod: Ppm(positive("[testing] lod_ppm", raw.lod_ppm, faults).unwrap_or(3.0)),
+        lod: Ppm(lod.unwrap_or(3.0)),
         uloq: Ppm(uloq),
-        relative_repeatability: repeatability.unwrap_or(0.15),
+        relative_repeatability: section
+            .fraction("relative_repeatability", faults)
+            .unwrap_or(0.15),
     }
-}
-
-fn whole(
-    key: &str,
-    found: Option<i64>,
-    least: usize,
-    default: usize,
-    faults: &mut Faults,
-) -> usize {
-    let Some(found) = found else { return default };
-    usize::try_from(found)
-        .ok()
-        .filter(|n| (least..=1000).contains(n))
-        .unwrap_or_else(|| {
-            let why = if key == "extractions_per_package" {
-                ": nothing is decided on one extraction"
-            } else {
-                ""
-            };
-            faults.push(format!(
-                "[testing] {key} is {found}: a whole number from {least} to 1000 is needed{why}"
-            ));
-            default
-        })
-}
-
-fn layout(number: usize, raw: &RawLayout, faults: &mut Faults) -> Layout {
-    let at = format!("[[layout]] number {number}");
-    let files = given(raw.files.clone()).unwrap_or_else(|| {
-        faults.push(format!(
-            "{at} needs `files`: a pattern such as \"FH-*.xlsx\""
-        ));
-        String::new()
-    });
-    let mut columns = Vec::new();
-    for (key, heading) in &raw.columns {
-        match layout_column(key) {
-            Some(column) => columns.push((column, heading.clone())),
-            None => {
-                let nearest = unknown::nearest(key, &LAYOUT_WORDS.map(|(_, word)| word));
-                faults.push(format!(
-                    "{at}: unknown column `{key}`; the nearest known one is `{nearest}`"
-                ));
-            }
-        }
-    }
-    let has = |wanted: fn(&LayoutColumn) -> bool| columns.iter().any(|(column, _)| wanted(column));
-    if !has(|column| *column == LayoutColumn::Sample) {
-        faults.push(format!("{at} needs the column `sample`"));
-    }
-    if !has(|column| matches!(column, LayoutColumn::Result | LayoutColumn::ResultOf(_))) {
-        faults.push(format!("{at} needs the column `result`, or `result_1`, `result_2` … where extractions stand side by side"));
-    }
-    let header_row = raw.header_row.and_then(|row| {
-        u32::try_from(row).ok().filter(|row| *row > 0).or_else(|| {
-            faults.push(format!(
-                "{at}: header_row is {row}: rows are counted from 1"
-            ));
-            None
-        })
-    });
-    Layout {
-        files,
-        sheet: given(raw.sheet.clone()),
-        header_row,
-        columns,
-    }
-}
-
-const LAYOUT_WORDS: [(LayoutColumn, &str); 10] = [
-    (LayoutColumn::Sample, "sample"),
-    (LayoutColumn::Extraction, "extraction"),
-    (LayoutColumn::Result, "result"),
-    (LayoutColumn::Unit, "unit"),
-    (LayoutColumn::Lloq, "lloq"),
-    (LayoutColumn::TestedOn, "tested_on"),
-    (LayoutColumn::Report, "report"),
-    (LayoutColumn::Assay, "assay"),
-    (LayoutColumn::Dilution, "dilution"),
-    (LayoutColumn::Remark, "remark"),
-];
-
-fn layout_column(key: &str) -> Option<LayoutColumn> {
-    if let Some(number) = key.strip_prefix("result_") {
-        return number
-            .parse()
-            .ok()
-            .filter(|n| (1..=99).contains(n))
-            .map(LayoutColumn::ResultOf);
-    }
-    LAYOUT_WORDS
-        .iter()
-        .find(|(_, word)| *word == key)
-        .map(|(column, _)| *column)
 }
 
 #[cfg(test)]
@@ -363,7 +246,7 @@ mod tests {
 
     const LEAST: &str = "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n";
 
-    fn parse(rest: &str) -> Result<Config, Faults> {
+    fn parse(rest: &str) -> Result<Config, Vec<String>> {
         check(&format!("{LEAST}{rest}"), Path::new("."))
     }
 
@@ -396,6 +279,110 @@ mod tests {
     }
 
     #[test]
+    fn a_wrong_kind_or_word_is_told_with_key_line_find_and_wish() {
+        for (written, expected) in [
+            (
+                "[testing]\nlloq_ppm = \"5 ppm\"",
+                "line 5: [testing] lloq_ppm is \"5 ppm\": a number above 0 is wanted, without quotation marks and without a unit, such as 20 or 2.5",
+            ),
+            (
+                "reply_days = \"15\"",
+                "line 4: [programme] reply_days is \"15\": a whole number from 1 to 3650 is wanted, without quotation marks",
+            ),
+            (
+                "email = 5",
+                "line 4: [programme] email is 5: a text is wanted, between quotation marks",
+            ),
+            (
+                "language = \"fr\"",
+                "line 4: [programme] language is \"fr\": it can be \"en\", \"de\", \"es\"",
+            ),
+            (
+                "[publishing]\nattach = true",
+                "line 5: [publishing] attach is true: it can be \"excerpt\", \"whole\", \"none\"",
+            ),
+            (
+                "rule = 3",
+                "line 4: unknown key in [programme]: `rule`; the nearest known one is `name`",
+            ),
+            (
+                "[rule]\nlimit_passes = \"yes\"\nregime = \"custom\"\nlimit_ppm = 3",
+                "line 5: [rule] limit_passes is \"yes\": true or false is wanted, without quotation marks",
+            ),
+            (
+                "[rule]\nregime = \"au-nz\"\nlimit_ppm = 3.0",
+                "line 6: [rule] limit_ppm is 3.0: `au-nz` has no limit: what counts is whether gluten is detected. Leave limit_ppm out, and give lod_ppm in [testing]",
+            ),
+            (
+                "[testing]\nextractions_per_package = 1",
+                "line 5: [testing] extractions_per_package is 1: a whole number from 2 to 1000 is wanted, without quotation marks: nothing is decided on one extraction",
+            ),
+            (
+                "[publishing]\npublish_days = 14",
+                "line 5: [publishing] publish_days is 14: it must not be below reply_days (15): a maker has that long to answer before anything is published",
+            ),
+            (
+                "reply_days = 10\n[publishing]\nreply_days = 12",
+                "line 6: [publishing] reply_days is 12: [programme] says 10: keep one of the two",
+            ),
+            (
+                "[layout]\nfiles = \"*\"",
+                "line 4: layout is no list of sections: write [[layout]], with two brackets on each side, on a line of its own",
+            ),
+            (
+                "[[layout]]\nfiles = \"*\"\ncells = { report = \"4D\" }",
+                "line 6: [[layout]] number 1 cells report is \"4D\": a cell is wanted as the spreadsheet shows it, such as \"D4\"",
+            ),
+        ] {
+            assert_eq!(parse(written).expect_err(written), [expected], "{written}");
+        }
+    }
+
+    #[test]
+    fn faults_of_every_kind_are_told_together_from_the_top() {
+        let faults = parse("publish_days = \"22\"\nreply_days = \"15\"\n[rule]\nregime = \"usa\"\n[testing]\nlloq_ppm = \"5 ppm\"\nlod = 3\n")
+            .expect_err("five faults");
+        let lines: Vec<&str> = faults.iter().map(|fault| &fault[..7]).collect();
+        assert_eq!(
+            lines,
+            ["line 4:", "line 5:", "line 7:", "line 9:", "line 10"]
+        );
+        assert!(!faults.concat().contains("f64"), "{faults:#?}");
+    }
+
+    #[test]
+    fn what_is_published_when_may_stand_in_either_section() {
+        for text in [
+            "reply_days = 20\npublish_days = 30\n",
+            "[publishing]\nreply_days = 20\npublish_days = 30\n",
+        ] {
+            let config = parse(text).expect("reads");
+            assert_eq!(
+                (config.programme.reply_days, config.programme.publish_days),
+                (20, 30)
+            );
+            assert_eq!(config.publishing.report_days, 30);
+            assert_eq!(config.publishing.attach, Attach::Excerpt);
+        }
+    }
+
+    #[test]
+    fn what_is_detected_is_the_limit_where_the_law_has_none() {
+        let config =
+            parse("[rule]\nregime = \"au-nz\"\n[testing]\nlod_ppm = 1.5\n").expect("reads");
+        assert_eq!(config.rule.limit.ppm, Ppm(1.5));
+    }
+
+    #[test]
+    fn names_that_nobody_has_replaced_are_known() {
+        let config = parse("").expect("reads");
+        assert!(config.placeholders().is_empty());
+        let text = "[programme]\nname = \"Name of your programme\"\nshort_name = \"A\"\n";
+        let config = check(text, Path::new(".")).expect("reads");
+        assert_eq!(config.placeholders(), ["[programme] name"]);
+    }
+
+    #[test]
     fn a_regime_brings_its_limit_and_custom_its_own() {
         let eu = parse("[rule]\nregime = \"eu\"\n").expect("reads");
         assert!(eu.rule.limit.passes);
@@ -415,6 +402,17 @@ mod tests {
         let layout = "[[layout]]\nfiles = \"*.xlsx\"\ncolumns = { sample = \"Ref\", result_1 = \"A\", result_2 = \"B\" }\n";
         let config = parse(layout).expect("reads");
         assert_eq!(config.layouts[0].columns.len(), 3);
+        let found_as_usual = parse("[[layout]]\nfiles = \"*\"\ncolumns = { sample = \"Ref\" }\ncells = { report = \"$D$4\", lloq = \"aa12\" }\n")
+            .expect("a result need not be named");
+        let cells = &found_as_usual.layouts[0].cells;
+        assert_eq!(cells.len(), 2);
+        assert!(cells.contains(&(
+            super::super::LayoutCell::Lloq,
+            super::super::CellRef {
+                column: 27,
+                row: 12
+            }
+        )));
         let faults = parse("[[layout]]\nfiles = \"*\"\ncolumns = { sampel = \"Ref\" }\n")
             .expect_err("faults");
         assert!(

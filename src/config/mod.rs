@@ -1,12 +1,15 @@
 //! What a run may rely on: `programme.toml`, checked as a whole, with every fault named at once.
 
 mod check;
-mod raw;
+mod keys;
+mod layout;
+mod settings;
 mod unknown;
 
 use crate::files;
 use crate::model::extraction::AssayKind;
 use crate::model::followup::NoticeDays;
+use crate::model::language::Language;
 use crate::model::ppm::Ppm;
 use crate::model::registers::Followup;
 use crate::model::rule::Rule;
@@ -17,6 +20,12 @@ use std::path::{Path, PathBuf};
 /// The name of the settings file in a programme folder.
 pub const FILE_NAME: &str = "programme.toml";
 
+/// What `init` writes for the programme's name.
+pub const PLACEHOLDER_NAME: &str = "Name of your programme";
+
+/// What `init` writes for the lab's name.
+pub const PLACEHOLDER_LAB: &str = "Name of your laboratory";
+
 /// Everything that `programme.toml` settles, and where the folder is.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Config {
@@ -24,6 +33,8 @@ pub struct Config {
     pub root: PathBuf,
     /// Who we are.
     pub programme: Programme,
+    /// When lab and makers are reminded, and what goes with a sheet.
+    pub publishing: Publishing,
     /// Which limit, and how results are held against it.
     pub rule: Rule,
     /// How each product is tested.
@@ -55,7 +66,7 @@ pub struct Programme {
     pub corrections: Option<String>,
     /// Days that a maker has for an answer.
     pub reply_days: u32,
-    /// Days from a notice to publication.
+    /// Days from a notice to publication; never fewer than `reply_days`.
     pub publish_days: u32,
     /// Printed on each sheet: who pays, what we are not.
     pub statement: Option<String>,
@@ -63,6 +74,8 @@ pub struct Programme {
     pub retained: Option<String>,
     /// What the pages are printed on.
     pub paper: Paper,
+    /// What the documents are written in.
+    pub language: Language,
 }
 
 impl Programme {
@@ -104,6 +117,10 @@ pub enum Paper {
 }
 
 impl Paper {
+    /// Every paper with the word that names it in the settings.
+    pub const ALL: &'static [(Paper, &'static str)] =
+        &[(Paper::A4, "a4"), (Paper::UsLetter, "us-letter")];
+
     /// The name that both the settings and the typesetter use.
     pub fn word(self) -> &'static str {
         match self {
@@ -111,6 +128,36 @@ impl Paper {
             Paper::UsLetter => "us-letter",
         }
     }
+}
+
+/// When lab and makers are reminded, and what goes with a sheet. The days of a notice stand in [`Programme`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Publishing {
+    /// Days after which a package that was sent, and not reported, is asked after.
+    pub report_days: u32,
+    /// What of a lab's file goes with a sheet.
+    pub attach: Attach,
+}
+
+/// What of a lab's file goes with a sheet.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Attach {
+    /// The cells that are used for its product, each with its place.
+    #[default]
+    Excerpt,
+    /// The file as it is.
+    Whole,
+    /// Nothing.
+    None,
+}
+
+impl Attach {
+    /// Every kind with the word that names it in the settings.
+    pub const ALL: &'static [(Attach, &'static str)] = &[
+        (Attach::Excerpt, "excerpt"),
+        (Attach::Whole, "whole"),
+        (Attach::None, "none"),
+    ];
 }
 
 /// How each product is tested.
@@ -135,6 +182,10 @@ pub struct Testing {
 pub struct Lab {
     /// The lab's name.
     pub name: String,
+    /// Where it can be written to.
+    pub email: Option<String>,
+    /// Postal address, lines as written.
+    pub address: Option<String>,
     /// The assay in words.
     pub assay: String,
     /// How it works.
@@ -150,8 +201,44 @@ pub struct Layout {
     pub sheet: Option<String>,
     /// Row of the headings as the spreadsheet shows it; none means the first row that holds them all.
     pub header_row: Option<u32>,
-    /// What a column is taken for, and its heading as written.
+    /// What a column is taken for, and its heading as written; those that are not named are found as usual.
     pub columns: Vec<(LayoutColumn, String)>,
+    /// Where the file says a thing once.
+    pub cells: Vec<(LayoutCell, CellRef)>,
+}
+
+/// A cell of a sheet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct CellRef {
+    /// From 1: 4 is `D`.
+    pub column: u32,
+    /// From 1, as the spreadsheet shows it.
+    pub row: u32,
+}
+
+/// What a lone cell of a layout can say of the whole file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum LayoutCell {
+    /// The lab's report number.
+    Report,
+    /// The lab's name.
+    Lab,
+    /// The assay.
+    Assay,
+    /// The unit of the results.
+    Unit,
+    /// Lowest quantity reported as a number.
+    Lloq,
+    /// Lowest quantity that the assay detects.
+    Lod,
+    /// Highest quantity reported as a number.
+    Uloq,
+    /// Day of the test.
+    TestedOn,
+    /// Day on which the lab received the packages.
+    ReceivedOn,
+    /// Day on which the lab issued its report.
+    IssuedOn,
 }
 
 /// What a layout can name.
@@ -169,6 +256,10 @@ pub enum LayoutColumn {
     Unit,
     /// The lowest quantity reported as a number.
     Lloq,
+    /// The lowest quantity that the assay detects.
+    Lod,
+    /// The measurement uncertainty of a result.
+    Uncertainty,
     /// Day of the test.
     TestedOn,
     /// The lab's report number.
@@ -205,6 +296,20 @@ impl Config {
     /// Checks the text of a `programme.toml`; all faults, or the settings.
     pub fn parse(text: &str, root: &Path) -> Result<Config, Vec<String>> {
         check::check(text, root)
+    }
+
+    /// The names that `init` wrote and nobody has replaced, each as its section and key; what is issued under them would
+    /// be nobody's.
+    pub fn placeholders(&self) -> Vec<&'static str> {
+        let names = [
+            ("[programme] name", &self.programme.name, PLACEHOLDER_NAME),
+            ("[lab] name", &self.lab.name, PLACEHOLDER_LAB),
+        ];
+        names
+            .into_iter()
+            .filter(|(_, name, placeholder)| name.eq_ignore_ascii_case(placeholder))
+            .map(|(key, ..)| key)
+            .collect()
     }
 
     /// Where the lab's files arrive.

@@ -1,13 +1,13 @@
 //! Keys that `programme.toml` cannot have, each with its line and the nearest key that it can.
 
-use super::raw::KEYS;
+use super::keys::KEYS;
+use super::settings::Faults;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 /// Names every unknown section and key.
-pub fn faults(text: &str, table: &DeTable<'_>) -> Vec<String> {
+pub fn find(table: &DeTable<'_>, faults: &mut Faults<'_>) {
     let sections: Vec<&str> = KEYS.iter().map(|(section, _)| *section).collect();
-    let mut faults = Vec::new();
     for (name, value) in table {
         match KEYS
             .iter()
@@ -15,13 +15,12 @@ pub fn faults(text: &str, table: &DeTable<'_>) -> Vec<String> {
         {
             Some((section, keys)) => {
                 for inner in tables(value.get_ref()) {
-                    faults.extend(unknown_keys(text, inner, section, keys));
+                    unknown_keys(inner, section, keys, faults);
                 }
             }
-            None => faults.push(unknown(text, name, &sections, "section or key")),
+            None => unknown(name, &sections, "section or key", faults),
         }
     }
-    faults
 }
 
 fn tables<'a, 'i>(value: &'a DeValue<'i>) -> Vec<&'a DeTable<'i>> {
@@ -35,24 +34,24 @@ fn tables<'a, 'i>(value: &'a DeValue<'i>) -> Vec<&'a DeTable<'i>> {
     }
 }
 
-fn unknown_keys(text: &str, table: &DeTable<'_>, section: &str, keys: &[&str]) -> Vec<String> {
-    table
-        .keys()
-        .filter(|key| !keys.contains(&key.get_ref().as_ref()))
-        .map(|key| unknown(text, key, keys, &format!("key in [{section}]")))
-        .collect()
+fn unknown_keys(table: &DeTable<'_>, section: &str, keys: &[&str], faults: &mut Faults<'_>) {
+    for key in table.keys() {
+        if !keys.contains(&key.get_ref().as_ref()) {
+            unknown(key, keys, &format!("key in [{section}]"), faults);
+        }
+    }
 }
 
 fn unknown(
-    text: &str,
     key: &Spanned<std::borrow::Cow<'_, str>>,
     known: &[&str],
     what: &str,
-) -> String {
+    faults: &mut Faults<'_>,
+) {
     let found = key.get_ref();
-    let line = line_of(text, key.span().start);
     let nearest = nearest(found, known);
-    format!("line {line}: unknown {what}: `{found}`; the nearest known one is `{nearest}`")
+    let message = format!("unknown {what}: `{found}`; the nearest known one is `{nearest}`");
+    faults.at(&key.span(), message);
 }
 
 /// The line, from 1, on which a byte stands.

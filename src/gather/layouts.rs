@@ -38,6 +38,19 @@ fn same_name(a: &str, b: &str) -> bool {
 
 /// The columns of a row of headings, where it holds every heading of the layout.
 fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
+    if layout.columns.is_empty() {
+        return None;
+    }
+    let names = |wanted: fn(Role) -> bool| {
+        let mut roles = layout.columns.iter().map(|(column, _)| role(*column));
+        roles.any(wanted)
+    };
+    let (has_sample, has_result) = (names(is_sample), names(is_result));
+    let may_add = |role: Role| {
+        adds_to_layout(role)
+            || (!has_sample && is_sample(role))
+            || (!has_result && (is_result(role) || is_number(role)))
+    };
     let mut columns: Vec<Column> = row
         .cells
         .iter()
@@ -45,7 +58,7 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
             let heading = cell.content.shown().into_owned();
             Column {
                 column: cell.column,
-                meaning: headings::read(&heading).filter(|meaning| adds_to_layout(meaning.role)),
+                meaning: headings::read(&heading).filter(|meaning| may_add(meaning.role)),
                 heading,
             }
         })
@@ -80,7 +93,23 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
             column.meaning = None;
         }
     }
-    Some(columns)
+    let holds = |wanted: fn(Role) -> bool| columns.iter().filter_map(Column::role).any(wanted);
+    (holds(is_sample) && holds(is_result)).then_some(columns)
+}
+
+fn is_sample(role: Role) -> bool {
+    role == Role::Sample
+}
+
+fn is_result(role: Role) -> bool {
+    matches!(role, Role::Result(_) | Role::Final)
+}
+
+fn is_number(role: Role) -> bool {
+    matches!(
+        role,
+        Role::Extraction | Role::Replicate | Role::Well | Role::Mean
+    )
 }
 
 /// Columns that our own reading may add: never another sample, result or number.
@@ -110,6 +139,7 @@ fn role(column: LayoutColumn) -> Role {
         }),
         LayoutColumn::Unit => Role::Unit,
         LayoutColumn::Lloq => Role::Lloq,
+        LayoutColumn::Lod | LayoutColumn::Uncertainty => Role::Ignored,
         LayoutColumn::TestedOn => Role::TestedOn,
         LayoutColumn::Report => Role::Report,
         LayoutColumn::Assay => Role::Assay,

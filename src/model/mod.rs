@@ -20,6 +20,8 @@ pub mod pair;
 
 pub mod package;
 
+pub mod language;
+
 pub mod label;
 
 pub mod verdict;
