@@ -302,6 +302,48 @@ fn slashed(path: &Path) -> Result<String> {
     Ok(names.join("/"))
 }
 
+/// Whether a name is one that nobody gave: a lock of an office program, a download that is not whole yet, a backup of an
+/// editor, or what an operating system leaves behind. Such files are passed over in silence everywhere.
+pub fn is_litter(name: &str) -> bool {
+    let lower = name.to_lowercase();
+    name.starts_with("~$")
+        || name.starts_with('.')
+        || name.ends_with('~')
+        || PARTIAL.iter().any(|ending| lower.ends_with(ending))
+        || matches!(
+            lower.as_str(),
+            "thumbs.db" | "desktop.ini" | "ehthumbs.db" | "icon\r" | "__macosx"
+        )
+}
+
+/// The endings that browsers and copying programs give to a file that is not whole yet.
+pub const PARTIAL: [&str; 7] = [
+    ".part",
+    ".partial",
+    ".filepart",
+    ".crdownload",
+    ".download",
+    ".tmp",
+    ".icloud",
+];
+
+/// What stands in a folder itself, in order of name; nothing where there is no such folder.
+///
+/// # Errors
+/// Where it cannot be listed.
+pub fn entries(folder: &Path) -> Result<Vec<PathBuf>> {
+    let refused = |error: io::Error| refused("list", folder, &error);
+    if !folder.is_dir() {
+        return Ok(Vec::new());
+    }
+    let mut paths = fs::read_dir(folder)
+        .map_err(refused)?
+        .map(|entry| Ok(entry.map_err(refused)?.path()))
+        .collect::<Result<Vec<PathBuf>>>()?;
+    paths.sort();
+    Ok(paths)
+}
+
 /// The names of the folders in a folder, in order; none where there is no such folder.
 pub fn folders_in(folder: &Path) -> Result<Vec<PathBuf>> {
     let entries = match fs::read_dir(folder) {

@@ -35,14 +35,18 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
             }
         };
         let sha256 = files::sha256_of(&bytes);
-        let first = first_with
-            .entry(sha256.clone())
-            .or_insert_with(|| file.name.clone());
+        let is_blank = bytes.iter().all(u8::is_ascii_whitespace);
+        let first = match first_with.get(&sha256) {
+            // Files without anything are no copies of one another: each is told by its own name.
+            Some(first) if !is_blank => first.clone(),
+            _ => file.name.clone(),
+        };
         contents.paths.insert(file.name.clone(), first.clone());
-        if *first == file.name {
+        if first == file.name {
+            first_with.insert(sha256.clone(), first);
             contents.distinct.push((file, sha256));
-        } else if !bytes.is_empty() {
-            same_file(&file, first, problems);
+        } else {
+            same_file(&file, &first, problems);
         }
     }
     contents

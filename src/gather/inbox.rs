@@ -1,10 +1,13 @@
 //! What the lab sent: every file below inbox/, in a fixed order; what is no lab file is passed over.
 
 use crate::config::Config;
+use crate::files;
 use crate::gather::books::LARGEST_FILE;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use anyhow::{Context, Result, bail};
+use std::collections::{BTreeMap, BTreeSet};
+use std::ffi::OsStr;
 use std::path::{Path, PathBuf};
 use unicode_normalization::UnicodeNormalization;
 use walkdir::WalkDir;
@@ -12,22 +15,31 @@ use walkdir::WalkDir;
 /// A file that may hold results.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct InboxFile {
-    /// Path below the programme folder, with `/`: `inbox/2031/march.csv`.
+    /// Path below the programme folder as it is shown, with `/`: `inbox/2031/march.csv`.
     pub name: String,
-    /// Where to open it.
+    /// Where to open it: its own name, byte for byte.
     pub path: PathBuf,
     /// Bytes.
     pub size: u64,
 }
 
+/// What stands in the inbox.
+#[derive(Clone, Debug, Default)]
+pub struct Inbox {
+    /// Files that may hold results, by name.
+    pub lab_files: Vec<InboxFile>,
+    /// Files of other kinds by the path that is shown, with the path to open: certificates, photographs.
+    pub others: BTreeMap<String, PathBuf>,
+}
+
 /// The endings of lab files; what is inside is told by content.
 const ENDINGS: [&str; 8] = ["csv", "tsv", "txt", "xlsx", "xlsm", "xls", "xlsb", "ods"];
 
-/// Lists the lab files, by name.
+/// Lists the files.
 ///
 /// # Errors
 /// Where the inbox is not there or cannot be listed at all.
-pub fn list(config: &Config, problems: &mut Problems) -> Result<Vec<InboxFile>> {
+pub fn list(config: &Config, problems: &mut Problems) -> Result<Inbox> {
     let inbox = config.inbox();
     if !inbox.is_dir() {
         bail!(
@@ -36,14 +48,15 @@ pub fn list(config: &Config, problems: &mut Problems) -> Result<Vec<InboxFile>> 
         );
     }
     std::fs::read_dir(&inbox).with_context(|| format!("cannot list {}", inbox.display()))?;
-    let mut files = Vec::new();
+    let mut seen = Vec::new();
     let walk = WalkDir::new(&inbox).follow_links(false).min_depth(1);
     for entry in walk
         .into_iter()
-        .filter_entry(|entry| !is_in_silence(&entry.file_name().to_string_lossy()))
+        .filter_entry(|entry| !files::is_litter(&entry.file_name().to_string_lossy()))
     {
         match entry {
-            Ok(entry) => files.extend(look_at(&entry, config, problems)),
+            Ok(entry) if entry.file_type().is_dir() => {}
+            Ok(entry) => seen.push(entry),
             Err(error) => {
                 let path = error.path().unwrap_or(&inbox);
                 problems.add(
@@ -55,23 +68,48 @@ pub fn list(config: &Config, problems: &mut Problems) -> Result<Vec<InboxFile>> 
             }
         }
     }
-    files.sort_by(|a, b| a.name.cmp(&b.name));
-    Ok(files)
+    seen.sort_by(|a, b| a.path().cmp(b.path()));
+    let mut listed = Inbox::default();
+    let paths: Vec<&Path> = seen.iter().map(walkdir::DirEntry::path).collect();
+    for (entry, name) in seen.iter().zip(names(&config.root, &paths)) {
+        look_at(entry, name, &mut listed, problems);
+    }
+    listed.lab_files.sort_by(|a, b| a.name.cmp(&b.name));
+    Ok(listed)
 }
 
-fn look_at(
-    entry: &walkdir::DirEntry,
-    config: &Config,
-    problems: &mut Problems,
-) -> Option<InboxFile> {
-    let name = name_below(&config.root, entry.path());
+/// The names under which files are shown: no two are alike, though their own names may differ in nothing that is shown. The
+/// one whose own name is the shown one keeps it; the others show their letters beyond ASCII as %XX.
+fn names(root: &Path, paths: &[&Path]) -> Vec<String> {
+    let mut names: Vec<String> = paths.iter().map(|path| name_below(root, path)).collect();
+    let mut times: BTreeMap<&str, usize> = BTreeMap::new();
+    for name in &names {
+        *times.entry(name).or_default() += 1;
+    }
+    let shared: BTreeSet<String> = times
+        .into_iter()
+        .filter(|(_, times)| *times > 1)
+        .map(|(name, _)| name.to_owned())
+        .collect();
+    let mut taken = BTreeSet::new();
+    for (name, path) in names.iter_mut().zip(paths) {
+        let own = path.strip_prefix(root).unwrap_or(path);
+        if shared.contains(name) && own.to_str() != Some(name) {
+            *name = parts(own, |part| escaped(part, true));
+            while shared.contains(name) || taken.contains(name) {
+                name.push('~');
+            }
+            taken.insert(name.clone());
+        }
+    }
+    names
+}
+
+fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems: &mut Problems) {
     let mut passed_over = |why: &str, hint: &str| {
         problems.add(Code::PassedOver, Place::file(name.clone()), why, hint)
     };
     let kind = entry.file_type();
-    if kind.is_dir() {
-        return None;
-    }
     if kind.is_symlink() {
         // A link to a file is that file; a link to a folder could lead in a circle, or out of the programme.
         match std::fs::metadata(entry.path()) {
@@ -81,14 +119,14 @@ fn look_at(
                     "a link to a folder is not followed",
                     "Copy the files themselves into the inbox.",
                 );
-                return None;
+                return;
             }
             Err(_) => {
                 passed_over(
                     "a link that leads nowhere, or in a circle",
                     "Copy the file itself into the inbox.",
                 );
-                return None;
+                return;
             }
         }
     } else if !kind.is_file() {
@@ -96,43 +134,24 @@ fn look_at(
             "this is no ordinary file",
             "Lab files are spreadsheets or delimited text.",
         );
-        return None;
+        return;
     }
     if !has_lab_ending(entry.path()) {
         passed_over(
             "a file of this kind holds no table that is read (lab files end in .csv, .tsv, .txt, .xlsx, .xlsm, .xls, .xlsb or .ods)",
             "If it holds results, ask the lab for them as a spreadsheet.",
         );
-        return None;
+        listed.others.insert(name, entry.path().to_owned());
+        return;
     }
     let size = std::fs::metadata(entry.path())
         .map(|meta| meta.len())
         .unwrap_or(0);
-    Some(InboxFile {
+    listed.lab_files.push(InboxFile {
         name,
         path: entry.path().to_owned(),
         size,
-    })
-}
-
-/// Lock files, half-finished downloads and what operating systems leave behind.
-fn is_in_silence(name: &str) -> bool {
-    const ENDINGS: [&str; 6] = [
-        ".tmp",
-        ".part",
-        ".crdownload",
-        ".download",
-        ".icloud",
-        ".partial",
-    ];
-    let lower = name.to_lowercase();
-    name.starts_with("~$")
-        || name.starts_with('.')
-        || ENDINGS.iter().any(|ending| lower.ends_with(ending))
-        || matches!(
-            lower.as_str(),
-            "thumbs.db" | "desktop.ini" | "ehthumbs.db" | "icon\r" | "__macosx"
-        )
+    });
 }
 
 fn has_lab_ending(path: &Path) -> bool {
@@ -141,14 +160,37 @@ fn has_lab_ending(path: &Path) -> bool {
         .is_some_and(|ending| ENDINGS.contains(&ending.to_lowercase().as_str()))
 }
 
-/// A path below the programme folder, with `/`, in the one form that Unicode composes.
+/// A path below the programme folder, with `/`, in the one form that Unicode composes, and with bytes that are no UTF-8 as %XX.
 fn name_below(root: &Path, path: &Path) -> String {
     let below = path.strip_prefix(root).unwrap_or(path);
-    let parts: Vec<String> = below
-        .components()
-        .map(|part| part.as_os_str().to_string_lossy().nfc().collect())
-        .collect();
+    parts(below, |part| escaped(part, false).nfc().collect())
+}
+
+fn parts(path: &Path, shown: impl Fn(&OsStr) -> String) -> String {
+    let parts: Vec<String> = path.iter().map(shown).collect();
     parts.join("/")
+}
+
+/// A name with each byte as %XX that is no UTF-8; with `all`, each beyond ASCII.
+fn escaped(name: &OsStr, all: bool) -> String {
+    use std::fmt::Write;
+    let mut shown = String::new();
+    let escape = |bytes: &[u8], shown: &mut String| {
+        for byte in bytes {
+            write!(shown, "%{byte:02X}").expect("a text takes all");
+        }
+    };
+    for chunk in name.as_encoded_bytes().utf8_chunks() {
+        for c in chunk.valid().chars() {
+            if all && !c.is_ascii() {
+                escape(c.encode_utf8(&mut [0; 4]).as_bytes(), &mut shown);
+            } else {
+                shown.push(c);
+            }
+        }
+        escape(chunk.invalid(), &mut shown);
+    }
+    shown
 }
 
 /// Whether a file is beyond what is read.
@@ -170,9 +212,9 @@ mod tests {
             "Thumbs.db",
             "._march.csv",
         ] {
-            assert!(is_in_silence(name), "{name}");
+            assert!(files::is_litter(name), "{name}");
         }
-        assert!(!is_in_silence("march.csv"));
+        assert!(!files::is_litter("march.csv"));
         assert!(has_lab_ending(Path::new("a/März.XLSX")));
         assert!(!has_lab_ending(Path::new("a/report.pdf")));
     }

@@ -77,6 +77,11 @@ fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config
             let lab_file = Arc::new(LabFile {
                 path: file.name.clone(),
                 sha256: sha256.to_owned(),
+                opened_as: file
+                    .path
+                    .strip_prefix(&config.root)
+                    .unwrap_or(&file.path)
+                    .to_owned(),
             });
             understand(&lab_file, &book, codes, config, &mut taken);
         }

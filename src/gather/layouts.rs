@@ -148,10 +148,15 @@ fn role(column: LayoutColumn) -> Role {
     }
 }
 
-/// Whether a layout is for this file: its pattern fits the path below `inbox/`, or, without a folder in it, the name.
+/// Whether a layout is for this file.
 pub fn is_for(layout: &Layout, path: &str) -> bool {
+    path_fits(&layout.files, path)
+}
+
+/// Whether a pattern fits the path below `inbox/`, or, without a folder in it, the name.
+pub fn path_fits(pattern: &str, path: &str) -> bool {
     let below = path.strip_prefix("inbox/").unwrap_or(path).to_lowercase();
-    let pattern = layout.files.trim_start_matches("inbox/").to_lowercase();
+    let pattern = pattern.trim_start_matches("inbox/").to_lowercase();
     let name = below.rsplit('/').next().unwrap_or(&below);
     fits(&pattern, &below) || (!pattern.contains('/') && fits(&pattern, name))
 }

@@ -21,6 +21,9 @@ pub mod dates;
 /// What people keep.
 pub mod registers;
 
+/// What follows from faults of the registers.
+mod consequences;
+
 /// The words of lab files.
 pub mod vocabulary;
 
@@ -82,12 +85,15 @@ use crate::config::Config;
 use crate::gather::codes::Codes;
 use crate::gather::inbox::InboxFile;
 use crate::gather::lab_file::Taken;
+use crate::gather::registers::paths::LabFiles;
 use crate::model::extraction::Extraction;
 use crate::model::place::LabFile;
 use crate::model::problem::Problems;
 use crate::model::registers::Registers;
 use crate::model::understanding::Understanding;
 use anyhow::Result;
+use std::collections::BTreeMap;
+use std::path::PathBuf;
 use std::sync::atomic::{AtomicUsize, Ordering::Relaxed};
 use std::sync::{Arc, Mutex, OnceLock};
 
@@ -102,6 +108,8 @@ pub struct Gathered {
     pub understandings: Vec<Understanding>,
     /// Every extraction of a registered package, by file and place.
     pub extractions: Vec<Extraction>,
+    /// Files of other kinds in the inbox (certificates, photographs) by the path that is shown, with the path to open.
+    pub others: BTreeMap<String, PathBuf>,
 }
 
 /// Reads the registers and every lab file. `progress` is told how many of how many files are done.
@@ -113,9 +121,13 @@ pub fn gather(
     problems: &mut Problems,
     progress: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Gathered> {
-    let files = inbox::list(config, problems)?;
-    let contents = contents::compare(files, problems);
-    let registers = registers::read(config, &contents.paths, problems)?;
+    let listed = inbox::list(config, problems)?;
+    let contents = contents::compare(listed.lab_files, problems);
+    let named = LabFiles {
+        lab_files: &contents.paths,
+        others: &listed.others,
+    };
+    let (registers, lost) = registers::read(config, named, problems)?;
     let codes = Codes::new(
         registers
             .packages
@@ -124,11 +136,13 @@ pub fn gather(
     );
     let mut gathered = Gathered {
         registers,
+        others: listed.others,
         ..Gathered::default()
     };
     for taken in read_all(&contents.distinct, &codes, config, progress) {
         gathered.add(taken, problems);
     }
+    consequences::fold(&lost, problems);
     Ok(gathered)
 }
 

@@ -1,15 +1,30 @@
 //! Where a figure or a problem stands, as the spreadsheet program shows it.
 
 use std::fmt;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 /// A lab file, by its path and content.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 pub struct LabFile {
-    /// Path below the programme folder, with `/`: `inbox/2031/march.csv`.
+    /// Path below the programme folder as it is shown, with `/`: `inbox/2031/march.csv`. Composed, and with bytes that are no
+    /// UTF-8 as %XX; no file is opened by it.
     pub path: String,
     /// SHA-256 of the bytes, lower-case hexadecimal.
     pub sha256: String,
+    /// Path below the programme folder by which the file is opened: its own name, byte for byte. Empty means the shown one.
+    pub opened_as: PathBuf,
+}
+
+impl LabFile {
+    /// Where to open the file, in the programme folder `root`.
+    pub fn real_path(&self, root: &Path) -> PathBuf {
+        if self.opened_as.as_os_str().is_empty() {
+            root.join(&self.path)
+        } else {
+            root.join(&self.opened_as)
+        }
+    }
 }
 
 /// A cell, a row, a sheet or a whole file.

@@ -87,6 +87,10 @@ codes! {
     Encoding, "encoding", Note;
     /// A file of a kind that holds no table was passed over.
     PassedOver, "passed_over", Note;
+    /// Characters that steer a device were left out of a text.
+    ControlCharacter, "control_character", Note;
+    /// A column of a register that nothing is read from.
+    UnknownColumn, "unknown_column", Note;
     /// Two files agree about an extraction: it counts once.
     CountedOnce, "counted_once", Note;
 }
@@ -137,12 +141,23 @@ impl Problems {
         self.0.extend(other.0);
     }
 
-    /// All of them, by file, row, column and code, each once.
+    /// All of them, each once: the errors of registers first, since others follow from them; then by file, row, column and
+    /// code.
     pub fn sorted(&self) -> Vec<&Problem> {
         let mut all: Vec<&Problem> = self.0.iter().collect();
-        all.sort();
+        all.sort_by(|a, b| {
+            let is_later = |problem: &Problem| problem.code != Code::RegisterError;
+            (is_later(a), a).cmp(&(is_later(b), b))
+        });
         all.dedup();
         all
+    }
+
+    /// Takes out those that `is_wanted` picks.
+    pub fn take(&mut self, is_wanted: impl Fn(&Problem) -> bool) -> Vec<Problem> {
+        self.0
+            .extract_if(.., |problem| is_wanted(problem))
+            .collect()
     }
 
     /// How many are of this severity.

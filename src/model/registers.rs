@@ -311,6 +311,12 @@ pub enum DoubtKind {
     },
     /// A row that cannot be used.
     Row,
+    /// A row about a lab's report with something in it that cannot be read: it bears on every product with a reading of
+    /// that file, which the register alone cannot tell.
+    Report {
+        /// Path of the lab file below the programme folder (`inbox/…`), or a glob on it.
+        file: String,
+    },
     /// A file whose name is nearly a register's.
     Misnamed {
         /// The register that it seems to be.

@@ -250,7 +250,7 @@ fn archive_all(
         add_folder(&mut bag, &config.root, folder)?;
     }
     for file in &decided.lab_files {
-        let bytes = files::read(&config.root.join(&file.path))?;
+        let bytes = files::read(&file.real_path(&config.root))?;
         if files::sha256_of(&bytes) != file.sha256 {
             bail!(
                 "nothing was issued: {} was changed meanwhile. Try again",
@@ -290,9 +290,11 @@ fn add_folder(bag: &mut Bag, root: &Path, folder: &str) -> Result<()> {
     for listed in files::list(&path)? {
         let name = listed.path.rsplit('/').next().unwrap_or_default();
         let whole = format!("{folder}/{}", listed.path);
-        // Hidden files and the locks of office programs are nobody's record; the register is added as it will be.
-        let is_litter = name.starts_with(['.', '~']);
-        if !is_litter && whole != issued::FILE_NAME && path.join(&listed.path).is_file() {
+        // Litter is nobody's record; the register is added as it will be.
+        if !files::is_litter(name)
+            && whole != issued::FILE_NAME
+            && path.join(&listed.path).is_file()
+        {
             bag.add(&whole, &files::read(&path.join(&listed.path))?)?;
         }
     }

@@ -49,6 +49,7 @@ fn extractions(registers: &Registers) -> Vec<Extraction> {
     let file = Arc::new(LabFile {
         path: "inbox/march.csv".into(),
         sha256: "0".repeat(64),
+        ..LabFile::default()
     });
     let (lab, assay): (Arc<str>, Arc<str>) = (
         "Fenwick Hollow Laboratory".into(),

@@ -66,6 +66,7 @@ impl Sample {
             file: Arc::new(LabFile {
                 path: "inbox/HV-31-00418.csv".to_owned(),
                 sha256: "9f2c41d0".repeat(8),
+                ..LabFile::default()
             }),
             next_row: 14,
             asked_for: config.testing.packages_per_product,
@@ -98,6 +99,7 @@ impl Sample {
         self.file = Arc::new(LabFile {
             path: path.to_owned(),
             sha256: sha256.to_owned(),
+            ..LabFile::default()
         });
         self
     }

@@ -1,5 +1,6 @@
 //! What stands in a programme folder at one moment, as far as a run depends on it.
 
+use crate::files;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::io;
@@ -133,31 +134,16 @@ fn what_it_holds(path: &str) -> Option<String> {
     {
         return Some(of(open));
     }
-    PARTIAL
+    files::PARTIAL
         .iter()
         .find_map(|ending| name.strip_suffix(ending))
         .filter(|name| !name.is_empty())
         .map(of)
 }
 
-/// The endings that browsers and copying programs give to a file that is not whole yet.
-const PARTIAL: [&str; 7] = [
-    ".part",
-    ".partial",
-    ".filepart",
-    ".crdownload",
-    ".download",
-    ".tmp",
-    ".icloud",
-];
-
-/// What no run reads: hidden files and the litter of file managers.
+/// What no run reads.
 fn is_litter(path: &str) -> bool {
-    path.split('/').any(|name| name.starts_with('.'))
-        || path
-            .rsplit('/')
-            .next()
-            .is_some_and(|name| matches!(name, "Thumbs.db" | "desktop.ini"))
+    path.split('/').any(files::is_litter)
 }
 
 #[cfg(test)]

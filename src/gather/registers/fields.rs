@@ -2,81 +2,67 @@
 
 use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::dates;
+use crate::gather::registers::headings::{self, Headings};
+use crate::gather::registers::shapes::Shape;
 use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
+use crate::model::registers::{Bars, Doubt, DoubtKind};
+use anyhow::Result;
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
+
+/// A field with something in it that cannot be used: it is told already, and is not the same as a blank one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Unusable;
+
+/// What a field holds: nothing, something, or something that cannot be used.
+pub type Field<T> = Result<Option<T>, Unusable>;
 
 /// A register: its columns by name, and the rows below them.
 pub struct Table {
     file: String,
     sheet: Sheet,
-    heading_row: u32,
-    columns: BTreeMap<String, u32>,
+    headings: Headings,
 }
 
 impl Table {
-    /// The first sheet of a book; the first row that holds something has the headings.
-    pub fn new(file: String, book: Book) -> Table {
-        let sheet = book.sheets.into_iter().next().unwrap_or_default();
-        let mut columns = BTreeMap::new();
-        let mut heading_row = 1;
-        if let Some(row) = sheet.rows.first() {
-            heading_row = row.number;
-            for cell in &row.cells {
-                let name = text::plain(&cell.content.shown())
-                    .to_lowercase()
-                    .replace([' ', '-'], "_");
-                columns.entry(name).or_insert(cell.column);
-            }
+    /// The first sheet of a book; the first row that holds something has the headings. Tells of headings that are not
+    /// known, with the doubts that follow, and of further sheets.
+    ///
+    /// # Errors
+    /// Where a column is missing that is needed.
+    pub fn new(
+        file: String,
+        book: Book,
+        shape: &'static Shape,
+        doubts: &mut Vec<Doubt>,
+        problems: &mut Problems,
+    ) -> Result<Table> {
+        let mut sheets = book.sheets.into_iter();
+        let sheet = sheets.next().unwrap_or_default();
+        for further in sheets.filter(|sheet| !sheet.rows.is_empty()) {
+            let place = Place {
+                sheet: further.name.as_deref().map(str::to_owned),
+                ..Place::file(file.clone())
+            };
+            problems.add(
+                Code::Suspicious,
+                place,
+                "only the first sheet of a register is read, and this further one holds something",
+                "Put what belongs to the register into its first sheet, and keep all else in another file outside registers/.",
+            );
         }
-        Table {
+        let headings = headings::read(&file, &sheet, shape, doubts, problems)?;
+        Ok(Table {
             file,
             sheet,
-            heading_row,
-            columns,
-        }
-    }
-
-    /// A register without anything.
-    pub fn empty(file: String) -> Table {
-        Table::new(file, Book::default())
+            headings,
+        })
     }
 
     /// Whether it has this column.
     pub fn has(&self, column: &str) -> bool {
-        self.columns.contains_key(column)
-    }
-
-    /// Names every column that is needed and is not there; whether all are.
-    pub fn needs(&self, columns: &[&str], problems: &mut Problems) -> bool {
-        let missing: Vec<&str> = columns
-            .iter()
-            .copied()
-            .filter(|column| !self.has(column))
-            .collect();
-        if self.columns.is_empty() {
-            return false;
-        }
-        for column in &missing {
-            problems.add(
-                Code::RegisterError,
-                Place {
-                    file: self.file.clone(),
-                    sheet: self.sheet_name(),
-                    row: Some(self.heading_row),
-                    column: None,
-                },
-                format!("the register has no column “{column}”, which is needed"),
-                format!("Add a column with the heading {column}."),
-            );
-        }
-        missing.is_empty()
-    }
-
-    fn sheet_name(&self) -> Option<String> {
-        self.sheet.name.as_deref().map(str::to_owned)
+        self.headings.columns.contains_key(column)
     }
 
     /// Its rows, each as named fields.
@@ -100,7 +86,7 @@ impl Fields<'_> {
     pub fn place(&self) -> Place {
         Place {
             file: self.table.file.clone(),
-            sheet: self.table.sheet_name(),
+            sheet: self.table.sheet.name.as_deref().map(str::to_owned),
             row: Some(self.row.number),
             column: None,
         }
@@ -109,7 +95,7 @@ impl Fields<'_> {
     /// Where a field stands.
     pub fn place_of(&self, column: &str) -> Place {
         Place {
-            column: self.table.columns.get(column).copied(),
+            column: self.table.headings.columns.get(column).copied(),
             ..self.place()
         }
     }
@@ -125,13 +111,43 @@ impl Fields<'_> {
         problems.add(Code::RegisterError, self.place_of(column), message, hint);
     }
 
-    fn content(&self, column: &str) -> Option<&Content> {
-        self.row.at(*self.table.columns.get(column)?)
+    /// A doubt about a field of this row; `product_id` and `round` say how far it reaches.
+    pub fn doubt(
+        &self,
+        column: &str,
+        product_id: Option<&str>,
+        round: Option<&str>,
+        bars: Bars,
+    ) -> Doubt {
+        Doubt {
+            product_id: product_id.map(str::to_owned),
+            round: round.map(str::to_owned),
+            bars,
+            what: DoubtKind::Field {
+                column: column.to_owned(),
+                written: text::short(&self.written(column)),
+            },
+            place: self.place_of(column),
+        }
     }
 
-    /// A field as text. What a spreadsheet could take for a formula is kept, with a warning.
-    pub fn text(&self, column: &str, problems: &mut Problems) -> Option<String> {
-        let content = self.content(column)?;
+    fn content(&self, column: &str) -> Option<&Content> {
+        self.row.at(*self.table.headings.columns.get(column)?)
+    }
+
+    /// A field as it stands, control characters and all; empty where nothing stands there.
+    pub fn written(&self, column: &str) -> String {
+        self.content(column)
+            .map(|content| content.shown().into_owned())
+            .unwrap_or_default()
+    }
+
+    /// A field as text. What a spreadsheet could take for a formula is kept, with a warning; control characters are left
+    /// out, with a note.
+    pub fn field(&self, column: &str, problems: &mut Problems) -> Field<String> {
+        let Some(content) = self.content(column) else {
+            return Ok(None);
+        };
         let written = content.shown().into_owned();
         if matches!(content, Content::Fault(_) | Content::Uncalculated) {
             self.fault(
@@ -140,34 +156,47 @@ impl Fields<'_> {
                 "Mend the cell.",
                 problems,
             );
-            return None;
+            return Err(Unusable);
         }
-        let formula = written.starts_with(['=', '+', '-', '@'])
-            && written.chars().count() > 1
-            && written.parse::<f64>().is_err();
+        let cleaned: String = written.chars().filter(|c| !is_stray(*c)).collect();
+        if cleaned != written {
+            problems.add(
+                Code::ControlCharacter,
+                self.place_of(column),
+                format!(
+                    "“{}” holds characters that steer a device and show nothing; they are left out",
+                    text::short(&cleaned)
+                ),
+                "Type the text anew if anything is missing from it.",
+            );
+        }
+        let formula = cleaned.starts_with(['=', '+', '-', '@'])
+            && cleaned.chars().count() > 1
+            && cleaned.parse::<f64>().is_err();
         if formula {
             problems.add(
                 Code::Suspicious,
                 self.place_of(column),
                 format!(
                     "“{}” starts like a spreadsheet formula; it is kept as text",
-                    text::short(&written)
+                    text::short(&cleaned)
                 ),
                 "If it should not be there, mend the cell.",
             );
         }
-        Some(written)
+        let says_something = !text::plain(&cleaned).trim().is_empty();
+        Ok(says_something.then_some(cleaned))
     }
 
-    /// A field that must say something.
+    /// A field as text, for columns where a fault in the cell costs no more than the text.
+    pub fn text(&self, column: &str, problems: &mut Problems) -> Option<String> {
+        self.field(column, problems).ok().flatten()
+    }
+
+    /// A field that must say something; none, with a fault, where it does not.
     pub fn needed(&self, column: &str, problems: &mut Problems) -> Option<String> {
-        let found = self.text(column, problems);
-        if found.is_none()
-            && !matches!(
-                self.content(column),
-                Some(Content::Fault(_) | Content::Uncalculated)
-            )
-        {
+        let found = self.field(column, problems);
+        if found == Ok(None) {
             self.fault(
                 column,
                 format!("“{column}” is blank, but it is needed; the row is not used"),
@@ -175,14 +204,17 @@ impl Fields<'_> {
                 problems,
             );
         }
-        found
+        found.ok().flatten()
     }
 
     /// A day; a fault where something stands there that is none.
-    pub fn day(&self, column: &str, problems: &mut Problems) -> Option<NaiveDate> {
-        let content = self.content(column)?;
+    pub fn day(&self, column: &str, problems: &mut Problems) -> Field<NaiveDate> {
+        let Some(content) = self.content(column) else {
+            return Ok(None);
+        };
         let day = match content {
             Content::Date { day, .. } => *day,
+            Content::Text(written) if text::plain(written).trim().is_empty() => return Ok(None),
             Content::Text(written) => dates::day(written),
             _ => None,
         };
@@ -196,27 +228,30 @@ impl Fields<'_> {
                 "Write it as 2031-03-07.",
                 problems,
             );
+            return Err(Unusable);
         }
-        day
+        Ok(day)
     }
 
     /// A day that must be there.
     pub fn needed_day(&self, column: &str, problems: &mut Problems) -> Option<NaiveDate> {
-        if self.content(column).is_none() {
+        let day = self.day(column, problems);
+        if day == Ok(None) {
             self.needed(column, problems);
-            return None;
         }
-        self.day(column, problems)
+        day.ok().flatten()
     }
 
-    /// One of several words; the default where it is blank, and a fault and the default where it is another word.
+    /// One of several words; a fault where it is another one.
     pub fn word<T: Copy>(
         &self,
         column: &str,
         words: &[(T, &str)],
         problems: &mut Problems,
-    ) -> Option<T> {
-        let written = self.text(column, problems)?;
+    ) -> Field<T> {
+        let Some(written) = self.field(column, problems)? else {
+            return Ok(None);
+        };
         let folded = text::plain(&written)
             .to_lowercase()
             .replace([' ', '_'], "-");
@@ -235,13 +270,28 @@ impl Fields<'_> {
                 format!("Write one of these: {}.", known.join(", ")),
                 problems,
             );
+            return Err(Unusable);
         }
-        found
+        Ok(found)
+    }
+
+    /// One of several words that must be there.
+    pub fn needed_word<T: Copy>(
+        &self,
+        column: &str,
+        words: &[(T, &str)],
+        problems: &mut Problems,
+    ) -> Option<T> {
+        let word = self.word(column, words, problems);
+        if matches!(word, Ok(None)) {
+            self.needed(column, problems);
+        }
+        word.ok().flatten()
     }
 
     /// A whole number from 1.
-    pub fn count(&self, column: &str, problems: &mut Problems) -> Result<Option<u32>, ()> {
-        let Some(written) = self.text(column, problems) else {
+    pub fn count(&self, column: &str, problems: &mut Problems) -> Field<u32> {
+        let Some(written) = self.field(column, problems)? else {
             return Ok(None);
         };
         match text::plain(&written).parse::<u32>() {
@@ -253,8 +303,33 @@ impl Fields<'_> {
                     "Write 1, 2, 3 …",
                     problems,
                 );
-                Err(())
+                Err(Unusable)
             }
         }
     }
+
+    /// A figure above 0 in ppm, with a point or a comma.
+    pub fn figure(&self, column: &str, problems: &mut Problems) -> Field<f64> {
+        let Some(written) = self.field(column, problems)? else {
+            return Ok(None);
+        };
+        let number = text::plain(&written).replace(',', ".").parse::<f64>();
+        match number {
+            Ok(number) if number.is_finite() && number > 0.0 => Ok(Some(number)),
+            _ => {
+                self.fault(
+                    column,
+                    format!("“{}” is no number above 0", text::short(&written)),
+                    "Write the figure alone, in ppm, such as 5 or 2.5.",
+                    problems,
+                );
+                Err(Unusable)
+            }
+        }
+    }
+}
+
+/// A character that steers a device and shows nothing. A cell may have several lines.
+pub fn is_stray(c: char) -> bool {
+    c.is_control() && !matches!(c, '\n' | '\r' | '\t')
 }

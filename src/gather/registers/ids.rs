@@ -1,12 +1,43 @@
 //! Names that also become names of files: what they may be made of, and which of them no file can have.
 
 use crate::gather::codes;
-use crate::gather::registers::fields::Fields;
+use crate::gather::registers::fields::{Field, Fields, Unusable, is_stray};
 use crate::gather::text;
 use crate::model::problem::Problems;
 
-/// Checks a `product_id`, `round` or `package_code`; none, with a fault, where it cannot be one.
-pub fn check(
+/// Reads a `product_id`, `round` or `package_code`: unusable, with a fault, where something else stands there.
+pub fn read(fields: &Fields<'_>, column: &str, problems: &mut Problems) -> Field<String> {
+    let raw = fields.written(column);
+    if raw.chars().any(is_stray) {
+        fields.fault(
+            column,
+            format!(
+                "“{}” holds characters that steer a device and show nothing; the row is not used",
+                text::short(&raw)
+            ),
+            "Type it anew.",
+            problems,
+        );
+        return Err(Unusable);
+    }
+    match fields.field(column, problems)? {
+        None => Ok(None),
+        Some(written) => check(fields, column, &written, problems)
+            .map(Some)
+            .ok_or(Unusable),
+    }
+}
+
+/// As [`read`], where it must be there.
+pub fn needed(fields: &Fields<'_>, column: &str, problems: &mut Problems) -> Option<String> {
+    let id = read(fields, column, problems);
+    if id == Ok(None) {
+        fields.needed(column, problems);
+    }
+    id.ok().flatten()
+}
+
+fn check(
     fields: &Fields<'_>,
     column: &str,
     written: &str,
@@ -46,7 +77,8 @@ pub fn check(
 /// As registered, but with plain dashes and letters: what a word processor has made of `A-1` is `A-1`.
 fn plain_id(written: &str) -> String {
     use unicode_normalization::UnicodeNormalization;
-    text::plain(written).nfkc().collect()
+    let composed: String = text::plain(written).nfkc().collect();
+    composed.trim().to_owned()
 }
 
 /// What makes two ids the same for a file system that ignores case.

@@ -1,106 +1,102 @@
-//! What people keep by hand: every register, checked as a whole, with every fault named by row and column.
+//! What people keep by hand: every register, checked as a whole, with every fault named by row and column. A register fails
+//! closed: what cannot be read is a doubt about the products that it bears on, never a default.
 
 mod fields;
+mod files;
+mod headings;
 mod ids;
 mod packages;
+pub mod paths;
 mod products;
 mod records;
+mod reports;
+mod shapes;
 mod terms;
+
+pub use packages::LostCodes;
 
 use crate::config::Config;
 use crate::gather::books;
 use crate::gather::registers::fields::Table;
+use crate::gather::registers::files::Files;
+use crate::gather::registers::paths::LabFiles;
+use crate::gather::registers::shapes::Shape;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::Registers;
+use crate::model::registers::{Doubt, Registers};
 use anyhow::{Result, bail};
-use std::collections::BTreeMap;
-use std::path::PathBuf;
 
-/// The forms a register may have.
-const ENDINGS: [&str; 4] = ["csv", "xlsx", "xls", "ods"];
-
-/// Reads every register. `lab_files` holds the lab files' paths, each with the path under which its content is read.
+/// Reads every register; with it, the codes of packages whose rows are not used.
 ///
 /// # Errors
-/// Where there is no register of products or of packages, or two files of one register.
+/// Where there is no register of products or of packages, two files of one register, or a needed column is missing.
 pub fn read(
     config: &Config,
-    lab_files: &BTreeMap<String, String>,
+    lab_files: LabFiles<'_>,
     problems: &mut Problems,
-) -> Result<Registers> {
+) -> Result<(Registers, LostCodes)> {
     let mut registers = Registers::default();
-    let mut products = needed("products", config, problems)?;
-    let mut packages = needed("packages", config, problems)?;
-    let known = products::read(&mut products, &mut registers, problems);
-    packages::read(&mut packages, &known, &mut registers, problems);
-    if let Some(mut table) = optional("corrections", config, problems)? {
-        records::corrections(&mut table, lab_files, &mut registers, problems);
+    let files = Files::list(&config.registers(), &mut registers.doubts, problems)?;
+    let mut open = |shape| open(&files, shape, &mut registers.doubts, problems);
+    let products = open(&shapes::PRODUCTS)?;
+    let packages = open(&shapes::PACKAGES)?;
+    let corrections = open(&shapes::CORRECTIONS)?;
+    let followups = open(&shapes::FOLLOWUPS)?;
+    let reports = open(&shapes::REPORTS)?;
+    let issued = open(&shapes::ISSUED)?;
+    let terms = open(&shapes::TERMS)?;
+    let (Some(products), Some(packages)) = (products, packages) else {
+        bail!(files.without(config));
+    };
+    let known = products::read(&products, &mut registers, problems);
+    let lost = packages::read(&packages, &known, &mut registers, problems);
+    if let Some(table) = corrections {
+        records::corrections(&table, &lab_files, &mut registers, problems);
     }
-    if let Some(mut table) = optional("followups", config, problems)? {
-        records::followups(&mut table, &known, &mut registers, problems);
+    if let Some(table) = followups {
+        records::followups(&table, &known, &mut registers, problems);
     }
-    if let Some(mut table) = optional("issued", config, problems)? {
-        records::issued(&mut table, &mut registers, problems);
+    if let Some(table) = reports {
+        reports::read(&table, lab_files, &mut registers, problems);
     }
-    if let Some(mut table) = optional("terms", config, problems)? {
-        terms::read(&mut table, &mut registers, problems);
+    if let Some(table) = issued {
+        records::issued(&table, &mut registers, problems);
     }
-    Ok(registers)
+    if let Some(table) = terms {
+        terms::read(&table, &mut registers, problems);
+    }
+    Ok((registers, lost))
 }
 
-/// The file of a register, where there is one.
-fn find(name: &str, config: &Config) -> Result<Option<PathBuf>> {
-    let folder = config.registers();
-    let mut found = Vec::new();
-    for entry in std::fs::read_dir(&folder).into_iter().flatten().flatten() {
-        let path = entry.path();
-        let is = |part: Option<&std::ffi::OsStr>, wanted: &[&str]| {
-            part.and_then(|part| part.to_str())
-                .is_some_and(|part| wanted.contains(&part.to_lowercase().as_str()))
-        };
-        if is(path.file_stem(), &[name]) && is(path.extension(), &ENDINGS) && path.is_file() {
-            found.push(path);
-        }
-    }
-    found.sort();
-    if let [first, second, ..] = found.as_slice() {
-        bail!(
-            "there are two registers of {name}, {} and {}: keep one of them and move the other away",
-            first.display(),
-            second.display()
-        );
-    }
-    Ok(found.pop())
-}
-
-fn needed(name: &str, config: &Config, problems: &mut Problems) -> Result<Table> {
-    match optional(name, config, problems)? {
-        Some(table) => Ok(table),
-        None => bail!(
-            "there is no register of {name}: {} needs a file {name}.csv (or .xlsx, .xls, .ods)",
-            config.registers().display()
-        ),
-    }
-}
-
-fn optional(name: &str, config: &Config, problems: &mut Problems) -> Result<Option<Table>> {
-    let Some(path) = find(name, config)? else {
+/// A register as a table; none where it is not there, or holds nothing.
+fn open(
+    files: &Files,
+    shape: &'static Shape,
+    doubts: &mut Vec<Doubt>,
+    problems: &mut Problems,
+) -> Result<Option<Table>> {
+    let Some(path) = files.of(shape)? else {
         return Ok(None);
     };
-    let file = format!(
-        "registers/{}",
-        path.file_name().unwrap_or_default().to_string_lossy()
-    );
-    let bytes = crate::files::read(&path)?;
+    let file = files::shown(path);
+    let bytes = crate::files::read(path)?;
     if bytes.iter().all(u8::is_ascii_whitespace) {
+        if [&shapes::PRODUCTS, &shapes::PACKAGES]
+            .map(|shape| shape.name)
+            .contains(&shape.name)
+        {
+            bail!(
+                "{file} is empty: put its headings into its first row ({})",
+                shape.needed.join(", ")
+            );
+        }
         problems.add(
             Code::RegisterError,
-            Place::file(file.clone()),
+            Place::file(file),
             "the register is empty: it has no headings",
             "Put the headings into its first row, as README shows them.",
         );
-        return Ok(Some(Table::empty(file)));
+        return Ok(None);
     }
     let book = std::panic::catch_unwind(|| books::read(&bytes)).unwrap_or_else(|_| {
         Err(books::Unreadable::new(
@@ -109,7 +105,7 @@ fn optional(name: &str, config: &Config, problems: &mut Problems) -> Result<Opti
         ))
     });
     match book {
-        Ok(book) => Ok(Some(Table::new(file, book))),
+        Ok(book) => Table::new(file, book, shape, doubts, problems).map(Some),
         Err(why) => bail!(
             "{file} cannot be read: {}. Save it anew from a spreadsheet program as .csv or .xlsx, or restore it from a copy.",
             why.message

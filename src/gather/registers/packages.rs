@@ -1,122 +1,175 @@
 //! The register of packages.
 
-use crate::gather::registers::fields::{Fields, Table};
+use crate::gather::codes;
+use crate::gather::registers::fields::{Fields, Table, Unusable};
 use crate::gather::registers::ids;
 use crate::gather::registers::products::KnownProducts;
 use crate::gather::text;
+use crate::model::place::Place;
 use crate::model::problem::Problems;
-use crate::model::registers::{Package, Registers};
-use std::collections::{BTreeMap, BTreeSet};
+use crate::model::registers::{Bars, Doubt, Package, Registers};
+use std::collections::BTreeMap;
 
-/// Reads the packages; rows with a fault in a needed field are left out.
+/// The codes of rows that are not used, by what makes codes equal, each with the place of its row.
+pub type LostCodes = BTreeMap<String, Place>;
+
+/// Reads the packages. A row with a fault in a needed field is left out; its product, where it is known, then gets no
+/// verdict, since nobody knows what the row would have added.
 pub fn read(
-    table: &mut Table,
+    table: &Table,
     products: &KnownProducts,
     registers: &mut Registers,
     problems: &mut Problems,
-) {
+) -> LostCodes {
     registers.knows_sent_on = table.has("sent_on");
-    if !table.needs(&["package_code", "product_id"], problems) {
-        return;
-    }
+    let mut lost = LostCodes::new();
     let mut by_key: BTreeMap<String, Package> = BTreeMap::new();
-    let mut unclear: BTreeSet<String> = BTreeSet::new();
+    let mut unclear: LostCodes = BTreeMap::new();
     for fields in table.rows() {
-        let Some(package) = package(&fields, products, problems) else {
+        let Some(package) = package(&fields, products, &mut registers.doubts, problems) else {
+            lost.insert(codes::key(&fields.written("package_code")), fields.place());
             continue;
         };
         let key = ids::key(&package.package_code);
-        let Some(first) = by_key.get(&key) else {
-            by_key.insert(key, package);
-            continue;
-        };
-        let same = (&first.product_id, &first.round) == (&package.product_id, &package.round);
-        let message = if first.package_code == package.package_code {
-            format!(
-                "the package code “{}” is in the register twice",
-                package.package_code
-            )
-        } else {
-            format!(
-                "the package codes “{}” and “{}” differ in nothing that counts",
-                first.package_code, package.package_code
-            )
-        };
-        let outcome = if same {
-            "this row is not used"
-        } else {
-            "since they belong to different products or rounds, neither is used"
-        };
-        fields.fault(
-            "package_code",
-            format!("{message}; {outcome}"),
-            "Each package has a code of its own: mend the register.",
-            problems,
-        );
-        if !same {
-            unclear.insert(key);
+        match by_key.get(&key) {
+            None => {
+                by_key.insert(key, package);
+            }
+            Some(first) if twice(&fields, first, &package, &mut registers.doubts, problems) => {}
+            Some(_) => {
+                unclear.insert(key, fields.place());
+            }
         }
     }
-    by_key.retain(|key, _| !unclear.contains(key));
+    by_key.retain(|key, _| !unclear.contains_key(key));
+    lost.append(&mut unclear);
+    lost.retain(|key, _| !by_key.contains_key(key));
     registers.packages = by_key.into_values().collect();
     registers
         .packages
         .sort_by(|a, b| a.package_code.cmp(&b.package_code));
+    lost
+}
+
+/// Tells of a code that is there twice; whether the first row can stay, since both say the same of it.
+fn twice(
+    fields: &Fields<'_>,
+    first: &Package,
+    second: &Package,
+    doubts: &mut Vec<Doubt>,
+    problems: &mut Problems,
+) -> bool {
+    let same = (&first.product_id, &first.round) == (&second.product_id, &second.round);
+    let message = if first.package_code == second.package_code {
+        format!(
+            "the package code “{}” is in the register twice",
+            second.package_code
+        )
+    } else {
+        format!(
+            "the package codes “{}” and “{}” differ in nothing that counts",
+            first.package_code, second.package_code
+        )
+    };
+    let outcome = if same {
+        "this row is not used"
+    } else {
+        "since they belong to different products or rounds, neither is used"
+    };
+    fields.fault(
+        "package_code",
+        format!("{message}; {outcome}"),
+        "Each package has a code of its own: mend the register.",
+        problems,
+    );
+    for package in [first, second] {
+        let (product, round) = (
+            Some(package.product_id.as_str()),
+            Some(package.round.as_str()),
+        );
+        doubts.push(fields.doubt("package_code", product, round, Bars::Verdict));
+    }
+    same
 }
 
 fn package(
     fields: &Fields<'_>,
     products: &KnownProducts,
+    doubts: &mut Vec<Doubt>,
     problems: &mut Problems,
 ) -> Option<Package> {
-    let written = fields.needed("package_code", problems);
-    let code = written.and_then(|written| ids::check(fields, "package_code", &written, problems));
-    let product = fields.needed("product_id", problems);
-    let product = product.and_then(|written| known_product(fields, &written, products, problems));
-    let round = match fields.text("round", problems) {
-        None => Some("1".to_owned()),
-        Some(written) => ids::check(fields, "round", &written, problems),
-    };
-    let bought_on = fields.day("bought_on", problems);
+    let code = ids::needed(fields, "package_code", problems);
+    let product = product_of(fields, products, Bars::Verdict, doubts, problems);
+    let round = ids::read(fields, "round", problems);
+    let bought_on = fields.day("bought_on", problems).ok().flatten();
     let sent_on = fields.day("sent_on", problems);
+    if let Some(product) = &product {
+        let mut doubt = |column: &str, round: Option<&str>| {
+            doubts.push(fields.doubt(column, Some(product), round, Bars::Verdict));
+        };
+        let of_round = round
+            .as_ref()
+            .ok()
+            .map(|round| round.as_deref().unwrap_or("1"));
+        if code.is_none() {
+            doubt("package_code", of_round);
+        }
+        if round == Err(Unusable) {
+            doubt("round", None);
+        }
+        if sent_on == Err(Unusable) {
+            doubt("sent_on", of_round);
+        }
+    }
     let mut text = |column: &str| fields.text(column, problems);
     Some(Package {
         package_code: code?,
         product_id: product?,
-        round: round?,
+        round: round.ok()?.unwrap_or_else(|| "1".to_owned()),
         lot: text("lot"),
         best_by: text("best_by"),
         bought_on,
         shop: text("shop"),
         price: text("price"),
-        sent_on,
-        sent_on_unreadable: false,
+        sent_on_unreadable: sent_on == Err(Unusable),
+        sent_on: sent_on.ok().flatten(),
         place: fields.place(),
     })
 }
 
-/// The product that a row names, as the register of products spells it.
-pub fn known_product(
+/// The product that a row names, as the register of products spells it. An id that is none of them leaves a doubt about
+/// those that are nearly it.
+pub fn product_of(
     fields: &Fields<'_>,
-    written: &str,
     products: &KnownProducts,
+    bars: Bars,
+    doubts: &mut Vec<Doubt>,
     problems: &mut Problems,
 ) -> Option<String> {
-    match products.get(&ids::key(written)) {
-        Some(Some(product_id)) => Some(product_id.clone()),
-        // Its own row has a fault that is told there.
-        Some(None) => None,
-        None => {
-            fields.fault(
-                "product_id",
+    const COLUMN: &str = "product_id";
+    let written = fields.written(COLUMN);
+    let id = ids::needed(fields, COLUMN, problems);
+    if let Some(id) = &id {
+        match products.get(&ids::key(id)) {
+            Some(Some(product_id)) => return Some(product_id.clone()),
+            // Its own row has a fault that is told there.
+            Some(None) => return None,
+            None => fields.fault(
+                COLUMN,
                 format!(
                     "“{}” is not in the register of products; the row is not used",
-                    text::short(written)
+                    text::short(&written)
                 ),
                 "Add the product to registers/products, or mend its id here.",
                 problems,
-            );
-            None
+            ),
         }
     }
+    let key = ids::key(&written.replace(super::fields::is_stray, ""));
+    let near = products
+        .iter()
+        .filter(|(known, _)| strsim::damerau_levenshtein(&key, known) <= 1)
+        .filter_map(|(_, product)| product.as_deref());
+    doubts.extend(near.map(|product| fields.doubt(COLUMN, Some(product), None, bars)));
+    None
 }

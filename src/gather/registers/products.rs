@@ -1,52 +1,33 @@
 //! The register of products.
 
-use crate::gather::registers::fields::{Fields, Table};
+use crate::gather::registers::fields::{Fields, Table, Unusable};
 use crate::gather::registers::ids;
 use crate::gather::text;
 use crate::model::problem::Problems;
-use crate::model::registers::{Oats, Processing, Product, Registers};
+use crate::model::registers::{Bars, Doubt, DoubtKind, Oats, Processing, Product, Registers};
 use std::collections::BTreeMap;
 
 /// The ids of the register, by what makes them equal: the spelling, or none where the row has a fault of its own.
 pub type KnownProducts = BTreeMap<String, Option<String>>;
 
-/// Reads the products; rows with a fault in a needed field are left out.
-pub fn read(
-    table: &mut Table,
-    registers: &mut Registers,
-    problems: &mut Problems,
-) -> KnownProducts {
+/// Reads the products; rows without an id or a name are left out. A field that bears on the verdict and cannot be read
+/// leaves a doubt, never a default that would make it easier to pass.
+pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) -> KnownProducts {
     let mut known = KnownProducts::new();
-    if !table.needs(&["product_id", "name", "claim"], problems) {
-        return known;
-    }
     for fields in table.rows() {
-        let Some(written) = fields.needed("product_id", problems) else {
-            continue;
-        };
-        let Some(product_id) = ids::check(&fields, "product_id", &written, problems) else {
-            known.entry(ids::key(&written)).or_insert(None);
+        let Some(product_id) = ids::needed(&fields, "product_id", problems) else {
+            let written = fields.written("product_id");
+            if !written.is_empty() {
+                known.entry(ids::key(&written)).or_insert(None);
+            }
             continue;
         };
         let key = ids::key(&product_id);
         if let Some(Some(first)) = known.get(&key) {
-            let message = if *first == product_id {
-                format!("“{product_id}” is in the register twice; this row is not used")
-            } else {
-                format!(
-                    "“{}” differs from “{first}” in nothing that counts, and their files would overwrite each other; this row is not used",
-                    text::short(&written)
-                )
-            };
-            fields.fault(
-                "product_id",
-                message,
-                "Give each product an id of its own.",
-                problems,
-            );
+            twice(&fields, first, &product_id, registers, problems);
             continue;
         }
-        let product = product(&fields, product_id.clone(), problems);
+        let product = product(&fields, product_id.clone(), &mut registers.doubts, problems);
         known.insert(
             key,
             product.as_ref().map(|product| product.product_id.clone()),
@@ -58,11 +39,74 @@ pub fn read(
     known
 }
 
-fn product(fields: &Fields<'_>, product_id: String, problems: &mut Problems) -> Option<Product> {
+/// A second row of one product: which of the two is right nobody knows.
+fn twice(
+    fields: &Fields<'_>,
+    first: &str,
+    product_id: &str,
+    registers: &mut Registers,
+    problems: &mut Problems,
+) {
+    let message = if first == product_id {
+        format!(
+            "“{product_id}” is in the register twice; this row is not used, and the product gets no verdict"
+        )
+    } else {
+        format!(
+            "“{}” differs from “{first}” in nothing that counts, and their files would overwrite each other; this row is not used, and the product gets no verdict",
+            text::short(&fields.written("product_id"))
+        )
+    };
+    fields.fault(
+        "product_id",
+        message,
+        "Give each product an id of its own, or take one of the two rows out.",
+        problems,
+    );
+    registers.doubts.push(Doubt {
+        what: DoubtKind::Row,
+        ..fields.doubt("product_id", Some(first), None, Bars::Verdict)
+    });
+}
+
+fn product(
+    fields: &Fields<'_>,
+    product_id: String,
+    doubts: &mut Vec<Doubt>,
+    problems: &mut Problems,
+) -> Option<Product> {
     let name = fields.needed("name", problems);
-    let claim = fields.needed("claim", problems);
+    let claim = claim(fields, problems);
+    let mut bearing = |column: &str| match fields.field(column, problems) {
+        Ok(found) => found,
+        Err(Unusable) => {
+            doubts.push(fields.doubt(column, Some(&product_id), None, Bars::Verdict));
+            None
+        }
+    };
+    let (certifier, ingredients) = (bearing("certifier"), bearing("ingredients"));
+    let oats = fields.word("oats", Oats::ALL, problems);
+    let processing = fields.word("processing", Processing::ALL, problems);
+    if oats == Ok(Some(Oats::Certified)) && certifier.is_none() {
+        fields.fault(
+            "oats",
+            "the oats are said to be certified, and no certifier is named",
+            "Name the certifier in the column certifier, or write unverified.",
+            problems,
+        );
+    }
+    let oats = match oats {
+        // Nobody stands for them.
+        Ok(Some(Oats::Certified)) if certifier.is_none() => Oats::Unverified,
+        Ok(found) => found.unwrap_or_default(),
+        Err(Unusable) => Oats::Unverified,
+    };
+    let processing = match processing {
+        Ok(found) => found.unwrap_or_default(),
+        Err(Unusable) => Processing::Unknown,
+    };
     let mut text = |column: &str| fields.text(column, problems);
-    let product = Product {
+    Some(Product {
         product_id,
         name: name?,
         brand: text("brand"),
@@ -70,20 +114,28 @@ fn product(fields: &Fields<'_>, product_id: String, problems: &mut Problems) -> 
         maker_email: text("maker_email"),
         maker_address: text("maker_address"),
         category: text("category"),
-        claim: claim?,
-        certifier: text("certifier"),
-        ingredients: text("ingredients"),
+        claim,
+        certifier,
+        ingredients,
+        oats,
+        processing,
         matrix: text("matrix"),
         barcode: text("barcode"),
         net_content: text("net_content"),
         place: fields.place(),
-        ..Product::default()
-    };
-    Some(Product {
-        oats: fields.word("oats", Oats::ALL, problems).unwrap_or_default(),
-        processing: fields
-            .word("processing", Processing::ALL, problems)
-            .unwrap_or_default(),
-        ..product
     })
+}
+
+/// The claim; empty, with a fault, where there is none: the product stays, and an unknown claim gets no verdict.
+fn claim(fields: &Fields<'_>, problems: &mut Problems) -> String {
+    let claim = fields.field("claim", problems);
+    if claim == Ok(None) {
+        fields.fault(
+            "claim",
+            "“claim” is blank, but it is needed; without it the product gets no verdict",
+            "Write the words on the package, such as gluten-free.",
+            problems,
+        );
+    }
+    claim.ok().flatten().unwrap_or_default()
 }

@@ -1,58 +1,69 @@
 //! The registers of corrections, of correspondence, and of what has been issued.
 
-use crate::gather::codes::Codes;
+use crate::gather::codes::{self, Codes};
 use crate::gather::registers::fields::{Fields, Table};
 use crate::gather::registers::ids;
-use crate::gather::registers::packages::known_product;
+use crate::gather::registers::packages::product_of;
+use crate::gather::registers::paths::LabFiles;
 use crate::gather::registers::products::KnownProducts;
 use crate::gather::text;
 use crate::model::problem::Problems;
 use crate::model::registers::{
-    Correction, CorrectionAction, Followup, FollowupKind, IssuedRevision, Registers,
+    Bars, Correction, CorrectionAction, Doubt, Followup, FollowupKind, IssuedRevision, Package,
+    Registers,
 };
-use std::collections::BTreeMap;
-use unicode_normalization::UnicodeNormalization;
 
-/// Reads the corrections; each must name a lab file and a registered package.
+/// Reads the corrections; each must name a lab file and a registered package. A row that cannot be used may have set a
+/// reading aside: its product gets no verdict until it is mended.
 pub fn corrections(
-    table: &mut Table,
-    lab_files: &BTreeMap<String, String>,
+    table: &Table,
+    lab_files: &LabFiles<'_>,
     registers: &mut Registers,
     problems: &mut Problems,
 ) {
-    if !table.needs(
-        &["file", "package_code", "action", "reason", "by", "on"],
-        problems,
-    ) {
-        return;
-    }
-    let codes = Codes::new(
+    let known = Codes::new(
         registers
             .packages
             .iter()
             .map(|package| package.package_code.as_str()),
     );
     for fields in table.rows() {
-        registers
-            .corrections
-            .extend(correction(&fields, &codes, lab_files, problems));
+        match correction(&fields, &known, lab_files, problems) {
+            Some(correction) => registers.corrections.push(correction),
+            None => registers
+                .doubts
+                .extend(about_correction(&fields, &registers.packages)),
+        }
     }
 }
 
 fn correction(
     fields: &Fields<'_>,
-    codes: &Codes,
-    lab_files: &BTreeMap<String, String>,
+    known: &Codes,
+    lab_files: &LabFiles<'_>,
     problems: &mut Problems,
 ) -> Option<Correction> {
     const ACTIONS: [(CorrectionAction, &str); 2] = [
         (CorrectionAction::Exclude, "exclude"),
         (CorrectionAction::Repeat, "repeat"),
     ];
-    let file = fields.needed("file", problems);
-    let file = file.and_then(|written| lab_file(fields, &written, lab_files, problems));
-    let code = fields.needed("package_code", problems).and_then(|written| {
-        let found = codes.find(&written).map(str::to_owned);
+    let file = fields.needed("file", problems).and_then(|written| {
+        let found = lab_files.find(&written).map(str::to_owned);
+        if found.is_none() {
+            fields.fault(
+                "file",
+                format!(
+                    "there is no lab file “{}” in the inbox; the correction is not used",
+                    text::short(&written)
+                ),
+                "Write the path below inbox/, as inbox-report.txt shows it.",
+                problems,
+            );
+        }
+        found
+    });
+    let code = ids::needed(fields, "package_code", problems).and_then(|written| {
+        let found = known.find(&written).map(str::to_owned);
         if found.is_none() {
             fields.fault(
                 "package_code",
@@ -67,10 +78,7 @@ fn correction(
         found
     });
     let extraction = fields.count("extraction", problems);
-    if fields.text("action", problems).is_none() {
-        fields.needed("action", problems);
-    }
-    let action = fields.word("action", &ACTIONS, problems);
+    let action = fields.needed_word("action", &ACTIONS, problems);
     let reason = fields.needed("reason", problems);
     let by = fields.needed("by", problems);
     let on = fields.needed_day("on", problems);
@@ -86,96 +94,89 @@ fn correction(
     })
 }
 
-/// The lab file that a correction names, with or without `inbox/`, with either kind of slash.
-fn lab_file(
-    fields: &Fields<'_>,
-    written: &str,
-    lab_files: &BTreeMap<String, String>,
-    problems: &mut Problems,
-) -> Option<String> {
-    let path: String = written.trim().replace('\\', "/").nfc().collect();
-    let path = path.trim_start_matches("./").trim_start_matches('/');
-    let full = if path.starts_with("inbox/") {
-        path.to_owned()
-    } else {
-        format!("inbox/{path}")
+/// What a correction that cannot be used leaves open: the product of its package, or, where no package has this code,
+/// those of the packages whose code is nearly it.
+fn about_correction(fields: &Fields<'_>, packages: &[Package]) -> Vec<Doubt> {
+    let written = codes::key(&fields.written("package_code"));
+    let distance = |package: &Package| {
+        strsim::damerau_levenshtein(&written, &codes::key(&package.package_code))
     };
-    let found = lab_files
-        .get(&full)
-        .or_else(|| lab_files.get(&format!("inbox/{path}")));
-    if found.is_none() {
-        fields.fault(
-            "file",
-            format!(
-                "there is no lab file “{}” in the inbox; the correction is not used",
-                text::short(written)
-            ),
-            "Write the path below inbox/, as inbox-report.txt shows it.",
-            problems,
-        );
-    }
-    found.cloned()
+    let nearest = packages.iter().map(distance).min().unwrap_or(0);
+    let most = if nearest == 0 { 0 } else { 2 };
+    let mut doubts: Vec<Doubt> = packages
+        .iter()
+        .filter(|package| distance(package) <= most)
+        .map(|package| {
+            let (product, round) = (
+                Some(package.product_id.as_str()),
+                Some(package.round.as_str()),
+            );
+            Doubt {
+                what: crate::model::registers::DoubtKind::Row,
+                ..fields.doubt("package_code", product, round, Bars::Verdict)
+            }
+        })
+        .collect();
+    doubts.dedup_by(|a, b| (&a.product_id, &a.round) == (&b.product_id, &b.round));
+    doubts
 }
 
-/// Reads what passed between the programme and the makers.
+/// Reads what passed between the programme and the makers. A row that cannot be used may have been a notice or an answer:
+/// nothing is published of its product until it is mended.
 pub fn followups(
-    table: &mut Table,
+    table: &Table,
     products: &KnownProducts,
     registers: &mut Registers,
     problems: &mut Problems,
 ) {
-    if !table.needs(&["product_id", "on", "kind"], problems) {
-        return;
-    }
     for fields in table.rows() {
         registers
             .followups
-            .extend(followup(&fields, products, problems));
+            .extend(followup(&fields, products, &mut registers.doubts, problems));
     }
 }
 
 fn followup(
     fields: &Fields<'_>,
     products: &KnownProducts,
+    doubts: &mut Vec<Doubt>,
     problems: &mut Problems,
 ) -> Option<Followup> {
-    let product = fields.needed("product_id", problems);
-    let product = product.and_then(|written| known_product(fields, &written, products, problems));
-    let round = match fields.text("round", problems) {
-        None => Some(None),
-        Some(written) => ids::check(fields, "round", &written, problems).map(Some),
-    };
+    let product = product_of(fields, products, Bars::Issue, doubts, problems);
+    let round = ids::read(fields, "round", problems);
     let on = fields.needed_day("on", problems);
-    if fields.text("kind", problems).is_none() {
-        fields.needed("kind", problems);
-    }
-    let kind = fields.word("kind", FollowupKind::ALL, problems);
+    let kind = fields.needed_word("kind", FollowupKind::ALL, problems);
     let due_on = fields.day("due_on", problems);
+    let statement = fields.field("statement", problems);
+    let product = product?;
+    let mut doubt = |column: &str| {
+        doubts.push(fields.doubt(column, Some(&product), None, Bars::Issue));
+    };
+    for (column, is_faulty) in [
+        ("round", round.is_err()),
+        ("on", on.is_none()),
+        ("kind", kind.is_none()),
+        ("due_on", due_on.is_err()),
+        ("statement", statement.is_err()),
+    ] {
+        if is_faulty {
+            doubt(column);
+        }
+    }
     Some(Followup {
-        product_id: product?,
-        round: round?,
+        product_id: product,
+        round: round.ok()?,
         on: on?,
         kind: kind?,
-        due_on,
-        statement: fields.text("statement", problems),
+        due_on: due_on.ok().flatten(),
+        statement: statement.ok().flatten(),
         note: fields.text("note", problems),
         place: fields.place(),
     })
 }
 
 /// Reads what has been issued. The program writes this register itself; a row that it could not have written is a fault.
-pub fn issued(table: &mut Table, registers: &mut Registers, problems: &mut Problems) {
-    let needed = [
-        "sheet_number",
-        "product_id",
-        "round",
-        "revision",
-        "issued_on",
-        "content_sha256",
-    ];
-    if !table.needs(&needed, problems) {
-        return;
-    }
+pub fn issued(table: &Table, registers: &mut Registers, problems: &mut Problems) {
     for fields in table.rows() {
         registers.issued.extend(revision(&fields, problems));
     }
@@ -185,8 +186,8 @@ fn revision(fields: &Fields<'_>, problems: &mut Problems) -> Option<IssuedRevisi
     let sheet_number = fields.needed("sheet_number", problems);
     let product_id = fields.needed("product_id", problems);
     let round = fields.needed("round", problems);
-    let revision = fields.count("revision", problems).ok();
-    if revision == Some(None) {
+    let revision = fields.count("revision", problems);
+    if revision == Ok(None) {
         fields.needed("revision", problems);
     }
     let issued_on = fields.needed_day("issued_on", problems);
@@ -211,7 +212,7 @@ fn revision(fields: &Fields<'_>, problems: &mut Problems) -> Option<IssuedRevisi
         sheet_number: sheet_number?,
         product_id: product_id?,
         round: round?,
-        revision: revision??,
+        revision: revision.ok()??,
         issued_on: issued_on?,
         content_sha256: hash?,
         reason: fields.text("reason", problems),

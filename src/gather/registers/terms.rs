@@ -6,10 +6,7 @@ use crate::model::problem::Problems;
 use crate::model::registers::Registers;
 
 /// Reads the register; a row without a term, grain or class is named and left out.
-pub fn read(table: &mut Table, registers: &mut Registers, problems: &mut Problems) {
-    if !table.needs(&["term", "grain", "class"], problems) {
-        return;
-    }
+pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) {
     for fields in table.rows() {
         registers.terms.extend(row(&fields, problems));
     }

@@ -232,7 +232,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
         file.bytes = svg.into_bytes();
     }
     for (file, lab_file) in sources.iter_mut().zip(carried(&lab_files, config)) {
-        let bytes = files::read(&config.root.join(&lab_file.path))?;
+        let bytes = files::read(&lab_file.real_path(&config.root))?;
         if files::sha256_of(&bytes) != lab_file.sha256 {
             bail!(
                 "{} was changed while the results were made. Run again.",
@@ -249,13 +249,14 @@ fn carried<'a>(
     lab_files: &'a [Arc<LabFile>],
     config: &'a Config,
 ) -> impl Iterator<Item = &'a LabFile> {
-    let small = |path: &str| {
-        files::length(&config.root.join(path)).is_some_and(|length| length <= LARGEST_ATTACHMENT)
+    let small = |file: &LabFile| {
+        files::length(&file.real_path(&config.root))
+            .is_some_and(|length| length <= LARGEST_ATTACHMENT)
     };
     lab_files
         .iter()
         .map(AsRef::as_ref)
-        .filter(move |file| small(&file.path))
+        .filter(move |file| small(file))
 }
 
 fn attachments(verdict: &ProductVerdict, config: &Config, sheet_number: &str) -> Vec<Attachment> {

@@ -28,6 +28,7 @@ pub fn read_lab_file(bytes: &[u8]) {
     let file = Arc::new(model::place::LabFile {
         path: "inbox/a".to_owned(),
         sha256: String::new(),
+        ..model::place::LabFile::default()
     });
     let codes = gather::codes::Codes::new(["TKW-101", "TKW-102", "0077"].into_iter());
     let mut taken = gather::lab_file::Taken::default();

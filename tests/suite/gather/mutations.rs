@@ -90,6 +90,7 @@ fn read(bytes: &[u8], config: &Config) {
     let file = Arc::new(LabFile {
         path: "inbox/a".to_owned(),
         sha256: String::new(),
+        ..LabFile::default()
     });
     let codes = Codes::new(["TKW-101", "TKW-102"].into_iter());
     let mut taken = Taken::default();

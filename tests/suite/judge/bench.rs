@@ -58,6 +58,7 @@ pub fn extraction(file: &str, code: &str, number: u32, reported: &str) -> Extrac
             file: Arc::new(LabFile {
                 path: format!("inbox/{file}"),
                 sha256: "0".repeat(64),
+                ..LabFile::default()
             }),
             sheet: None,
             row: number + 1,

@@ -319,6 +319,7 @@ fn a_programme_adds_its_own_terms_and_hears_of_bad_ones() {
     assert!(judged.products[0].verdict.notify_maker);
     assert_eq!(
         codes(&problems),
-        [Code::MissingPackage, Code::RegisterError]
+        [Code::RegisterError, Code::MissingPackage],
+        "errors of registers stand first"
     );
 }

@@ -116,6 +116,7 @@ fn lab_file() -> Arc<LabFile> {
     Arc::new(LabFile {
         path: "inbox/2031/results.csv".into(),
         sha256: "ab".repeat(32),
+        ..LabFile::default()
     })
 }
 

@@ -1,0 +1,192 @@
+//! A register's headings: which column is which, and what is to be said of those that are none.
+
+use crate::gather::books::Sheet;
+use crate::gather::registers::shapes::{Shape, nearly};
+use crate::gather::text;
+use crate::model::place::Place;
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::{Doubt, DoubtKind};
+use anyhow::{Result, bail};
+use std::collections::BTreeMap;
+
+/// The columns of a register by name.
+pub struct Headings {
+    /// Each column, from 1.
+    pub columns: BTreeMap<&'static str, u32>,
+}
+
+/// Reads the first row that holds something.
+///
+/// # Errors
+/// Where a column is missing that is needed.
+pub fn read(
+    file: &str,
+    sheet: &Sheet,
+    shape: &'static Shape,
+    doubts: &mut Vec<Doubt>,
+    problems: &mut Problems,
+) -> Result<Headings> {
+    let mut teller = Teller {
+        file,
+        sheet,
+        shape,
+        doubts,
+        problems,
+    };
+    let mut columns = BTreeMap::new();
+    let mut unknown = Vec::new();
+    let cells = sheet.rows.first().map_or(&[][..], |row| &row.cells);
+    for cell in cells {
+        let written = text::plain(&cell.content.shown()).trim().to_owned();
+        let name = written.to_lowercase().replace([' ', '-'], "_");
+        match shape.columns().find(|column| *column == name) {
+            Some(column) if columns.contains_key(column) => {
+                teller.twice(column, cell.column);
+            }
+            Some(column) => {
+                columns.insert(column, cell.column);
+            }
+            None if name.is_empty() => {}
+            None => unknown.push((written, name, cell.column)),
+        }
+    }
+    let missing: Vec<&'static str> = shape
+        .columns()
+        .filter(|column| !columns.contains_key(column))
+        .collect();
+    let meant = |name: &str| {
+        let near = missing.iter().filter(|column| nearly(name, column));
+        near.min_by_key(|column| strsim::damerau_levenshtein(name, column))
+            .copied()
+    };
+    refuse_without_needed(&teller, &missing, |column| {
+        let near = unknown
+            .iter()
+            .find(|(_, name, _)| meant(name) == Some(column));
+        near.map(|(written, ..)| written.clone())
+    })?;
+    for (written, name, column) in &unknown {
+        match meant(name) {
+            Some(meant) => teller.near(written, meant, *column),
+            None => teller.unknown(written, *column),
+        }
+    }
+    Ok(Headings { columns })
+}
+
+fn refuse_without_needed(
+    teller: &Teller<'_>,
+    missing: &[&'static str],
+    near: impl Fn(&str) -> Option<String>,
+) -> Result<()> {
+    let needed: Vec<String> = missing
+        .iter()
+        .filter(|column| teller.shape.needed.contains(column))
+        .map(|column| match near(column) {
+            Some(written) => format!("“{column}” (“{written}” is nearly that)"),
+            None => format!("“{column}”"),
+        })
+        .collect();
+    if !needed.is_empty() {
+        bail!(
+            "{}: the register has no column {}, which is needed. Mend the heading, or add the column",
+            teller.place(None),
+            needed.join(" and no column ")
+        );
+    }
+    Ok(())
+}
+
+/// Says what is wrong with a heading.
+struct Teller<'a> {
+    file: &'a str,
+    sheet: &'a Sheet,
+    shape: &'static Shape,
+    doubts: &'a mut Vec<Doubt>,
+    problems: &'a mut Problems,
+}
+
+impl Teller<'_> {
+    fn place(&self, column: Option<u32>) -> Place {
+        Place {
+            file: self.file.to_owned(),
+            sheet: self.sheet.name.as_deref().map(str::to_owned),
+            row: Some(self.sheet.rows.first().map_or(1, |row| row.number)),
+            column,
+        }
+    }
+
+    /// What a missing column keeps from being done, in words.
+    fn outcome(&self, column: &str) -> &'static str {
+        use crate::model::registers::Bars;
+        match (self.shape.bears(column), self.shape.heading_bars) {
+            (false, _) => "its column is not used",
+            (true, Bars::Verdict) => "until it is mended, no product gets a verdict",
+            (true, Bars::Issue) => "until it is mended, nothing is issued",
+        }
+    }
+
+    fn near(&mut self, written: &str, meant: &'static str, column: u32) {
+        let bears = self.shape.bears(meant);
+        let code = if bears {
+            Code::RegisterError
+        } else {
+            Code::Suspicious
+        };
+        self.problems.add(
+            code,
+            self.place(Some(column)),
+            format!(
+                "the heading “{}” is nearly “{meant}”, which is missing; {}",
+                text::short(written),
+                self.outcome(meant)
+            ),
+            format!("If {meant} is meant, write the heading so. If not, give this column another name, or add a column {meant}."),
+        );
+        if bears {
+            self.doubt(written, meant, column);
+        }
+    }
+
+    fn twice(&mut self, name: &'static str, column: u32) {
+        self.problems.add(
+            Code::RegisterError,
+            self.place(Some(column)),
+            format!(
+                "the heading “{name}” is there twice, and the first of the two columns is read; {}",
+                self.outcome(name)
+            ),
+            "Keep one of the two columns, or give the other another name.",
+        );
+        if self.shape.bears(name) {
+            self.doubt(name, name, column);
+        }
+    }
+
+    fn unknown(&mut self, written: &str, column: u32) {
+        self.problems.add(
+            Code::UnknownColumn,
+            self.place(Some(column)),
+            format!(
+                "the register of {} has no use for the column “{}”; it is not read",
+                self.shape.name,
+                text::short(written)
+            ),
+            "",
+        );
+    }
+
+    fn doubt(&mut self, found: &str, meant: &str, column: u32) {
+        let place = self.place(Some(column));
+        self.doubts.push(Doubt {
+            product_id: None,
+            round: None,
+            bars: self.shape.heading_bars,
+            what: DoubtKind::Heading {
+                found: found.to_owned(),
+                meant: meant.to_owned(),
+            },
+            place,
+        });
+    }
+}

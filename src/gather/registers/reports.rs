@@ -1,0 +1,166 @@
+//! The register of reports: what a lab's report says that its file does not.
+
+use crate::gather::registers::fields::{Field, Fields, Table};
+use crate::gather::registers::paths::{self, LabFiles};
+use crate::gather::text;
+use crate::model::ppm::Ppm;
+use crate::model::problem::Problems;
+use crate::model::registers::{Bars, Doubt, DoubtKind, Registers, ReportRow};
+use std::collections::BTreeMap;
+
+/// Reads the reports. A row with something in it that cannot be read leaves a doubt about its file: what it says goes
+/// before what the file says, so that nothing is published on the file alone.
+pub fn read(
+    table: &Table,
+    lab_files: LabFiles<'_>,
+    registers: &mut Registers,
+    problems: &mut Problems,
+) {
+    let mut row_of: BTreeMap<String, u32> = BTreeMap::new();
+    for fields in table.rows() {
+        let Some(written) = fields.needed("file", problems) else {
+            registers
+                .doubts
+                .push(fields.doubt("file", None, None, Bars::Issue));
+            continue;
+        };
+        let file = paths::full(&written);
+        let mut reading = Reading {
+            fields: &fields,
+            lab_files,
+            is_sound: true,
+        };
+        let matching = lab_files.matching(&written);
+        if matching.is_empty() {
+            reading.fault(
+                "file",
+                format!("there is no lab file “{}” in the inbox", text::short(&written)),
+                "Write the path below inbox/, as inbox-report.txt shows it; * stands for any letters.",
+                problems,
+            );
+        }
+        let before = matching
+            .iter()
+            .find_map(|path| Some((*path, *row_of.get(*path)?)));
+        if let Some((path, row)) = before {
+            reading.fault(
+                "file",
+                format!(
+                    "{path} has a row in this register already, row {row}; this row is not used"
+                ),
+                "Keep one row for each file.",
+                problems,
+            );
+            for path in &matching {
+                registers.doubts.push(about(&fields, (*path).to_owned()));
+            }
+            continue;
+        }
+        let row = fields.place().row.unwrap_or_default();
+        row_of.extend(matching.iter().map(|path| ((*path).to_owned(), row)));
+        let report = reading.row(file.clone(), problems);
+        if !reading.is_sound {
+            registers.doubts.push(about(&fields, file));
+        }
+        registers.reports.push(report);
+    }
+}
+
+fn about(fields: &Fields<'_>, file: String) -> Doubt {
+    Doubt {
+        what: DoubtKind::Report { file },
+        ..fields.doubt("file", None, None, Bars::Issue)
+    }
+}
+
+/// One row, and whether all of it can be used.
+struct Reading<'a, 'f> {
+    fields: &'a Fields<'f>,
+    lab_files: LabFiles<'a>,
+    is_sound: bool,
+}
+
+impl Reading<'_, '_> {
+    fn fault(&mut self, column: &str, message: String, hint: &str, problems: &mut Problems) {
+        self.fields.fault(column, message, hint, problems);
+        self.is_sound = false;
+    }
+
+    fn take<T>(&mut self, field: Field<T>) -> Option<T> {
+        self.is_sound &= field.is_ok();
+        field.ok().flatten()
+    }
+
+    fn row(&mut self, file: String, problems: &mut Problems) -> ReportRow {
+        let fields = self.fields;
+        let mut text = |column: &str| self.take(fields.field(column, problems));
+        let (report, condition) = (text("report"), text("condition"));
+        let uncertainty = text("uncertainty");
+        let mut day = |column: &str| self.take(fields.day(column, problems));
+        let (issued_on, received_on) = (day("issued_on"), day("received_on"));
+        let (tested_from, tested_to) = (day("tested_from"), day("tested_to"));
+        if tested_from
+            .zip(tested_to)
+            .is_some_and(|(from, to)| from > to)
+        {
+            let message = "the last day of the tests lies before the first".to_owned();
+            self.fault("tested_to", message, "Mend one of the two days.", problems);
+        }
+        let mut figure = |column: &str| self.take(fields.figure(column, problems)).map(Ppm);
+        let (lloq, lod) = (figure("lloq_ppm"), figure("lod_ppm"));
+        let answers = [(true, "yes"), (false, "no")];
+        let accredited = self.take(fields.word("accredited", &answers, problems));
+        ReportRow {
+            supersedes: self.supersedes(&file, problems),
+            certificate: self.certificate(problems),
+            file,
+            report,
+            issued_on,
+            received_on,
+            condition,
+            tested_from,
+            tested_to,
+            lloq,
+            lod,
+            uncertainty,
+            accredited,
+            place: fields.place(),
+        }
+    }
+
+    fn supersedes(&mut self, file: &str, problems: &mut Problems) -> Option<String> {
+        let written = self.take(self.fields.field("supersedes", problems))?;
+        let [found] = self.lab_files.matching(&written)[..] else {
+            let message = format!(
+                "“{}” is not one lab file in the inbox; nothing is replaced",
+                text::short(&written)
+            );
+            let hint =
+                "Write the path of the replaced file below inbox/, as inbox-report.txt shows it.";
+            self.fault("supersedes", message, hint, problems);
+            return None;
+        };
+        if self.lab_files.matching(file).contains(&found) {
+            let message = format!("{found} cannot replace itself; nothing is replaced");
+            self.fault(
+                "supersedes",
+                message,
+                "Name the file that came before it.",
+                problems,
+            );
+            return None;
+        }
+        Some(found.to_owned())
+    }
+
+    fn certificate(&mut self, problems: &mut Problems) -> Option<String> {
+        let written = self.take(self.fields.field("certificate", problems))?;
+        let found = self.lab_files.any(&written);
+        if found.is_none() {
+            let message = format!("there is no file “{}” in the inbox", text::short(&written));
+            let hint = "Copy the certificate into the inbox, and write its path below inbox/.";
+            self.fault("certificate", message, hint, problems);
+        }
+        found
+    }
+}
