@@ -1,5 +1,6 @@
 //! What `check` and `run` print for people: every product with its verdict, and the counts.
 
+use crate::cli::print;
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::label::LabelFinding;
@@ -138,15 +139,18 @@ fn counts(decided: &Decided) -> String {
     let extractions: usize = extractions
         .map(|package: &PackageResult| package.pair.extractions.len())
         .sum();
+    let problems =
+        |severity: Severity| print::counted(decided.problems.count(severity), severity.word());
     format!(
-        "\n{} products: {} within the limit, {} over it, {} without a verdict. {packages} packages, {extractions} extractions.\n\
-         {} errors, {} warnings, {} notes.\n",
-        decided.products.len(),
+        "\n{}: {} within the limit, {} over it, {} without a verdict. {}, {}.\n{}, {}, {}.\n",
+        print::counted(decided.products.len(), "product"),
         products.within_limit,
         products.over_limit,
         products.no_verdict,
-        decided.problems.count(Severity::Error),
-        decided.problems.count(Severity::Warning),
-        decided.problems.count(Severity::Note),
+        print::counted(packages, "package"),
+        print::counted(extractions, "extraction"),
+        problems(Severity::Error),
+        problems(Severity::Warning),
+        problems(Severity::Note),
     )
 }

@@ -23,6 +23,12 @@ pub fn result(text: &str) -> Result<()> {
     }
 }
 
+/// `1 error`, `2 errors`, `0 errors`.
+pub fn counted(count: usize, one: &str) -> String {
+    let plural = if count == 1 { "" } else { "s" };
+    format!("{count} {one}{plural}")
+}
+
 /// Says something on standard error.
 pub fn say(text: &str) {
     // A standard error that is closed is nobody's to tell.

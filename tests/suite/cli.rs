@@ -186,3 +186,24 @@ fn a_product_is_explained_and_its_facts_are_shown() {
     demo.run(&["request"]).exits(0);
     assert!(demo.text("out/requests/samples.csv").lines().count() > 1);
 }
+
+#[test]
+fn one_error_is_one_and_two_are_two() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", LAB_FILE);
+    workspace.with("inbox/b.csv", "");
+    let run = workspace.run(&["check"]);
+    assert!(
+        run.exits(1)
+            .stdout()
+            .contains("1 error, 0 warnings, 0 notes.")
+    );
+    assert!(run.stdout().contains("\n1 product: "), "{}", run.stdout());
+    workspace.with("inbox/c.csv", "");
+    let run = workspace.run(&["check"]);
+    assert!(
+        run.exits(1)
+            .stdout()
+            .contains("2 errors, 0 warnings, 0 notes.")
+    );
+}

@@ -10,6 +10,7 @@ use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Bars, Doubt, DoubtKind};
 use anyhow::Result;
 use chrono::NaiveDate;
+use std::collections::BTreeSet;
 
 /// A field with something in it that cannot be used: it is told already, and is not the same as a blank one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,6 +24,8 @@ pub struct Table {
     file: String,
     sheet: Sheet,
     headings: Headings,
+    /// Cells from whose text control characters were left out, by row and column.
+    cleaned: BTreeSet<(u32, u32)>,
 }
 
 impl Table {
@@ -39,7 +42,8 @@ impl Table {
         problems: &mut Problems,
     ) -> Result<Table> {
         let mut sheets = book.sheets.into_iter();
-        let sheet = sheets.next().unwrap_or_default();
+        let mut sheet = sheets.next().unwrap_or_default();
+        let cleaned = clean(&mut sheet);
         for further in sheets.filter(|sheet| !sheet.rows.is_empty()) {
             let place = Place {
                 sheet: further.name.as_deref().map(str::to_owned),
@@ -57,6 +61,7 @@ impl Table {
             file,
             sheet,
             headings,
+            cleaned,
         })
     }
 
@@ -135,7 +140,13 @@ impl Fields<'_> {
         self.row.at(*self.table.headings.columns.get(column)?)
     }
 
-    /// A field as it stands, control characters and all; empty where nothing stands there.
+    /// Whether control characters were left out of a field.
+    pub fn is_cleaned(&self, column: &str) -> bool {
+        let column = self.table.headings.columns.get(column);
+        column.is_some_and(|column| self.table.cleaned.contains(&(self.row.number, *column)))
+    }
+
+    /// A field as it stands; empty where nothing stands there.
     pub fn written(&self, column: &str) -> String {
         self.content(column)
             .map(|content| content.shown().into_owned())
@@ -158,34 +169,33 @@ impl Fields<'_> {
             );
             return Err(Unusable);
         }
-        let cleaned: String = written.chars().filter(|c| !is_stray(*c)).collect();
-        if cleaned != written {
+        if self.is_cleaned(column) {
             problems.add(
                 Code::ControlCharacter,
                 self.place_of(column),
                 format!(
                     "“{}” holds characters that steer a device and show nothing; they are left out",
-                    text::short(&cleaned)
+                    text::short(&written)
                 ),
                 "Type the text anew if anything is missing from it.",
             );
         }
-        let formula = cleaned.starts_with(['=', '+', '-', '@'])
-            && cleaned.chars().count() > 1
-            && cleaned.parse::<f64>().is_err();
+        let formula = written.starts_with(['=', '+', '-', '@'])
+            && written.chars().count() > 1
+            && written.parse::<f64>().is_err();
         if formula {
             problems.add(
                 Code::Suspicious,
                 self.place_of(column),
                 format!(
                     "“{}” starts like a spreadsheet formula; it is kept as text",
-                    text::short(&cleaned)
+                    text::short(&written)
                 ),
                 "If it should not be there, mend the cell.",
             );
         }
-        let says_something = !text::plain(&cleaned).trim().is_empty();
-        Ok(says_something.then_some(cleaned))
+        let says_something = !text::plain(&written).trim().is_empty();
+        Ok(says_something.then_some(written))
     }
 
     /// A field as text, for columns where a fault in the cell costs no more than the text.
@@ -329,7 +339,79 @@ impl Fields<'_> {
     }
 }
 
-/// A character that steers a device and shows nothing. A cell may have several lines.
-pub fn is_stray(c: char) -> bool {
-    c.is_control() && !matches!(c, '\n' | '\r' | '\t')
+/// Leaves the characters out that steer a device and show nothing; where that was. A cell may have several lines.
+fn clean(sheet: &mut Sheet) -> BTreeSet<(u32, u32)> {
+    let is_stray = |c: char| c.is_control() && !matches!(c, '\n' | '\r' | '\t');
+    let mut cleaned = BTreeSet::new();
+    for row in &mut sheet.rows {
+        for cell in &mut row.cells {
+            if let Content::Text(text) = &mut cell.content
+                && text.contains(is_stray)
+            {
+                *text = text.replace(is_stray, "").into();
+                cleaned.insert((row.number, cell.column));
+            }
+        }
+    }
+    cleaned
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::gather::books::Cell;
+    use crate::gather::registers::{ids, shapes};
+
+    fn table(rows: &[&[&str]], problems: &mut Problems) -> Table {
+        let rows = rows.iter().zip(1..).map(|(texts, number)| Row {
+            number,
+            cells: texts
+                .iter()
+                .zip(1..)
+                .map(|(text, column)| Cell {
+                    column,
+                    content: Content::Text((*text).into()),
+                })
+                .collect(),
+            ..Row::default()
+        });
+        let book = Book {
+            sheets: vec![Sheet {
+                rows: rows.collect(),
+                ..Sheet::default()
+            }],
+            ..Book::default()
+        };
+        let file = "registers/packages.csv".to_owned();
+        Table::new(file, book, &shapes::PACKAGES, &mut Vec::new(), problems)
+            .expect("has its columns")
+    }
+
+    #[test]
+    fn characters_that_steer_a_device_go_from_a_text_and_spoil_an_id() {
+        let mut problems = Problems::default();
+        let table = table(
+            &[
+                &["package_code", "product_id", "lot"],
+                &["TKW\u{1}-1", "oat-bar", "L\u{7} 7\nB"],
+            ],
+            &mut problems,
+        );
+        let fields = table.rows().next().expect("has a row");
+        assert_eq!(fields.text("lot", &mut problems).as_deref(), Some("L 7\nB"));
+        assert_eq!(
+            ids::read(&fields, "package_code", &mut problems),
+            Err(Unusable)
+        );
+        let told: Vec<_> = problems
+            .sorted()
+            .iter()
+            .map(|problem| (problem.code, problem.place.cell().expect("has a cell")))
+            .collect();
+        let expected = [
+            (Code::RegisterError, "A2".to_owned()),
+            (Code::ControlCharacter, "C2".to_owned()),
+        ];
+        assert_eq!(told, expected);
+    }
 }

@@ -1,19 +1,18 @@
 //! Names that also become names of files: what they may be made of, and which of them no file can have.
 
 use crate::gather::codes;
-use crate::gather::registers::fields::{Field, Fields, Unusable, is_stray};
+use crate::gather::registers::fields::{Field, Fields, Unusable};
 use crate::gather::text;
 use crate::model::problem::Problems;
 
 /// Reads a `product_id`, `round` or `package_code`: unusable, with a fault, where something else stands there.
 pub fn read(fields: &Fields<'_>, column: &str, problems: &mut Problems) -> Field<String> {
-    let raw = fields.written(column);
-    if raw.chars().any(is_stray) {
+    if fields.is_cleaned(column) {
         fields.fault(
             column,
             format!(
                 "“{}” holds characters that steer a device and show nothing; the row is not used",
-                text::short(&raw)
+                text::short(&fields.written(column))
             ),
             "Type it anew.",
             problems,

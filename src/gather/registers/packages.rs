@@ -165,7 +165,7 @@ pub fn product_of(
             ),
         }
     }
-    let key = ids::key(&written.replace(super::fields::is_stray, ""));
+    let key = ids::key(&written);
     let near = products
         .iter()
         .filter(|(known, _)| strsim::damerau_levenshtein(&key, known) <= 1)

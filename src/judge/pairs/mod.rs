@@ -59,7 +59,8 @@ fn by_package(extractions: Vec<Extraction>) -> HashMap<String, Vec<PairedExtract
 
 /// Whether a package counts. A spare on the shelf holds up no verdict, even where the lab's form lists it with a blank.
 fn counts(package: &Package, rows: &[PairedExtraction], knows_sent_on: bool) -> bool {
-    !knows_sent_on || package.sent_on.is_some() || reported_something(rows)
+    let is_sent = package.sent_on.is_some() || package.sent_on_unreadable;
+    !knows_sent_on || is_sent || reported_something(rows)
 }
 
 /// Whether the lab gave more than rows that say "not reported".

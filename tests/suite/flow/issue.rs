@@ -220,3 +220,17 @@ fn a_template_with_a_mistake_issues_nothing() {
     assert!(!workspace.path("registers/issued.csv").exists());
     assert!(!workspace.path("archive/2031-05-06").exists());
 }
+
+#[test]
+fn a_file_with_a_decomposed_name_is_attached_archived_and_issued() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/Ma\u{308}rz.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let archived = tree(&workspace.path("archive/2031-05-06"));
+    let (_, bytes) = archived
+        .iter()
+        .find(|(path, _)| path.ends_with("inbox/M\u{e4}rz.csv"))
+        .expect("the lab's file is in the bag, by the name that is shown");
+    assert_eq!(bytes, WITHIN.as_bytes());
+    workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
+}

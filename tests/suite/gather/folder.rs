@@ -61,6 +61,16 @@ impl Folder {
         Read { gathered, problems }
     }
 
+    /// Gathers it, or says why it cannot be.
+    pub fn try_gather(&self) -> Result<Read, String> {
+        let config =
+            Config::parse(&self.settings, self.root.path()).expect("the settings are right");
+        let mut problems = Problems::default();
+        gather(&config, &mut problems, &|_, _| {})
+            .map(|gathered| Read { gathered, problems })
+            .map_err(|error| format!("{error:#}"))
+    }
+
     /// Why it cannot be gathered.
     pub fn refused(&self) -> String {
         let config =

@@ -3,6 +3,7 @@
 mod binary;
 mod folder;
 mod hostile;
+mod inbox;
 mod messages;
 mod mutations;
 mod registers;
