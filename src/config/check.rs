@@ -42,6 +42,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     if !faults.is_empty() {
         return Err(faults);
     }
+    let words = super::words::built_in(programme.language);
     Ok(Config {
         root: root.to_owned(),
         programme,
@@ -50,6 +51,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
         testing,
         lab,
         layouts,
+        words,
     })
 }
 

@@ -5,6 +5,7 @@ mod keys;
 mod layout;
 mod settings;
 mod unknown;
+mod words;
 
 use crate::files;
 use crate::model::extraction::AssayKind;
@@ -13,9 +14,11 @@ use crate::model::language::Language;
 use crate::model::ppm::Ppm;
 use crate::model::registers::Followup;
 use crate::model::rule::Rule;
+use crate::words::Catalogue;
 use anyhow::{Context, Result, bail};
 use chrono::NaiveDate;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// The name of the settings file in a programme folder.
 pub const FILE_NAME: &str = "programme.toml";
@@ -43,6 +46,8 @@ pub struct Config {
     pub lab: Lab,
     /// Where to find the columns of files whose headings are not recognised.
     pub layouts: Vec<Layout>,
+    /// The words of the documents, in the programme's language and with its own messages.
+    pub words: Arc<Catalogue>,
 }
 
 /// Who we are.
@@ -289,8 +294,9 @@ impl Config {
         };
         let text = String::from_utf8(bytes)
             .with_context(|| format!("{} is not UTF-8 text", path.display()))?;
-        Config::parse(&text, root)
-            .map_err(|faults| anyhow::anyhow!("{}:\n  {}", path.display(), faults.join("\n  ")))
+        let config = Config::parse(&text, root)
+            .map_err(|faults| anyhow::anyhow!("{}:\n  {}", path.display(), faults.join("\n  ")))?;
+        words::with_own(config)
     }
 
     /// Checks the text of a `programme.toml`; all faults, or the settings.

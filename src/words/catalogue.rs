@@ -1,13 +1,15 @@
 //! A catalogue: the messages of one language, ours and those that a programme replaces.
 
 use super::faults::{WordFault, line_of, line_of_message};
-use super::locale::{Language, Locale};
+use super::locale::Locale;
 use super::messages::{MESSAGES, Message, say};
 use super::trees;
+use crate::model::language::Language;
 use chrono::NaiveDate;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::{BTreeMap, BTreeSet};
+use std::fmt;
 
 /// The folder of the catalogues, below the template folder.
 pub const CATALOGUE_FOLDER: &str = "words";
@@ -48,6 +50,8 @@ pub struct Said {
 /// The messages of one language.
 pub struct Catalogue {
     language: Language,
+    /// The programme's own files, path and text: two catalogues with the same say the same.
+    own: Vec<(String, String)>,
     bundle: FluentBundle<FluentResource>,
 }
 
@@ -94,7 +98,14 @@ impl Catalogue {
             bundle.add_resource_overriding(resource);
         }
         if faults.is_empty() {
-            Ok(Catalogue { language, bundle })
+            let own = own
+                .iter()
+                .map(|(path, text)| ((*path).to_owned(), (*text).to_owned()));
+            Ok(Catalogue {
+                language,
+                own: own.collect(),
+                bundle,
+            })
         } else {
             faults.sort();
             Err(faults)
@@ -151,6 +162,23 @@ impl Catalogue {
             [first, last] => self.say(&say::list_of_two(*first, *last)),
             [others @ .., last] => self.say(&say::list_of_more(others.join(", "), *last)),
         }
+    }
+}
+
+impl PartialEq for Catalogue {
+    fn eq(&self, other: &Catalogue) -> bool {
+        (self.language, &self.own) == (other.language, &other.own)
+    }
+}
+
+impl fmt::Debug for Catalogue {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(
+            f,
+            "Catalogue({}, {} own files)",
+            self.language.tag(),
+            self.own.len()
+        )
     }
 }
 

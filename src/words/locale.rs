@@ -1,39 +1,10 @@
 //! How a language writes figures, days and lists.
 
+use crate::model::language::Language;
 use chrono::{Datelike, NaiveDate};
 
 /// The space that no line breaks at: between a figure and its unit, in a date.
 pub const NBSP: char = '\u{a0}';
-
-/// A language that documents are made in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Language {
-    /// English, spelt as in Britain.
-    #[default]
-    English,
-    /// German.
-    German,
-    /// Spanish.
-    Spanish,
-}
-
-impl Language {
-    /// Every language with the word that names it in the settings: its tag in BCP 47.
-    pub const ALL: &'static [(Language, &'static str)] = &[
-        (Language::English, "en"),
-        (Language::German, "de"),
-        (Language::Spanish, "es"),
-    ];
-
-    /// Its tag in BCP 47.
-    pub fn tag(self) -> &'static str {
-        match self {
-            Language::English => "en",
-            Language::German => "de",
-            Language::Spanish => "es",
-        }
-    }
-}
 
 /// How a language writes figures and lists. What is words (months, "and") stands in the catalogue.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

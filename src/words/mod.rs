@@ -12,5 +12,5 @@ mod trees;
 
 pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in};
 pub use faults::WordFault;
-pub use locale::{Language, Locale};
+pub use locale::{Locale, NBSP};
 pub use messages::{Kind, MESSAGES, Message, say};

@@ -7,8 +7,8 @@ use std::path::{Path, PathBuf};
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("model", &["model"]),
     ("files", &[]),
-    ("words", &["words"]),
-    ("config", &["config", "model", "files"]),
+    ("words", &["words", "model"]),
+    ("config", &["config", "model", "files", "words"]),
     ("gather", &["gather", "model", "config", "files"]),
     ("judge", &["judge", "model", "config"]),
     ("render", &["render", "model", "config", "files"]),

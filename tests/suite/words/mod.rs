@@ -1,6 +1,7 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
-use galleyproof::words::{Catalogue, Kind, Language, MESSAGES, Message, Said, Value, WordFault};
+use galleyproof::model::language::Language;
+use galleyproof::words::{Catalogue, Kind, MESSAGES, Message, Said, Value, WordFault};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -164,4 +165,23 @@ fn sample(name: &str) -> String {
         "package" => "QX-937".to_owned(),
         other => format!("‹{}›", other.replace('_', " ")),
     }
+}
+
+#[test]
+fn a_programmes_own_words_are_read_and_a_mistake_in_them_is_told_at_its_line() {
+    use crate::workspace::Workspace;
+    let workspace = Workspace::demo();
+    workspace.with(
+        "report-templates/words/en/mine.ftl",
+        "list_of_two = { $first } plus { $last }\n",
+    );
+    workspace.run(&["check", "."]).exits(1);
+    workspace.with(
+        "report-templates/words/en/mine.ftl",
+        "\nlist_of_tow = { $first }\n",
+    );
+    let run = workspace.run(&["check", "."]);
+    run.exits(2);
+    let told = "report-templates/words/en/mine.ftl, line 2: there is no message “list_of_tow”; the nearest is “list_of_two”";
+    assert!(run.stderr().contains(told), "{}", run.stderr());
 }
