@@ -61,6 +61,7 @@ pub fn judge(
     let pairs = pairs::pair_up(extractions, registers, config, problems);
     let packages = packages::accept(pairs, &config.rule);
     let terms = terms(registers, problems);
+    verdicts::ask_about_processing(registers, problems);
     let verdicts = verdicts::decide(packages, registers, &terms, config);
     let statistics = statistics::summarise(&verdicts, config);
     let of_products = statistics::of_products(&verdicts);

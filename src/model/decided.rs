@@ -1,5 +1,6 @@
 //! All that a run knows once everything is decided, and before anything is drawn or written.
 
+use crate::model::caution::Caution;
 use crate::model::followup::FollowUpState;
 use crate::model::place::LabFile;
 use crate::model::problem::Problems;
@@ -35,8 +36,8 @@ pub struct JudgedProduct {
     pub statistics: ProductStatistics,
     /// Where things stand with the maker.
     pub follow_up: FollowUpState,
-    /// What to bear in mind about the assay and this food, in words; nothing of it decides.
-    pub cautions: Vec<&'static str>,
+    /// What to bear in mind about the assay and this food; nothing of it decides.
+    pub cautions: Vec<Caution>,
     /// The rounds in which the product was tested before, the latest first.
     pub earlier: Vec<EarlierRound>,
 }

@@ -13,6 +13,25 @@ pub struct LabelReview {
     pub statement: Vec<StatementPiece>,
     /// "May contain" and the like, as printed: not ingredients, kept apart.
     pub precautionary: Vec<String>,
+    /// The languages in which the statement was read; none where there was nothing to read, or it could not be read.
+    pub languages: Vec<LabelLanguage>,
+    /// Whether there is a statement that could not be read: it is in none of the languages, and a person must read it.
+    pub unread: bool,
+}
+
+/// A language in which the table of terms has words.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum LabelLanguage {
+    /// English.
+    English,
+    /// German.
+    German,
+    /// Spanish.
+    Spanish,
+    /// French.
+    French,
+    /// Italian.
+    Italian,
 }
 
 /// What a label review comes to.
@@ -65,12 +84,27 @@ pub struct LabelTerm {
 pub enum TermClass {
     /// Always a gluten source.
     Always,
+    /// Always a gluten source, and not forbidden here.
+    NotForbidden(Leave),
     /// Depends on how it was made.
     Depends,
     /// Exempt under a named rule.
     Exempt,
     /// Looks like one and is not.
     LookAlike,
+}
+
+/// Why a gluten source is not forbidden in a food with this claim.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Leave {
+    /// The rule for the claim asks for the amount of gluten alone (Regulation (EU) No 828/2014, Annex A).
+    AmountAlone,
+    /// The claim is made of foods whose grain was processed to reduce gluten.
+    Processed,
+    /// The programme's own rule says nothing about ingredients.
+    Unsaid,
+    /// It is not known what the package claims.
+    UnknownClaim,
 }
 
 /// A piece of the statement.
@@ -91,7 +125,7 @@ pub struct TermRow {
     pub grain: String,
     /// always, depends, exempt or look-alike.
     pub class: String,
-    /// "regime=class", "named=class", "listed=class", "gluten-free=class", divided by ";".
+    /// "regime=class", "named=class", "listed=class", "grain=class", "gluten-free=class", divided by ";".
     pub exceptions: String,
     /// Why, in one sentence.
     pub why: String,
@@ -102,7 +136,7 @@ pub struct TermRow {
 }
 
 impl TermClass {
-    /// Every class with its word in the table of terms.
+    /// Every class that the table of terms can give, with its word there.
     pub const ALL: &'static [(TermClass, &'static str)] = &[
         (TermClass::Always, "always"),
         (TermClass::Depends, "depends"),

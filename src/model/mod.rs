@@ -24,6 +24,10 @@ pub mod language;
 
 pub mod label;
 
+pub mod matrix;
+
+pub mod caution;
+
 pub mod verdict;
 
 pub mod statistics;

@@ -391,6 +391,8 @@ pub fn no_finding(statement: Option<&str>) -> LabelReview {
             .into_iter()
             .collect(),
         precautionary: Vec::new(),
+        languages: Vec::new(),
+        unread: false,
     }
 }
 
@@ -417,5 +419,7 @@ pub fn malt_finding(before: &str, after: &str) -> LabelReview {
             piece(after, false),
         ],
         precautionary: vec!["May contain traces of soya, milk and tree nuts.".to_owned()],
+        languages: Vec::new(),
+        unread: false,
     }
 }

@@ -27,6 +27,7 @@ pub fn explain_label(out: &mut String, judged: &JudgedProduct) {
     for term in &label.terms {
         let class = match term.class {
             TermClass::Always => "always a gluten source",
+            TermClass::NotForbidden(_) => "a gluten source, not forbidden",
             TermClass::Depends => "depends: ask",
             TermClass::Exempt => "exempt",
             TermClass::LookAlike => "no gluten source",

@@ -104,7 +104,7 @@ fn explain_verdict(out: &mut String, judged: &JudgedProduct, config: &Config) {
         line(out, 2, unfit);
     }
     for caution in &judged.cautions {
-        line(out, 2, &format!("To bear in mind: {caution}"));
+        line(out, 2, &format!("To bear in mind: {}", caution.word()));
     }
     let notify = if verdict.notify_maker { "yes" } else { "no" };
     line(out, 1, &format!("To be told to the maker: {notify}"));

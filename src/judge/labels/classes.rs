@@ -1,38 +1,64 @@
 //! How a term bears on a claim, under one regime and in its surroundings.
 
 use crate::judge::labels::terms::{OATS, Term, When};
-use crate::model::label::TermClass;
+use crate::judge::labels::words;
+use crate::model::label::{Leave, TermClass};
 use crate::model::registers::Oats;
 use crate::model::rule::Regime;
 
 /// What a package claims of gluten.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Claim {
-    /// Gluten-free, in whatever words.
+    /// Gluten-free, in whatever words of the regime.
     GlutenFree,
     /// Low, very low or reduced gluten: made of gluten grains that were processed.
     LowGluten,
-    /// Nothing about gluten; "wheat-free" is no claim about rye or barley.
-    Nothing,
+    /// Nothing that the regime knows as a claim about gluten.
+    Unknown,
 }
 
+/// Gluten-free in the languages of labels.
+const GLUTEN_FREE: &[&str] = &[
+    "glutenfree",
+    "glutenfrei",
+    "singluten",
+    "libredegluten",
+    "sintacc",
+    "sansgluten",
+    "senzaglutine",
+];
+
+/// Further words of one rule (21 CFR 101.91 (b)).
+const UNITED_STATES: &[&str] = &["nogluten", "freeofgluten", "withoutgluten"];
+
+/// Very low gluten, in the languages of Regulation (EU) No 828/2014.
+const VERY_LOW: &[&str] = &[
+    "verylowgluten",
+    "sehrgeringerglutengehalt",
+    "tresfaibleteneurengluten",
+    "muybajoengluten",
+    "concontenutodiglutinemoltobasso",
+];
+
 impl Claim {
-    /// What these words claim. Words that are not known are taken for a claim of gluten-free, the strictest.
-    pub fn of(words: &str) -> Claim {
-        let words = words.to_lowercase();
-        let has = |part: &str| words.contains(part);
-        if has("gluten")
-            && ["low", "reduced", "faible", "bajo", "basso"]
-                .iter()
-                .any(|w| has(w))
-        {
-            Claim::LowGluten
-        } else if has("wheat") && !has("gluten")
-            || ["none", "no claim", "n/a", "-"].contains(&words.trim())
-        {
-            Claim::Nothing
-        } else {
+    /// What these words claim under a regime; case, hyphens, spaces and marks do not matter. Under a programme's own rule
+    /// every claim is one and the same.
+    pub fn of(words: &str, regime: Regime) -> Claim {
+        let words = words::squeezed(words);
+        let is = |list: &[&str]| list.contains(&words.as_str());
+        let low = match regime {
+            Regime::Eu | Regime::Uk => is(VERY_LOW),
+            Regime::Codex => is(&["reducedgluten", "glutenreduced"]),
+            Regime::AuNz => is(&["lowgluten"]),
+            _ => false,
+        };
+        let own = regime == Regime::Custom && !words.is_empty();
+        if own || is(GLUTEN_FREE) || regime == Regime::Us && is(UNITED_STATES) {
             Claim::GlutenFree
+        } else if low {
+            Claim::LowGluten
+        } else {
+            Claim::Unknown
         }
     }
 }
@@ -52,21 +78,19 @@ pub struct Circumstances {
     pub named: bool,
     /// Another plant is listed in the brackets after it.
     pub listed: bool,
+    /// A grain is named with it, or follows it.
+    pub grain: bool,
+    /// It is said that gluten was removed from it.
+    pub processed: bool,
 }
 
-/// The class of a term that bears on the finding, with the reason in words; none where it doesn't.
-pub fn class(term: &Term, at: &Circumstances) -> Option<(TermClass, String)> {
-    let class = surrounded(term, at);
-    if term.grain == OATS && class == TermClass::Depends {
-        return oats(term, at);
-    }
-    match class {
+/// The class of a term that bears on the finding; none where it doesn't.
+pub fn class(term: &Term, at: &Circumstances) -> Option<TermClass> {
+    match surrounded(term, at) {
         TermClass::Exempt | TermClass::LookAlike => None,
-        TermClass::Depends => Some((class, term.why.clone())),
-        TermClass::Always => match forbids(at) {
-            None => Some((class, term.why.clone())),
-            Some(why) => Some((TermClass::Depends, format!("{} {why}", term.why))),
-        },
+        TermClass::Depends if term.grain == OATS => oats(at),
+        TermClass::Always => Some(leave(at).map_or(TermClass::Always, TermClass::NotForbidden)),
+        class => Some(class),
     }
 }
 
@@ -80,10 +104,14 @@ fn surrounded(term: &Term, at: &Circumstances) -> TermClass {
     };
     let named = at.named.then(|| exception(When::Named)).flatten();
     let listed = at.listed.then(|| exception(When::Listed)).flatten();
-    if let Some(class) = named.or(listed) {
+    let grain = at.grain.then(|| exception(When::Grain)).flatten();
+    if let Some(class) = named.or(listed).or(grain) {
         return class;
     }
     let class = exception(When::Under(at.regime)).unwrap_or(term.class);
+    if at.processed && class == TermClass::Always && term.grain != OATS {
+        return TermClass::Depends;
+    }
     match (at.gluten_free, class) {
         (false, class) => class,
         (true, class) => exception(When::GlutenFree).unwrap_or(match class {
@@ -94,31 +122,25 @@ fn surrounded(term: &Term, at: &Circumstances) -> TermClass {
     }
 }
 
-/// Why the regime does not forbid a gluten source here; none where it does.
-fn forbids(at: &Circumstances) -> Option<&'static str> {
+/// Why a gluten source is not forbidden here; none where it is.
+fn leave(at: &Circumstances) -> Option<Leave> {
     match (at.regime, at.claim) {
-        (Regime::Eu | Regime::Uk, _) => Some(
-            "Here the rule for the claim asks for the amount of gluten alone, not for the ingredients: ask how it was processed.",
-        ),
-        (_, Claim::LowGluten) => {
-            Some("This claim allows it where it was processed to reduce gluten: ask how.")
-        }
-        (_, Claim::Nothing) => Some("The package makes no claim about gluten."),
+        (_, Claim::Unknown) => Some(Leave::UnknownClaim),
+        (_, Claim::LowGluten) => Some(Leave::Processed),
+        (Regime::Eu | Regime::Uk, Claim::GlutenFree) => Some(Leave::AmountAlone),
+        (Regime::Custom, Claim::GlutenFree) => Some(Leave::Unsaid),
         (_, Claim::GlutenFree) => None,
     }
 }
 
 /// Oats that a regime allows under conditions: kept apart from other grain, as the register must know.
-fn oats(term: &Term, at: &Circumstances) -> Option<(TermClass, String)> {
+fn oats(at: &Circumstances) -> Option<TermClass> {
     match at.oats {
-        Oats::Certified | Oats::PurityProtocol if at.regime == Regime::Chile => Some((
-            TermClass::Depends,
-            format!(
-                "{} Whether Chile's rule allows them is to be asked.",
-                term.why
-            ),
-        )),
+        // Whether Chile's rule allows them could not be settled.
+        Oats::Certified | Oats::PurityProtocol if at.regime == Regime::Chile => {
+            Some(TermClass::Depends)
+        }
         Oats::Certified | Oats::PurityProtocol => None,
-        Oats::Unverified | Oats::None => Some((TermClass::Depends, term.why.clone())),
+        Oats::Unverified | Oats::None => Some(TermClass::Depends),
     }
 }

@@ -2,7 +2,8 @@
 
 use crate::judge::labels::phrases::GLUTEN_FREE;
 use crate::judge::labels::spans::{self, Span};
-use crate::judge::labels::terms::{Match, OTHER};
+use crate::judge::labels::talk;
+use crate::judge::labels::terms::{Match, OATS, OTHER};
 use crate::judge::labels::words::{Kind, Token};
 use std::ops::Range;
 
@@ -11,6 +12,9 @@ const JOINING: &[&str] = &[
     "and", "or", "nor", "with", "plus", "und", "oder", "mit", "et", "ou", "avec", "y", "e", "o",
     "con",
 ];
+
+/// What a general word can be of.
+const GRAINS: &[&str] = &["wheat", "rye", "barley", "triticale", OATS, OTHER];
 
 /// A statement's words with what is no ingredient among them.
 pub struct Context<'a> {
@@ -26,7 +30,11 @@ impl<'a> Context<'a> {
     /// Reads the surroundings of all terms of a statement.
     pub fn of(tokens: &'a [Token], matches: &'a [Match<'a>]) -> Context<'a> {
         Context {
-            negated: spans::negated(tokens, matches),
+            negated: [
+                spans::negated(tokens, matches),
+                talk::spoken_of(tokens, matches),
+            ]
+            .concat(),
             precautions: spans::precautions(tokens, matches),
             tokens,
             matches,
@@ -64,6 +72,86 @@ impl<'a> Context<'a> {
                     usize::from(rest.first().is_some_and(|token| token.is("certified")));
                 GLUTEN_FREE.begin(&rest[certified..]) == Some(rest.len() - certified)
             })
+    }
+
+    /// It is said that gluten was removed: beside it, in the brackets after it, or in a clause of its own after the comma.
+    pub fn processed(&self, found: &Match<'_>) -> bool {
+        let item = self.item(found);
+        let removes = |range: Range<usize>| talk::removes(&self.tokens[range]);
+        let mut end = item.end;
+        let inside = self.brackets(found);
+        if let Some(inside) = &inside {
+            end = (inside.end + 1).min(self.tokens.len());
+        }
+        let next = self
+            .tokens
+            .get(end)
+            .filter(|token| token.kind == Kind::Item)
+            .map(|_| end + 1..spans::end_of_item(self.tokens, end + 1))
+            .filter(|next| {
+                let ingredient =
+                    |other: &Match<'_>| next.contains(&other.first) && self.is_ingredient(other);
+                !self.matches.iter().any(ingredient)
+            });
+        talk::processed(self.tokens, found.last)
+            || removes(found.first..item.end.max(found.last + 1))
+            || removes(item.start..found.first)
+            || inside.is_some_and(removes)
+            || next.is_some_and(removes)
+    }
+
+    /// A grain's name alone in a sentence that begins with "contains" or "allergens": it points to what the list names.
+    pub fn is_pointer(&self, found: &Match<'_>) -> bool {
+        const POINTING: &[&str] = &[
+            "contains",
+            "contain",
+            "allergens",
+            "allergen",
+            "allergy",
+            "enthalt",
+            "allergene",
+            "contient",
+            "allergenes",
+            "contiene",
+            "alergenos",
+            "allergeni",
+        ];
+        let start = spans::start_of_sentence(self.tokens, found.first);
+        found.first == found.last
+            && self
+                .tokens
+                .get(start)
+                .is_some_and(|token| POINTING.iter().any(|word| token.is(word)))
+    }
+
+    /// A grain is named in its item, in the brackets after it, after its colon, or before the brackets that it stands in.
+    pub fn grain_named(&self, found: &Match<'_>) -> bool {
+        let item = self.item(found);
+        let after_colon = self
+            .tokens
+            .get(item.end)
+            .filter(|token| token.kind == Kind::Colon)
+            .map(|_| item.end + 1..spans::end_of_sentence(self.tokens, item.end + 1));
+        let before_brackets = item
+            .start
+            .checked_sub(1)
+            .filter(|open| self.tokens[*open].kind == Kind::Open)
+            .map(|open| spans::start_of_item(self.tokens, open)..open);
+        let places = [
+            Some(item),
+            self.brackets(found),
+            after_colon,
+            before_brackets,
+        ];
+        places.into_iter().flatten().any(|place| {
+            self.matches.iter().any(|other| {
+                GRAINS.contains(&other.term.grain.as_str())
+                    && other.first != found.first
+                    && !other.term.is_general()
+                    && place.contains(&other.first)
+                    && self.is_ingredient(other)
+            })
+        })
     }
 
     /// A plant without gluten is named beside it, or in the brackets after it.

@@ -4,8 +4,10 @@
 
 mod classes;
 mod context;
+mod languages;
 mod phrases;
 mod spans;
+mod talk;
 mod terms;
 mod words;
 
@@ -17,7 +19,7 @@ use crate::model::rule::Regime;
 use classes::{Circumstances, Claim};
 use context::Context;
 use terms::Match;
-use words::Token;
+use words::{Kind, Token};
 
 /// Screens a product's ingredient statement for words that name gluten sources.
 ///
@@ -28,8 +30,8 @@ pub fn review(product: &Product, regime: Regime, terms: &Terms) -> LabelReview {
     let tokens = words::tokens(statement);
     let matches = terms.find(&tokens);
     let context = Context::of(&tokens, &matches);
-    let claim = Claim::of(&product.claim);
-    let bearing: Vec<(&Match<'_>, LabelTerm)> = matches
+    let claim = Claim::of(&product.claim, regime);
+    let mut bearing: Vec<(&Match<'_>, LabelTerm)> = matches
         .iter()
         .filter(|found| context.is_ingredient(found))
         .filter_map(|found| {
@@ -40,40 +42,67 @@ pub fn review(product: &Product, regime: Regime, terms: &Terms) -> LabelReview {
                 gluten_free: context.declared_gluten_free(found),
                 named: context.other_plant_named(found),
                 listed: context.other_plant_listed(found),
+                grain: context.grain_named(found),
+                processed: context.processed(found),
             };
-            let (class, why) = classes::class(found.term, &circumstances)?;
+            let class = classes::class(found.term, &circumstances)?;
             let term = LabelTerm {
                 term: found.spelling.to_owned(),
                 printed: statement[printed(found, &tokens)].to_owned(),
                 grain: found.term.grain.clone(),
                 class,
-                why,
+                why: found.term.why.clone(),
                 source: found.term.source.clone(),
             };
             Some((found, term))
         })
         .collect();
+    // "Wheat starch, water. Contains: wheat." names no second source.
+    let asked: Vec<(String, String)> = bearing
+        .iter()
+        .filter(|(_, term)| term.class == TermClass::Depends)
+        .map(|(_, term)| (term.grain.clone(), words::squeezed(&term.printed)))
+        .collect();
+    for (found, term) in &mut bearing {
+        let name = words::squeezed(&term.printed);
+        let named_before = asked
+            .iter()
+            .any(|(grain, printed)| *grain == term.grain && printed.contains(&name));
+        if term.class == TermClass::Always && named_before && context.is_pointer(found) {
+            term.class = TermClass::Depends;
+        }
+    }
     let marks: Vec<_> = bearing
         .iter()
         .map(|(found, _)| printed(found, &tokens))
         .collect();
     let terms: Vec<LabelTerm> = bearing.into_iter().map(|(_, term)| term).collect();
+    let reading = languages::read(&tokens, &matches);
     LabelReview {
-        finding: finding(product, statement, &terms),
+        finding: finding(product, claim, reading.unread, &terms),
         statement: pieces(statement, &marks),
         precautionary: context.precautionary(statement),
+        languages: reading.languages,
+        unread: reading.unread,
         terms,
     }
 }
 
-fn finding(product: &Product, statement: &str, terms: &[LabelTerm]) -> LabelFinding {
-    let unverified = matches!(product.oats, Oats::Unverified | Oats::None);
+/// A statement that nobody here could read decides nothing, and where it is not known what the package claims, nothing is
+/// held against it.
+fn finding(product: &Product, claim: Claim, unread: bool, terms: &[LabelTerm]) -> LabelFinding {
     let any = |of: &dyn Fn(&LabelTerm) -> bool| terms.iter().any(of);
-    if any(&|term| term.class == TermClass::Always) {
+    let verified = matches!(product.oats, Oats::Certified | Oats::PurityProtocol);
+    let oats =
+        product.oats == Oats::Unverified || !verified && any(&|term| term.grain == terms::OATS);
+    let statement = product.ingredients.as_deref().unwrap_or_default();
+    if unread || claim == Claim::Unknown && (oats || !terms.is_empty()) {
+        LabelFinding::NeedsReview
+    } else if claim == Claim::Unknown {
+        LabelFinding::None
+    } else if any(&|term| term.class == TermClass::Always) {
         LabelFinding::GlutenSource
-    } else if product.oats == Oats::Unverified
-        || (unverified && any(&|term| term.grain == terms::OATS))
-    {
+    } else if oats {
         LabelFinding::UnverifiedOats
     } else if !terms.is_empty() {
         LabelFinding::NeedsReview
@@ -84,9 +113,16 @@ fn finding(product: &Product, statement: &str, terms: &[LabelTerm]) -> LabelFind
     }
 }
 
-/// Where the words of a match stand in the statement.
+/// Where the words of a match stand in the statement, with the bracket that closes one of theirs.
 fn printed(found: &Match<'_>, tokens: &[Token]) -> std::ops::Range<usize> {
-    tokens[found.first].range.start..tokens[found.last].range.end
+    let first = &tokens[found.first];
+    let open = tokens[found.first..=found.last]
+        .iter()
+        .any(|token| token.kind == Kind::Open);
+    let close = tokens
+        .get(found.last + 1)
+        .filter(|next| open && next.kind == Kind::Close);
+    first.range.start..close.unwrap_or(&tokens[found.last]).range.end
 }
 
 /// The statement cut at the marks: joined again, it is the statement.

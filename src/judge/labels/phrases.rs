@@ -8,11 +8,14 @@ use std::sync::LazyLock;
 pub static DENIALS: LazyLock<Phrases> = LazyLock::new(|| {
     Phrases::of(
         "free from; free of; does not contain; do not contain; doesnt contain; contains no; contain no; containing no; \
-         not containing; without; no; not from; not derived from; non; \
-         ohne; frei von; kein; keine; keinen; \
-         sans; ne contient pas; exempt de; \
-         sin; no contiene; libre de; exento de; \
-         senza; non contiene; privo di",
+         not containing; without; no; not from; not derived from; \
+         free of any; contains neither; contain neither; tested for; test for; tests for; analyzed for; analysed for; checked for; \
+         screened for; instead of; not made from; not made with; made without; absence of; \
+         ohne; frei von; kein; keine; keinen; keinerlei; ohne zusatz von; enthalt kein; enthalt keine; enthalt keinen; weder; getestet auf; \
+         gepruft auf; untersucht auf; statt; anstelle von; \
+         sans; ne contient pas; ne contient pas de; ne contient ni; exempt de; exempte de; exempts de; sans ajout de; teste pour; a la place de; \
+         sin; no contiene; no contienen; libre de; libres de; exento de; exenta de; sin adicion de; en lugar de; \
+         senza; non contiene; non contengono; privo di; priva di; privi di; esente da; senza aggiunta di; al posto di",
     )
 });
 
@@ -22,22 +25,30 @@ pub static PRECAUTIONS: LazyLock<Phrases> = LazyLock::new(|| {
         "may contain; may also contain; might contain; can contain; could contain; trace of; traces of; trace amounts of; \
          not suitable for; unsuitable for; cannot guarantee; facility; factory; equipment; premises; production line; \
          shared line; shared lines; same line; same lines; on lines; on a line; in a bakery; in a plant; in a kitchen; \
-         cross contact; cross contamination; \
-         kann spuren; spuren von; kann enthalten; kann auch; \
-         peut contenir; peut aussi contenir; traces de; traces eventuelles; \
-         puede contener; trazas de; \
-         puo contenere; tracce di",
+         cross contact; cross contamination; might be present; line that also; lines that also; also processes; also handles; \
+         packed in; manufactured alongside; processed alongside; possible traces; may have come into contact; \
+         kann spuren; spuren von; kann enthalten; kann auch; konnen spuren; spuren; betrieb; produktionsstatte; \
+         produktionslinie; produktionsanlage; produktionsanlagen; anlage; anlagen; \
+         peut contenir; peut aussi contenir; peuvent contenir; peut egalement contenir; traces de; trace de; traces possibles; traces d; \
+         traces eventuelles; presence possible de; presence eventuelle de; presence fortuite; usine; atelier; site de production; \
+         puede contener; puede tambien contener; pueden contener; trazas de; trazas; posibles trazas; instalacion; instalaciones; misma linea; \
+         en una fabrica; en una planta; \
+         puo contenere; possono contenere; puo anche contenere; tracce di; tracce; possibili tracce; stabilimento; stessa linea",
     )
 });
 
 /// Precautions whose subject stands before them.
-pub static AFTERTHOUGHTS: LazyLock<Phrases> =
-    LazyLock::new(|| Phrases::of("may be present; can be present; enthalten sein"));
+pub static AFTERTHOUGHTS: LazyLock<Phrases> = LazyLock::new(|| {
+    Phrases::of(
+        "may be present; can be present; might be present; could be present; enthalten sein; kann enthalten; konnen enthalten",
+    )
+});
 
 /// "Gluten-free"; German forms are one word and are looked for by how it begins.
 pub static GLUTEN_FREE: LazyLock<Phrases> = LazyLock::new(|| {
     Phrases::of(
-        "gluten free; glutenfree; sans gluten; sin gluten; senza glutine; \
+        "gluten free; glutenfree; free from gluten; free of gluten; without gluten; no gluten; deglutenized; gluten removed; \
+         sans gluten; sin gluten; libre de gluten; sin tacc; senza glutine; deglutinato; ohne gluten; frei von gluten; \
          glutenfrei; glutenfreie; glutenfreier; glutenfreies; glutenfreien; glutenfreiem",
     )
 });

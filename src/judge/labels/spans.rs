@@ -12,6 +12,30 @@ pub type Span = Range<usize>;
 
 /// Words that may stand in a list of allergens and are no term.
 const ALLERGENS: &[&str] = &[
+    "weizen",
+    "roggen",
+    "gerste",
+    "milch",
+    "lait",
+    "leche",
+    "latte",
+    "oeuf",
+    "ei",
+    "huevo",
+    "uova",
+    "lactosa",
+    "lattosio",
+    "laktose",
+    "trace",
+    "de",
+    "du",
+    "la",
+    "le",
+    "les",
+    "di",
+    "el",
+    "l",
+    "d",
     "milk",
     "dairy",
     "lactose",
@@ -54,7 +78,9 @@ pub fn close_of(tokens: &[Token], open: usize) -> usize {
 pub fn negated(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
     let before = (0..tokens.len()).filter_map(|at| {
         let start = at + DENIALS.begin(&tokens[at..])?;
-        Some(start..end_of_denial(tokens, start, matches))
+        // "No-GMO wheat flour" is wheat flour.
+        let of_another = tokens.get(start).is_some_and(|token| token.is("gmo"));
+        (!of_another).then(|| start..end_of_denial(tokens, start, matches))
     });
     let after = matches
         .iter()
@@ -68,7 +94,7 @@ pub fn precautions(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
     let mut spans: Vec<Span> = Vec::new();
     for at in 0..tokens.len() {
         let afterthought = AFTERTHOUGHTS.begin(&tokens[at..]).is_some();
-        if !afterthought && PRECAUTIONS.begin(&tokens[at..]).is_none() {
+        if !afterthought && PRECAUTIONS.begin(&tokens[at..]).is_none() && !can_contain(tokens, at) {
             continue;
         }
         let mut start = start_of_clause(tokens, at);
@@ -86,6 +112,14 @@ pub fn precautions(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
         }
     }
     spans
+}
+
+/// "Kann Weizen enthalten": the verb stands at the end of the clause.
+fn can_contain(tokens: &[Token], at: usize) -> bool {
+    (tokens[at].is("kann") || tokens[at].is("konnen"))
+        && tokens[at..end_of_sentence(tokens, at)]
+            .iter()
+            .any(|token| token.is("enthalten") || token.is("vorkommen"))
 }
 
 /// A denial reaches to the next comma, over brackets; over commas only along a list of allergens that "or" or "and"
@@ -142,7 +176,10 @@ fn closes_list(item: &[Token]) -> bool {
 }
 
 fn joins(text: &str) -> bool {
-    ["or", "nor", "and", "oder", "und", "ou", "et", "o", "y", "e"].contains(&text)
+    [
+        "or", "nor", "and", "oder", "und", "noch", "ou", "et", "ni", "o", "y", "e", "ne",
+    ]
+    .contains(&text)
 }
 
 /// "wheat-free", "wheat and dairy free", "weizenfrei"; not "wheat and gluten-free oats", where wheat stands alone.
@@ -168,6 +205,31 @@ fn denied_by_ending(tokens: &[Token], found: &Match<'_>) -> bool {
             between && last
         });
     compound || next_is_free || list
+}
+
+/// The end of the item that begins at `from`.
+pub fn end_of_item(tokens: &[Token], from: usize) -> usize {
+    end_of(tokens, from, |kind| {
+        matches!(kind, Kind::Item | Kind::Sentence)
+    })
+}
+
+/// The end of the sentence that goes on at `from`.
+pub fn end_of_sentence(tokens: &[Token], from: usize) -> usize {
+    end_of(tokens, from, |kind| *kind == Kind::Sentence)
+}
+
+/// The beginning of the sentence that a token stands in.
+pub fn start_of_sentence(tokens: &[Token], at: usize) -> usize {
+    tokens[..at]
+        .iter()
+        .rposition(|token| token.kind == Kind::Sentence)
+        .map_or(0, |before| before + 1)
+}
+
+/// The beginning of the item that ends before `at`.
+pub fn start_of_item(tokens: &[Token], at: usize) -> usize {
+    start_of_clause(tokens, at)
 }
 
 fn start_of_clause(tokens: &[Token], at: usize) -> usize {

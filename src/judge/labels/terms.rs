@@ -41,8 +41,17 @@ pub enum When {
     Named,
     /// Another plant is listed in the brackets after the term.
     Listed,
+    /// A grain is named with the term, or follows it: whole grain oats.
+    Grain,
     /// It is declared gluten-free.
     GlutenFree,
+}
+
+impl Term {
+    /// Whether it is a general word, which is judged by the grain that is named with it.
+    pub fn is_general(&self) -> bool {
+        self.exceptions.iter().any(|(when, _)| *when == When::Grain)
+    }
 }
 
 /// The table of terms, ordered for finding.
@@ -136,7 +145,8 @@ impl Terms {
     fn add(&mut self, term: Term, spellings: &str) {
         let at = self.terms.len();
         self.terms.push(term);
-        for text in spellings.split(';').map(str::trim) {
+        for text in spellings.split(';').flat_map(spelled_out) {
+            let text = text.trim();
             let parts = parts(text);
             let same_start = match parts.first() {
                 Some(Part::Singular(word)) => self.spellings.entry(word.clone()).or_default(),
@@ -202,6 +212,21 @@ fn fits(parts: &[Part], tokens: &[Token]) -> bool {
                 (Part::Open, Kind::Open) => true,
                 _ => false,
             })
+}
+
+/// A spelling with each of its alternatives: "{glucose|maize} syrup" is two.
+fn spelled_out(spelling: &str) -> Vec<String> {
+    let braces = spelling.split_once('{').and_then(|(before, rest)| {
+        let (alternatives, after) = rest.split_once('}')?;
+        Some((before, alternatives, after))
+    });
+    let Some((before, alternatives, after)) = braces else {
+        return vec![spelling.to_owned()];
+    };
+    alternatives
+        .split('|')
+        .flat_map(|word| spelled_out(&format!("{before}{word}{after}")))
+        .collect()
 }
 
 fn parts(text: &str) -> Vec<Part> {
@@ -274,7 +299,7 @@ fn term(row: &TermRow) -> Result<Term, String> {
             })?;
             let when = when(condition.trim()).ok_or_else(|| {
                 format!(
-                    "“{}”: “{}” is neither a regime nor named, listed or gluten-free",
+                    "“{}”: “{}” is neither a regime nor named, listed, grain or gluten-free",
                     row.term,
                     condition.trim()
                 )
@@ -295,6 +320,7 @@ fn when(word: &str) -> Option<When> {
     match word {
         "named" => Some(When::Named),
         "listed" => Some(When::Listed),
+        "grain" => Some(When::Grain),
         "gluten-free" => Some(When::GlutenFree),
         _ => Regime::ALL
             .iter()

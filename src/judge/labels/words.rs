@@ -70,6 +70,16 @@ pub fn spelling(text: &str) -> Vec<Kind> {
     tokens(text).into_iter().map(|token| token.kind).collect()
 }
 
+/// A text in lower case without accents, spaces and signs.
+pub fn squeezed(text: &str) -> String {
+    let mut squeezed = String::new();
+    for c in text.chars() {
+        fold(c, &mut squeezed);
+    }
+    squeezed.retain(char::is_alphanumeric);
+    squeezed
+}
+
 fn finish(word: &mut Option<(String, Range<usize>)>, tokens: &mut Vec<Token>) {
     if let Some((text, range)) = word.take() {
         let text = respell(text);

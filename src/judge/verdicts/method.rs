@@ -1,9 +1,13 @@
 //! Whether the assay can see the gluten of a food at all, and what to bear in mind where it can.
 
 use crate::config::Config;
+use crate::model::caution::Caution;
 use crate::model::extraction::AssayKind;
+use crate::model::label::TermClass;
+use crate::model::matrix::Matrix;
 use crate::model::package::PackageResult;
-use crate::model::registers::{Oats, Processing, Product};
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::{Oats, Processing, Product, Registers};
 use crate::model::rule::Regime;
 use crate::model::verdict::ProductVerdict;
 
@@ -32,17 +36,14 @@ pub fn unfit(product: &Product, packages: &[PackageResult], config: &Config) -> 
     })
 }
 
-/// What to bear in mind about the assay and this food, in words; nothing of it decides.
+/// What to bear in mind about the assay and this food; nothing of it decides.
 ///
-/// Sources: barley J Agric Food Chem 65:2155 (2017) and 70:2366 (2022); oats Food Chem 216:170 (2017); polyphenols
-/// J AOAC 95:1118 (2012); cocktail extraction Eur J Gastroenterol Hepatol 17:1053 (2005); competitive assays J AOAC 98:1346
-/// (2015).
-pub fn notes(verdict: &ProductVerdict) -> Vec<&'static str> {
+/// Sources: barley J Agric Food Chem 65:2155 (2017) and 70:2366 (2022); oats Food Chem 216:170 (2017); tannins J AOAC 95:1118
+/// (2012); cocktail extraction Eur J Gastroenterol Hepatol 17:1053 (2005); competitive assays and proteins in pieces J AOAC
+/// 98:1346 (2015).
+pub fn notes(verdict: &ProductVerdict) -> Vec<Caution> {
     let product = &verdict.product;
-    let names = |grain: &str| {
-        let mut terms = verdict.label.terms.iter();
-        terms.any(|term| term.grain.contains(grain))
-    };
+    let food = Matrix::of(product);
     let readings = || {
         verdict
             .packages
@@ -57,54 +58,68 @@ pub fn notes(verdict: &ProductVerdict) -> Vec<&'static str> {
             text.contains(word)
         })
     };
+    let figure = readings().any(|extraction| {
+        let reading = extraction.outcome.reading();
+        extraction.assay_kind == AssayKind::Sandwich
+            && reading.is_some_and(|interval| interval.as_below().is_none())
+    });
     let sandwich = any(AssayKind::Sandwich);
     let intact = product.processing == Processing::None;
+    let whole = intact && food.in_pieces.is_empty();
+    let oats = product.oats != Oats::None
+        || !food.oats.is_empty()
+        || verdict.label.terms.iter().any(|term| term.grain == "oats");
     [
+        (figure && whole && barley(verdict), Caution::BarleyReadHigh),
+        (oats, Caution::OatsUnseen),
+        (!food.tannin.is_empty() && !says("milk"), Caution::Tannins),
+        (sandwich && !says("cocktail"), Caution::NoCocktail),
         (
-            sandwich && names("barley"),
-            "Such an assay reports barley gluten too high, about two to six times.",
+            whole && any(AssayKind::Competitive),
+            Caution::CompetitiveOnWhole,
         ),
         (
-            product.oats != Oats::None || names("oats"),
-            "In oats the test sees other grain, unevenly spread.",
-        ),
-        (
-            rich_in_polyphenols(product) && !says("milk"),
-            "Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten and can lower a figure; the lab does not say \
-             that it added skimmed milk powder against that.",
-        ),
-        (
-            sandwich && !says("cocktail"),
-            "The lab does not name the cocktail extraction, without which heated food can give figures that are too low.",
-        ),
-        (
-            intact && any(AssayKind::Competitive),
-            "A competitive assay is made for proteins in pieces, not for whole gluten.",
+            sandwich && may_be_in_pieces(product, &food),
+            Caution::MayBeInPieces(food.in_pieces.clone()),
         ),
     ]
     .into_iter()
-    .filter_map(|(holds, note)| holds.then_some(note))
+    .filter_map(|(holds, caution)| holds.then_some(caution))
     .collect()
 }
 
-/// Foods whose polyphenols bind gluten; coffee, tea, carob and spices are common practice.
-fn rich_in_polyphenols(product: &Product) -> bool {
-    const FOODS: &[&str] = &[
-        "chocolate",
-        "cocoa",
-        "cacao",
-        "chestnut",
-        "buckwheat",
-        "coffee",
-        "tea",
-        "carob",
-        "spice",
-        "tannin",
-        "sorghum",
-    ];
-    let matrix = product.matrix.as_deref().unwrap_or_default().to_lowercase();
-    let mut words = matrix.split(|c: char| !c.is_alphanumeric());
-    words.any(|word| FOODS.contains(&word.trim_end_matches('s')))
+/// Whether the label names barley as grain: what of it is only asked about says nothing of the figure.
+fn barley(verdict: &ProductVerdict) -> bool {
+    let mut terms = verdict.label.terms.iter();
+    terms.any(|term| {
+        term.grain == "barley"
+            && matches!(term.class, TermClass::Always | TermClass::NotForbidden(_))
+    })
+}
+
+/// Whether the row names fermented or hydrolysed ingredients, and the register says that the food is neither.
+fn may_be_in_pieces(product: &Product, food: &Matrix) -> bool {
+    product.processing == Processing::None && !food.in_pieces.is_empty()
+}
+
+/// Asks about every product whose row names fermented or hydrolysed ingredients while its `processing` says none.
+pub fn ask_about_processing(registers: &Registers, problems: &mut Problems) {
+    for product in registers.products.values() {
+        let food = Matrix::of(product);
+        if may_be_in_pieces(product, &food) {
+            problems.add(
+                Code::Suspicious,
+                product.place.clone(),
+                format!(
+                    "“{}” names {}, and its processing is none: in fermented or hydrolysed food a sandwich assay can miss gluten",
+                    product.product_id,
+                    food.in_pieces.join(", ")
+                ),
+                "Ask the maker whether the food, or a good part of it, is fermented or hydrolysed; if so, write fermented or \
+                 hydrolysed under processing, and have it tested by a competitive assay as well.",
+            );
+        }
+    }
 }
 
 /// Whether any reading is by a sandwich assay; without readings, whether the programme's assay is one.

@@ -3,7 +3,7 @@
 mod method;
 mod reasons;
 
-pub use method::notes as method_notes;
+pub use method::{ask_about_processing, notes as method_notes};
 
 use crate::config::Config;
 use crate::judge::labels;

@@ -2,7 +2,8 @@
 
 use crate::config::Config;
 use crate::model::extraction::AssayKind;
-use crate::model::registers::{Package, Processing, Product, Registers};
+use crate::model::matrix::Matrix;
+use crate::model::registers::{Oats, Package, Processing, Product, Registers};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
 use crate::render::words::{breakable, sentence_case};
 use crate::render::{Job, numbers};
@@ -110,13 +111,7 @@ pub fn facts(
 }
 
 fn sample(package: &Package, product: &Product) -> SampleRow {
-    let said = [&product.matrix, &product.category, &product.ingredients];
-    let words: String = said
-        .into_iter()
-        .flatten()
-        .map(|text| format!(" {} ", text.to_lowercase()))
-        .collect();
-    let names = |terms: &[&str]| terms.iter().any(|term| words.contains(term));
+    let food = Matrix::of(product);
     SampleRow {
         code: breakable(&package.package_code, 14),
         kind: breakable(
@@ -128,28 +123,12 @@ fn sample(package: &Package, product: &Product) -> SampleRow {
             30,
         ),
         net_content: breakable(product.net_content.as_deref().unwrap_or("–"), 12),
-        tannin: names(&TANNIN),
-        legume: names(&LEGUME),
-        oats: product.oats != crate::model::registers::Oats::None || names(&[" oat"]),
+        tannin: !food.tannin.is_empty(),
+        legume: !food.legume.is_empty(),
+        oats: product.oats != Oats::None || !food.oats.is_empty(),
         fermented: product.processing != Processing::None,
     }
 }
-
-/// Foods whose tannins bind gluten, so that milk powder or the like goes into the extraction (common practice).
-const TANNIN: [&str; 9] = [
-    "chocolate",
-    "cocoa",
-    "coffee",
-    " tea",
-    "buckwheat",
-    "chestnut",
-    "carob",
-    "sorghum",
-    " wine",
-];
-
-/// Soy and other legumes, which older assays met badly.
-const LEGUME: [&str; 6] = [" soy", "chickpea", "lentil", " pea", "bean", "lupin"];
 
 fn asked(config: &Config, fermented: bool) -> Vec<String> {
     let n = config.testing.extractions_per_package;

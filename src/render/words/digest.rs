@@ -159,7 +159,7 @@ pub fn labels(products: &[&JudgedProduct]) -> String {
 /// `Windmill Crackers (“barley malt extract”)`: a product with the terms that its label names, as printed.
 fn with_terms(product: &JudgedProduct) -> String {
     let label = &product.verdict.label;
-    let asked = |term: &&LabelTerm| matches!(term.class, TermClass::Always | TermClass::Depends);
+    let asked = |term: &&LabelTerm| !matches!(term.class, TermClass::Exempt | TermClass::LookAlike);
     let mut terms: Vec<String> = Vec::new();
     for term in label.terms.iter().filter(asked) {
         let quoted = format!("“{}”", breakable(&term.printed, 28));

@@ -1,14 +1,15 @@
 //! What the label says, in words: a finding is a question, not a result.
 
-use crate::model::label::{LabelFinding, LabelReview, LabelTerm, TermClass};
+use crate::model::label::{LabelFinding, LabelLanguage, LabelReview, LabelTerm, Leave, TermClass};
 use crate::model::registers::{Oats, Product};
 use crate::model::rule::Regime;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::words::{listed, sentence_case};
+use std::collections::BTreeSet;
 
 /// Sentences about the review of a label.
 pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
-    let mut said = vec![finding(review, product, regime)];
+    let mut said = finding(review, product, regime);
     let explained = explained(review);
     let alone = explained.len() == 1 && explained[0].len() == 1;
     let shown = explained.iter().take(MOST_EXPLAINED);
@@ -21,6 +22,9 @@ pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec
     {
         said.push(oats.to_owned());
     }
+    said.extend(rule_for_oats(review, regime).map(str::to_owned));
+    said.extend(rule_for_wheat_starch(review, regime).map(str::to_owned));
+    said.extend(read_in(review));
     said
 }
 
@@ -41,9 +45,16 @@ pub fn beside_the_verdict(product: &ProductVerdict) -> &'static str {
 /// More explanations than this would crowd out the results.
 const MOST_EXPLAINED: usize = 4;
 
-fn finding(review: &LabelReview, product: &Product, regime: Regime) -> String {
+fn finding(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
     let claim = &product.claim;
-    match review.finding {
+    if review.unread {
+        return vec![
+            "We could not read this list: none of it, or too little, is in English, German, Spanish, French or Italian. It says \
+             nothing for or against the food until somebody has read it."
+                .to_owned(),
+        ];
+    }
+    let said = match review.finding {
         LabelFinding::GlutenSource => {
             let terms = named(review, |class| class == TermClass::Always);
             let verb = if terms.contains(" and ") { "name" } else { "names" };
@@ -57,13 +68,137 @@ fn finding(review: &LabelReview, product: &Product, regime: Regime) -> String {
              rye and barley easily; the test sees those three and not oats themselves."
                 .to_owned()
         }
-        LabelFinding::NeedsReview => {
-            let terms = named(review, |class| matches!(class, TermClass::Always | TermClass::Depends));
-            format!("{terms}: whether this is a gluten source depends on how it was made. That is a question to the maker, not a result.")
+        LabelFinding::NeedsReview => return to_review(review),
+        LabelFinding::None if product.ingredients.as_deref().is_none_or(|text| text.trim().is_empty()) => {
+            "No ingredient list is on record for this product, so there was nothing to review.".to_owned()
         }
         LabelFinding::None => "No term in the list names a gluten source.".to_owned(),
-        LabelFinding::NoIngredients => "No ingredient list is on record for this product, so there was nothing to review.".to_owned(),
+        LabelFinding::NoIngredients => {
+            "No ingredient list is on record for this product, so there was nothing to review.".to_owned()
+        }
+    };
+    vec![said]
+}
+
+/// A gluten source that is not forbidden is one however it was made; of the others it must be asked.
+fn to_review(review: &LabelReview) -> Vec<String> {
+    let leaves: BTreeSet<Leave> = review
+        .terms
+        .iter()
+        .filter_map(|term| match term.class {
+            TermClass::NotForbidden(leave) => Some(leave),
+            _ => None,
+        })
+        .collect();
+    let mut said: Vec<String> = leaves
+        .into_iter()
+        .map(|leave| {
+            let terms = named(review, |class| class == TermClass::NotForbidden(leave));
+            not_forbidden(&terms, leave)
+        })
+        .collect();
+    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
+    if said.is_empty() || review.terms.iter().any(|term| asked(term.class)) {
+        let terms = named(review, asked);
+        said.push(format!(
+            "{terms}: whether this is a gluten source depends on how it was made. That is a question to the maker, not a result."
+        ));
     }
+    said
+}
+
+fn not_forbidden(terms: &str, leave: Leave) -> String {
+    let source = if terms.contains(" and ") {
+        "gluten sources"
+    } else {
+        "a gluten source"
+    };
+    match leave {
+        Leave::AmountAlone => format!(
+            "{terms}: {source} that this claim rule does not forbid. Regulation (EU) No 828/2014 asks for the amount of gluten alone."
+        ),
+        Leave::Processed => format!(
+            "{terms}: {source} that this claim rule does not forbid. Foods with this claim are made of grain that was processed to \
+             reduce gluten."
+        ),
+        Leave::Unsaid => format!(
+            "{terms}: {source}. The programme’s own rule sets a limit and says nothing about ingredients."
+        ),
+        Leave::UnknownClaim => format!(
+            "{terms}: {source}. What the package claims about gluten is not settled, so that no rule about its ingredients is applied."
+        ),
+    }
+}
+
+/// What the regime says of oats, where the list names them; nothing where the finding has said so.
+fn rule_for_oats(review: &LabelReview, regime: Regime) -> Option<&'static str> {
+    let named = review
+        .terms
+        .iter()
+        .any(|term| term.grain == "oats" && term.class == TermClass::Depends);
+    match regime {
+        _ if !named => None,
+        Regime::Us => Some(
+            "Oats are no gluten grain in 21 CFR 101.91; the food must still stay below 20 ppm.",
+        ),
+        Regime::Codex => Some("Codex CXS 118 leaves it to each country whether oats are allowed."),
+        Regime::Eu | Regime::Uk => Some(
+            "Under Regulation (EU) No 828/2014 oats must be produced so that other grain is kept out, and stay within 20 mg/kg.",
+        ),
+        Regime::Canada => Some(
+            "Canada allows oats that were specially produced, hold no more than 20 ppm gluten of other grain, and are called \
+             gluten-free oats (SOR/2015-114).",
+        ),
+        Regime::Chile => Some("Whether Chile’s rule allows oats is not settled."),
+        Regime::AuNz | Regime::Argentina | Regime::Custom => None,
+    }
+}
+
+/// What the regime says of starch of wheat, where the list names it.
+fn rule_for_wheat_starch(review: &LabelReview, regime: Regime) -> Option<&'static str> {
+    const STARCH: &[&str] = &["starch", "starke", "amidon", "almidon", "amido ", "fecula"];
+    let named = review.terms.iter().any(|term| {
+        term.grain == "wheat"
+            && term.class == TermClass::Depends
+            && STARCH.iter().any(|word| term.term.contains(word))
+            && !term.term.contains("syrup")
+    });
+    match regime {
+        _ if !named => None,
+        Regime::Us => Some(
+            "21 CFR 101.91 allows wheat starch that was processed to remove gluten if the food stays below 20 ppm; where the label \
+             says “wheat”, it must add that the wheat was processed to meet the rule.",
+        ),
+        Regime::Codex => Some(
+            "Codex CXS 118 allows wheat starch that was specially processed to remove gluten, within 20 mg/kg.",
+        ),
+        Regime::Eu | Regime::Uk => Some(
+            "Regulation (EU) No 828/2014 does not forbid wheat starch in a gluten-free food; the amount of gluten decides.",
+        ),
+        Regime::Canada => Some("B.24.018 allows no gluten protein of wheat as an ingredient."),
+        Regime::AuNz => {
+            Some("Standard 1.2.7 allows no detectable gluten in a food sold as gluten-free.")
+        }
+        Regime::Argentina => Some("Resolución Conjunta 32/2023 allows at most 10 mg/kg."),
+        Regime::Chile => Some("The Reglamento Sanitario de los Alimentos allows at most 5 mg/kg."),
+        Regime::Custom => None,
+    }
+}
+
+/// In which languages the list was read.
+fn read_in(review: &LabelReview) -> Option<String> {
+    let languages: Vec<&str> = review
+        .languages
+        .iter()
+        .map(|language| match language {
+            LabelLanguage::English => "English",
+            LabelLanguage::German => "German",
+            LabelLanguage::Spanish => "Spanish",
+            LabelLanguage::French => "French",
+            LabelLanguage::Italian => "Italian",
+        })
+        .collect();
+    (!languages.is_empty()).then(|| format!("The list was read in {}.", listed(&languages)))
 }
 
 /// The terms of some classes, as printed, in quotes.

@@ -1,6 +1,7 @@
 //! How was tested and decided, where the numbers come from, and the caution that every sheet carries.
 
 use crate::config::Config;
+use crate::model::caution::Caution;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Extraction;
 use crate::model::place::LabFile;
@@ -37,8 +38,35 @@ pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
     if let Some(unfit) = unfit.filter(|_| product.verdict != Verdict::NoVerdict) {
         said.push(full_stop(&sentence_case(unfit.trim())));
     }
-    said.extend(judged.cautions.iter().map(|&caution| caution.to_owned()));
+    said.extend(judged.cautions.iter().map(bear_in_mind));
     said
+}
+
+/// A caution as a sentence.
+pub fn bear_in_mind(caution: &Caution) -> String {
+    match caution {
+        Caution::BarleyReadHigh => {
+            "Such an assay reports barley gluten too high, about two to six times.".to_owned()
+        }
+        Caution::OatsUnseen => "In oats the test sees other grain, unevenly spread.".to_owned(),
+        Caution::Tannins => "Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten and can lower a figure; the lab \
+             does not say that it added skimmed milk powder against that."
+            .to_owned(),
+        Caution::NoCocktail => "The lab does not name the cocktail extraction, without which heated food can give figures that \
+             are too low."
+            .to_owned(),
+        Caution::CompetitiveOnWhole => {
+            "A competitive assay is made for proteins in pieces, not for whole gluten.".to_owned()
+        }
+        Caution::MayBeInPieces(named) => {
+            let shown = named.iter().take(3).map(|words| format!("“{words}”"));
+            format!(
+                "The label names {}: in what is fermented or hydrolysed a sandwich assay can miss gluten, so that a low figure \
+                 shows less than it seems to.",
+                listed(&shown.collect::<Vec<_>>())
+            )
+        }
+    }
 }
 
 fn times(n: usize) -> String {

@@ -69,6 +69,8 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
                 ],
                 statement: Vec::new(),
                 precautionary: Vec::new(),
+                languages: Vec::new(),
+                unread: false,
             },
             notify_maker: true,
             method_unfit: None,

@@ -1,13 +1,14 @@
 //! Where things stand with the maker, and what to bear in mind of the assay.
 
-use crate::judge::bench::{config, extractions, judged, registers, run};
+use crate::judge::bench::{codes, config, extractions, judged, registers, run};
 use chrono::NaiveDate;
 use galleyproof::judge::{judge, method_notes};
+use galleyproof::model::caution::Caution;
 use galleyproof::model::extraction::AssayKind;
 use galleyproof::model::followup::FollowUpState;
 use galleyproof::model::place::Place;
-use galleyproof::model::problem::Problems;
-use galleyproof::model::registers::{Followup, FollowupKind, Oats, Product};
+use galleyproof::model::problem::{Code, Problems};
+use galleyproof::model::registers::{Followup, FollowupKind, Oats, Processing, Product};
 
 fn day(day: u32) -> NaiveDate {
     NaiveDate::from_ymd_opt(2031, 3, day).expect("a day of March")
@@ -90,27 +91,115 @@ fn a_clean_product_needs_no_notice() {
     assert_eq!(clean.follow_up, FollowUpState::NotNeeded);
 }
 
+/// The cautions of one package with these readings of this product, under the rule of the European Union.
+fn cautions(product: Product, kind: AssayKind, readings: &[&str]) -> Vec<Caution> {
+    let mut rows = extractions(&[readings]);
+    rows.iter_mut().for_each(|row| row.assay_kind = kind);
+    let (judged, _) = run(&registers(product, 1), rows, &config("eu", ""));
+    method_notes(&judged.products[0].verdict)
+}
+
+fn of(ingredients: &str) -> Product {
+    Product {
+        ingredients: Some(ingredients.into()),
+        ..Product::default()
+    }
+}
+
 #[test]
 fn what_the_food_does_to_the_assay_is_said() {
-    let notes = |product: Product, kind| {
-        let mut rows = extractions(&[&["<5", "<5"]]);
-        rows.iter_mut().for_each(|row| row.assay_kind = kind);
-        let (judged, _) = run(&registers(product, 1), rows, &config("eu", ""));
-        method_notes(&judged.products[0].verdict)
-    };
-    assert!(notes(Product::default(), AssayKind::Sandwich).is_empty());
+    let below = &["<5", "<5"];
+    let sandwich = |product| cautions(product, AssayKind::Sandwich, below);
+    assert_eq!(sandwich(Product::default()), []);
     let chocolate = Product {
         matrix: Some("dark chocolates, oats".into()),
-        ingredients: Some("cocoa, barley malt".into()),
         oats: Oats::Certified,
         ..Product::default()
     };
-    let of_chocolate = notes(chocolate, AssayKind::Sandwich);
+    assert_eq!(sandwich(chocolate), [Caution::OatsUnseen, Caution::Tannins]);
     assert_eq!(
-        of_chocolate.len(),
-        3,
-        "barley, oats, polyphenols: {of_chocolate:?}"
+        cautions(Product::default(), AssayKind::Competitive, below),
+        [Caution::CompetitiveOnWhole]
     );
-    let competitive = notes(Product::default(), AssayKind::Competitive);
-    assert!(competitive[0].contains("not for whole gluten"));
+    for cocoa in ["cocoa", "Kakaopulver", "harina de trigo sarraceno"] {
+        assert!(sandwich(of(cocoa)).contains(&Caution::Tannins), "{cocoa}");
+    }
+    assert_eq!(
+        sandwich(of("pear, peach, steak seasoning, oatless goat")),
+        []
+    );
+}
+
+/// J Agric Food Chem 65:2155 (2017), 70:2366 (2022): barley grain; J AOAC 98:1346 (2015): malt and the like read too low.
+#[test]
+fn barley_is_read_high_only_as_grain_and_where_a_figure_is_shown() {
+    let high = |ingredients: &str, readings: &[&str]| {
+        cautions(of(ingredients), AssayKind::Sandwich, readings).contains(&Caution::BarleyReadHigh)
+    };
+    assert!(high("pearl barley", &["12", "14"]));
+    assert!(high("Gerste, Salz", &[">80", ">80"]));
+    assert!(!high("pearl barley", &["<5", "<5"]), "no figure");
+    for other in [
+        "barley malt extract",
+        "malt vinegar",
+        "yeast extract",
+        "barley, malt",
+        "barley miso",
+        "barley grass",
+        "Gerstenmalz",
+    ] {
+        assert!(!high(other, &["12", "14"]), "{other}");
+    }
+    let fermented = Product {
+        processing: Processing::Fermented,
+        ..of("barley")
+    };
+    let notes = cautions(fermented, AssayKind::Sandwich, &["12", "14"]);
+    assert!(!notes.contains(&Caution::BarleyReadHigh));
+}
+
+#[test]
+fn a_label_that_names_fermented_food_is_asked_about() {
+    for (ingredients, named) in [
+        ("rice, soy sauce", "soy sauce"),
+        ("Reis, Sojasoße", "sojasosse"),
+        ("riz, sauce soja", "sauce soja"),
+        ("arroz, salsa de soja", "salsa de soja"),
+        ("riso, salsa di soia", "salsa di soia"),
+        ("miso", "miso"),
+        ("corn, malt flavouring", "malt"),
+        ("hydrolysed vegetable protein", "hydrolysed"),
+        ("beer batter", "beer"),
+        ("rice sourdough", "sourdough"),
+        ("Sauerteig (Reis)", "sauerteig"),
+        ("levadura de cerveza", "levadura de cerveza"),
+    ] {
+        let rows = extractions(&[&["<5", "<5"]]);
+        let registers = registers(of(ingredients), 1);
+        let (judged, problems) = run(&registers, rows, &config("eu", ""));
+        let asked = codes(&problems).contains(&Code::Suspicious);
+        assert!(asked, "{ingredients}");
+        let caution = Caution::MayBeInPieces(vec![named.to_owned()]);
+        let cautions = method_notes(&judged.products[0].verdict);
+        assert!(cautions.contains(&caution), "{ingredients}: {cautions:?}");
+    }
+    for not in [
+        "rice malt syrup",
+        "ginger beer",
+        "maltodextrin",
+        "malt-free",
+        "rice, without malt",
+    ] {
+        let (_, problems) = run(&registers(of(not), 1), vec![], &config("eu", ""));
+        assert!(!codes(&problems).contains(&Code::Suspicious), "{not}");
+    }
+    let known = Product {
+        processing: Processing::Fermented,
+        ..of("miso")
+    };
+    let (_, problems) = run(&registers(known, 1), vec![], &config("eu", ""));
+    assert!(
+        !codes(&problems).contains(&Code::Suspicious),
+        "the register says so"
+    );
 }

@@ -2,7 +2,7 @@
 
 use crate::judge::bench::{codes, config, registers, run};
 use galleyproof::judge::labels::{Terms, review};
-use galleyproof::model::label::{LabelFinding, LabelReview, TermRow};
+use galleyproof::model::label::{LabelFinding, LabelLanguage, LabelReview, TermClass, TermRow};
 use galleyproof::model::place::Place;
 use galleyproof::model::problem::Code;
 use galleyproof::model::registers::{Oats, Product};
@@ -267,13 +267,26 @@ fn the_regime_and_the_claim_decide() {
     let claims = |claim| screen("wheat flour", Regime::Codex, Oats::None, claim).finding;
     assert_eq!(claims("reduced gluten"), NeedsReview);
     assert_eq!(claims("wheat-free"), NeedsReview);
-    assert_eq!(claims("free of gluten"), GlutenSource);
+    assert_eq!(
+        claims("free of gluten"),
+        NeedsReview,
+        "words of another rule"
+    );
+    assert_eq!(claims("Gluten - FREE"), GlutenSource);
+    let custom = screen("barley malt", Regime::Custom, Oats::None, "gluten-free").finding;
+    assert_eq!(
+        custom, NeedsReview,
+        "the programme’s rule says nothing of it"
+    );
 }
 
 #[test]
 fn nothing_to_screen() {
     assert_eq!(us(" ").finding, LabelFinding::NoIngredients);
-    let product = Product::default();
+    let product = Product {
+        claim: "gluten-free".into(),
+        ..Product::default()
+    };
     let review = review(&product, Regime::Us, Terms::built_in());
     assert_eq!(review.finding, LabelFinding::NoIngredients);
 }
@@ -322,4 +335,119 @@ fn a_programme_adds_its_own_terms_and_hears_of_bad_ones() {
         [Code::RegisterError, Code::MissingPackage],
         "errors of registers stand first"
     );
+}
+
+/// Statements, a line each: finding | regimes | oats | statement | terms as printed, divided by "+". A line with "#" is a heading.
+const CASES: &str = include_str!("label_cases.txt");
+
+#[test]
+fn every_case_of_the_list() {
+    let mut wrong = Vec::new();
+    let mut cases = 0;
+    for line in CASES
+        .lines()
+        .filter(|line| !line.trim().is_empty() && !line.starts_with('#'))
+    {
+        let cells: Vec<&str> = line.split('|').map(str::trim).collect();
+        let [finding, regimes, oats, statement, terms] = cells[..] else {
+            panic!("five cells: {line}");
+        };
+        let oats = match oats {
+            "certified" => Oats::Certified,
+            "" => Oats::None,
+            other => panic!("{other}"),
+        };
+        for regime in regimes.split(' ') {
+            let (regime, _) = Regime::ALL
+                .iter()
+                .find(|(_, word)| *word == regime)
+                .unwrap_or_else(|| panic!("{regime}: {line}"));
+            cases += 1;
+            let review = screen(statement, *regime, oats, "gluten-free");
+            let found: Vec<_> = review
+                .terms
+                .iter()
+                .map(|term| term.printed.as_str())
+                .collect();
+            if review.finding.word() != finding || found.join(" + ") != terms {
+                wrong.push(format!(
+                    "{statement} ({regime:?}): {} [{}] for {finding} [{terms}]",
+                    review.finding.word(),
+                    found.join(" + ")
+                ));
+            }
+        }
+    }
+    assert!(cases > 250, "{cases}");
+    assert!(
+        wrong.is_empty(),
+        "{} of {cases}:\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
+}
+
+#[test]
+fn an_unknown_claim_accuses_nobody() {
+    for regime in Regime::ALL
+        .iter()
+        .map(|(regime, _)| *regime)
+        .filter(|regime| *regime != Regime::Custom)
+    {
+        for claim in ["", "wheat-free", "natural", "very low gluten-ish"] {
+            for (text, finding) in [
+                ("wheat flour", LabelFinding::NeedsReview),
+                ("oats", LabelFinding::NeedsReview),
+                ("soy sauce", LabelFinding::NeedsReview),
+                ("rice, salt", LabelFinding::None),
+                ("", LabelFinding::None),
+            ] {
+                let review = screen(text, regime, Oats::None, claim);
+                assert_eq!(review.finding, finding, "{text} {claim} {regime:?}");
+                let always = review
+                    .terms
+                    .iter()
+                    .any(|term| term.class == TermClass::Always);
+                assert!(!always, "{text} {claim} {regime:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_statement_says_in_which_languages_it_was_read() {
+    use LabelLanguage::{English, French, German, Italian, Spanish};
+    for (text, languages) in [
+        ("Rice flour, water, salt", vec![English]),
+        ("Reismehl, Wasser, Salz", vec![German]),
+        ("Farine de riz, eau, sel", vec![French]),
+        ("Harina de arroz, agua, sal", vec![Spanish]),
+        ("Farina di riso, acqua, sale", vec![Italian]),
+        (
+            "Rice flour, water, salt / Reismehl, Wasser, Salz",
+            vec![English, German],
+        ),
+    ] {
+        let review = us(text);
+        assert_eq!(
+            (review.languages, review.unread),
+            (languages, false),
+            "{text}"
+        );
+    }
+    for strange in [
+        "Mąka kukurydziana, cukier, sól, skrobia pszenna",
+        "Maïszetmeel, suiker, zout, tarwebloem",
+        "Majsstärkelse, socker, vetemjöl",
+        "水、砂糖、小麦粉",
+        "мука пшеничная, соль",
+        "Kukuřičná mouka, cukr, sůl, pšeničná mouka",
+    ] {
+        let review = us(strange);
+        assert!(
+            review.unread && review.languages.is_empty(),
+            "{strange}: {review:#?}"
+        );
+        assert_eq!(review.finding, LabelFinding::NeedsReview, "{strange}");
+    }
 }

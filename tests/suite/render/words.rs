@@ -3,6 +3,7 @@
 use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
 use galleyproof::config::Config;
+use galleyproof::model::caution::Caution;
 use galleyproof::model::decided::{EarlierRound, JudgedProduct};
 use galleyproof::model::label::{LabelFinding, LabelTerm, TermClass};
 use galleyproof::model::verdict::Verdict;
@@ -275,7 +276,7 @@ fn what_is_above_the_range_has_no_upper_end() {
 fn what_the_food_does_to_the_assay_stands_in_the_method() {
     let config = config("");
     let mut product = products::six_with_repeat(&config);
-    product.cautions = vec!["In oats the test sees other grain, unevenly spread."];
+    product.cautions = vec![Caution::OatsUnseen];
     let content = said(&product, &config);
     assert_eq!(
         content.method.last().map(String::as_str),

@@ -428,6 +428,8 @@ fn label(number: usize) -> LabelReview {
     LabelReview {
         finding,
         terms,
+        languages: Vec::new(),
+        unread: false,
         statement: vec![StatementPiece {
             text: "Rice flour, salt".into(),
             marked: false,

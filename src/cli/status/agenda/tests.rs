@@ -55,6 +55,8 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
                 terms: Vec::new(),
                 statement: Vec::new(),
                 precautionary: Vec::new(),
+                languages: Vec::new(),
+                unread: false,
             },
             notify_maker: false,
             method_unfit: None,
