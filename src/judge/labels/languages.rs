@@ -20,7 +20,14 @@ const WORDS: &[(LabelLanguage, &str)] = &[
          preservative color baking soda raising agent cane brown dried fresh roasted puffed dates date berry berries blueberry \
          cinnamon vanilla ginger turmeric mustard celery sesame flax millet buckwheat kale spinach carrot carrots goat mushroom \
          mushrooms oyster beer ale brandy root cereal cereals bread biscuit wine coffee tea shrimp tuna gelatin gelatine salted unsalted sea cultured \
-         enriched modified food ground paste puree concentrate leaf herbs herb",
+         enriched modified food ground paste puree concentrate leaf herbs herb ghee kombucha stevia erythritol sorbitol xylitol dextrose glucose fructose sucrose lactose casein whey collagen \
+         pectin agar carrageenan cellulose lecithin enzymes vitamin vitamins iron calcium sodium potassium niacin riboflavin thiamine \
+         folic citric ascorbic avocado mango peach peaches pear pears grape grapes figs fig plum plums cherry cherries pineapple kiwi melon \
+         cucumber celery cauliflower broccoli cabbage beet beets pumpkin squash zucchini eggplant olive olives caper basil oregano thyme \
+         parsley rosemary cumin coriander paprika chili chilli cayenne nutmeg clove cloves cardamom saffron molasses treacle maple agave \
+         caramel toffee jam jelly marmalade yogurt yoghurt kefir tofu tempeh ham bacon sausage turkey lamb salmon cod crab lobster \
+         quinoa amaranth teff sorghum chia hemp lard tallow margarine shortening walnut walnuts hazelnut hazelnuts pecan pecans pistachio \
+         macadamia sprouts pasta noodles crackers cookies cookie cake mix blend free",
     ),
     (
         German,
@@ -31,7 +38,8 @@ const WORDS: &[(LabelLanguage, &str)] = &[
          sonnenblumen* raps* palm* soja* emulgator verdickungsmittel saureungsmittel konservierungsstoff farbstoff backpulver \
          backtriebmittel sauerteig* hirse* buchweizen* eiweiss pflanzlich* fleisch* rind* schwein* huhn* fisch* butterreinfett \
          speisesalz meersalz steinsalz sonnenblumenol palmol rapsol trockenhefe gerstengras* leinsamen mohn sesam sauerungsmittel \
-         glukosesirup glucosesirup maltodextrin",
+         glukosesirup glucosesirup maltodextrin dattel* feige* pflaume* birne* kirsche* erdbeere* himbeere* traube* rosinen banane* \
+         mohre* karotte* gurke* kurbis* spinat kohl sellerie senf paprika zimt vanille ingwer petersilie oliven olivenol quark joghurt",
     ),
     (
         French,
@@ -40,7 +48,8 @@ const WORDS: &[(LabelLanguage, &str)] = &[
          avoine malt haricots pois lentilles chiche chiches pomme pommes terre amande amandes cacahuete arachide noisettes coco \
          cacao chocolat miel citron tomate tomates oignon ail poivre arome naturel complet colza tournesol palme soja emulsifiant \
          epaississant conservateur colorant acidifiant poudre lever sarrasin millet proteines viande boeuf porc poulet poisson \
-         chataigne biologique lecithine correcteur",
+         chataigne biologique lecithine correcteur figues figue dattes prunes poire poires fraises cerises raisins carottes courge epinards \
+         chou moutarde celeri cannelle vanille gingembre persil olives yaourt",
     ),
     (
         Spanish,
@@ -49,7 +58,8 @@ const WORDS: &[(LabelLanguage, &str)] = &[
          trigo centeno cebada avena malta judias frijoles guisantes lentejas garbanzo garbanzos patata patatas papa mandioca almendra \
          almendras cacahuete mani avellanas coco cacao chocolate miel manzana limon tomate cebolla ajo pimienta aroma natural \
          integral girasol colza palma soja emulgente emulsionante espesante conservador conservante colorante gasificante \
-         sarraceno mijo proteinas carne cerdo pollo pescado castana ecologico",
+         sarraceno mijo proteinas carne cerdo pollo pescado castana ecologico ciruelas ciruela higos datiles peras fresas cerezas pasas zanahoria \
+         calabaza espinacas col mostaza apio canela vainilla jengibre perejil aceitunas yogur",
     ),
     (
         Italian,
@@ -58,7 +68,8 @@ const WORDS: &[(LabelLanguage, &str)] = &[
          segale orzo avena malto fagioli piselli lenticchie ceci patata patate manioca mandorle arachidi nocciole cocco cacao \
          cioccolato miele mela limone pomodoro pomodori cipolla aglio pepe aroma naturale integrale girasole colza palma soia \
          emulsionante addensante conservante colorante agente lievitante saraceno miglio proteine carne manzo maiale pollo pesce \
-         castagne biologico",
+         castagne biologico prugne fichi datteri pere fragole ciliegie uvetta carote zucca spinaci cavolo senape sedano cannella \
+         vaniglia zenzero prezzemolo olive yogurt",
     ),
 ];
 
@@ -146,7 +157,11 @@ pub fn read(tokens: &[Token], matches: &[Match<'_>]) -> Reading {
     let words: Vec<&str> = tokens
         .iter()
         .filter_map(|token| match &token.kind {
-            Kind::Word(text, _) if text.chars().any(char::is_alphabetic) => Some(text.as_str()),
+            Kind::Word(text, _)
+                if text.chars().count() > 1 && text.chars().all(char::is_alphabetic) =>
+            {
+                Some(text.as_str())
+            }
             _ => None,
         })
         .collect();

@@ -3,6 +3,7 @@
 //! In doubt a part is read as ingredients: a needless question does less harm than a missed source.
 
 use crate::judge::labels::phrases::{AFTERTHOUGHTS, DENIALS, PRECAUTIONS};
+use crate::judge::labels::talk;
 use crate::judge::labels::terms::Match;
 use crate::judge::labels::words::{Kind, Token};
 use std::ops::Range;
@@ -12,6 +13,9 @@ pub type Span = Range<usize>;
 
 /// Words that may stand in a list of allergens and are no term.
 const ALLERGENS: &[&str] = &[
+    "gepruft",
+    "getestet",
+    "untersucht",
     "weizen",
     "roggen",
     "gerste",
@@ -82,11 +86,14 @@ pub fn negated(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
         let of_another = tokens.get(start).is_some_and(|token| token.is("gmo"));
         (!of_another).then(|| start..end_of_denial(tokens, start, matches))
     });
+    let tested = (0..tokens.len())
+        .filter(|at| talk::asks_for(tokens, *at))
+        .map(|at| at + 1..end_of_denial(tokens, at + 1, matches));
     let after = matches
         .iter()
         .filter(|found| denied_by_ending(tokens, found))
         .map(|found| found.first..found.last + 1);
-    before.chain(after).collect()
+    before.chain(tested).chain(after).collect()
 }
 
 /// What may only be there by accident, each from the first to the last word of its clause.
@@ -186,7 +193,7 @@ fn joins(text: &str) -> bool {
 fn denied_by_ending(tokens: &[Token], found: &Match<'_>) -> bool {
     let compound = matches!(
         &tokens[found.last].kind,
-        Kind::Word(text, _) if text.ends_with("free") || text.contains("frei") && !text.starts_with("frei")
+        Kind::Word(text, _) if text != "free" && text.ends_with("free") || text.contains("frei") && !text.starts_with("frei")
     );
     let rest = &tokens[found.last + 1..];
     let next_is_free = rest.first().is_some_and(|token| token.is("free"));
@@ -202,7 +209,9 @@ fn denied_by_ending(tokens: &[Token], found: &Match<'_>) -> bool {
             let last = rest
                 .get(free + 1)
                 .is_none_or(|token| !matches!(token.kind, Kind::Word(..)));
-            between && last
+            // "Wheat starch gluten free" declares; "wheat and gluten free" denies.
+            let declares = free == 1 && rest[0].is("gluten");
+            between && last && !declares
         });
     compound || next_is_free || list
 }

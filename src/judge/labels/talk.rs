@@ -75,6 +75,25 @@ pub fn removes(tokens: &[Token]) -> bool {
     (named && any(tokens, REMOVAL)) || any(tokens, "deglut*")
 }
 
+/// Words that say that a food was tested.
+const TEST: &str = "test tests tested testing getestet gepruft untersucht analyzed analysed analyse analyzes checked checks \
+    screened screen teste testes testee analysee analiza analizan analizado analizada analizzato analizzata testato testata";
+
+/// "For" behind a test, in a sentence without brackets: "each lot is tested for wheat, barley and gluten"; in German the
+/// verb may come last.
+pub fn asks_for(tokens: &[Token], at: usize) -> bool {
+    let german = tokens[at].is("auf");
+    if !german && !is_any(&tokens[at], "for para per pour") {
+        return false;
+    }
+    let ends = |token: &Token| !matches!(token.kind, Kind::Word(..) | Kind::Item);
+    let start = tokens[..at].iter().rposition(ends).map_or(0, |at| at + 1);
+    let near = at.saturating_sub(6).max(start);
+    let end = tokens[at..].iter().position(ends);
+    let end = end.map_or(tokens.len(), |length| at + length);
+    any(&tokens[near..at], TEST) || german && any(&tokens[at..end], TEST)
+}
+
 /// "The wheat has been processed to …": what a footnote says of a grain that the list names.
 pub fn processed(tokens: &[Token], last: usize) -> bool {
     tokens[last + 1..]

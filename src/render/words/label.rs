@@ -77,26 +77,16 @@ fn finding(review: &LabelReview, product: &Product, regime: Regime) -> Vec<Strin
             "No ingredient list is on record for this product, so there was nothing to review.".to_owned()
         }
     };
-    vec![said]
+    let others = match review.finding {
+        LabelFinding::UnverifiedOats => not_forbidden_terms(review),
+        _ => Vec::new(),
+    };
+    std::iter::once(said).chain(others).collect()
 }
 
 /// A gluten source that is not forbidden is one however it was made; of the others it must be asked.
 fn to_review(review: &LabelReview) -> Vec<String> {
-    let leaves: BTreeSet<Leave> = review
-        .terms
-        .iter()
-        .filter_map(|term| match term.class {
-            TermClass::NotForbidden(leave) => Some(leave),
-            _ => None,
-        })
-        .collect();
-    let mut said: Vec<String> = leaves
-        .into_iter()
-        .map(|leave| {
-            let terms = named(review, |class| class == TermClass::NotForbidden(leave));
-            not_forbidden(&terms, leave)
-        })
-        .collect();
+    let mut said = not_forbidden_terms(review);
     let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
     if said.is_empty() || review.terms.iter().any(|term| asked(term.class)) {
         let terms = named(review, asked);
@@ -105,6 +95,22 @@ fn to_review(review: &LabelReview) -> Vec<String> {
         ));
     }
     said
+}
+
+fn not_forbidden_terms(review: &LabelReview) -> Vec<String> {
+    let leaves: BTreeSet<Leave> = review
+        .terms
+        .iter()
+        .filter_map(|term| match term.class {
+            TermClass::NotForbidden(leave) => Some(leave),
+            _ => None,
+        })
+        .collect();
+    let of = |leave| {
+        let terms = named(review, |class| class == TermClass::NotForbidden(leave));
+        not_forbidden(&terms, leave)
+    };
+    leaves.into_iter().map(of).collect()
 }
 
 fn not_forbidden(terms: &str, leave: Leave) -> String {
