@@ -29,6 +29,8 @@ pub enum Kind {
     Conflict,
     /// Something in a file could not be used.
     Error,
+    /// Something in a register looks wrong and can only be settled by asking.
+    Question,
     /// A pair disagrees or is not complete.
     RepeatPair,
     /// A maker is to be told.
@@ -48,6 +50,7 @@ impl Kind {
     pub const ALL: &'static [(Kind, &'static str)] = &[
         (Kind::Conflict, "Conflicts to settle"),
         (Kind::Error, "Other errors in files"),
+        (Kind::Question, "Questions about the registers"),
         (Kind::RepeatPair, "Pairs to repeat"),
         (Kind::SendNotice, "Notices to send"),
         (Kind::ReplyOverdue, "Replies overdue"),
@@ -61,6 +64,7 @@ impl Kind {
         match self {
             Kind::Conflict => "conflict",
             Kind::Error => "error",
+            Kind::Question => "question",
             Kind::RepeatPair => "repeat_pair",
             Kind::SendNotice => "send_notice",
             Kind::ReplyOverdue => "reply_overdue",
@@ -111,10 +115,15 @@ pub fn agenda(
     tasks
 }
 
+fn in_a_register(problem: &Problem) -> bool {
+    problem.place.file.starts_with("registers/")
+}
+
 fn error(problem: &Problem) -> Option<Task> {
     let kind = match (problem.code, problem.severity()) {
         (Code::Conflict, _) => Kind::Conflict,
         (_, Severity::Error) => Kind::Error,
+        (Code::Suspicious, _) if in_a_register(problem) => Kind::Question,
         _ => return None,
     };
     let what = match problem.hint.is_empty() {

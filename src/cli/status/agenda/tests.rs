@@ -127,6 +127,14 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
         "A hidden row was read.",
         "",
     );
+    for file in ["inbox/b.csv", "registers/products.csv"] {
+        decided.problems.add(
+            Code::Suspicious,
+            Place::file(file),
+            "It looks wrong.",
+            "Ask.",
+        );
+    }
     let to_issue = [ToIssue {
         sheet_number: "TKW-C-1".to_owned(),
         name: "Product C".to_owned(),
@@ -138,6 +146,7 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
         [
             Kind::Conflict,
             Kind::Error,
+            Kind::Question,
             Kind::RepeatPair,
             Kind::RepeatPair,
             Kind::SendNotice,
@@ -147,12 +156,12 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
         ]
     );
     assert!(
-        tasks[4].what.contains("drafts/B--1.eml") && tasks[4].what.contains("no address"),
+        tasks[5].what.contains("drafts/B--1.eml") && tasks[5].what.contains("no address"),
         "{:?}",
-        tasks[4]
+        tasks[5]
     );
     assert_eq!(
-        tasks[6].what,
+        tasks[7].what,
         "sent on 2031-03-01, 31 days ago; ask the lab"
     );
 }
