@@ -64,7 +64,7 @@ pub fn judge(
     verdicts::ask_about_processing(registers, problems);
     let verdicts = verdicts::decide(packages, registers, &terms, config);
     let statistics = statistics::summarise(&verdicts, config);
-    let of_products = statistics::of_products(&verdicts);
+    let of_products = statistics::of_products(&verdicts, &statistics, config);
     let earlier: Vec<_> = verdicts
         .iter()
         .map(|verdict| verdicts::earlier(verdict, &verdicts))

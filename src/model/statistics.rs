@@ -6,14 +6,50 @@ use crate::model::ppm::Ppm;
 use chrono::NaiveDate;
 
 /// What one product's packages can say of all its packages.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct ProductStatistics {
-    /// Packages over the limit among those with a sound result; none where no package has one.
+    /// Packages over the limit among all that count; none where no package has a sound result. Its intervals cover both
+    /// outcomes of each undecided package: lower ends with all of them within the limit, upper ends with all of them over.
     pub over: Option<Share>,
-    /// One-sided 95 % upper bound of the share over the limit (exact binomial).
+    /// Packages that stand unresolved or inconclusive.
+    pub undecided: u64,
+    /// One-sided 95 % upper bound of the share over the limit (exact binomial), with every undecided package over it.
     pub one_sided_upper: Option<f64>,
+    /// The chance that at least one of so many sound packages is found to disagree.
+    pub false_alarm: f64,
+    /// Packages whose figure decides, and how likely their true content is on the other side of the limit; simple
+    /// decisions only.
+    pub other_side: Vec<OtherSide>,
     /// Between and within packages; only where every package has the same number of measured extractions.
     pub components: Option<VarianceComponents>,
+}
+
+/// How likely a package's true content is on the other side of the limit than its result.
+#[derive(Clone, Debug, PartialEq)]
+pub struct OtherSide {
+    /// The package.
+    pub package_code: String,
+    /// The figure that was held against the limit.
+    pub figure: Ppm,
+    /// Its standard uncertainty.
+    pub u: Ppm,
+    /// Where that comes from.
+    pub basis: UncertaintyBasis,
+    /// The probability, 0 to 1.
+    pub chance: f64,
+}
+
+/// Where the uncertainty of a result comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum UncertaintyBasis {
+    /// The lab's expanded uncertainty, halved; the lab says that k is 2.
+    Lab,
+    /// The same where the lab does not say its k, so that 2 is assumed.
+    LabAssumed,
+    /// The programme's own repeatability: the scatter within the lab alone, so that the chance is at least what is said.
+    OwnRepeatability,
+    /// The repeatability of the settings, likewise, where there are too few pairs for one's own.
+    AssumedRepeatability,
 }
 
 /// `k` of `n`, with its two-sided 95 % intervals.
@@ -86,24 +122,33 @@ pub struct ProgrammeStatistics {
     pub counts: Counts,
     /// First and last day of a test.
     pub days: Option<(NaiveDate, NaiveDate)>,
-    /// Products over the limit among those with a verdict; none where there are none.
+    /// Products over the limit among those with a verdict, each once, by its latest round with one; none where there are
+    /// none.
     pub over_limit: Option<Share>,
-    /// Shares over the limit by group; groups in a fixed order, products without a verdict left out.
+    /// Rounds with a verdict that are left out of every share, since the same product has a later one.
+    pub superseded_rounds: u64,
+    /// Shares over the limit by group; groups in a fixed order, products without a verdict left out, each product once.
     pub groups: Vec<Grouping>,
     /// Counts by quarter of the year, without gaps.
     pub quarters: Vec<QuarterCounts>,
-    /// Trend over the quarters, where the counts carry it.
+    /// Trend over the quarters, each product once, where the counts carry it.
     pub trend: Option<Trend>,
     /// Categories held against all others, where the counts carry it.
     pub contrasts: Vec<Contrast>,
     /// The programme's own repeatability: all pairs first, then by lab, then by level.
     pub repeatability: Vec<Repeatability>,
+    /// The same held against the settings; none where the pairs are too few.
+    pub assumption: Option<Assumption>,
+    /// What the Horwitz function lets expect at the limit, for comparison; none where there are too few pairs.
+    pub horwitz: Option<Horwitz>,
+    /// The chance that at least one of a product's packages is found to disagree though all are sound.
+    pub false_alarm: f64,
     /// Range control chart of the duplicates.
     pub range_chart: Option<RangeChart>,
     /// Early and late halves of each lab's duplicates.
     pub drift: Vec<Drift>,
-    /// All package results with those below quantification, summarised.
-    pub censored: Option<CensoredSummary>,
+    /// Package results with those below quantification, summarised: all first, then by food group.
+    pub censored: Vec<CensoredSummary>,
     /// How many packages would be needed to say more.
     pub packages_needed: Vec<PackagesNeeded>,
 }
@@ -231,14 +276,68 @@ pub struct Contrast {
 /// Repeatability from duplicates, relative to the level.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Repeatability {
-    /// Which pairs: "all", a lab's name, "5 to below 20 ppm".
-    pub of: String,
-    /// How many pairs, all with both extractions measured.
+    /// Which pairs.
+    pub of: PairsOf,
+    /// How many pairs, all with both extractions measured, that agree.
     pub pairs: usize,
+    /// Pairs that were flagged as too wide apart, and are left out.
+    pub flagged: usize,
     /// Relative repeatability standard deviation: sqrt(sum (difference / mean)^2 / 2n).
     pub relative_s: f64,
     /// Its 95 % interval.
     pub interval: Bounds,
+    /// The same from the median difference of all pairs, flagged ones too, which a few wide ones do not move.
+    pub resistant_s: f64,
+}
+
+/// Which pairs a repeatability is of.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum PairsOf {
+    /// All of them.
+    All,
+    /// Those of a lab, by its name.
+    Lab(String),
+    /// Those with a mean below the limit.
+    BelowLimit,
+    /// Those with a mean at or above it.
+    FromLimit,
+}
+
+/// The programme's own repeatability against the one that its settings assume.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Assumption {
+    /// `relative_repeatability` of the settings.
+    pub assumed: f64,
+    /// What the pairs say of it.
+    pub finding: AssumptionFinding,
+}
+
+/// What the pairs say of the assumed repeatability.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum AssumptionFinding {
+    /// The interval holds it.
+    Fits,
+    /// The pairs scatter less.
+    Smaller {
+        /// What to set in its place, rounded to a whole per cent.
+        proposal: f64,
+    },
+    /// The pairs scatter more.
+    Larger {
+        /// What to set in its place, rounded to a whole per cent.
+        proposal: f64,
+    },
+}
+
+/// Relative standard deviations that the Horwitz function gives at a level, and how the programme's own compares.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Horwitz {
+    /// The level: the limit.
+    pub level: Ppm,
+    /// Between laboratories, a fraction.
+    pub between_labs: f64,
+    /// The programme's own, within the lab, over the one between laboratories.
+    pub horrat_r: f64,
 }
 
 /// Range control chart of duplicates, in per cent of each pair's mean, in the order of test day and package code.
@@ -246,7 +345,14 @@ pub struct Repeatability {
 pub struct RangeChart {
     /// The pairs.
     pub points: Vec<RangePoint>,
-    /// Mean range of the agreeing pairs, in per cent.
+    /// The chart's lines; none where too few pairs agree.
+    pub lines: Option<RangeLines>,
+}
+
+/// The lines of a range control chart, in per cent.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RangeLines {
+    /// Mean range of the agreeing pairs.
     pub centre: f64,
     /// Upper control limit: 3.267 times the centre.
     pub upper: f64,
@@ -263,11 +369,13 @@ pub struct RangePoint {
     pub mean: Ppm,
     /// First less second, in per cent of the mean.
     pub signed_percent: f64,
-    /// What the decision allowed, in per cent of the mean.
+    /// What is allowed between these two, in per cent of the mean.
     pub allowed_percent: f64,
-    /// Whether the pair agrees.
+    /// Whether these two agree.
     pub agrees: bool,
-    /// Whether it crosses the control limit.
+    /// How many readings the package was decided on, and whether they agree; none where it was on these two alone.
+    pub decided_on: Option<(usize, bool)>,
+    /// Whether it crosses the control limit; never where there is none.
     pub beyond: bool,
 }
 
@@ -291,6 +399,8 @@ pub struct Drift {
 /// Package results with those below quantification, summarised without pretending to know them.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CensoredSummary {
+    /// Which packages: "all", or a food group.
+    pub of: String,
     /// Packages.
     pub n: usize,
     /// Of these below quantification.

@@ -143,6 +143,12 @@ pub fn percent(share: f64) -> String {
     }
 }
 
+/// A share of which a tenth of a per cent matters: `15`, `12.8`.
+pub fn short_percent(share: f64) -> String {
+    let text = format!("{:.1}", share * 100.0);
+    text.trim_end_matches(".0").to_owned()
+}
+
 /// A date in text: `6 May 2031`. A line never breaks in it.
 pub fn date(day: NaiveDate) -> String {
     format!(

@@ -229,7 +229,7 @@ impl Sample {
                 over: (n > 0).then(|| share(over, n)),
                 // Exact: 0 of n, one-sided 95 %.
                 one_sided_upper: (over == 0 && n > 0).then(|| 1.0 - 0.05_f64.powf(1.0 / n as f64)),
-                components: None,
+                ..ProductStatistics::default()
             },
             follow_up: FollowUpState::NotNeeded,
         }

@@ -26,13 +26,23 @@ pub fn explain_statistics(out: &mut String, judged: &JudgedProduct) {
             percent(share.wilson.upper)
         ),
     );
+    if statistics.undecided > 0 {
+        line(
+            out,
+            1,
+            &format!(
+                "{} of them undecided: lower ends take these for within the limit, upper ends for over it.",
+                statistics.undecided
+            ),
+        );
+    }
     if let Some(upper) = statistics.one_sided_upper {
         line(
             out,
             1,
             &format!(
                 "One-sided: with {} of {} over the limit, up to {} % of all packages could be (95 %).",
-                share.k,
+                share.k + statistics.undecided,
                 share.n,
                 percent(upper)
             ),
@@ -40,6 +50,20 @@ pub fn explain_statistics(out: &mut String, judged: &JudgedProduct) {
     }
     if let Some(components) = &statistics.components {
         explain_components(out, components);
+    }
+    for side in &statistics.other_side {
+        line(
+            out,
+            1,
+            &format!(
+                "{}: at {} ppm with a standard uncertainty of {} ppm, the true content is on the other side of the limit with \
+                 a chance of {} %.",
+                side.package_code,
+                short(side.figure.0),
+                short(side.u.0),
+                percent(side.chance)
+            ),
+        );
     }
 }
 

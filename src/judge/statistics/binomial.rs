@@ -33,6 +33,20 @@ impl Shares {
         *self.two_sided.entry((k, n)).or_insert_with(|| share(k, n))
     }
 
+    /// `least` of `n` where up to `most` may be: each interval goes from the lower end for `least` to the upper end for `most`.
+    pub fn share_between(&mut self, least: u64, most: u64, n: u64) -> Option<Share> {
+        let (least, most) = (self.share(least, n)?, self.share(most, n)?);
+        let from = |low: Bounds, high: Bounds| Bounds {
+            lower: low.lower,
+            upper: high.upper,
+        };
+        Some(Share {
+            exact: from(least.exact, most.exact),
+            wilson: from(least.wilson, most.wilson),
+            ..least
+        })
+    }
+
     /// As [`one_sided_upper`], at the confidence of every interval.
     pub fn one_sided_upper(&mut self, k: u64, n: u64) -> Option<f64> {
         *self

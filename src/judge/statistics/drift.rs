@@ -10,12 +10,13 @@ use std::collections::BTreeMap;
 /// Fewer pairs than this in a half show nothing: F would have to pass seven.
 const ENOUGH_PAIRS: usize = 5;
 
-/// The two halves of each lab's dated duplicates, by lab; labs with fewer than ten are left out.
+/// The two halves of each lab's dated duplicates, by lab; labs with fewer than ten are left out, and so are flagged pairs:
+/// F takes one hot spot for a lab that has grown worse, and the lab is named.
 pub fn drift(duplicates: &[LabDuplicate<'_>]) -> Vec<Drift> {
     let mut by_lab: BTreeMap<&str, Vec<Duplicate>> = BTreeMap::new();
     for duplicate in duplicates
         .iter()
-        .filter(|duplicate| duplicate.tested_on.is_some())
+        .filter(|duplicate| duplicate.tested_on.is_some() && duplicate.agrees())
     {
         by_lab
             .entry(duplicate.lab)

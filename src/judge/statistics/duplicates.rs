@@ -1,7 +1,8 @@
 //! Duplicates: the pairs of measured extractions from which a programme learns its own repeatability.
 
+use crate::judge::pairs::compare;
 use crate::model::package::PackageResult;
-use crate::model::pair::{PairState, Usage};
+use crate::model::pair::{Comparison, PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::verdict::ProductVerdict;
 use chrono::NaiveDate;
@@ -43,22 +44,34 @@ pub struct LabDuplicate<'a> {
     pub lab: &'a str,
     /// Day of the test.
     pub tested_on: Option<NaiveDate>,
+    /// The two held against each other, whatever repeats the package has.
+    pub comparison: Comparison,
 }
 
 impl LabDuplicate<'_> {
-    /// Whether all the package's extractions agree.
+    /// Whether these two agree. Those that do not are flagged: they say that something else than the assay's scatter was
+    /// at work, and are left out of what is learned of the scatter.
     pub fn agrees(&self) -> bool {
-        self.package.pair.state == PairState::Agree
+        self.comparison.agrees()
+    }
+
+    /// How many readings the package was decided on, and whether they agree; none where it was on these two alone.
+    pub fn decided_on(&self) -> Option<(usize, bool)> {
+        let n = self.package.pair.usable().count();
+        (n > 2).then(|| (n, self.package.pair.state == PairState::Agree))
     }
 }
 
 /// Every duplicate of the programme, in the order of test day and package code.
 ///
+/// `relative` is the relative repeatability that pairs are held against.
 /// Readings below quantification or above range give no duplicate, since their difference is not known; neither do wells,
 /// which would carry the scatter of the plate alone.
-pub fn duplicates(verdicts: &[ProductVerdict]) -> Vec<LabDuplicate<'_>> {
+pub fn duplicates(verdicts: &[ProductVerdict], relative: f64) -> Vec<LabDuplicate<'_>> {
     let packages = verdicts.iter().flat_map(|verdict| &verdict.packages);
-    let mut duplicates: Vec<LabDuplicate<'_>> = packages.filter_map(duplicate).collect();
+    let mut duplicates: Vec<LabDuplicate<'_>> = packages
+        .filter_map(|package| duplicate(package, relative))
+        .collect();
     duplicates.sort_by(|a, b| order(a).cmp(&order(b)));
     duplicates
 }
@@ -68,7 +81,7 @@ fn order<'a>(duplicate: &LabDuplicate<'a>) -> (Option<NaiveDate>, &'a str) {
     (duplicate.tested_on, code)
 }
 
-fn duplicate(package: &PackageResult) -> Option<LabDuplicate<'_>> {
+fn duplicate(package: &PackageResult, relative: f64) -> Option<LabDuplicate<'_>> {
     let rows = package.pair.extractions.iter();
     let mut used = rows
         .filter(|row| row.usage == Usage::Used)
@@ -82,5 +95,6 @@ fn duplicate(package: &PackageResult) -> Option<LabDuplicate<'_>> {
         package,
         lab: &first.lab,
         tested_on: first.tested_on.max(second.tested_on),
+        comparison: compare(&[first, second], relative)?,
     })
 }

@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 
 /// Products grouped by category, by certification and by what is known of their oats.
 ///
-/// A share is over the products with a verdict; each round of a product counts. Groups without a product are left out.
-pub fn groupings(verdicts: &[ProductVerdict], shares: &mut Shares) -> Vec<Grouping> {
+/// A share is over the products with a verdict. Groups without a product are left out.
+pub fn groupings(verdicts: &[&ProductVerdict], shares: &mut Shares) -> Vec<Grouping> {
     [
         (GroupedBy::Category, category as fn(&Product) -> GroupName),
         (GroupedBy::Certification, certification),
@@ -50,7 +50,7 @@ fn oats(product: &Product) -> GroupName {
 }
 
 fn groups(
-    verdicts: &[ProductVerdict],
+    verdicts: &[&ProductVerdict],
     name: fn(&Product) -> GroupName,
     shares: &mut Shares,
 ) -> Vec<Group> {
@@ -81,7 +81,7 @@ struct Tally {
 }
 
 /// Verdicts by the quarter of the last test, else of the last purchase; quarters without any are there with zeros.
-pub fn quarters(verdicts: &[ProductVerdict]) -> Vec<QuarterCounts> {
+pub fn quarters(verdicts: &[&ProductVerdict]) -> Vec<QuarterCounts> {
     let mut counted: BTreeMap<(i32, u32), QuarterCounts> = BTreeMap::new();
     for verdict in verdicts {
         let Some(day) = verdict.day() else { continue };

@@ -13,6 +13,9 @@ pub mod binomial;
 /// Between and within packages.
 pub mod anova;
 
+/// Each product once.
+pub mod once;
+
 /// Everything by band.
 mod counts;
 
@@ -31,6 +34,12 @@ pub mod duplicates;
 /// The programme's own repeatability.
 pub mod repeatability;
 
+/// A yardstick from chemical analysis.
+pub mod horwitz;
+
+/// How likely the truth is on the other side of the limit.
+pub mod conformity;
+
 /// Which pairs lie wider apart than the rest lets expect.
 pub mod range_chart;
 
@@ -43,9 +52,9 @@ pub mod censored;
 use crate::config::Config;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::statistics::{
-    Group, GroupedBy, Grouping, PackagesNeeded, ProductStatistics, ProgrammeStatistics,
+    Group, GroupedBy, Grouping, PackagesNeeded, ProductStatistics, ProgrammeStatistics, Share,
 };
-use crate::model::verdict::ProductVerdict;
+use crate::model::verdict::{ProductVerdict, Verdict};
 use binomial::Shares;
 use chrono::NaiveDate;
 
@@ -53,26 +62,33 @@ use chrono::NaiveDate;
 const SHARES_TO_EXCLUDE: [f64; 5] = [0.5, 0.2, 0.1, 0.05, 0.01];
 
 /// The programme's results taken together.
+///
+/// What is counted is every round; what is a share, an interval or a test takes each product once (see [`once`]).
 pub fn summarise(verdicts: &[ProductVerdict], config: &Config) -> ProgrammeStatistics {
     let limit = config.rule.limit;
-    let counts = counts::count(verdicts, limit);
+    let assumed = config.testing.relative_repeatability;
+    let all: Vec<&ProductVerdict> = verdicts.iter().collect();
+    let once = once::once(verdicts);
     let mut shares = Shares::default();
-    let groups = groups::groupings(verdicts, &mut shares);
-    let quarters = groups::quarters(verdicts);
-    let duplicates = duplicates::duplicates(verdicts);
-    let products = counts.products;
+    let groups = groups::groupings(&once, &mut shares);
+    let duplicates = duplicates::duplicates(verdicts, assumed);
+    let repeatability = repeatability::repeatability(&duplicates, limit);
+    let own = repeatability
+        .first()
+        .filter(|all| all.pairs >= repeatability::ENOUGH_PAIRS);
     ProgrammeStatistics {
-        counts,
+        counts: counts::count(verdicts, limit),
         days: days(verdicts),
-        over_limit: shares.share(
-            products.over_limit,
-            products.over_limit + products.within_limit,
-        ),
-        trend: trend::over_quarters(&quarters),
-        quarters,
+        over_limit: over_limit(&once, &mut shares),
+        superseded_rounds: once::superseded(verdicts, &once),
+        trend: trend::over_quarters(&groups::quarters(&once)),
+        quarters: groups::quarters(&all),
         contrasts: contrasts::contrasts(of_categories(&groups)),
         groups,
-        repeatability: repeatability::repeatability(&duplicates, limit),
+        assumption: own.and_then(|own| repeatability::against_assumed(own, assumed)),
+        horwitz: own.map(|own| horwitz::at_limit(own, limit.ppm)),
+        false_alarm: repeatability::false_alarm(config.testing.packages_per_product),
+        repeatability,
         range_chart: range_chart::range_chart(&duplicates),
         drift: drift::drift(&duplicates),
         censored: censored::summarise(verdicts),
@@ -80,31 +96,55 @@ pub fn summarise(verdicts: &[ProductVerdict], config: &Config) -> ProgrammeStati
     }
 }
 
-/// What each product's packages can say of all its packages, in the same order.
-///
-/// Packages that stand unresolved or inconclusive say nothing and are left out.
-pub fn of_products(verdicts: &[ProductVerdict]) -> Vec<ProductStatistics> {
+/// Products over the limit among those with a verdict.
+fn over_limit(once: &[&ProductVerdict], shares: &mut Shares) -> Option<Share> {
+    let with = |wanted: fn(Verdict) -> bool| {
+        let products = once.iter().filter(|product| wanted(product.verdict));
+        products.count() as u64
+    };
+    let over = with(|verdict| verdict == Verdict::OverLimit);
+    shares.share(over, with(|verdict| verdict != Verdict::NoVerdict))
+}
+
+/// What each product's packages can say of all its packages, in the same order. `all` is what the programme's results say
+/// together: a result without an uncertainty of the lab's takes the programme's own repeatability.
+pub fn of_products(
+    verdicts: &[ProductVerdict],
+    all: &ProgrammeStatistics,
+    config: &Config,
+) -> Vec<ProductStatistics> {
     let mut shares = Shares::default();
+    let scatter = conformity::Scatter::of(all, config.testing.relative_repeatability);
     verdicts
         .iter()
-        .map(|verdict| of_product(verdict, &mut shares))
+        .map(|verdict| ProductStatistics {
+            other_side: conformity::other_sides(&verdict.packages, &config.rule, scatter),
+            ..of_product(verdict, &mut shares)
+        })
         .collect()
 }
 
+/// Every package counts, and one that stands undecided may be on either side: lower ends take all of these for within the
+/// limit, upper ends take all for over it. Leaving them out would be a claim that they are like the others.
 fn of_product(verdict: &ProductVerdict, shares: &mut Shares) -> ProductStatistics {
-    let sound = |package: &&PackageResult| {
-        !matches!(
-            package.standing,
-            Standing::Unresolved | Standing::Inconclusive
-        )
+    let standing = |of: &[Standing]| {
+        let packages = verdict.packages.iter();
+        let with = packages.filter(|package| of.contains(&package.standing));
+        with.count() as u64
     };
-    let n = verdict.packages.iter().filter(sound).count() as u64;
-    let over = |package: &&PackageResult| package.standing == Standing::Over;
-    let k = verdict.packages.iter().filter(over).count() as u64;
+    let n = verdict.packages.len() as u64;
+    let k = standing(&[Standing::Over]);
+    let undecided = standing(&[Standing::Unresolved, Standing::Inconclusive]);
     let measured: Option<Vec<Vec<f64>>> = verdict.packages.iter().map(measured).collect();
+    let decided = undecided < n;
     ProductStatistics {
-        over: shares.share(k, n),
-        one_sided_upper: shares.one_sided_upper(k, n),
+        over: shares
+            .share_between(k, k + undecided, n)
+            .filter(|_| decided),
+        undecided,
+        one_sided_upper: shares.one_sided_upper(k + undecided, n).filter(|_| decided),
+        false_alarm: repeatability::false_alarm(verdict.packages.len()),
+        other_side: Vec::new(),
         components: measured.and_then(|packages| anova::components(&packages)),
     }
 }

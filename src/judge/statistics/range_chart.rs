@@ -1,10 +1,9 @@
 //! Range control chart of the duplicates, relative to their level.
 
-use crate::judge::pairs::range_factor;
 use crate::judge::paper::{self, twelve_digits};
 use crate::judge::statistics::duplicates::LabDuplicate;
 use crate::model::ppm::Ppm;
-use crate::model::statistics::{RangeChart, RangePoint};
+use crate::model::statistics::{RangeChart, RangeLines, RangePoint};
 
 /// Mean range of two results in standard deviations: d2 = 2 / sqrt(pi).
 pub const D2: f64 = std::f64::consts::FRAC_2_SQRT_PI;
@@ -19,13 +18,31 @@ pub fn d4() -> f64 {
 /// Fewer agreeing pairs than this make no centre line.
 const ENOUGH_PAIRS: usize = 5;
 
-/// The chart; none below five agreeing pairs.
+/// The chart; none without a pair, and without lines below five agreeing pairs.
 ///
-/// Each range is in per cent of its pair's mean, since scatter grows with the level. The centre is the mean range of the
-/// agreeing pairs: one hot spot must not hide the next.
+/// Each range is in per cent of its pair's mean, since scatter grows with the level, and is held against what two readings
+/// of that mean may differ by, whatever repeats the package has. The centre is the mean range of the agreeing pairs: one
+/// hot spot must not hide the next.
 pub fn range_chart(duplicates: &[LabDuplicate<'_>]) -> Option<RangeChart> {
-    let percent =
-        |duplicate: &LabDuplicate<'_>| duplicate.pair.relative().map(|share| 100.0 * share);
+    let lines = lines(duplicates);
+    let points: Vec<RangePoint> = duplicates
+        .iter()
+        .filter_map(|duplicate| point(duplicate, percent(duplicate)?, lines))
+        .collect();
+    (!points.is_empty()).then(|| RangeChart {
+        points,
+        lines: lines.map(|lines| RangeLines {
+            centre: twelve_digits(lines.centre),
+            upper: twelve_digits(lines.upper),
+        }),
+    })
+}
+
+fn percent(duplicate: &LabDuplicate<'_>) -> Option<f64> {
+    duplicate.pair.relative().map(|share| 100.0 * share)
+}
+
+fn lines(duplicates: &[LabDuplicate<'_>]) -> Option<RangeLines> {
     let agreeing: Vec<f64> = duplicates
         .iter()
         .filter(|duplicate| duplicate.agrees())
@@ -36,21 +53,19 @@ pub fn range_chart(duplicates: &[LabDuplicate<'_>]) -> Option<RangeChart> {
         return None;
     }
     let centre = agreeing.iter().sum::<f64>() / agreeing.len() as f64;
-    let upper = d4() * centre;
-    let points = duplicates
-        .iter()
-        .filter_map(|duplicate| point(duplicate, percent(duplicate)?, upper))
-        .collect();
-    Some(RangeChart {
-        points,
-        centre: twelve_digits(centre),
-        upper: twelve_digits(upper),
+    Some(RangeLines {
+        centre,
+        upper: d4() * centre,
     })
 }
 
-fn point(duplicate: &LabDuplicate<'_>, percent: f64, upper: f64) -> Option<RangePoint> {
-    let s = duplicate.package.pair.comparison?.s;
-    let allowed = range_factor(2)? * s.0 / duplicate.pair.mean();
+fn point(
+    duplicate: &LabDuplicate<'_>,
+    percent: f64,
+    lines: Option<RangeLines>,
+) -> Option<RangePoint> {
+    let allowed = duplicate.comparison.allowed.0 / duplicate.pair.mean();
+    let beyond = |lines: RangeLines| Ppm(percent.abs()).compare(Ppm(lines.upper)).is_gt();
     Some(RangePoint {
         package_code: duplicate.package.pair.package.package_code.clone(),
         lab: duplicate.lab.to_owned(),
@@ -58,7 +73,8 @@ fn point(duplicate: &LabDuplicate<'_>, percent: f64, upper: f64) -> Option<Range
         signed_percent: twelve_digits(percent),
         allowed_percent: twelve_digits(100.0 * allowed),
         agrees: duplicate.agrees(),
-        beyond: Ppm(percent.abs()).compare(Ppm(upper)).is_gt(),
+        decided_on: duplicate.decided_on(),
+        beyond: lines.is_some_and(beyond),
     })
 }
 

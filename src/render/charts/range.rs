@@ -1,6 +1,6 @@
 //! The range control chart: how far the two extractions of each package lie apart, in the order of testing.
 
-use crate::model::statistics::{RangeChart, RangePoint};
+use crate::model::statistics::{RangeChart, RangeLines, RangePoint};
 use crate::render::charts::Chart;
 use crate::render::charts::agreement::{list, name_apart};
 use crate::render::charts::scale::{NOTE, VALUE, round_step};
@@ -22,20 +22,25 @@ const FOOT: f64 = 40.0;
 /// Marks closer than this, in points, are no longer told apart: the line alone shows them.
 const TOLD_APART: f64 = 2.2;
 
-/// The chart; none where no pair has both extractions measured. `tested` has the day of each package's test.
+/// The chart; none where too few pairs agree for its lines. `tested` has the day of each package's test.
 pub fn range(chart: &RangeChart, tested: &BTreeMap<&str, NaiveDate>) -> Result<Option<Chart>> {
-    if chart.points.is_empty() {
+    let Some(lines) = chart.lines else {
         return Ok(None);
-    }
-    let axes = Axes::holding(chart);
+    };
+    let axes = Axes::holding(chart, lines);
     let height = TOP + PLOT + FOOT;
     let svg = draw(WIDTH, height, |canvas| {
         axes.draw(canvas)?;
         quarters(canvas, chart, tested, &axes)?;
-        limits(canvas, chart, &axes)?;
-        marks(canvas, chart, &axes)
+        limits(canvas, lines, &axes)?;
+        marks(canvas, chart, lines, &axes)
     })?;
-    Ok(Some(Chart::new("range-chart", svg, alt(chart), height)))
+    Ok(Some(Chart::new(
+        "range-chart",
+        svg,
+        alt(chart, lines),
+        height,
+    )))
 }
 
 struct Axes {
@@ -45,12 +50,12 @@ struct Axes {
 }
 
 impl Axes {
-    fn holding(chart: &RangeChart) -> Axes {
+    fn holding(chart: &RangeChart, lines: RangeLines) -> Axes {
         let widest = chart
             .points
             .iter()
             .map(|point| point.signed_percent.abs())
-            .fold(chart.upper, f64::max);
+            .fold(lines.upper, f64::max);
         let step = round_step(widest * 1.15 / 4.0);
         Axes {
             top: 4.0 * step,
@@ -136,9 +141,9 @@ fn quarters(
     Ok(())
 }
 
-fn limits(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()> {
+fn limits(canvas: &mut Canvas<'_>, lines: RangeLines, axes: &Axes) -> Result<()> {
     let line = |y: f64| [at(LEFT, y), at(RIGHT, y)];
-    let (mean, control) = (axes.y(chart.centre), axes.y(chart.upper));
+    let (mean, control) = (axes.y(lines.centre), axes.y(lines.upper));
     canvas.line(&line(mean), Pen::solid(0.8, RULE))?;
     canvas.line(&line(control), Pen::solid(1.2, ACCENT))?;
     // Two words need ten points between them.
@@ -148,20 +153,25 @@ fn limits(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()
         ..VALUE
     };
     canvas.text(
-        &format!("control {:.0}{NBSP}%", chart.upper),
+        &format!("control {:.0}{NBSP}%", lines.upper),
         at(RIGHT + 6.0, control + 3.0),
         Align::Start,
         control_look,
     )?;
     canvas.text(
-        &format!("mean {:.0}{NBSP}%", chart.centre),
+        &format!("mean {:.0}{NBSP}%", lines.centre),
         at(RIGHT + 6.0, mean_word),
         Align::Start,
         NOTE,
     )
 }
 
-fn marks(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()> {
+fn marks(
+    canvas: &mut Canvas<'_>,
+    chart: &RangeChart,
+    lines: RangeLines,
+    axes: &Axes,
+) -> Result<()> {
     let place = |(number, point): (usize, &RangePoint)| {
         at(axes.x(number), axes.y(point.signed_percent.abs()))
     };
@@ -183,11 +193,11 @@ fn marks(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()>
         .filter(|(_, point)| point.beyond || !point.agrees)
         .map(|(spot, point)| (*spot, point.package_code.as_str()))
         .collect();
-    let lines = [axes.y(chart.upper), axes.y(chart.centre)];
-    name_apart(canvas, &named, (TOP - 8.0, RIGHT + 4.0), &lines)
+    let levels = [axes.y(lines.upper), axes.y(lines.centre)];
+    name_apart(canvas, &named, (TOP - 8.0, RIGHT + 4.0), &levels)
 }
 
-fn alt(chart: &RangeChart) -> String {
+fn alt(chart: &RangeChart, lines: RangeLines) -> String {
     let beyond: Vec<&str> = chart
         .points
         .iter()
@@ -205,7 +215,7 @@ fn alt(chart: &RangeChart) -> String {
     format!(
         "Range control chart of {} in the order of their tests. Mean range {:.0} % of the pair's mean, control limit {:.0} %. {finding}",
         counted(chart.points.len(), "pair", "pairs"),
-        chart.centre,
-        chart.upper
+        lines.centre,
+        lines.upper
     )
 }

@@ -288,7 +288,7 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     SheetContent {
         programme: ProgrammeFacts::new(&config.programme),
         product: product_facts(verdict),
-        verdict: verdict_facts(verdict, config),
+        verdict: verdict_facts(product, config),
         rulers: ruler::in_words(&verdict.packages, rule),
         key: ruler::key(rule),
         table: packages::table(
@@ -360,7 +360,8 @@ fn claim_line(verdict: &ProductVerdict) -> String {
     said.join(" ")
 }
 
-fn verdict_facts(verdict: &ProductVerdict, config: &Config) -> VerdictFacts {
+fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
+    let verdict = &product.verdict;
     let asked_for = config.testing.packages_per_product;
     VerdictFacts {
         state: match verdict.verdict {
@@ -372,8 +373,9 @@ fn verdict_facts(verdict: &ProductVerdict, config: &Config) -> VerdictFacts {
         count: words::verdict::count(verdict, config.rule, asked_for),
         sentence: breakable(
             &format!(
-                "{}{}",
+                "{}{}{}",
                 words::verdict::sentence(verdict, config.rule, asked_for),
+                words::near_limit::beside_the_verdict(product, config.rule),
                 words::label::beside_the_verdict(verdict)
             ),
             22,

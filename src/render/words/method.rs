@@ -4,10 +4,13 @@ use crate::config::Config;
 use crate::model::caution::Caution;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Extraction;
+use crate::model::package::PackageResult;
+use crate::model::pair::PairState;
 use crate::model::place::LabFile;
 use crate::model::rule::Decision;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers::{self, NBSP};
+use crate::render::words::duplicates::false_alarm;
 use crate::render::words::limit::LimitWords;
 use crate::render::words::summary::number;
 use crate::render::words::{full_stop, listed, once, sentence_case};
@@ -24,7 +27,7 @@ pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
             sentence_case(assays(product, config).trim_end_matches('.')),
             times(config.testing.extractions_per_package)
         ),
-        allowed_difference(product, config),
+        allowed_difference(judged, config),
         "A package’s result is the mean of its extractions; “<n” is any value below n.".to_owned(),
         format!(
             "Nothing is rounded first. One package {} decides.",
@@ -93,8 +96,11 @@ pub fn assays(product: &ProductVerdict, config: &Config) -> String {
 }
 
 /// The rule of agreement; for more than two extractions only where a package has them.
-fn allowed_difference(product: &ProductVerdict, config: &Config) -> String {
-    let comparisons = product.packages.iter();
+///
+/// Where a package disagrees, it is said how often a sound one does.
+fn allowed_difference(judged: &JudgedProduct, config: &Config) -> String {
+    let packages = &judged.verdict.packages;
+    let comparisons = packages.iter();
     let more: BTreeMap<usize, String> = comparisons
         .filter_map(|package| package.pair.comparison.as_ref())
         .filter(|comparison| comparison.n > 2)
@@ -104,9 +110,16 @@ fn allowed_difference(product: &ProductVerdict, config: &Config) -> String {
         .iter()
         .map(|(n, factor)| format!("{}: {factor}{NBSP}s, ", number(*n as u64)))
         .collect();
+    let disagree = |package: &PackageResult| package.pair.state == PairState::Disagree;
+    let by_chance = if packages.iter().any(disagree) {
+        let chance = judged.statistics.false_alarm;
+        format!(" {}", false_alarm(chance, packages.len()))
+    } else {
+        String::new()
+    };
     format!(
         "Two extractions agree if no more than 2.8{NBSP}s apart ({}ISO{NBSP}5725-6), where s² = (q/10)² + \
-         ({}{NBSP}% of the mean)² and q is the test’s lowest figure.",
+         ({}{NBSP}% of the mean)² and q is the test’s lowest figure.{by_chance}",
         more.trim_end_matches(", ").to_owned() + if more.is_empty() { "" } else { "; " },
         numbers::percent(config.testing.relative_repeatability)
     )
@@ -115,7 +128,7 @@ fn allowed_difference(product: &ProductVerdict, config: &Config) -> String {
 fn decision(decision: Decision) -> String {
     match decision {
         Decision::Simple => {
-            "No uncertainty is added or taken off (simple acceptance, ILAC-G8).".to_owned()
+            "No uncertainty is added or taken off (simple acceptance, ILAC-G8): a result at the limit itself is on the wrong side in up to half of all cases.".to_owned()
         }
         Decision::Guarded {
             relative_expanded_uncertainty,

@@ -6,6 +6,9 @@ pub mod limit;
 /// The verdict: its words, its count, its sentence.
 pub mod verdict;
 
+/// How likely the truth is on the other side of the limit.
+pub mod near_limit;
+
 /// What a result says, and what it does not.
 pub mod meaning;
 
@@ -29,6 +32,9 @@ pub mod method;
 
 /// The sentences of the programme summary.
 pub mod summary;
+
+/// How well extractions agree, pair by pair and taken together.
+pub mod duplicates;
 
 /// How the programme tests and decides, as its settings have it: the summary’s part on methods.
 pub mod practice;

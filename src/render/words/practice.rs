@@ -1,10 +1,13 @@
 //! How the programme tests and decides, in words, as its settings have it.
 
 use crate::config::Config;
-use crate::model::decided::JudgedProduct;
+use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::rule::{Decision, Regime};
+use crate::model::statistics::ProgrammeStatistics;
 use crate::render::numbers::{NBSP, percent, plain};
 use crate::render::terms::Terms;
+use crate::render::words::duplicates::false_alarm;
+use crate::render::words::near_limit::WORTH_SAYING;
 use crate::render::words::summary::number;
 use crate::render::words::{once, sentence_case};
 use serde::Serialize;
@@ -20,11 +23,12 @@ pub struct Passage {
 }
 
 /// The methods and the decision rule.
-pub fn passages(products: &[JudgedProduct], config: &Config, terms: &Terms) -> Vec<Passage> {
+pub fn passages(decided: &Decided, config: &Config, terms: &Terms) -> Vec<Passage> {
+    let products = &decided.products;
     let mut passages = vec![
         ("Buying", buying(config)),
         ("Testing", testing(products, config, terms)),
-        ("Agreement", agreement(config)),
+        ("Agreement", agreement(&decided.statistics, config)),
         ("One result a package", package_result(terms)),
         ("What the test can miss", limits_of_the_test()),
         ("The rule", rule(config.rule.regime, terms)),
@@ -88,10 +92,11 @@ fn testing(products: &[JudgedProduct], config: &Config, terms: &Terms) -> String
     )
 }
 
-fn agreement(config: &Config) -> String {
+fn agreement(statistics: &ProgrammeStatistics, config: &Config) -> String {
     format!(
-        "Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction, {}{NBSP}%. A package whose extractions disagree is never counted as within the limit.",
-        percent(config.testing.relative_repeatability)
+        "Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction, {}{NBSP}%. A package whose extractions disagree is never counted as within the limit. {}",
+        percent(config.testing.relative_repeatability),
+        false_alarm(statistics.false_alarm, config.testing.packages_per_product)
     )
 }
 
@@ -141,8 +146,9 @@ fn rule(regime: Regime, terms: &Terms) -> String {
 fn deciding(config: &Config, terms: &Terms) -> String {
     let package = match config.rule.decision {
         Decision::Simple => format!(
-            "A package counts as {} where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off.",
-            terms.over_the_limit
+            "A package counts as {} where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than {}{NBSP}%, the sheet says it.",
+            terms.over_the_limit,
+            percent(WORTH_SAYING)
         ),
         Decision::Guarded {
             relative_expanded_uncertainty,
@@ -161,7 +167,7 @@ fn deciding(config: &Config, terms: &Terms) -> String {
 
 fn intervals() -> String {
     format!(
-        "Shares come with exact two-sided 95{NBSP}% intervals (Clopper-Pearson). They would hold if products were picked at random. For 0 of n packages the one-sided 95{NBSP}% upper bound is given: 1 less the n-th root of 0.05."
+        "Shares come with exact two-sided 95{NBSP}% intervals (Clopper-Pearson). They would hold if products were picked at random, and take each product once, by its latest round with a verdict. An undecided package may be on either side: the lower end takes it for within the limit, the upper end for over it. For 0 of n packages, if they were a random pick, the one-sided 95{NBSP}% upper bound is given: 1 less the n-th root of 0.05."
     )
 }
 

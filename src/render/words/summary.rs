@@ -1,8 +1,6 @@
 //! The sentences of the programme summary and of the newsletter: every count comes from the data.
 
-use crate::model::statistics::{
-    Contrast, Drift, QuarterCounts, RangeChart, Repeatability, Share, Trend,
-};
+use crate::model::statistics::{Contrast, QuarterCounts, Share, Trend};
 use crate::render::numbers::{self, NBSP, percent};
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
@@ -175,8 +173,8 @@ pub fn bands_lede(tally: &Tally, terms: &Terms) -> String {
     sentences.join(" ")
 }
 
-/// What the counts say.
-pub fn says(tally: &Tally, over: Option<&Share>, terms: &Terms) -> String {
+/// What the counts say. Rounds that a later round of the same product supersedes are `left_out` of the share.
+pub fn says(tally: &Tally, over: Option<&Share>, left_out: u64, terms: &Terms) -> String {
     let packages = format!(
         "They describe the {} that we bought.",
         counted(tally.packages.all() as usize, "package", "packages")
@@ -184,8 +182,16 @@ pub fn says(tally: &Tally, over: Option<&Share>, terms: &Terms) -> String {
     let Some(share) = over else {
         return format!("{packages} No product has a verdict yet.");
     };
+    let once = match left_out {
+        0 => String::new(),
+        1 => ", each taken once by its latest round (one earlier round is left out, since rounds of one product are not independent)".to_owned(),
+        n => format!(
+            ", each taken once by its latest round ({} earlier rounds are left out, since rounds of one product are not independent)",
+            number(n)
+        ),
+    };
     format!(
-        "{packages} Of the {} with a verdict, {} had a package {}. If we had picked products at random, the share among all such products would lie between {} and {}{NBSP}% (95{NBSP}% confidence).",
+        "{packages} Of the {} with a verdict{once}, {} had a package {}. If we had picked products at random, the share among all such products would lie between {} and {}{NBSP}% (95{NBSP}% confidence).",
         counted(share.n as usize, "product", "products"),
         share.k,
         terms.over_the_limit,
@@ -273,7 +279,7 @@ pub fn uneven(over: u64, mixed: u64, terms: &Terms) -> String {
 pub fn needed(packages: usize, terms: &Terms) -> String {
     let shows = percent(upper_bound(packages));
     format!(
-        "Of each product we test {}. Where none of them is {}, that shows with 95{NBSP}% confidence that fewer than {shows}{NBSP}% of all its packages are. To show that it is still fewer, more packages would have to be tested, and none of them be {}:",
+        "Of each product we test {}. Where none of them is {}, and only if they were a random pick, that shows with 95{NBSP}% confidence that fewer than {shows}{NBSP}% of all its packages are. To show that it is still fewer, more packages would have to be picked at random and tested, and none of them be {}:",
         number_of(packages as u64, "package"),
         terms.over_the_limit,
         terms.over_the_limit
@@ -332,96 +338,6 @@ pub fn probability(p: f64) -> String {
     } else {
         format!("= {p:.2}")
     }
-}
-
-/// The lede above the duplicate charts.
-pub fn duplicates_lede(tally: &Tally) -> String {
-    let pairs = &tally.pairs;
-    if pairs.reported() == 0 {
-        return "No package has results yet.".to_owned();
-    }
-    let mut parts = vec![
-        format!("{} agreed", pairs.agree),
-        format!("{} disagreed", pairs.disagree),
-    ];
-    if pairs.incomplete > 0 {
-        parts.push(format!(
-            "{} had too few usable extractions",
-            pairs.incomplete
-        ));
-    }
-    let last = parts.pop().unwrap_or_default();
-    format!(
-        "The extractions of one package should give nearly the same figure. Of {} with results, {} and {last}.",
-        counted(pairs.reported() as usize, "package", "packages"),
-        parts.join(", ")
-    )
-}
-
-/// Which pairs crossed the control line, and what became of them.
-pub fn range_note(chart: &RangeChart) -> String {
-    let beyond: Vec<_> = chart.points.iter().filter(|point| point.beyond).collect();
-    let stood = beyond.iter().filter(|point| point.agrees).count() as u64;
-    let crossed = match beyond.len() as u64 {
-        0 => "No pair crossed it.".to_owned(),
-        1 if stood == 1 => {
-            "One pair crossed it; its difference is still within what the decision allows."
-                .to_owned()
-        }
-        1 => "One pair crossed it; it disagrees.".to_owned(),
-        n if stood == 0 => format!(
-            "{} pairs crossed it; all of them disagree.",
-            sentence_case(&number(n))
-        ),
-        n if stood == n => format!(
-            "{} pairs crossed it; all of them are still within what the decision allows (larger circles).",
-            sentence_case(&number(n))
-        ),
-        n => format!(
-            "{} pairs crossed it; {} of them {} still within what the decision allows (larger circle), {} {}.",
-            sentence_case(&number(n)),
-            number(stood),
-            if stood == 1 { "is" } else { "are" },
-            number(n - stood),
-            if n - stood == 1 {
-                "disagrees"
-            } else {
-                "disagree"
-            }
-        ),
-    };
-    format!(
-        "The range is the larger figure less the smaller, in per cent of their mean. The control line is 3.267 times the mean range of the agreeing pairs. {crossed}"
-    )
-}
-
-/// "6.1 % (5.2 to 7.4), from 69 pairs".
-pub fn repeatability(found: &Repeatability) -> String {
-    let figure = |share: f64| format!("{:.1}", share * 100.0);
-    format!(
-        "{}{NBSP}% ({} to {}), from {}",
-        figure(found.relative_s),
-        figure(found.interval.lower),
-        figure(found.interval.upper),
-        counted(found.pairs as u64 as usize, "pair", "pairs")
-    )
-}
-
-/// Whether a lab's duplicates came to differ over time.
-pub fn drift(drift: &Drift) -> String {
-    let figure = |share: f64| format!("{:.1}{NBSP}%", share * 100.0);
-    let finding = if drift.f_test.p < 0.05 {
-        "more apart than chance would often bring about"
-    } else {
-        "no more apart than chance brings about"
-    };
-    format!(
-        "{}: {} in the earlier half, {} in the later half; {finding} (F test, p {}).",
-        drift.lab,
-        figure(drift.early_s),
-        figure(drift.late_s),
-        probability(drift.f_test.p)
-    )
 }
 
 #[cfg(test)]

@@ -77,11 +77,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
             followups: Vec::new(),
             issued: Vec::new(),
         },
-        statistics: ProductStatistics {
-            over: None,
-            one_sided_upper: None,
-            components: None,
-        },
+        statistics: ProductStatistics::default(),
         follow_up: FollowUpState::ToSend,
     }
 }

@@ -4,7 +4,7 @@ use crate::judge::bench::{config, extraction, run};
 use galleyproof::judge::Judged;
 use galleyproof::model::extraction::Extraction;
 use galleyproof::model::registers::{Package, Product, Registers};
-use galleyproof::model::statistics::GroupedBy;
+use galleyproof::model::statistics::{GroupedBy, PairsOf};
 
 /// Sixty products of three packages over six quarters: breads often over, rice never; the lab's scatter doubles half-way.
 fn programme() -> Judged {
@@ -115,20 +115,20 @@ fn tests_only_where_the_counts_carry_them() {
 fn the_labs_own_repeatability_and_its_drift() {
     let statistics = programme().statistics;
     let all = &statistics.repeatability[0];
-    assert_eq!((all.of.as_str(), all.pairs), ("all", 90));
+    assert_eq!((&all.of, all.pairs, all.flagged), (&PairsOf::All, 90, 0));
     assert!(all.interval.lower < all.relative_s && all.relative_s < all.interval.upper);
     let of: Vec<_> = statistics
         .repeatability
         .iter()
-        .map(|r| r.of.as_str())
+        .map(|r| r.of.clone())
         .collect();
     assert_eq!(
         of,
         [
-            "all",
-            "Harrow & Vane Analytical",
-            "below 20 ppm",
-            "20 ppm and above"
+            PairsOf::All,
+            PairsOf::Lab("Harrow & Vane Analytical".into()),
+            PairsOf::BelowLimit,
+            PairsOf::FromLimit
         ]
     );
     let [drift] = &statistics.drift[..] else {
@@ -154,7 +154,12 @@ fn the_labs_own_repeatability_and_its_drift() {
 
 #[test]
 fn results_below_quantification_are_summarised_with_bounds() {
-    let censored = programme().statistics.censored.expect("packages");
+    let groups = programme().statistics.censored;
+    let of: Vec<_> = groups.iter().map(|group| group.of.as_str()).collect();
+    assert_eq!(of, ["all", "bread", "rice"]);
+    let rice = &groups[2];
+    assert_eq!((rice.n, rice.censored, rice.ros_mean), (90, 90, None));
+    let censored = &groups[0];
     assert_eq!((censored.n, censored.censored), (180, 90));
     assert!(
         censored.lower_bound < censored.middle_bound
@@ -172,7 +177,7 @@ fn an_empty_programme_has_nothing_to_say() {
         .statistics;
     assert_eq!(statistics.over_limit, None);
     assert_eq!(statistics.trend, None);
-    assert_eq!(statistics.censored, None);
+    assert!(statistics.censored.is_empty());
     assert!(statistics.repeatability.is_empty() && statistics.quarters.is_empty());
     assert_eq!(statistics.packages_needed.len(), 5, "true of any programme");
 }

@@ -14,8 +14,9 @@ use galleyproof::model::problem::Problems;
 use galleyproof::model::registers::{Followup, FollowupKind, Package, Product, Registers};
 use galleyproof::model::rule::Limit;
 use galleyproof::model::statistics::{
-    Bounds, Counts, Drift, FTest, Group, GroupedBy, Grouping, PackagesNeeded, ProductStatistics,
-    ProgrammeStatistics, QuarterCounts, RangeChart, RangePoint, Repeatability, Share, Trend,
+    Assumption, AssumptionFinding, Bounds, CensoredSummary, Counts, Drift, FTest, Group, GroupedBy,
+    Grouping, Horwitz, PackagesNeeded, PairsOf, ProductStatistics, ProgrammeStatistics,
+    QuarterCounts, RangeChart, RangeLines, RangePoint, Repeatability, Share, Trend,
 };
 use galleyproof::model::verdict::{Grade, ProductVerdict, Verdict};
 use statrs::distribution::{Beta, ContinuousCDF};
@@ -175,7 +176,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
         statistics: ProductStatistics {
             over: share(over, size as u64),
             one_sided_upper: Some(0.63),
-            components: None,
+            ..ProductStatistics::default()
         },
         follow_up,
     }
@@ -608,8 +609,10 @@ fn statistics(products: &[JudgedProduct]) -> ProgrammeStatistics {
         repeatability: chart
             .iter()
             .map(|chart| Repeatability {
-                of: "all".into(),
-                pairs: chart.points.len(),
+                of: PairsOf::All,
+                pairs: chart.points.iter().filter(|point| point.agrees).count(),
+                flagged: chart.points.iter().filter(|point| !point.agrees).count(),
+                resistant_s: 0.063,
                 relative_s: 0.061,
                 interval: Bounds {
                     lower: 0.052,
@@ -635,7 +638,39 @@ fn statistics(products: &[JudgedProduct]) -> ProgrammeStatistics {
             })
             .collect(),
         range_chart: chart,
+        false_alarm: 0.142625,
+        assumption: Some(Assumption {
+            assumed: 0.15,
+            finding: AssumptionFinding::Smaller { proposal: 0.06 },
+        }),
+        horwitz: Some(Horwitz {
+            level: Ppm(20.0),
+            between_labs: 0.1019,
+            horrat_r: 0.6,
+        }),
+        censored: censored(products),
         ..ProgrammeStatistics::default()
+    }
+}
+
+/// A row a food group, as long as there are groups.
+fn censored(products: &[JudgedProduct]) -> Vec<CensoredSummary> {
+    let row = |of: &str, n: usize| CensoredSummary {
+        of: of.into(),
+        n,
+        censored: n / 2,
+        lower_bound: Ppm(5.633),
+        middle_bound: Ppm(6.467),
+        upper_bound: Ppm(7.3),
+        ros_mean: (n > 40).then_some(Ppm(6.816)),
+        mle: None,
+    };
+    let n = 3 * products.len();
+    match n {
+        0 => Vec::new(),
+        n => std::iter::once(row("all", n))
+            .chain(CATEGORIES.iter().map(|name| row(name, n / 4)))
+            .collect(),
     }
 }
 
@@ -691,6 +726,7 @@ fn range_chart(products: &[JudgedProduct]) -> Option<RangeChart> {
                 signed_percent: (a - b) / mean * 100.0,
                 allowed_percent: comparison.allowed.0 / mean * 100.0,
                 agrees: package.pair.state == PairState::Agree,
+                decided_on: None,
                 beyond: false,
             });
         }
@@ -707,8 +743,7 @@ fn range_chart(products: &[JudgedProduct]) -> Option<RangeChart> {
         .for_each(|point| point.beyond = point.signed_percent.abs() > upper);
     (!points.is_empty()).then_some(RangeChart {
         points,
-        centre,
-        upper,
+        lines: Some(RangeLines { centre, upper }),
     })
 }
 

@@ -63,11 +63,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
             followups: Vec::new(),
             issued: Vec::new(),
         },
-        statistics: ProductStatistics {
-            over: None,
-            one_sided_upper: None,
-            components: None,
-        },
+        statistics: ProductStatistics::default(),
         follow_up,
     }
 }

@@ -12,6 +12,7 @@ use crate::model::pair::PairState;
 use crate::model::ppm::Ppm;
 use crate::model::statistics::CensoredSummary;
 use crate::model::verdict::ProductVerdict;
+use std::collections::BTreeMap;
 
 /// A result: measured, or known only to be below a limit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -21,6 +22,9 @@ pub struct Observation {
     /// Whether it is only a limit.
     pub censored: bool,
 }
+
+/// The group of products whose register names none.
+const NO_CATEGORY: &str = "no category";
 
 /// Results that a regression on order statistics needs at least (common practice: 20 to 50).
 const ENOUGH_FOR_ROS: usize = 20;
@@ -34,14 +38,35 @@ const ENOUGH_MEASURED: usize = 5;
 /// The largest part that may be below quantification for either.
 const MOST_CENSORED: f64 = 0.8;
 
-/// All agreeing packages' results; none where there are none.
+/// All agreeing packages' results, then each food group's; nothing where there are none, and no groups where there is one.
+///
+/// Packages of every round are in: a mean says what was found in packages, not how products are.
+pub fn summarise(verdicts: &[ProductVerdict]) -> Vec<CensoredSummary> {
+    let mut by_group: BTreeMap<(bool, &str), Vec<&ProductVerdict>> = BTreeMap::new();
+    for verdict in verdicts {
+        let category = verdict.product.category.as_deref();
+        let group = (category.is_none(), category.unwrap_or(NO_CATEGORY));
+        by_group.entry(group).or_default().push(verdict);
+    }
+    let all = summary("all".to_owned(), verdicts.iter());
+    let groups: Vec<CensoredSummary> = by_group
+        .into_iter()
+        .filter_map(|((_, name), group)| summary(name.to_owned(), group.into_iter()))
+        .collect();
+    let told = if groups.len() > 1 { groups } else { Vec::new() };
+    all.into_iter().chain(told).collect()
+}
+
+/// One set of agreeing packages' results; none where there are none.
 ///
 /// Lower, middle and upper bound put 0, half the limit or the limit for each result below quantification. A package whose
 /// extractions leave a bounded range counts with its ends, and as measured with its middle; one without an upper end is
 /// left out, since it has no upper bound.
-pub fn summarise(verdicts: &[ProductVerdict]) -> Option<CensoredSummary> {
+fn summary<'a>(
+    of: String,
+    verdicts: impl Iterator<Item = &'a ProductVerdict>,
+) -> Option<CensoredSummary> {
     let results: Vec<Bounded> = verdicts
-        .iter()
         .flat_map(|verdict| &verdict.packages)
         .filter(|package| package.pair.state == PairState::Agree)
         .filter_map(|package| bounded(&package.result))
@@ -56,6 +81,7 @@ pub fn summarise(verdicts: &[ProductVerdict]) -> Option<CensoredSummary> {
         paper::mean(&figures)
     };
     Some(CensoredSummary {
+        of,
         n,
         censored,
         lower_bound: mean(&|result| result.lower)?,

@@ -161,7 +161,12 @@ pub fn bands_page(
             "White: {}. Grey: {}. Black: {over}. Dashed: no result, or one that does not decide. A product counts once for each round of testing: by its highest package, or as undecided where it has no verdict.",
             terms.below, terms.measured
         ),
-        says: words::says(tally, decided.statistics.over_limit.as_ref(), terms),
+        says: words::says(
+            tally,
+            decided.statistics.over_limit.as_ref(),
+            decided.statistics.superseded_rounds,
+            terms,
+        ),
         does_not_say: words::does_not_say(config.testing.packages_per_product, terms),
         key: charts.add(key(terms)?),
         glossary: glossary(terms),

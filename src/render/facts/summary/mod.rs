@@ -113,7 +113,7 @@ pub fn summary(
         over: listed(|verdict| verdict == Verdict::OverLimit),
         undecided: listed(|verdict| verdict == Verdict::NoVerdict),
         labels: lists::labels(&decided.products, &terms),
-        methods: practice::passages(&decided.products, config, &terms),
+        methods: practice::passages(decided, config, &terms),
         register: lists::register(&decided.products, &terms),
         date: made_on.unwrap_or_else(|| latest_day(decided)),
         charts: charts.0,

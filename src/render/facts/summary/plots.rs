@@ -3,8 +3,9 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::package::Standing;
+use crate::model::ppm::Ppm;
 use crate::model::statistics::{
-    Group, GroupedBy, Grouping, ProgrammeStatistics, RangeChart, RangePoint,
+    CensoredSummary, Group, GroupedBy, Grouping, ProgrammeStatistics, RangeChart, RangePoint,
 };
 use crate::render::charts::agreement::agreement;
 use crate::render::charts::quarters::quarters;
@@ -16,7 +17,7 @@ use crate::render::listing;
 use crate::render::numbers;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
-use crate::render::words::{breakable, sentence_case, summary as words};
+use crate::render::words::{breakable, duplicates, sentence_case, summary as words};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -45,6 +46,8 @@ pub struct Groups {
     pub lede: String,
     /// A head and its charts for each way of grouping.
     pub groupings: Vec<GroupingFigures>,
+    /// Mean package results: group, packages, of these too little to measure, mean, estimates.
+    pub means: Vec<[String; 6]>,
     /// Products by quarter.
     pub quarters: Vec<Figure>,
     /// What the quarters say taken together.
@@ -88,6 +91,8 @@ pub struct Duplicates {
     pub flagged: Vec<[String; 5]>,
     /// Repeatability: of which pairs, and how large.
     pub repeatability: Vec<[String; 2]>,
+    /// How flagged pairs are treated, and what the settings assume.
+    pub notes: Vec<String>,
     /// Early against late.
     pub drift: Vec<String>,
 }
@@ -157,10 +162,39 @@ pub fn groups_page(
     Ok(Groups {
         lede: words::groups_lede(&statistics.contrasts),
         groupings,
+        means: statistics
+            .censored
+            .iter()
+            .map(|of| means(of, terms))
+            .collect(),
         quarters: quarter_figures,
         trend: words::trend(statistics.trend.as_ref(), &statistics.quarters),
         needed: needed(statistics, config.testing.packages_per_product, terms),
     })
+}
+
+/// A group's mean package result: as bounds, and as two ways to estimate it where the data carry them.
+fn means(of: &CensoredSummary, terms: &Terms) -> [String; 6] {
+    let figure = |x: Ppm| numbers::figure(x, terms.rule);
+    let estimate = |x: Option<Ppm>| x.map_or("–".to_owned(), figure);
+    let name = match of.of.as_str() {
+        "all" => "All".to_owned(),
+        name if name.eq_ignore_ascii_case(listing::NO_CATEGORY) => sentence_case(name),
+        name => breakable(name, 30),
+    };
+    let mean = if of.lower_bound.same(of.upper_bound) {
+        figure(of.upper_bound)
+    } else {
+        format!("{} to {}", figure(of.lower_bound), figure(of.upper_bound))
+    };
+    [
+        name,
+        of.n.to_string(),
+        of.censored.to_string(),
+        mean,
+        estimate(of.ros_mean),
+        estimate(of.mle.map(|fit| fit.mean)),
+    ]
 }
 
 fn needed(statistics: &ProgrammeStatistics, packages: usize, terms: &Terms) -> Option<Needed> {
@@ -245,18 +279,26 @@ pub fn duplicates_page(
         None => None,
     };
     Ok(Duplicates {
-        lede: words::duplicates_lede(tally),
+        lede: duplicates::lede(tally),
         pairs: chart.map_or(0, |chart| chart.points.len()),
         agreement: agreement.map(|chart| charts.add(chart)),
         range: range.map(|chart| charts.add(chart)),
-        range_note: chart.map_or(String::new(), words::range_note),
+        range_note: chart
+            .filter(|chart| chart.lines.is_some())
+            .map_or(String::new(), duplicates::range_note),
         flagged: chart.map_or(Vec::new(), |chart| flagged(chart, terms)),
         repeatability: statistics
             .repeatability
             .iter()
-            .map(|found| [sentence_case(&found.of), words::repeatability(found)])
+            .map(|found| {
+                [
+                    duplicates::pairs_of(&found.of, terms),
+                    duplicates::repeatability(found),
+                ]
+            })
             .collect(),
-        drift: statistics.drift.iter().map(words::drift).collect(),
+        notes: duplicates::notes(statistics, config.testing.packages_per_product),
+        drift: statistics.drift.iter().map(duplicates::drift).collect(),
     })
 }
 
@@ -281,17 +323,13 @@ fn tested_on(decided: &Decided) -> BTreeMap<&str, NaiveDate> {
 fn flagged(chart: &RangeChart, terms: &Terms) -> Vec<[String; 5]> {
     let percent = |x: f64| format!("{x:.0}{}%", numbers::NBSP);
     let told = |point: &RangePoint| {
-        let became = if point.agrees {
-            "still allowed"
-        } else {
-            "disagrees"
-        };
+        let became = duplicates::became(point);
         [
             breakable(&point.package_code, 14),
             numbers::figure(point.mean, terms.rule),
             percent(point.signed_percent.abs()),
             percent(point.allowed_percent),
-            became.to_owned(),
+            became,
         ]
     };
     let points = chart.points.iter();
