@@ -96,38 +96,34 @@ pub fn pairs_of(of: &PairsOf, terms: &Terms) -> String {
     }
 }
 
-/// "6.1 % (5.2 to 7.4), from 69 pairs; by the median of all 71 pairs 6.4 %".
-pub fn repeatability(found: &Repeatability) -> String {
+/// Pairs, flagged ones left out, "6.1 % (5.2 to 7.4)", and the same from the median of all pairs.
+pub fn repeatability(found: &Repeatability) -> [String; 4] {
     let figure = |share: f64| format!("{:.1}", share * 100.0);
-    let agreeing = format!(
-        "{}{NBSP}% ({} to {}), from {}",
-        figure(found.relative_s),
-        figure(found.interval.lower),
-        figure(found.interval.upper),
-        counted(found.pairs, "pair", "pairs")
-    );
-    let median = format!("{}{NBSP}%", figure(found.resistant_s));
-    match found.flagged {
-        0 => format!("{agreeing}; by their median {median}"),
-        n => format!(
-            "{agreeing}, {n} flagged left out; by the median of all {} {median}",
-            n + found.pairs
+    [
+        found.pairs.to_string(),
+        found.flagged.to_string(),
+        format!(
+            "{}{NBSP}% ({} to {})",
+            figure(found.relative_s),
+            figure(found.interval.lower),
+            figure(found.interval.upper)
         ),
-    }
+        format!("{}{NBSP}%", figure(found.resistant_s)),
+    ]
 }
 
 /// How flagged pairs are treated, how often sound ones are flagged, and what the settings assume. `packages` is how many
 /// are bought of each product.
 pub fn notes(statistics: &ProgrammeStatistics, packages: usize) -> Vec<String> {
     let mut notes = Vec::new();
-    if statistics.repeatability.is_empty() {
+    let Some(own) = statistics.repeatability.first() else {
         return notes;
-    }
+    };
     notes.push(format!(
         "Pairs that disagree are flagged and left out: a crumb in one portion is not the assay’s scatter. That makes the figures a little small; the median, of all pairs, is hardly moved by a few wide ones. {}",
         false_alarm(statistics.false_alarm, packages)
     ));
-    notes.extend(statistics.assumption.map(assumption));
+    notes.extend(statistics.assumption.map(|found| assumption(found, own)));
     notes.extend(statistics.horwitz.map(horwitz));
     notes
 }
@@ -148,7 +144,7 @@ pub fn false_alarm(chance: f64, packages: usize) -> String {
 }
 
 /// The programme's own repeatability against the one that its settings assume.
-fn assumption(of: Assumption) -> String {
+fn assumption(of: Assumption, own: &Repeatability) -> String {
     let share = |share: f64| format!("{}{NBSP}%", numbers::short_percent(share));
     let assumed = share(of.assumed);
     let setting = |proposal: f64| {
@@ -158,6 +154,9 @@ fn assumption(of: Assumption) -> String {
         )
     };
     match of.finding {
+        AssumptionFinding::Fits if own.interval.upper < of.assumed => format!(
+            "Pairs are held against an assumed repeatability of {assumed}. The interval lies below it, but by no more than leaving out flagged pairs can bring about, or the median of all pairs is no smaller: no cause to change it."
+        ),
         AssumptionFinding::Fits => format!(
             "Pairs are held against an assumed repeatability of {assumed}. The pairs themselves give no cause to change it."
         ),

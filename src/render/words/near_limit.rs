@@ -48,17 +48,17 @@ fn said(near: &[&OtherSide], other: &str, rule: Rule) -> String {
     let unit = LimitWords::of(rule).unit();
     let one = |side: &&OtherSide| {
         format!(
-            "{} ({}): {}{NBSP}%",
+            "{}{NBSP}% for {} ({})",
+            numbers::percent(side.chance),
             side.package_code,
-            with_unit(&numbers::figure(side.figure, rule.limit), unit),
-            numbers::percent(side.chance)
+            with_unit(&numbers::figure(side.figure, rule.limit), unit)
         )
     };
     let mut packages: Vec<String> = near.iter().take(NAMED_AT_MOST).map(one).collect();
     match near.len().saturating_sub(NAMED_AT_MOST) {
         0 => {}
-        1 => packages.push("one more".to_owned()),
-        more => packages.push(format!("{more} more")),
+        1 => packages.push(format!("more than 5{NBSP}% for one more")),
+        more => packages.push(format!("more than 5{NBSP}% for {more} more")),
     }
     let scatter = near.iter().any(|side| {
         matches!(
@@ -68,7 +68,7 @@ fn said(near: &[&OtherSide], other: &str, rule: Rule) -> String {
     });
     let least = if scatter { "at least about" } else { "about" };
     format!(
-        "Close to the limit: {least} so likely is a true content {other}: {} ({}).",
+        "Close to the limit: the chance that the true content is {other} is {least} {} ({}).",
         listed(&packages),
         basis(near)
     )

@@ -89,8 +89,8 @@ pub struct Duplicates {
     pub range_note: String,
     /// Pairs beyond the control line or in disagreement: package, mean, range, allowed, what became of it.
     pub flagged: Vec<[String; 5]>,
-    /// Repeatability: of which pairs, and how large.
-    pub repeatability: Vec<[String; 2]>,
+    /// Repeatability: of which pairs, how many, how many flagged ones are left out, how large, and by the median.
+    pub repeatability: Vec<[String; 5]>,
     /// How flagged pairs are treated, and what the settings assume.
     pub notes: Vec<String>,
     /// Early against late.
@@ -291,10 +291,9 @@ pub fn duplicates_page(
             .repeatability
             .iter()
             .map(|found| {
-                [
-                    duplicates::pairs_of(&found.of, terms),
-                    duplicates::repeatability(found),
-                ]
+                let [pairs, flagged, size, median] = duplicates::repeatability(found);
+                let of = duplicates::pairs_of(&found.of, terms);
+                [breakable(&of, 40), pairs, flagged, size, median]
             })
             .collect(),
         notes: duplicates::notes(statistics, config.testing.packages_per_product),
