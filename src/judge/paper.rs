@@ -40,7 +40,13 @@ fn decimal(figure: Ppm) -> Option<Decimal> {
 }
 
 fn float(exact: Decimal) -> Option<f64> {
-    exact.round_sf(DIGITS)?.to_f64()
+    significant(exact, DIGITS)?.to_f64()
+}
+
+/// Rounded to so many significant digits, halves to the even one (rule A of ISO 80000-1, Annex B): a sum of many figures is
+/// then not pushed to one side. None beyond what a decimal holds.
+pub fn significant(exact: Decimal, digits: u32) -> Option<Decimal> {
+    exact.round_sf(digits)
 }
 
 #[cfg(test)]

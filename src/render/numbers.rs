@@ -52,13 +52,28 @@ pub fn reading(x: Ppm, limit: Limit) -> String {
 fn keeping_side(x: Ppm, fence: Ppm, least: u32) -> String {
     let exact = decimal(x);
     let side = x.compare(fence);
-    let rounded =
-        |places| exact.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
     let kept = |figure: &Decimal| figure.cmp(&decimal(fence)) == side;
     let places = (least..=12)
-        .find(|places| kept(&rounded(*places)))
+        .find(|places| kept(&half_up(exact, *places)))
         .unwrap_or(least);
-    format!("{:.*}", places as usize, rounded(places))
+    written(exact, places)
+}
+
+/// To so many decimals, halves away from zero: rule B of ISO 80000-1, Annex B.
+fn half_up(exact: Decimal, places: u32) -> Decimal {
+    exact.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)
+}
+
+/// A decimal as it is printed with so many decimals, rounded as every printed figure is: halves away from zero, and what
+/// rounds to nothing has no sign.
+pub fn written(exact: Decimal, places: u32) -> String {
+    let rounded = half_up(exact, places);
+    let unsigned = if rounded.is_zero() {
+        Decimal::ZERO
+    } else {
+        rounded
+    };
+    format!("{unsigned:.*}", places as usize)
 }
 
 /// The decimal that a float was read from: the shortest that reads back equal, cut after 12 places.
@@ -119,15 +134,13 @@ pub struct Apart {
 pub fn apart(comparison: &Comparison) -> Apart {
     let (gap, allowed) = (comparison.gap, comparison.allowed);
     let order = gap.compare(allowed);
-    let at = |x: Ppm, places| {
-        decimal(x).round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)
-    };
+    let at = |x: Ppm, places| half_up(decimal(x), places);
     let kept = |places: &u32| {
         order == Ordering::Equal || at(gap, *places).cmp(&at(allowed, *places)) == order
     };
     let least = if gap.max(allowed).0 >= 1000.0 { 0 } else { 1 };
     let places = (least..=12).find(kept).unwrap_or(least);
-    let print = |x| format!("{:.*}", places as usize, at(x, places));
+    let print = |x| written(decimal(x), places);
     Apart {
         gap: print(gap),
         allowed: print(allowed),

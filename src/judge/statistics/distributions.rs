@@ -3,9 +3,7 @@
 //! The library's distribution functions are exact enough, but some of its inverses stop early: here a safeguarded Newton
 //! iteration inverts them.
 
-use statrs::distribution::{
-    Beta, ChiSquared, Continuous, ContinuousCDF, FisherSnedecor, Normal, StudentsT,
-};
+use statrs::distribution::{Beta, ChiSquared, Continuous, ContinuousCDF, FisherSnedecor, Normal};
 
 /// The value that a standard normal deviate stays below with probability `p`; `p` between 0 and 1, both excluded.
 pub fn normal_quantile(p: f64) -> f64 {
@@ -28,18 +26,6 @@ pub fn beta_quantile(p: f64, a: f64, b: f64) -> Option<f64> {
 /// Quantile of chi squared on `df` degrees of freedom; none where they aren't positive.
 pub fn chi_squared_quantile(p: f64, df: f64) -> Option<f64> {
     Some(invert_positive(&ChiSquared::new(df).ok()?, p))
-}
-
-/// Quantile of Student's t on `df` degrees of freedom; none where they aren't positive.
-pub fn t_quantile(p: f64, df: f64) -> Option<f64> {
-    let t = StudentsT::new(0.0, 1.0, df).ok()?;
-    let upper = invert_positive(&t, p.max(1.0 - p));
-    Some(if p < 0.5 { -upper } else { upper })
-}
-
-/// Quantile of F on `df1` and `df2` degrees of freedom; none where either isn't positive.
-pub fn f_quantile(p: f64, df1: f64, df2: f64) -> Option<f64> {
-    Some(invert_positive(&FisherSnedecor::new(df1, df2).ok()?, p))
 }
 
 /// Probability that F on `df1` and `df2` degrees of freedom is above `f`; none where either isn't positive.
@@ -99,16 +85,14 @@ mod tests {
     fn quantiles_are_those_of_printed_tables() {
         let three = |x: f64| (x * 1e3).round() / 1e3;
         assert_eq!(three(normal_quantile(0.975)), 1.96);
-        assert_eq!(f_quantile(0.95, 2.0, 3.0).map(three), Some(9.552));
         assert_eq!(chi_squared_quantile(0.95, 9.0).map(three), Some(16.919));
-        assert_eq!(t_quantile(0.975, 10.0).map(three), Some(2.228));
-        assert_eq!(t_quantile(0.025, 10.0).map(three), Some(-2.228));
+        assert_eq!(f_above(9.552, 2.0, 3.0).map(three), Some(0.05));
     }
 
     #[test]
     fn a_distribution_without_degrees_of_freedom_has_no_quantile() {
         assert_eq!(chi_squared_quantile(0.5, 0.0), None);
-        assert_eq!(f_quantile(0.5, 0.0, 1.0), None);
+        assert_eq!(f_above(0.5, 0.0, 1.0), None);
         assert_eq!(beta_quantile(0.5, 1.0, 0.0), None);
     }
 }

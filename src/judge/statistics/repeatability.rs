@@ -130,23 +130,13 @@ pub fn resistant_s(pairs: &[Duplicate]) -> Option<f64> {
     ))
 }
 
-/// Repeatability standard deviation of pairs at one level: s_r = sqrt(sum d^2 / 2n), in ppm, with n degrees of freedom.
-/// None of no pairs.
-pub fn s_r(pairs: &[Duplicate]) -> Option<f64> {
-    let squares = pairs.iter().map(|pair| pair.difference().powi(2));
-    root_mean_half(squares, pairs.len())
-}
-
-/// The same relative to the level: sqrt(sum (d / mean)^2 / 2n), a fraction. A pair of zeros counts as no difference; none
-/// of no pairs.
+/// Repeatability standard deviation of pairs, relative to the level: sqrt(sum (d / mean)^2 / 2n), a fraction, with n degrees
+/// of freedom. A pair of zeros counts as no difference; none of no pairs.
 pub fn relative_s(pairs: &[Duplicate]) -> Option<f64> {
     let squares = pairs
         .iter()
         .map(|pair| pair.relative().unwrap_or(0.0).powi(2));
-    root_mean_half(squares, pairs.len())
-}
-
-fn root_mean_half(squares: impl Iterator<Item = f64>, n: usize) -> Option<f64> {
+    let n = pairs.len();
     (n > 0).then(|| twelve_digits((squares.sum::<f64>() / (2 * n) as f64).sqrt()))
 }
 
@@ -184,10 +174,6 @@ mod tests {
             first: Ppm(a),
             second: Ppm(b),
         });
-        assert_eq!(
-            s_r(&pairs).map(|s| format!("{s:.4}")),
-            Some("2.1608".into())
-        );
         assert_eq!(
             relative_s(&pairs).map(|s| format!("{s:.3}")),
             Some("0.127".into())

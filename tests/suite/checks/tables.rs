@@ -2,9 +2,9 @@
 
 use crate::checks::{SAME, Tally};
 use galleyproof::judge::statistics::distributions::{
-    chi_squared_quantile, f_quantile, normal_quantile, t_quantile,
+    chi_squared_quantile, f_above, normal_quantile,
 };
-use galleyproof::judge::statistics::range_chart::{D2, d4};
+use galleyproof::judge::statistics::range_chart::d4;
 
 /// Runs every cell of a table that ours can compute.
 pub fn run(name: &str, text: &str, tally: &mut Tally) {
@@ -19,13 +19,14 @@ pub fn run(name: &str, text: &str, tally: &mut Tally) {
         let key = keys(&heads, &record);
         for (head, cell) in heads.iter().zip(&record) {
             let Ok(theirs) = cell.parse() else { continue };
-            match ours(name, &key, head) {
-                Some(ours) => {
-                    let what = format!("{name} {key:?} {head}");
-                    tally.compare(&what, Some(ours), Some(theirs), SAME);
-                }
-                None if is_key(head) => {}
-                None => tally.skip(name, "a factor that we do not use"),
+            let what = format!("{name} {head} {key:?}");
+            if let Some(ours) = ours(name, &key, head) {
+                tally.compare(&what, Some(ours), Some(theirs), SAME);
+            } else if let Some((ours, tail)) = tail(name, &key, head, theirs) {
+                // A critical value is one beyond which the tail is as said: that of a quantile, inverted.
+                tally.compare(&what, Some(ours), Some(tail), 1e-8);
+            } else if !is_key(head) {
+                tally.skip(name, "a factor that we do not use");
             }
         }
     }
@@ -52,31 +53,33 @@ fn ours(name: &str, key: &[(String, f64)], head: &str) -> Option<f64> {
     let probability = || head.strip_prefix('p')?.parse::<f64>().ok();
     match name {
         "j_normal_quantiles.csv" if head == "z" => key("p").map(normal_quantile),
-        "j_t_quantiles.csv" => t_quantile(probability()?, key("dof")?),
         "j_chi2_quantiles.csv" => chi_squared_quantile(probability()?, key("dof")?),
-        "d_constants.csv" if key("n") == Some(2.0) => match head {
-            "d2" => Some(D2),
-            "D4" => Some(d4()),
-            _ => None,
-        },
-        // Made of quantiles of ours, which they test.
-        "e_f1_f2.csv" => {
+        "d_constants.csv" if key("n") == Some(2.0) && head == "D4" => Some(d4()),
+        "e_f1_f2.csv" if head == "F1" => {
             let m = key("m")?;
-            match head {
-                "F1" => Some(chi_squared_quantile(0.95, m - 1.0)? / (m - 1.0)),
-                "F2" => Some((f_quantile(0.95, m - 1.0, m)? - 1.0) / 2.0),
-                _ => None,
-            }
+            Some(chi_squared_quantile(0.95, m - 1.0)? / (m - 1.0))
         }
-        "e_cochran_critical.csv" => {
-            let alpha = match head {
-                "crit_5" => 0.05,
-                "crit_1" => 0.01,
-                _ => return None,
-            };
+        _ => None,
+    }
+}
+
+/// The probability that our F distribution gives to what is beyond a critical value, and the one that the table says.
+fn tail(name: &str, key: &[(String, f64)], head: &str, critical: f64) -> Option<(f64, f64)> {
+    let key = |of: &str| {
+        key.iter()
+            .find(|(name, _)| name == of)
+            .map(|(_, value)| *value)
+    };
+    match (name, head) {
+        ("e_f1_f2.csv", "F2") => {
+            let m = key("m")?;
+            Some((f_above(2.0 * critical + 1.0, m - 1.0, m)?, 0.05))
+        }
+        ("e_cochran_critical.csv", "crit_5" | "crit_1") => {
+            let alpha = if head == "crit_5" { 0.05 } else { 0.01 };
             let (p, n) = (key("p")?, key("n")?);
-            let f = f_quantile(1.0 - alpha / p, n - 1.0, (p - 1.0) * (n - 1.0))?;
-            Some(1.0 / (1.0 + (p - 1.0) / f))
+            let f = (p - 1.0) / (1.0 / critical - 1.0);
+            Some((f_above(f, n - 1.0, (p - 1.0) * (n - 1.0))?, alpha / p))
         }
         _ => None,
     }
@@ -92,7 +95,10 @@ fn printed(record: &csv::StringRecord, tally: &mut Tally) {
         .collect();
     let text = cell(3);
     match ours(cell(0), &key, cell(2)) {
-        None => tally.skip("printed_tables.csv", "a factor that we do not use"),
+        None => tally.skip(
+            "printed_tables.csv",
+            "a factor that we do not use, or one that is held against its exact value",
+        ),
         Some(_) if !cell(5).is_empty() => {
             tally.skip("printed_tables.csv", "known to differ in print")
         }
@@ -103,7 +109,7 @@ fn printed(record: &csv::StringRecord, tally: &mut Tally) {
             let half = 0.5 * 10_f64.powi(-(decimals as i32)) * (1.0 + 1e-9);
             let printed: f64 = text.parse().expect("a printed figure");
             let near = (ours - printed).abs() <= half;
-            let what = format!("printed {} {} {}", cell(0), cell(1), cell(2));
+            let what = format!("printed_tables.csv {} {} {}", cell(0), cell(1), cell(2));
             tally.compare(
                 &what,
                 Some(if near { printed } else { ours }),

@@ -193,7 +193,9 @@ fn means(of: &CensoredSummary, terms: &Terms) -> [String; 6] {
         of.censored.to_string(),
         mean,
         estimate(of.ros_mean),
-        estimate(of.mle.map(|fit| fit.mean)),
+        of.mle.map_or("–".to_owned(), |fit| {
+            format!("{} (median {})", figure(fit.mean), figure(fit.median))
+        }),
     ]
 }
 
