@@ -18,6 +18,9 @@ pub mod labels;
 /// Packages -> one verdict a product and round.
 pub mod verdicts;
 
+/// Registers and readings -> what can hardly be so.
+pub mod plausibility;
+
 /// Correspondence -> where things stand with the maker.
 pub mod followups;
 
@@ -58,11 +61,13 @@ pub fn judge(
     as_of: Option<NaiveDate>,
     problems: &mut Problems,
 ) -> Judged {
+    plausibility::look_over(registers, &extractions, problems);
     let pairs = pairs::pair_up(extractions, registers, config, problems);
     let packages = packages::accept(pairs, &config.rule);
     let terms = terms(registers, problems);
     verdicts::ask_about_processing(registers, problems);
     let verdicts = verdicts::decide(packages, registers, &terms, config);
+    plausibility::claims(&verdicts, problems);
     let statistics = statistics::summarise(&verdicts, config);
     let of_products = statistics::of_products(&verdicts, &statistics, config);
     let earlier: Vec<_> = verdicts

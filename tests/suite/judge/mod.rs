@@ -18,6 +18,9 @@ mod properties;
 /// The reasoning in plain text.
 mod reasoning;
 
+/// What can hardly be so.
+mod plausibility;
+
 /// The programme's figures.
 mod summaries;
 
