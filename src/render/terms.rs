@@ -2,6 +2,7 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
+use crate::model::package::{ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
 use crate::render::numbers;
@@ -61,8 +62,13 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
     let words = LimitWords::of(config.rule);
     let unit = words.unit();
     let lloqs = quantification_limits(products, config.testing.lloq);
-    // "Below 5" names a band only where every assay measures from 5 on, and 5 is not over the limit.
-    let lloq = (lloqs.len() == 1 && lloqs[0].compare(limit.ppm).is_le()).then(|| lloqs[0]);
+    // "Below 5" names a band only where every assay measures from 5 on, 5 is not over the limit, and no lab said more
+    // loosely "below 19".
+    let named = lloqs.len() == 1
+        && lloqs[0].compare(limit.ppm).is_le()
+        && loosest_bound(products).is_none_or(|bound| bound.compare(lloqs[0]).is_le());
+    let lloq = named.then(|| lloqs[0]);
+    let from_lloq = |n: Ppm| n < limit.ppm && !reaches_below(products, n);
     let (over_short, within_short) = if limit.passes {
         ("above", "at or below")
     } else {
@@ -81,10 +87,10 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         }),
         below_short: lloq.map_or("too little".into(), |n| format!("<{}", numbers::plain(n))),
         measured: match lloq {
-            Some(n) if !limit.passes && n < limit.ppm => {
+            Some(n) if !limit.passes && from_lloq(n) => {
                 format!("{} to {}", numbers::plain(n), words.within())
             }
-            Some(n) if n < limit.ppm => format!("{} to {}", numbers::plain(n), words.figure()),
+            Some(n) if from_lloq(n) => format!("{} to {}", numbers::plain(n), words.figure()),
             _ => format!("measured, {}", words.within()),
         },
         limit: words.figure(),
@@ -92,6 +98,29 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         lloq,
         lloqs,
     }
+}
+
+/// The largest n of the readings that count and are "below n".
+fn loosest_bound(products: &[JudgedProduct]) -> Option<Ppm> {
+    let packages = products
+        .iter()
+        .flat_map(|product| &product.verdict.packages);
+    packages
+        .flat_map(|package| package.pair.usable())
+        .filter_map(|extraction| extraction.outcome.reading()?.as_below())
+        .reduce(Ppm::max)
+}
+
+/// Whether a package that was measured has a range which begins below the quantification limit: "5 to below 20" is then
+/// no name for its band.
+fn reaches_below(products: &[JudgedProduct], lloq: Ppm) -> bool {
+    let mut packages = products
+        .iter()
+        .flat_map(|product| &product.verdict.packages);
+    packages.any(|package| {
+        package.standing == Standing::Within
+            && matches!(package.result, ResultKind::Range { lower, .. } if lower < lloq)
+    })
 }
 
 /// The different quantification limits among the readings that count, from the lowest on; the programme's own where

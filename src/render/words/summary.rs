@@ -109,8 +109,8 @@ pub fn none_text(tally: &Tally, terms: &Terms) -> String {
     match tally.none {
         0 => "Every product has a verdict.".to_owned(),
         _ => format!(
-            "No package {}, but the results do not decide. This summary gives the reasons.",
-            terms.over_the_limit
+            "The results do not show on which side of {} every package is. This summary gives the reasons.",
+            terms.limit
         ),
     }
 }

@@ -54,7 +54,7 @@ fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
         ),
         (
             "TW-020",
-            "NH-674 L31663 2031-07-21 2031-04-20, Market Hall, stall 12 >80 >80 both >80 – >80",
+            "NH-674 L31663 2031-09-20 2031-04-20, Market Hall, stall 12 >80 >80 both >80 – >80",
         ),
         (
             "TW-020",

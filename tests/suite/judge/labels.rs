@@ -332,7 +332,7 @@ fn a_programme_adds_its_own_terms_and_hears_of_bad_ones() {
     assert!(judged.products[0].verdict.notify_maker);
     assert_eq!(
         codes(&problems),
-        [Code::RegisterError, Code::MissingPackage],
+        [Code::RegisterError, Code::Suspicious, Code::MissingPackage],
         "errors of registers stand first"
     );
 }

@@ -24,5 +24,8 @@ mod plausibility;
 /// The programme's figures.
 mod summaries;
 
+/// Statistics that stay true.
+mod truths;
+
 /// Cases worked by hand.
 mod worked;

@@ -188,8 +188,8 @@ fn glossary(terms: &Terms) -> Vec<[String; 2]> {
         (
             "No verdict".to_owned(),
             format!(
-                "No package tests {}, but at least one has no sound result, packages are missing, or no test decides for this food.",
-                terms.over_the_limit
+                "The results do not show on which side of {} every package is: one has no sound result or lies too near, packages are missing, or no test decides for this food.",
+                terms.limit
             ),
         ),
     ]
