@@ -5,6 +5,7 @@ mod cli;
 mod demo;
 mod flow;
 mod gather;
+mod independent;
 mod judge;
 mod make_binary;
 mod make_compound;

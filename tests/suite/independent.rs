@@ -1,0 +1,73 @@
+//! The demo's figures, recomputed by a script that shares no code with the program: `tests/independent/recompute.py`.
+//!
+//! It needs Python 3.11 and its standard library alone; where there is none, the test says so and passes. `.ci/run` asks
+//! for one.
+
+use crate::workspace::Workspace;
+use std::path::Path;
+use std::process::{Command, Output};
+
+/// Products of one round each, of every kind: below quantification, measured, over, disagreeing, incomplete, fermented.
+const PRODUCTS: [&str; 20] = [
+    "TW-001", "TW-002", "TW-003", "TW-004", "TW-005", "TW-006", "TW-007", "TW-008", "TW-010",
+    "TW-011", "TW-014", "TW-015", "TW-016", "TW-017", "TW-020", "TW-021", "TW-022", "TW-024",
+    "TW-025", "TW-027",
+];
+
+fn python_there() -> bool {
+    let tried = Command::new("python3")
+        .args(["-c", "import tomllib"])
+        .output();
+    tried.is_ok_and(|output| output.status.success())
+}
+
+fn recompute(workspace: &Workspace, products: &[&str]) -> Output {
+    let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/independent/recompute.py");
+    Command::new("python3")
+        .arg("-B")
+        .arg(script)
+        .arg(workspace.path("."))
+        .arg(workspace.path("out/data/results.json"))
+        .arg(workspace.path("facts"))
+        .args(products)
+        .output()
+        .expect("python3 runs")
+}
+
+#[test]
+fn another_hand_comes_to_the_same_figures() {
+    if !python_there() {
+        println!("there is no Python 3.11: nothing was recomputed");
+        return;
+    }
+    let workspace = Workspace::demo();
+    workspace.run(&["run"]).exits(1);
+    for product in PRODUCTS {
+        let facts = workspace.run(&["facts", product]).exits(0).stdout();
+        workspace.with(&format!("facts/{product}.json"), facts);
+    }
+    let output = recompute(&workspace, &PRODUCTS);
+    let said = String::from_utf8_lossy(&output.stdout).into_owned();
+    assert!(output.status.success(), "{said}");
+    assert!(
+        said.contains("20 products recomputed, 0 differences"),
+        "{said}"
+    );
+
+    // A figure, a standing and a reason that are off are each found.
+    let results = workspace.text("out/data/results.json");
+    for (right, wrong) in [
+        ("\"ppm\": 19.75", "\"ppm\": 19.85"),
+        ("\"standing\": \"unresolved\"", "\"standing\": \"within\""),
+        ("29.85 ppm", "28.95 ppm"),
+        ("\"row\": 15", "\"row\": 16"),
+    ] {
+        assert!(results.contains(right), "{right}");
+        workspace.with("out/data/results.json", results.replacen(right, wrong, 1));
+        let output = recompute(&workspace, &PRODUCTS);
+        assert!(!output.status.success(), "{wrong} was not found");
+    }
+    // A product that is not there is no product without a difference.
+    workspace.with("out/data/results.json", &results);
+    assert!(!recompute(&workspace, &["TW-999"]).status.success());
+}
