@@ -173,16 +173,26 @@ fn the_settings_are_questioned_where_the_pairs_exclude_them() {
 
 #[test]
 fn a_repeated_package_is_judged_on_all_and_its_pair_on_two() {
-    let judged = programme(&[("A", "1", 1, HIGH), ("B", "1", 2, LOW)]);
-    let chart = judged.statistics.range_chart.expect("five pairs");
-    assert!(chart.points.iter().all(|point| point.decided_on.is_none()));
-    let product =
-        crate::judge::bench::judged(&[&["9.8", "16.9", "11.2", "12.0"]], &config("us", ""));
-    // 7.1 apart with a mean of 13.35: 2.8 sqrt(0.5^2 + (0.15 x 13.35)^2) = 5.78 is allowed between two.
+    let registers = crate::judge::bench::registers(Product::default(), 6);
+    let repeated: &[&str] = &["9.8", "16.9", "12.9", "13.4"];
+    let calm: &[&str] = &["10", "10.4"];
+    let rows = crate::judge::bench::extractions(&[repeated, calm, calm, calm, calm, calm]);
+    let (judged, _) = run(&registers, rows, &config("us", ""));
+    let chart = judged.statistics.range_chart.expect("six pairs");
+    let point = &chart.points[0];
+    // 7.1 apart with a mean of 13.35: 2.8 sqrt(0.5^2 + (0.15 x 13.35)^2) = 5.78 is allowed between two, 43 % of the mean.
     assert_eq!(
-        product.verdict.packages[0].pair.comparison.expect("four").n,
-        4
+        format!(
+            "{:.0} {:.0}",
+            point.signed_percent.abs(),
+            point.allowed_percent
+        ),
+        "53 43"
     );
+    assert!(!point.agrees && point.beyond);
+    // Between four 3.6 s is allowed, 7.2 or more: they agree.
+    assert_eq!(point.decided_on, Some((4, true)));
+    assert_eq!(judged.statistics.repeatability[0].flagged, 1);
 }
 
 #[test]

@@ -2,6 +2,9 @@
 
 pub mod invented;
 
+/// What is said of the statistics.
+mod statistics;
+
 use crate::render::overflow;
 use galleyproof::config::Config;
 use galleyproof::model::decided::Decided;
