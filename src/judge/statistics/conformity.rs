@@ -239,12 +239,17 @@ fn numbers(text: &str) -> Vec<(f64, bool)> {
         let end = from
             .find(|c: char| !(c.is_ascii_digit() || c == '.' || c == ','))
             .unwrap_or(from.len());
-        let digits = from[..end].trim_end_matches(['.', ',']).replace(',', ".");
+        let written = from[..end].trim_end_matches(['.', ',']);
+        // "1,234" may be a thousand or a little over one.
+        let ambiguous = written
+            .split_once(',')
+            .is_some_and(|(_, after)| after.len() == 3);
+        let digits = written.replace(',', ".");
         let after = &from[end..];
         let percent = after
             .trim_start_matches(|c: char| c.is_whitespace())
             .starts_with('%');
-        if let Ok(number) = digits.parse() {
+        if !ambiguous && let Ok(number) = digits.parse() {
             found.push((number, percent));
         }
         rest = after;
@@ -288,6 +293,7 @@ mod tests {
             "standard uncertainty 2.1",
             "± 0",
             "12.4 3.7",
+            "± 1,234",
         ] {
             assert_eq!(stated(text), None, "{text}");
         }
