@@ -89,14 +89,10 @@ fn result_words(result: &ResultKind) -> String {
     match *result {
         ResultKind::Value { mean } => format!("{}", mean.0),
         ResultKind::Below { upper } => format!("<{}", upper.0),
-        ResultKind::Range {
-            lower,
-            upper: Some(upper),
-            ..
-        } => format!("{}–{}", lower.0, upper.0),
-        ResultKind::Range {
-            lower, upper: None, ..
-        } => format!(">{}", lower.0),
+        ResultKind::Range(range) => match range.upper {
+            Some(upper) => format!("{}–{}", range.lower.0, upper.0),
+            None => format!(">{}", range.lower.0),
+        },
         ResultKind::None => "none".to_owned(),
     }
 }

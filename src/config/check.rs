@@ -171,18 +171,12 @@ fn rule(section: &Section, lod: Ppm, faults: &mut Faults) -> Rule {
             }
             Limit { ppm: lod, ..own }
         }
-        (Some(own), ppm) => Limit {
-            ppm: ppm.unwrap_or(own.ppm),
-            passes: own.passes,
-        },
+        (Some(own), ppm) => Limit::amount(ppm.unwrap_or(own.ppm), own.passes),
         (None, ppm) => {
             if !section.has("limit_ppm") {
                 faults.missing("[rule] regime is `custom`: then `limit_ppm` is needed");
             }
-            Limit {
-                ppm: ppm.unwrap_or(Ppm(20.0)),
-                passes: passes.unwrap_or(false),
-            }
+            Limit::amount(ppm.unwrap_or(Ppm(20.0)), passes.unwrap_or(false))
         }
     };
     if regime != Regime::Custom {
@@ -390,13 +384,7 @@ mod tests {
         assert!(eu.rule.limit.passes);
         let own = parse("[rule]\nregime = \"custom\"\nlimit_ppm = 10\nlimit_passes = true\n")
             .expect("reads");
-        assert_eq!(
-            own.rule.limit,
-            Limit {
-                ppm: Ppm(10.0),
-                passes: true
-            }
-        );
+        assert_eq!(own.rule.limit, Limit::amount(Ppm(10.0), true));
     }
 
     #[test]

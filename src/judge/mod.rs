@@ -12,6 +12,9 @@ pub mod pairs;
 /// Pairs -> one result and standing a package.
 pub mod packages;
 
+/// Words on the package -> claim and limit.
+pub mod claims;
+
 /// Ingredient words -> label review.
 pub mod labels;
 
@@ -27,10 +30,6 @@ pub mod followups;
 /// Verdicts -> what they say together.
 pub mod statistics;
 
-/// One verdict's reasoning in plain text.
-mod explain;
-
-pub use explain::explain;
 pub use verdicts::method_notes;
 
 use crate::config::Config;
@@ -63,7 +62,11 @@ pub fn judge(
 ) -> Judged {
     plausibility::look_over(registers, &extractions, problems);
     let pairs = pairs::pair_up(extractions, registers, config, problems);
-    let packages = packages::accept(pairs, &config.rule);
+    let packages = packages::accept(pairs, &|package| {
+        let product = registers.products.get(&package.product_id)?;
+        let rule = claims::claim(&product.claim, config.rule).rule(config.rule);
+        Some((rule, product))
+    });
     let terms = terms(registers, problems);
     verdicts::ask_about_processing(registers, problems);
     let verdicts = verdicts::decide(packages, registers, &terms, config);

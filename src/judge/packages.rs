@@ -1,56 +1,97 @@
 //! Pairs -> one result and standing a package.
 
+use crate::judge::pairs::Series;
 use crate::judge::paper;
-use crate::model::extraction::Interval;
+use crate::model::extraction::{AssayKind, Interval};
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{Pair, PairState};
 use crate::model::ppm::Ppm;
+use crate::model::registers::{Package, Product};
 use crate::model::rule::{Decision, Limit, Rule};
 use std::cmp::Ordering;
 
-/// One result and standing for every pair, in the same order.
-pub fn accept(pairs: Vec<Pair>, rule: &Rule) -> Vec<PackageResult> {
-    pairs
+/// One result and standing for every package, in the same order. `rule` is the one that the package's product is judged by.
+pub fn accept<'a>(
+    packages: Vec<Series>,
+    rule: &dyn Fn(&Package) -> Option<(Rule, &'a Product)>,
+) -> Vec<PackageResult> {
+    packages
         .into_iter()
-        .map(|pair| {
-            let readings: Vec<Interval> = pair
-                .usable()
-                .filter_map(|extraction| extraction.outcome.reading())
-                .collect();
-            let agree = pair.state == PairState::Agree;
-            let result = match pair.state {
-                PairState::Agree => combine(&readings),
-                PairState::Disagree => span(&readings),
-                PairState::Incomplete | PairState::Missing => ResultKind::None,
-            };
-            let standing = match (pair.state, &result) {
-                (PairState::Disagree, _) => stand_apart(&readings, rule.limit),
-                (_, result) => stand(result, rule),
-            };
-            PackageResult {
-                straddles_limit: agree && straddles(&readings, rule.limit),
-                pair,
-                result,
-                standing,
+        .filter_map(|series| {
+            let (rule, product) = rule(&series.deciding.package)?;
+            let mut result = one(series.deciding, &rule);
+            if let Some(other) = series.other.map(|other| one(other, &rule)) {
+                // In such a food a sandwich assay sees too little: what it does see is there.
+                if product.processing.may_be_in_pieces()
+                    && other.pair.assay_kind == AssayKind::Sandwich
+                    && other.standing == Standing::Over
+                {
+                    result.standing = Standing::Over;
+                }
+                result.other_series = Some(Box::new(other));
             }
+            Some(result)
         })
         .collect()
 }
 
-/// Whether every value that a reading allows is over the limit. A lower bound that is itself left out is over the limit
-/// where it is the limit: ">20" is over 20.
-pub fn surely_over(reading: &Interval, limit: Limit) -> bool {
-    let at_or_above = reading.lower.compare(limit.ppm) != Ordering::Less;
-    limit.over(reading.lower) || (reading.lower_open && at_or_above)
+/// A reading with the limit that is in force for it.
+#[derive(Clone, Copy)]
+struct Held {
+    reading: Interval,
+    limit: Limit,
 }
 
-/// Whether no value that a reading allows is over the limit.
-pub fn surely_within(reading: &Interval, limit: Limit) -> bool {
-    match reading.upper {
-        Some(upper) if reading.upper_open => !limit.over_open_above(upper),
-        Some(upper) => !limit.over(upper),
-        None => false,
+impl Held {
+    fn over(&self) -> bool {
+        self.limit.surely_over(&self.reading)
     }
+
+    fn within(&self) -> bool {
+        self.limit.surely_within(&self.reading)
+    }
+}
+
+/// One series by itself.
+pub(crate) fn one(pair: Pair, rule: &Rule) -> PackageResult {
+    let held: Vec<Held> = pair
+        .usable()
+        .filter_map(|extraction| {
+            Some(Held {
+                reading: extraction.outcome.reading()?,
+                limit: rule.limit.at(extraction.lod),
+            })
+        })
+        .collect();
+    let readings: Vec<Interval> = held.iter().map(|held| held.reading).collect();
+    let agree = pair.state == PairState::Agree;
+    let result = match pair.state {
+        PairState::Agree => combine(&readings),
+        PairState::Disagree => span(&readings),
+        PairState::Incomplete | PairState::Missing => ResultKind::None,
+    };
+    let standing = match pair.state {
+        PairState::Disagree => stand_apart(&held, limit_of(&held, rule)),
+        _ => stand(&result, &held, rule),
+    };
+    PackageResult {
+        straddles_limit: agree && held.iter().any(Held::over) && held.iter().any(Held::within),
+        pair,
+        result,
+        standing,
+        other_series: None,
+    }
+}
+
+/// The limit for a package's result: where detection decides, the largest LOD in force among its readings.
+fn limit_of(held: &[Held], rule: &Rule) -> Limit {
+    let limits = held.iter().map(|held| held.limit);
+    limits
+        .reduce(|a, b| Limit {
+            ppm: a.ppm.max(b.ppm),
+            ..a
+        })
+        .unwrap_or(rule.limit)
 }
 
 /// What agreeing readings give together.
@@ -66,13 +107,13 @@ fn combine(readings: &[Interval]) -> ResultKind {
     let lower: Vec<Ppm> = readings.iter().map(|reading| reading.lower).collect();
     let upper: Option<Vec<Ppm>> = readings.iter().map(|reading| reading.upper).collect();
     match paper::mean(&lower) {
-        Some(lower) => ResultKind::Range {
+        Some(lower) => ResultKind::Range(Interval {
             lower,
             upper: upper.and_then(|upper| paper::mean(&upper)),
             // A sum misses its end where one of its terms misses its own.
             upper_open: readings.iter().any(|reading| reading.upper_open),
             lower_open: readings.iter().any(|reading| reading.lower_open),
-        },
+        }),
         None => ResultKind::None,
     }
 }
@@ -91,26 +132,35 @@ fn span(readings: &[Interval]) -> ResultKind {
     let upper = upper.and_then(|upper| upper.into_iter().reduce(Ppm::max));
     let mut at_lower = readings.iter().filter(|reading| reading.lower.same(lower));
     let mut at_upper = readings.iter().filter(|reading| reading.upper == upper);
-    ResultKind::Range {
+    ResultKind::Range(Interval {
         lower,
         upper,
         lower_open: at_lower.all(|reading| reading.lower_open),
         upper_open: at_upper.all(|reading| reading.upper_open),
-    }
+    })
 }
 
 /// Where a sound result stands; "below n" is never over.
-fn stand(result: &ResultKind, rule: &Rule) -> Standing {
-    let (low, high, between) = match rule.decision {
-        Decision::Simple => (1.0, 1.0, Standing::Unresolved),
+///
+/// Under a guarded rule a result is held against the limit with the expanded uncertainty added and taken off. Where detection
+/// decides there is no amount to guard: a figure is a detection, however uncertain.
+fn stand(result: &ResultKind, held: &[Held], rule: &Rule) -> Standing {
+    let limit = limit_of(held, rule);
+    let guard = match rule.decision {
         Decision::Guarded {
             relative_expanded_uncertainty: u,
-        } => (1.0 - u, 1.0 + u, Standing::Inconclusive),
+        } if !limit.detection => Some(u),
+        Decision::Guarded { .. } | Decision::Simple => None,
     };
+    let u = guard.unwrap_or(0.0);
     let interval = match *result {
         ResultKind::None => return Standing::Unresolved,
         ResultKind::Below { upper } => {
-            let fits = Ppm(upper.0 * high).compare(rule.limit.ppm) != Ordering::Greater;
+            let fits = if limit.detection {
+                held.iter().all(Held::within)
+            } else {
+                Ppm(upper.0 * (1.0 + u)).compare(limit.ppm) != Ordering::Greater
+            };
             return if fits {
                 Standing::BelowQuantification
             } else {
@@ -118,37 +168,30 @@ fn stand(result: &ResultKind, rule: &Rule) -> Standing {
             };
         }
         ResultKind::Value { mean } => Interval::number(mean),
-        ResultKind::Range {
-            lower,
-            upper,
-            upper_open,
-            lower_open,
-        } => Interval {
-            lower,
-            lower_open,
-            upper,
-            upper_open,
-        },
+        ResultKind::Range(interval) => interval,
     };
     let guarded = Interval {
-        lower: Ppm(interval.lower.0 * low),
-        upper: interval.upper.map(|upper| Ppm(upper.0 * high)),
+        lower: Ppm(interval.lower.0 * (1.0 - u)),
+        upper: interval.upper.map(|upper| Ppm(upper.0 * (1.0 + u))),
         ..interval
     };
-    if surely_over(&guarded, rule.limit) {
+    if limit.surely_over(&guarded) {
         Standing::Over
-    } else if surely_within(&guarded, rule.limit) {
+    } else if limit.surely_within(&guarded) {
         Standing::Within
+    } else if guard.is_some() {
+        Standing::Inconclusive
     } else {
-        between
+        Standing::Unresolved
     }
 }
 
 /// Where disagreeing readings stand: over where all are, or, from three on, where their median is. Never within.
-fn stand_apart(readings: &[Interval], limit: Limit) -> Standing {
-    let all_over = readings.iter().all(|reading| surely_over(reading, limit));
+fn stand_apart(held: &[Held], limit: Limit) -> Standing {
+    let all_over = held.iter().all(Held::over);
+    let readings: Vec<Interval> = held.iter().map(|held| held.reading).collect();
     let median_over = readings.len() >= 3
-        && median_lower(readings).is_some_and(|median| surely_over(&median, limit));
+        && median_lower(&readings).is_some_and(|median| limit.surely_over(&median));
     if all_over || median_over {
         Standing::Over
     } else {
@@ -167,16 +210,14 @@ fn median_lower(readings: &[Interval]) -> Option<Interval> {
         sorted.get((sorted.len().checked_sub(1)?) / 2)?,
         sorted.get(sorted.len() / 2)?,
     );
+    let lower = paper::mean(&[low.lower, high.lower])?;
+    if low.as_number().is_some() && high.as_number().is_some() {
+        return Some(Interval::number(lower));
+    }
     Some(Interval {
-        lower: paper::mean(&[low.lower, high.lower])?,
+        lower,
         lower_open: low.lower_open || high.lower_open,
         upper: None,
         upper_open: true,
     })
-}
-
-/// Whether there are readings on both sides of the limit.
-fn straddles(readings: &[Interval], limit: Limit) -> bool {
-    readings.iter().any(|reading| surely_over(reading, limit))
-        && readings.iter().any(|reading| surely_within(reading, limit))
 }

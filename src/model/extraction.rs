@@ -121,6 +121,30 @@ pub struct LabRecord {
     pub certificate: Option<String>,
 }
 
+impl AssayKind {
+    /// Every kind with its word in the settings and the data.
+    pub const ALL: &'static [(AssayKind, &'static str)] = &[
+        (AssayKind::Sandwich, "sandwich"),
+        (AssayKind::Competitive, "competitive"),
+    ];
+
+    /// The word in the settings and the data.
+    pub fn word(self) -> &'static str {
+        match self {
+            AssayKind::Sandwich => "sandwich",
+            AssayKind::Competitive => "competitive",
+        }
+    }
+
+    /// The other kind.
+    pub fn other(self) -> AssayKind {
+        match self {
+            AssayKind::Sandwich => AssayKind::Competitive,
+            AssayKind::Competitive => AssayKind::Sandwich,
+        }
+    }
+}
+
 /// One extraction of one package, as one row (or cell) of a lab file reports it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Extraction {

@@ -10,6 +10,8 @@ pub mod problem;
 
 pub mod rule;
 
+pub mod claim;
+
 pub mod registers;
 
 pub mod extraction;
@@ -27,6 +29,8 @@ pub mod label;
 pub mod matrix;
 
 pub mod caution;
+
+pub mod reason;
 
 pub mod verdict;
 

@@ -1,5 +1,6 @@
 //! One result and one standing a package.
 
+use crate::model::extraction::Interval;
 use crate::model::pair::Pair;
 use crate::model::ppm::Ppm;
 
@@ -14,6 +15,9 @@ pub struct PackageResult {
     pub standing: Standing,
     /// The extractions agree and stand on both sides of the limit: the mean decides, and the sheet says so.
     pub straddles_limit: bool,
+    /// The package's readings by the other kind of assay, judged by themselves; they are printed beside, and decide only where
+    /// a sandwich assay finds a fermented or hydrolysed food over the limit.
+    pub other_series: Option<Box<PackageResult>>,
 }
 
 /// What a package's extractions give together.
@@ -29,17 +33,9 @@ pub enum ResultKind {
         /// The mean.
         mean: Ppm,
     },
-    /// The reports leave a range.
-    Range {
-        /// Mean of the lower bounds (agreeing), or the smallest (disagreeing).
-        lower: Ppm,
-        /// Mean of the upper bounds (agreeing), or the largest; none where unbounded.
-        upper: Option<Ppm>,
-        /// Whether the upper bound itself is left out.
-        upper_open: bool,
-        /// Whether the lower bound itself is left out.
-        lower_open: bool,
-    },
+    /// The reports leave a range: from the mean of the lower bounds to that of the upper ones where they agree, from the
+    /// smallest to the largest where they do not; no upper end where one is unbounded.
+    Range(Interval),
     /// No sound result.
     None,
 }
@@ -50,7 +46,7 @@ impl ResultKind {
         match self {
             ResultKind::Below { .. } => "below",
             ResultKind::Value { .. } => "value",
-            ResultKind::Range { .. } => "range",
+            ResultKind::Range(_) => "range",
             ResultKind::None => "none",
         }
     }

@@ -1,6 +1,6 @@
 //! A package's extractions, brought together and held against each other.
 
-use crate::model::extraction::Extraction;
+use crate::model::extraction::{AssayKind, Extraction};
 use crate::model::place::Source;
 use crate::model::ppm::Ppm;
 use crate::model::registers::Package;
@@ -11,6 +11,8 @@ use std::cmp::Ordering;
 pub struct Pair {
     /// The package they are of.
     pub package: Package,
+    /// The kind of assay that they are by: extractions by two kinds are two series, and never compared.
+    pub assay_kind: AssayKind,
     /// Every extraction that the lab reported, used or not, by number.
     pub extractions: Vec<PairedExtraction>,
     /// Whether the usable ones agree.

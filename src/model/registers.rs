@@ -105,6 +105,11 @@ pub enum Processing {
 }
 
 impl Processing {
+    /// Whether the food is fermented or hydrolysed, so that its gluten may be in pieces.
+    pub fn may_be_in_pieces(self) -> bool {
+        matches!(self, Processing::Fermented | Processing::Hydrolysed)
+    }
+
     /// Every state with its word in the register.
     pub const ALL: &'static [(Processing, &'static str)] = &[
         (Processing::None, "none"),

@@ -1,5 +1,6 @@
 //! The limit that a claim must keep, and how results are held against it.
 
+use crate::model::extraction::Interval;
 use crate::model::ppm::Ppm;
 use std::cmp::Ordering;
 
@@ -49,6 +50,19 @@ impl Regime {
             .1
     }
 
+    /// The unit that the regime's rule is written in. One ppm is one mg/kg.
+    pub fn unit(self) -> &'static str {
+        match self {
+            Regime::Us | Regime::Canada | Regime::Custom => "ppm",
+            Regime::Codex
+            | Regime::Eu
+            | Regime::Uk
+            | Regime::Argentina
+            | Regime::Chile
+            | Regime::AuNz => "mg/kg",
+        }
+    }
+
     /// The regime's own limit; none for [`Regime::Custom`].
     ///
     /// For Australia and New Zealand "no detectable gluten" is held at 3 ppm, the detection limit of the sandwich R5
@@ -65,6 +79,7 @@ impl Regime {
         Some(Limit {
             ppm: Ppm(ppm),
             passes,
+            detection: self == Regime::AuNz,
         })
     }
 }
@@ -76,9 +91,53 @@ pub struct Limit {
     pub ppm: Ppm,
     /// Whether exactly this figure keeps the limit.
     pub passes: bool,
+    /// There is no limit but detection (Food Standards Code 1.2.7: no detectable gluten): the figure is the assay's LOD,
+    /// any figure that the lab gives is over, and only "below n" with n not above the LOD is within.
+    pub detection: bool,
 }
 
 impl Limit {
+    /// A limit on the amount.
+    pub const fn amount(ppm: Ppm, passes: bool) -> Limit {
+        Limit {
+            ppm,
+            passes,
+            detection: false,
+        }
+    }
+
+    /// The limit for one reading: where detection decides, the LOD in force for it.
+    pub fn at(self, lod: Ppm) -> Limit {
+        if self.detection {
+            Limit { ppm: lod, ..self }
+        } else {
+            self
+        }
+    }
+
+    /// Whether every value that a reading allows is over the limit. A lower bound that is itself left out is over the limit
+    /// where it is the limit: ">20" is over 20.
+    pub fn surely_over(self, reading: &Interval) -> bool {
+        let reached = reading.lower.compare(self.ppm) != Ordering::Less;
+        if self.detection {
+            return reading.as_number().is_some() || reached;
+        }
+        self.over(reading.lower) || (reading.lower_open && reached)
+    }
+
+    /// Whether no value that a reading allows is over the limit.
+    pub fn surely_within(self, reading: &Interval) -> bool {
+        if self.detection {
+            let below = reading.as_below();
+            return below.is_some_and(|n| n.compare(self.ppm) != Ordering::Greater);
+        }
+        match reading.upper {
+            Some(upper) if reading.upper_open => !self.over_open_above(upper),
+            Some(upper) => !self.over(upper),
+            None => false,
+        }
+    }
+
     /// Whether a figure is over the limit: `x >= L` where the limit itself does not pass, `x > L` where it does.
     pub fn over(self, x: Ppm) -> bool {
         match x.compare(self.ppm) {

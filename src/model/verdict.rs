@@ -1,8 +1,11 @@
 //! One verdict a product and round, with its reasons.
 
+use crate::model::claim::Claim;
 use crate::model::label::LabelReview;
 use crate::model::package::PackageResult;
+use crate::model::reason::Reason;
 use crate::model::registers::{Followup, IssuedRevision, Product};
+use crate::model::rule::Rule;
 use chrono::NaiveDate;
 
 /// What one product's packages of one round say, and what its label says.
@@ -16,14 +19,18 @@ pub struct ProductVerdict {
     pub packages: Vec<PackageResult>,
     /// What they say.
     pub verdict: Verdict,
-    /// Why, in words; for every verdict.
-    pub reasons: Vec<String>,
+    /// Why; for every verdict.
+    pub reasons: Vec<Reason>,
+    /// What the package claims, and the limit that goes with it.
+    pub claim: Claim,
+    /// The rule by which the product is judged: the programme's, with the claim's own limit.
+    pub rule: Rule,
     /// What the label says.
     pub label: LabelReview,
     /// Whether the maker is to be told.
     pub notify_maker: bool,
-    /// The assay cannot see all gluten in this food, or no assay decides for it; in words.
-    pub method_unfit: Option<String>,
+    /// The assay cannot see all gluten in this food, or no assay decides for it.
+    pub method_unfit: Option<Reason>,
     /// What passed between the programme and the maker about this round, in order of date.
     pub followups: Vec<Followup>,
     /// The published revisions of this round's sheet, oldest first.

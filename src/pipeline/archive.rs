@@ -26,16 +26,13 @@ pub fn compare(first: &Path, second: &Path) -> Result<Comparison> {
         .rule
         .as_ref()
         .expect("a bag that was read has a rule");
-    let limit = Limit {
-        ppm: Ppm(rule.limit_ppm),
-        passes: rule.limit_passes,
-    };
+    let limit = Limit::amount(Ppm(rule.limit_ppm), rule.limit_passes);
     let regime = Regime::ALL.iter().find(|(_, word)| *word == rule.regime);
     let regime = regime.map_or(Regime::Custom, |(regime, _)| *regime);
     let figure = |x| numbers::figure(Ppm(x), limit);
     let print = Print {
         figure: &figure,
-        unit: numbers::unit(regime),
+        unit: regime.unit(),
     };
     Ok(comparing::compare(&first, &second, &print))
 }
@@ -102,7 +99,7 @@ impl Published {
         let figure = |x| numbers::figure(Ppm(x), config.rule.limit);
         let print = Print {
             figure: &figure,
-            unit: numbers::unit(config.rule.regime),
+            unit: config.rule.regime.unit(),
         };
         let changes = edition::changes(self.products.get(key)?, now?, &print);
         let told: Vec<String> = changes.iter().map(Change::to_string).collect();

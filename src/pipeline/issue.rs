@@ -307,7 +307,7 @@ fn info(decided: &Decided, config: &Config, on: NaiveDate) -> Vec<InfoLine> {
         "rule {}, limit {} {}",
         config.rule.regime.word(),
         numbers::plain(config.rule.limit.ppm),
-        numbers::unit(config.rule.regime)
+        config.rule.regime.unit()
     );
     let mut info = vec![
         ("Source-Organization", programme.name.clone()),

@@ -2,9 +2,8 @@
 
 use crate::config::Config;
 use crate::files;
-use crate::judge;
 use crate::model::decided::{Decided, JudgedProduct};
-use crate::render::{self, Engine, facts};
+use crate::render::{self, Engine, explain, facts};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -18,7 +17,7 @@ pub fn explain(decided: &Decided, config: &Config, product: &str) -> Result<Stri
     let rounds = rounds(decided, product)?;
     let texts: Vec<String> = rounds
         .iter()
-        .map(|judged| judge::explain(judged, config))
+        .map(|judged| explain::explain(judged, config))
         .collect();
     Ok(texts.join("\n"))
 }

@@ -9,6 +9,7 @@ use crate::render::numbers;
 use crate::render::terms::Terms;
 use crate::render::words::correspondence::{self, Standing as FollowUp};
 use crate::render::words::{breakable, sentence_case};
+use crate::words::reasons;
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -94,8 +95,7 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .iter()
             .any(|package| package.pair.extractions.len() > 2),
         against_rule: verdict.label.finding == LabelFinding::GlutenSource,
-        reasons: verdict
-            .reasons
+        reasons: reasons(&verdict.reasons, &verdict.rule, &terms.words)
             .iter()
             .map(|reason| breakable(reason, 22))
             .collect(),

@@ -36,6 +36,9 @@ pub mod newsletter;
 /// A job becomes a PDF; many jobs, on all cores.
 pub mod documents;
 
+/// One verdict’s reasoning in plain text.
+pub mod explain;
+
 /// A bound on what a template of the programme’s own may take.
 pub mod overrun;
 

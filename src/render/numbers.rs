@@ -7,7 +7,7 @@ use crate::model::extraction::Interval;
 use crate::model::package::ResultKind;
 use crate::model::pair::Comparison;
 use crate::model::ppm::Ppm;
-use crate::model::rule::{Limit, Regime};
+use crate::model::rule::Limit;
 use chrono::{Datelike, NaiveDate};
 use rust_decimal::prelude::FromPrimitive;
 use rust_decimal::{Decimal, RoundingStrategy};
@@ -16,19 +16,6 @@ use std::cmp::Ordering;
 /// The space before a unit: a line never breaks there, and a search for "20 ppm" still finds it, which it does not where
 /// the space is a narrow one.
 pub const NBSP: char = '\u{a0}';
-
-/// The unit that a regime's rule is written in. One ppm is one mg/kg.
-pub fn unit(regime: Regime) -> &'static str {
-    match regime {
-        Regime::Us | Regime::Canada | Regime::Custom => "ppm",
-        Regime::Codex
-        | Regime::Eu
-        | Regime::Uk
-        | Regime::Argentina
-        | Regime::Chile
-        | Regime::AuNz => "mg/kg",
-    }
-}
 
 /// A figure in as few digits as say it whole: a limit of 20, a quantification limit of 2.5.
 pub fn plain(x: Ppm) -> String {
@@ -101,14 +88,10 @@ pub fn result(kind: &ResultKind, limit: Limit) -> String {
     match *kind {
         ResultKind::Below { upper } => format!("<{}", plain(upper)),
         ResultKind::Value { mean } => figure(mean, limit),
-        ResultKind::Range {
-            lower,
-            upper: Some(upper),
-            ..
-        } => range(lower, upper, limit),
-        ResultKind::Range {
-            lower, upper: None, ..
-        } => format!(">{}", figure(lower, limit).trim_end_matches(".0")),
+        ResultKind::Range(of) => match of.upper {
+            Some(upper) => range(of.lower, upper, limit),
+            None => format!(">{}", figure(of.lower, limit).trim_end_matches(".0")),
+        },
         ResultKind::None => "none".to_owned(),
     }
 }
@@ -205,10 +188,7 @@ const MONTHS: [&str; 12] = [
 mod tests {
     use super::*;
 
-    const US: Limit = Limit {
-        ppm: Ppm(20.0),
-        passes: false,
-    };
+    const US: Limit = Limit::amount(Ppm(20.0), false);
 
     #[test]
     fn no_figure_is_rounded_across_the_limit_or_onto_it() {

@@ -8,7 +8,9 @@ use crate::model::rule::Limit;
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
 use crate::render::words::{sentence_case, with_unit};
+use crate::words::Catalogue;
 use serde::Serialize;
+use std::sync::Arc;
 
 /// The words of the limit and of the bands.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -38,6 +40,9 @@ pub struct Terms {
     /// What the limit is held against.
     #[serde(skip)]
     pub rule: Limit,
+    /// The words of the documents.
+    #[serde(skip)]
+    pub words: Arc<Catalogue>,
     /// The one quantification limit in force, where there is one.
     #[serde(skip)]
     pub lloq: Option<Ppm>,
@@ -95,6 +100,7 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         },
         limit: words.figure(),
         rule: limit,
+        words: Arc::clone(&config.words),
         lloq,
         lloqs,
     }
@@ -119,7 +125,7 @@ fn reaches_below(products: &[JudgedProduct], lloq: Ppm) -> bool {
         .flat_map(|product| &product.verdict.packages);
     packages.any(|package| {
         package.standing == Standing::Within
-            && matches!(package.result, ResultKind::Range { lower, .. } if lower < lloq)
+            && matches!(package.result, ResultKind::Range(range) if range.lower < lloq)
     })
 }
 

@@ -48,10 +48,19 @@ struct Product<'a> {
     name: &'a str,
     verdict: &'static str,
     grade: Option<&'static str>,
-    reasons: &'a [String],
+    reasons: Vec<String>,
+    claim: ClaimView<'a>,
     label: Label<'a>,
     notify_maker: bool,
     packages: Vec<Package<'a>>,
+}
+
+#[derive(Serialize, Debug)]
+struct ClaimView<'a> {
+    text: &'a str,
+    class: &'static str,
+    limit_ppm: Option<f64>,
+    limit_passes: Option<bool>,
 }
 
 #[derive(Serialize, Debug)]
@@ -63,6 +72,15 @@ struct Label<'a> {
 #[derive(Serialize, Debug)]
 struct Package<'a> {
     package_code: &'a str,
+    #[serde(flatten)]
+    series: Series<'a>,
+    other_series: Option<Series<'a>>,
+}
+
+/// The readings by one kind of assay and what they come to.
+#[derive(Serialize, Debug)]
+struct Series<'a> {
+    assay_kind: &'static str,
     state: &'static str,
     standing: &'static str,
     straddles_limit: bool,
@@ -162,7 +180,11 @@ pub fn view<'a>(decided: &'a Decided, config: &'a Config) -> Results<'a> {
             limit_passes: config.rule.limit.passes,
             decision: config.rule.decision.word(),
         },
-        products: decided.products.iter().map(product).collect(),
+        products: decided
+            .products
+            .iter()
+            .map(|judged| product(judged, config))
+            .collect(),
         counts: counts(&decided.statistics.counts),
         problems: decided.problems.sorted().into_iter().map(problem).collect(),
     }
@@ -176,7 +198,7 @@ pub fn json(decided: &Decided, config: &Config) -> String {
     text
 }
 
-fn product(judged: &JudgedProduct) -> Product<'_> {
+fn product<'a>(judged: &'a JudgedProduct, config: &Config) -> Product<'a> {
     let verdict = &judged.verdict;
     Product {
         product_id: &verdict.product.product_id,
@@ -184,7 +206,13 @@ fn product(judged: &JudgedProduct) -> Product<'_> {
         name: &verdict.product.name,
         verdict: verdict.verdict.word(),
         grade: verdict.verdict.grade(),
-        reasons: &verdict.reasons,
+        reasons: crate::words::plain_reasons(&verdict.reasons, &verdict.rule, &config.words),
+        claim: ClaimView {
+            text: &verdict.claim.text,
+            class: verdict.claim.class.word(),
+            limit_ppm: verdict.claim.limit.map(|limit| limit.ppm.0),
+            limit_passes: verdict.claim.limit.map(|limit| limit.passes),
+        },
         label: Label {
             finding: verdict.label.finding.word(),
             terms: verdict
@@ -200,9 +228,17 @@ fn product(judged: &JudgedProduct) -> Product<'_> {
 }
 
 fn package(package: &PackageResult) -> Package<'_> {
-    let comparison = package.pair.comparison;
     Package {
         package_code: &package.pair.package.package_code,
+        series: series(package),
+        other_series: package.other_series.as_deref().map(series),
+    }
+}
+
+fn series(package: &PackageResult) -> Series<'_> {
+    let comparison = package.pair.comparison;
+    Series {
+        assay_kind: package.pair.assay_kind.word(),
         state: package.pair.state.word(),
         standing: package.standing.word(),
         straddles_limit: package.straddles_limit,
@@ -218,7 +254,7 @@ pub fn result(result: &ResultKind) -> ResultView {
     let (ppm, lower, upper) = match *result {
         ResultKind::Value { mean } => (Some(mean), Some(mean), Some(mean)),
         ResultKind::Below { upper } => (None, Some(crate::model::ppm::Ppm::ZERO), Some(upper)),
-        ResultKind::Range { lower, upper, .. } => (None, Some(lower), upper),
+        ResultKind::Range(range) => (None, Some(range.lower), range.upper),
         ResultKind::None => (None, None, None),
     };
     let figure = |ppm: Option<crate::model::ppm::Ppm>| ppm.map(|ppm| ppm.0);

@@ -27,7 +27,7 @@ macro_rules! built_in {
 /// A file of a catalogue: its path below the template folder, and its text.
 pub type CatalogueFile<'a> = (&'a str, &'a str);
 
-const BUILT_IN: &[(Language, &[CatalogueFile<'static>])] = built_in!("common");
+const BUILT_IN: &[(Language, &[CatalogueFile<'static>])] = built_in!("common", "reasons");
 
 /// What a message is given.
 #[derive(Clone, Debug, PartialEq)]

@@ -8,9 +8,11 @@ mod catalogue;
 mod faults;
 mod locale;
 mod messages;
+mod reasons;
 mod trees;
 
 pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in};
 pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
 pub use messages::{Kind, MESSAGES, Message, say};
+pub use reasons::{plain_reasons, reason_in_words, reasons, side};

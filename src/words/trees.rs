@@ -143,7 +143,9 @@ impl<'a> Uses<'a> {
                 Some(Kind::Count) => &["zero", "one", "two", "few", "many", "other"],
                 Some(Kind::Text) | None => &[],
             };
-            for word in words.iter().filter(|word| !allowed.contains(*word)) {
+            // "other" is the field's word for whatever is not named.
+            let is_known = |word: &&&str| allowed.contains(*word) || **word == "other";
+            for word in words.iter().filter(|word| !is_known(word)) {
                 faults.push(format!(
                     "in the message “{id}”, “${name}” is never “{word}”"
                 ));

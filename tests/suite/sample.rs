@@ -5,6 +5,7 @@
 
 use chrono::NaiveDate;
 use galleyproof::config::Config;
+use galleyproof::model::claim::Claim;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::extraction::{AssayKind, Extraction, Interval, Outcome};
 use galleyproof::model::followup::FollowUpState;
@@ -220,6 +221,8 @@ impl Sample {
                 packages: self.packages,
                 verdict,
                 reasons: Vec::new(),
+                claim: Claim::gluten_free(self.rule.limit),
+                rule: self.rule,
                 label,
                 method_unfit: None,
                 followups: Vec::new(),
@@ -278,12 +281,12 @@ fn judge(package: Package, extractions: Vec<PairedExtraction>, rule: Rule) -> Pa
     let finite = |value: f64| value.is_finite().then_some(Ppm(value));
     let result = match state {
         PairState::Incomplete | PairState::Missing => ResultKind::None,
-        PairState::Disagree => ResultKind::Range {
+        PairState::Disagree => ResultKind::Range(Interval {
             lower: Ppm(smallest(&lower)),
             upper: finite(largest(&upper)),
             upper_open: false,
             lower_open: false,
-        },
+        }),
         PairState::Agree if readings.iter().all(|reading| reading.as_below().is_some()) => {
             ResultKind::Below {
                 upper: Ppm(largest(&upper)),
@@ -294,12 +297,12 @@ fn judge(package: Package, extractions: Vec<PairedExtraction>, rule: Rule) -> Pa
                 mean: Ppm(mean(&lower)),
             }
         }
-        PairState::Agree => ResultKind::Range {
+        PairState::Agree => ResultKind::Range(Interval {
             lower: Ppm(mean(&lower)),
             upper: finite(mean(&upper)),
             upper_open: true,
             lower_open: false,
-        },
+        }),
     };
     let standing = standing(&result, state, &readings, rule);
     let over = readings
@@ -311,7 +314,9 @@ fn judge(package: Package, extractions: Vec<PairedExtraction>, rule: Rule) -> Pa
             && over > 0
             && over < n
             && matches!(result, ResultKind::Value { .. }),
+        other_series: None,
         pair: Pair {
+            assay_kind: AssayKind::Sandwich,
             package,
             extractions,
             state,
@@ -366,11 +371,15 @@ fn standing(result: &ResultKind, state: PairState, readings: &[Interval], rule: 
         ResultKind::Below { .. } => Standing::BelowQuantification,
         ResultKind::Value { mean } if limit.over(mean) => Standing::Over,
         ResultKind::Value { .. } => Standing::Within,
-        ResultKind::Range { lower, .. } if limit.over(lower) => Standing::Over,
-        ResultKind::Range {
-            upper: Some(upper), ..
-        } if !limit.over_open_above(upper) => Standing::Within,
-        ResultKind::Range { .. } => Standing::Unresolved,
+        ResultKind::Range(range) if limit.over(range.lower) => Standing::Over,
+        ResultKind::Range(range)
+            if range
+                .upper
+                .is_some_and(|upper| !limit.over_open_above(upper)) =>
+        {
+            Standing::Within
+        }
+        ResultKind::Range(_) => Standing::Unresolved,
     }
 }
 

@@ -11,8 +11,8 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("config", &["config", "model", "files", "words"]),
     ("gather", &["gather", "model", "config", "files"]),
     ("judge", &["judge", "model", "config"]),
-    ("render", &["render", "model", "config", "files"]),
-    ("save", &["save", "model", "config", "files"]),
+    ("render", &["render", "model", "config", "files", "words"]),
+    ("save", &["save", "model", "config", "files", "words"]),
     (
         "pipeline",
         &[

@@ -1,67 +1,10 @@
 //! How a term bears on a claim, under one regime and in its surroundings.
 
 use crate::judge::labels::terms::{OATS, Term, When};
-use crate::judge::labels::words;
+use crate::model::claim::ClaimClass;
 use crate::model::label::{Leave, TermClass};
 use crate::model::registers::Oats;
 use crate::model::rule::Regime;
-
-/// What a package claims of gluten.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Claim {
-    /// Gluten-free, in whatever words of the regime.
-    GlutenFree,
-    /// Low, very low or reduced gluten: made of gluten grains that were processed.
-    LowGluten,
-    /// Nothing that the regime knows as a claim about gluten.
-    Unknown,
-}
-
-/// Gluten-free in the languages of labels.
-const GLUTEN_FREE: &[&str] = &[
-    "glutenfree",
-    "glutenfrei",
-    "singluten",
-    "libredegluten",
-    "sintacc",
-    "sansgluten",
-    "senzaglutine",
-];
-
-/// Further words of one rule (21 CFR 101.91 (b)).
-const UNITED_STATES: &[&str] = &["nogluten", "freeofgluten", "withoutgluten"];
-
-/// Very low gluten, in the languages of Regulation (EU) No 828/2014.
-const VERY_LOW: &[&str] = &[
-    "verylowgluten",
-    "sehrgeringerglutengehalt",
-    "tresfaibleteneurengluten",
-    "muybajoengluten",
-    "concontenutodiglutinemoltobasso",
-];
-
-impl Claim {
-    /// What these words claim under a regime; case, hyphens, spaces and marks do not matter. Under a programme's own rule
-    /// every claim is one and the same.
-    pub fn of(words: &str, regime: Regime) -> Claim {
-        let words = words::squeezed(words);
-        let is = |list: &[&str]| list.contains(&words.as_str());
-        let low = match regime {
-            Regime::Eu | Regime::Uk => is(VERY_LOW),
-            Regime::Codex => is(&["reducedgluten", "glutenreduced"]),
-            Regime::AuNz => is(&["lowgluten"]),
-            _ => false,
-        };
-        let own = regime == Regime::Custom && !words.is_empty();
-        if own || is(GLUTEN_FREE) || regime == Regime::Us && is(UNITED_STATES) {
-            Claim::GlutenFree
-        } else if low {
-            Claim::LowGluten
-        } else {
-            Claim::Unknown
-        }
-    }
-}
 
 /// All that decides how a term bears on a claim.
 #[derive(Clone, Copy, Debug)]
@@ -69,7 +12,7 @@ pub struct Circumstances {
     /// The rule that governs the claim.
     pub regime: Regime,
     /// What the package claims.
-    pub claim: Claim,
+    pub claim: ClaimClass,
     /// What is known of the product's oats.
     pub oats: Oats,
     /// The term is declared gluten-free where it stands.
@@ -125,11 +68,11 @@ fn surrounded(term: &Term, at: &Circumstances) -> TermClass {
 /// Why a gluten source is not forbidden here; none where it is.
 fn leave(at: &Circumstances) -> Option<Leave> {
     match (at.regime, at.claim) {
-        (_, Claim::Unknown) => Some(Leave::UnknownClaim),
-        (_, Claim::LowGluten) => Some(Leave::Processed),
-        (Regime::Eu | Regime::Uk, Claim::GlutenFree) => Some(Leave::AmountAlone),
-        (Regime::Custom, Claim::GlutenFree) => Some(Leave::Unsaid),
-        (_, Claim::GlutenFree) => None,
+        (_, ClaimClass::Unknown) => Some(Leave::UnknownClaim),
+        (_, ClaimClass::VeryLow | ClaimClass::Reduced | ClaimClass::Low) => Some(Leave::Processed),
+        (Regime::Eu | Regime::Uk, ClaimClass::GlutenFree) => Some(Leave::AmountAlone),
+        (Regime::Custom, ClaimClass::GlutenFree) => Some(Leave::Unsaid),
+        (_, ClaimClass::GlutenFree) => None,
     }
 }
 

@@ -12,11 +12,14 @@ mod terms;
 mod words;
 
 pub use terms::Terms;
+pub use words::squeezed;
 
+use crate::judge::claims;
+use crate::model::claim::ClaimClass;
 use crate::model::label::{LabelFinding, LabelReview, LabelTerm, StatementPiece, TermClass};
 use crate::model::registers::{Oats, Product};
 use crate::model::rule::Regime;
-use classes::{Circumstances, Claim};
+use classes::Circumstances;
 use context::Context;
 use terms::Match;
 use words::{Kind, Token};
@@ -30,7 +33,7 @@ pub fn review(product: &Product, regime: Regime, terms: &Terms) -> LabelReview {
     let tokens = words::tokens(statement);
     let matches = terms.find(&tokens);
     let context = Context::of(&tokens, &matches);
-    let claim = Claim::of(&product.claim, regime);
+    let claim = claims::class(&product.claim, regime);
     let mut bearing: Vec<(&Match<'_>, LabelTerm)> = matches
         .iter()
         .filter(|found| context.is_ingredient(found))
@@ -90,15 +93,20 @@ pub fn review(product: &Product, regime: Regime, terms: &Terms) -> LabelReview {
 
 /// A statement that nobody here could read decides nothing, and where it is not known what the package claims, nothing is
 /// held against it.
-fn finding(product: &Product, claim: Claim, unread: bool, terms: &[LabelTerm]) -> LabelFinding {
+fn finding(
+    product: &Product,
+    claim: ClaimClass,
+    unread: bool,
+    terms: &[LabelTerm],
+) -> LabelFinding {
     let any = |of: &dyn Fn(&LabelTerm) -> bool| terms.iter().any(of);
     let verified = matches!(product.oats, Oats::Certified | Oats::PurityProtocol);
     let oats =
         product.oats == Oats::Unverified || !verified && any(&|term| term.grain == terms::OATS);
     let statement = product.ingredients.as_deref().unwrap_or_default();
-    if unread || claim == Claim::Unknown && (oats || !terms.is_empty()) {
+    if unread || claim == ClaimClass::Unknown && (oats || !terms.is_empty()) {
         LabelFinding::NeedsReview
-    } else if claim == Claim::Unknown {
+    } else if claim == ClaimClass::Unknown {
         LabelFinding::None
     } else if any(&|term| term.class == TermClass::Always) {
         LabelFinding::GlutenSource

@@ -11,7 +11,8 @@ pub const RANGE_FACTORS: [f64; 9] = [2.8, 3.3, 3.6, 3.9, 4.0, 4.2, 4.3, 4.4, 4.5
 /// Holds the readings of one package against each other; none where fewer than two have a reading.
 ///
 /// - gap = max(0, largest lower bound - smallest upper bound): the smallest difference that the reports allow;
-/// - m = the middle between those two bounds where there is a gap, else the mean of all finite bounds;
+/// - m = where there is a gap, the mean of the readings, each taken at its point that is nearest to the middle of those two
+///   bounds (for two readings that is the middle, for figures their mean); else the mean of all finite bounds;
 /// - s = [`characteristic`] of m; allowed = f(n) s.
 ///
 /// All in ppm. Nothing is rounded; `s` and `allowed` keep 12 significant digits, far beyond what a decision can see.
@@ -40,7 +41,19 @@ pub fn compare(readings: &[&Extraction], relative_repeatability: f64) -> Option<
         .map(|upper| (upper, paper::difference(largest_lower, upper)))
         .filter(|(_, gap)| gap.0 > 0.0);
     let (gap, m) = match apart {
-        Some((upper, gap)) => (gap, paper::mean(&[largest_lower, upper])?),
+        Some((upper, gap)) => {
+            // Each reading where it comes nearest to the middle, so that the one under judgement does not widen its own
+            // tolerance more than it must.
+            let middle = paper::mean(&[largest_lower, upper])?;
+            let nearest: Vec<Ppm> = intervals
+                .iter()
+                .map(|(_, reading)| {
+                    let high = reading.upper.map_or(middle, |upper| middle.min(upper));
+                    high.max(reading.lower)
+                })
+                .collect();
+            (gap, paper::mean(&nearest)?)
+        }
         None => {
             let finite: Vec<Ppm> = intervals
                 .iter()

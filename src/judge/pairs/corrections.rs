@@ -1,5 +1,6 @@
 //! A person's corrections: readings set aside, and repeats numbered on from the extractions already there.
 
+use crate::model::extraction::AssayKind;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Correction, CorrectionAction};
@@ -48,26 +49,30 @@ fn correct(rows: &mut [PairedExtraction], corrections: &[&Correction]) {
             };
         }
     }
-    number_on(rows, &repeated);
+    for (kind, _) in AssayKind::ALL {
+        number_on(rows, &repeated, *kind);
+    }
 }
 
-/// Gives repeats the numbers after the last one there: in the order of the decisions, then of the files.
-fn number_on(rows: &mut [PairedExtraction], repeated: &[Option<NaiveDate>]) {
+/// Gives repeats by one kind of assay the numbers after the last one there: in the order of the decisions, then of the files.
+fn number_on(rows: &mut [PairedExtraction], repeated: &[Option<NaiveDate>], kind: AssayKind) {
+    let is_of = |row: &PairedExtraction| row.extraction.assay_kind == kind;
     let last = rows
         .iter()
         .zip(repeated)
-        .filter(|(_, repeat)| repeat.is_none())
+        .filter(|(row, repeat)| is_of(row) && repeat.is_none())
         .map(|(row, _)| row.extraction.number)
         .max()
         .unwrap_or(0);
     let order: BTreeSet<_> = rows
         .iter()
         .zip(repeated)
+        .filter(|(row, _)| is_of(row))
         .filter_map(|(row, repeat)| repeat.map(|on| place_in_order(row, on)))
         .collect();
     let numbers: BTreeMap<_, _> = order.into_iter().zip(last.saturating_add(1)..).collect();
     for (row, repeat) in rows.iter_mut().zip(repeated) {
-        if let Some(on) = repeat {
+        if let (Some(on), true) = (repeat, is_of(row)) {
             row.extraction.number = numbers[&place_in_order(row, *on)];
         }
     }

@@ -15,6 +15,8 @@ pub fn settle(mut rows: Vec<PairedExtraction>, problems: &mut Problems) -> Vec<P
     {
         return rows;
     }
+    // One reading in each of two files could be the two halves of a pair that the lab has not numbered.
+    let alone = rows.iter().all(|row| number(row) == number(&rows[0]));
     let mut settled: Vec<PairedExtraction> = Vec::with_capacity(rows.len());
     let mut rest = rows.into_iter().peekable();
     while let Some(first) = rest.next() {
@@ -23,7 +25,7 @@ pub fn settle(mut rows: Vec<PairedExtraction>, problems: &mut Problems) -> Vec<P
         while let Some(next) = rest.next_if(|row| row.extraction.number == number) {
             same_number.push(next);
         }
-        settled.extend(settle_number(same_number, problems));
+        settled.extend(settle_number(same_number, alone, problems));
     }
     settled
 }
@@ -35,6 +37,7 @@ fn order(row: &PairedExtraction) -> (u32, &Source) {
 /// Rows that report the same extraction.
 fn settle_number(
     mut rows: Vec<PairedExtraction>,
+    alone: bool,
     problems: &mut Problems,
 ) -> Vec<PairedExtraction> {
     let readings: Vec<(usize, Interval)> = rows
@@ -54,7 +57,11 @@ fn settle_number(
         return rows;
     }
     for (at, _) in doubles {
-        note_double(&rows[*first], &rows[*at], problems);
+        if alone {
+            warn_of_halves(&rows[*first], &rows[*at], problems);
+        } else {
+            note_double(&rows[*first], &rows[*at], problems);
+        }
         let source = rows[*at].extraction.source.clone();
         // The larger quantification limit is the safer one of two that are stated for one reading.
         let lloq = rows[*at].extraction.lloq;
@@ -97,6 +104,20 @@ fn name_conflict(one: &PairedExtraction, other: &PairedExtraction, problems: &mu
         ),
         "Ask the lab which one stands. Then add a line to the register of corrections: “exclude” for the file whose \
          reading is withdrawn, or “repeat” for the file if its readings are further extractions.",
+    );
+}
+
+fn warn_of_halves(kept: &PairedExtraction, double: &PairedExtraction, problems: &mut Problems) {
+    problems.add(
+        Code::Suspicious,
+        double.extraction.source.place(),
+        format!(
+            "package “{}” has a single reading here and the same one in {}: it counts once",
+            kept.extraction.package_code,
+            kept.extraction.source.place(),
+        ),
+        "If they are two extractions that happen to be equal, ask the lab to number them, or add a line to the register of \
+         corrections: “repeat” for one of the files.",
     );
 }
 

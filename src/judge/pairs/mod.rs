@@ -7,10 +7,10 @@ mod doubles;
 pub use compare::{RANGE_FACTORS, characteristic, compare, range_factor};
 
 use crate::config::Config;
-use crate::model::extraction::{Extraction, Outcome};
+use crate::model::extraction::{AssayKind, Extraction, Outcome};
 use crate::model::pair::{Pair, PairState, PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::{Package, Registers};
+use crate::model::registers::{Package, Processing, Registers};
 use std::collections::HashMap;
 
 /// Every package that counts with its extractions, in the order of the register.
@@ -22,19 +22,80 @@ pub fn pair_up(
     registers: &Registers,
     config: &Config,
     problems: &mut Problems,
-) -> Vec<Pair> {
+) -> Vec<Series> {
     let mut by_package = by_package(extractions);
     corrections::apply(&mut by_package, &registers.corrections, problems);
     registers
         .packages
         .iter()
-        .filter(|package| registers.products.contains_key(&package.product_id))
         .filter_map(|package| {
+            let product = registers.products.get(&package.product_id)?;
             let rows = by_package.remove(&package.package_code).unwrap_or_default();
-            counts(package, &rows, registers.knows_sent_on)
-                .then(|| pair(package, rows, config, problems))
+            counts(package, &rows, registers.knows_sent_on).then(|| {
+                let fit = fit_assay(product.processing);
+                let series = series(package, rows, fit, config, problems);
+                note_if_missing(&series.deciding, problems);
+                series
+            })
         })
         .collect()
+}
+
+/// A package's readings: those that decide, and those by the other kind of assay.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Series {
+    /// By the kind of assay that fits the food, where there is a usable reading by it.
+    pub deciding: Pair,
+    /// By the other kind, where there is a usable reading by it.
+    pub other: Option<Pair>,
+}
+
+/// The kind of assay that sees the gluten of a food: a competitive one where proteins may be in pieces (J AOAC 98:1346,
+/// 2015), else, and where that is not known, a sandwich one.
+fn fit_assay(processing: Processing) -> AssayKind {
+    if processing.may_be_in_pieces() {
+        AssayKind::Competitive
+    } else {
+        AssayKind::Sandwich
+    }
+}
+
+/// Readings by two kinds of assay are two series. A series without a usable row is none, unless it is all there is.
+fn series(
+    package: &Package,
+    rows: Vec<PairedExtraction>,
+    fit: AssayKind,
+    config: &Config,
+    problems: &mut Problems,
+) -> Series {
+    let (fitting, others): (Vec<_>, Vec<_>) = rows
+        .into_iter()
+        .partition(|row| row.extraction.assay_kind == fit);
+    let usable = |rows: &[PairedExtraction]| rows.iter().any(|row| row.usage == Usage::Used);
+    let (first, second) = (usable(&fitting), usable(&others));
+    let mut of = |rows, kind| pair(package, rows, kind, config, problems);
+    match (first, second) {
+        (true, true) => Series {
+            deciding: of(fitting, fit),
+            other: Some(of(others, fit.other())),
+        },
+        (false, true) => Series {
+            deciding: of(others, fit.other()),
+            other: None,
+        },
+        (false, false) if fitting.is_empty() && !others.is_empty() => Series {
+            deciding: of(others, fit.other()),
+            other: None,
+        },
+        (false, false) if fitting.is_empty() => Series {
+            deciding: of(fitting, config.lab.assay_kind),
+            other: None,
+        },
+        _ => Series {
+            deciding: of(fitting, fit),
+            other: None,
+        },
+    }
 }
 
 /// The extractions of each package, each counting where it has a reading.
@@ -72,6 +133,7 @@ fn reported_something(rows: &[PairedExtraction]) -> bool {
 fn pair(
     package: &Package,
     rows: Vec<PairedExtraction>,
+    assay_kind: AssayKind,
     config: &Config,
     problems: &mut Problems,
 ) -> Pair {
@@ -86,21 +148,25 @@ fn pair(
         _ if reported_something(&extractions) => PairState::Incomplete,
         _ => PairState::Missing,
     };
-    if state == PairState::Missing {
-        problems.add(
-            Code::MissingPackage,
-            package.place.clone(),
-            format!(
-                "package “{}” of product “{}” has no result from the lab yet",
-                package.package_code, package.product_id
-            ),
-            "Nothing to do while the lab is at work. If its report has come, look for this code in it.",
-        );
-    }
     Pair {
         package: package.clone(),
+        assay_kind,
         extractions,
         state,
         comparison,
+    }
+}
+
+fn note_if_missing(pair: &Pair, problems: &mut Problems) {
+    if pair.state == PairState::Missing {
+        problems.add(
+            Code::MissingPackage,
+            pair.package.place.clone(),
+            format!(
+                "package “{}” of product “{}” has no result from the lab yet",
+                pair.package.package_code, pair.package.product_id
+            ),
+            "Nothing to do while the lab is at work. If its report has come, look for this code in it.",
+        );
     }
 }

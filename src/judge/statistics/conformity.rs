@@ -11,7 +11,7 @@ use crate::model::extraction::Extraction;
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::PairState;
 use crate::model::ppm::Ppm;
-use crate::model::rule::{Decision, Limit, Regime, Rule};
+use crate::model::rule::{Decision, Limit, Rule};
 use crate::model::statistics::{OtherSide, ProgrammeStatistics, UncertaintyBasis};
 
 /// What an uncertainty is taken from where the lab states none.
@@ -47,7 +47,7 @@ pub fn conformance(y: f64, u: f64, upper: f64) -> f64 {
 /// Every agreeing package whose figure decides, in order. None under a guarded rule, which has its own band, and where
 /// the claim has no limit but detection.
 pub fn other_sides(packages: &[PackageResult], rule: &Rule, scatter: Scatter) -> Vec<OtherSide> {
-    if rule.decision != Decision::Simple || rule.regime == Regime::AuNz {
+    if rule.decision != Decision::Simple || rule.limit.detection {
         return Vec::new();
     }
     let of = |package| other_side(package, rule.limit, scatter);
@@ -68,8 +68,8 @@ fn other_side(package: &PackageResult, limit: Limit, scatter: Scatter) -> Option
     };
     let figure = match package.result {
         ResultKind::Value { mean } => mean,
-        ResultKind::Range { lower, .. } if over => lower,
-        ResultKind::Range { upper, .. } => upper?,
+        ResultKind::Range(range) if over => range.lower,
+        ResultKind::Range(range) => range.upper?,
         ResultKind::Below { .. } | ResultKind::None => return None,
     };
     let (u, basis) = uncertainty(package, figure, scatter)?;

@@ -1,21 +1,19 @@
 //! Extractions, packages and products counted by band.
 
-use crate::judge::packages::{surely_over, surely_within};
 use crate::model::package::Standing;
 use crate::model::pair::{PairedExtraction, Usage};
-use crate::model::rule::Limit;
 use crate::model::statistics::{Counts, ExtractionCounts, PackageCounts, ProductCounts};
 use crate::model::verdict::{ProductVerdict, Verdict};
 
 /// Counts everything by band, each thing once.
-pub fn count(verdicts: &[ProductVerdict], limit: Limit) -> Counts {
+pub fn count(verdicts: &[ProductVerdict]) -> Counts {
     let mut counts = Counts::default();
     for verdict in verdicts {
         count_product(verdict.verdict, &mut counts.products);
         for package in &verdict.packages {
             count_package(package.standing, &mut counts.packages);
             for extraction in &package.pair.extractions {
-                count_extraction(extraction, limit, &mut counts.extractions);
+                count_extraction(extraction, verdict, &mut counts.extractions);
             }
         }
     }
@@ -40,12 +38,15 @@ fn count_package(standing: Standing, counts: &mut PackageCounts) {
     } += 1;
 }
 
-/// An extraction counts by its own reading; one that is set aside, in conflict, unreadable or on neither side is unusable.
-fn count_extraction(row: &PairedExtraction, limit: Limit, counts: &mut ExtractionCounts) {
-    let used = (row.usage == Usage::Used).then_some(&row.extraction.outcome);
-    *match used.and_then(|outcome| outcome.reading()) {
-        Some(reading) if surely_over(&reading, limit) => &mut counts.over,
-        Some(reading) if surely_within(&reading, limit) => match reading.as_below() {
+/// An extraction counts by its own reading; one that is set aside, in conflict, unreadable or on neither side is unusable, and
+/// so is one of a product whose claim is unknown: there is nothing to hold it against.
+fn count_extraction(row: &PairedExtraction, of: &ProductVerdict, counts: &mut ExtractionCounts) {
+    let limit = of.rule.limit.at(row.extraction.lod);
+    let used = row.usage == Usage::Used && of.claim.is_known();
+    let reading = used.then(|| row.extraction.outcome.reading()).flatten();
+    *match reading {
+        Some(reading) if limit.surely_over(&reading) => &mut counts.over,
+        Some(reading) if limit.surely_within(&reading) => match reading.as_below() {
             Some(_) => &mut counts.below_quantification,
             None => &mut counts.within,
         },

@@ -77,7 +77,7 @@ pub fn summarise(verdicts: &[ProductVerdict], config: &Config) -> ProgrammeStati
         .first()
         .filter(|all| all.pairs >= repeatability::ENOUGH_PAIRS);
     ProgrammeStatistics {
-        counts: counts::count(verdicts, limit),
+        counts: counts::count(verdicts),
         days: days(verdicts),
         over_limit: over_limit(&once, &mut shares),
         superseded_rounds: once::superseded(verdicts, &once),
@@ -118,7 +118,7 @@ pub fn of_products(
     verdicts
         .iter()
         .map(|verdict| ProductStatistics {
-            other_side: conformity::other_sides(&verdict.packages, &config.rule, scatter),
+            other_side: conformity::other_sides(&verdict.packages, &verdict.rule, scatter),
             ..of_product(verdict, &mut shares)
         })
         .collect()

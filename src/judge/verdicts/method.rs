@@ -1,39 +1,31 @@
 //! Whether the assay can see the gluten of a food at all, and what to bear in mind where it can.
 
-use crate::config::Config;
 use crate::model::caution::Caution;
 use crate::model::extraction::AssayKind;
 use crate::model::label::TermClass;
 use crate::model::matrix::Matrix;
 use crate::model::package::PackageResult;
 use crate::model::problem::{Code, Problems};
+use crate::model::reason::Reason;
 use crate::model::registers::{Oats, Processing, Product, Registers};
 use crate::model::rule::Regime;
 use crate::model::verdict::ProductVerdict;
 
-/// Why no result below the limit could decide for this food, in words; none where one can.
+/// Why no result below the limit could decide for this food; none where one can.
 ///
 /// Fermentation and hydrolysis cut gluten into pieces. A sandwich assay needs two binding sites on one molecule and reports
 /// such pieces too low; a competitive one sees them (J AOAC 98:1346, 2015). The United States hold that no assay decides
 /// for such a food (85 FR 49240, 2020). A result over the limit stands in either case: the food holds at least as much.
-pub fn unfit(product: &Product, packages: &[PackageResult], config: &Config) -> Option<String> {
-    let food = match product.processing {
-        Processing::None | Processing::Unknown => return None,
-        Processing::Fermented => "fermented",
-        Processing::Hydrolysed => "hydrolysed",
-    };
-    if config.rule.regime == Regime::Us {
-        return Some(format!(
-            "This food is {food}: no test shows reliably how much gluten it holds. In the United States the maker’s records \
-             of what went in decide."
-        ));
+pub fn unfit(product: &Product, packages: &[PackageResult], regime: Regime) -> Option<Reason> {
+    if !product.processing.may_be_in_pieces() {
+        return None;
     }
-    sandwich_used(packages, config).then(|| {
-        format!(
-            "This food is {food}: a sandwich assay reports too little gluten in it, since proteins in pieces escape it. A \
-             competitive assay is needed."
-        )
-    })
+    if regime == Regime::Us {
+        return Some(Reason::RecordsDecide(product.processing));
+    }
+    let sandwich = |package: &PackageResult| package.pair.assay_kind == AssayKind::Sandwich;
+    let by_sandwich = packages.iter().any(sandwich);
+    by_sandwich.then_some(Reason::SandwichUnfit(product.processing))
 }
 
 /// What to bear in mind about the assay and this food; nothing of it decides.
@@ -120,17 +112,4 @@ pub fn ask_about_processing(registers: &Registers, problems: &mut Problems) {
             );
         }
     }
-}
-
-/// Whether any reading is by a sandwich assay; without readings, whether the programme's assay is one.
-fn sandwich_used(packages: &[PackageResult], config: &Config) -> bool {
-    let mut kinds = packages
-        .iter()
-        .flat_map(|package| package.pair.usable())
-        .map(|extraction| extraction.assay_kind)
-        .peekable();
-    if kinds.peek().is_none() {
-        return config.lab.assay_kind == AssayKind::Sandwich;
-    }
-    kinds.any(|kind| kind == AssayKind::Sandwich)
 }

@@ -6,7 +6,7 @@ mod reasons;
 pub use method::{ask_about_processing, notes as method_notes};
 
 use crate::config::Config;
-use crate::judge::labels;
+use crate::judge::{claims, labels};
 use crate::model::decided::EarlierRound;
 use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
@@ -43,7 +43,7 @@ pub fn decide(
             Some(ProductVerdict {
                 followups: followups(told, &round),
                 issued: of_round(issued, &round),
-                ..decide_one(product, round, packages, terms, config)
+                ..decide_one(product, round, packages, terms, registers, config)
             })
         })
         .collect()
@@ -93,16 +93,36 @@ fn code(result: &PackageResult) -> &str {
 fn decide_one(
     product: &Product,
     round: String,
-    packages: Vec<PackageResult>,
+    mut packages: Vec<PackageResult>,
     terms: &labels::Terms,
+    registers: &Registers,
     config: &Config,
 ) -> ProductVerdict {
-    let method_unfit = method::unfit(product, &packages, config);
+    let claim = claims::claim(&product.claim, config.rule);
+    let rule = claim.rule(config.rule);
+    if !claim.is_known() {
+        // There is nothing that they could be held against.
+        for package in &mut packages {
+            package.standing = Standing::Unresolved;
+            package.straddles_limit = false;
+        }
+    }
+    let undecided = reasons::undecided(product, &round, &claim, registers);
+    let method_unfit = method::unfit(product, &packages, rule.regime);
     let enough = packages.len() >= config.testing.packages_per_product;
-    let verdict = verdict(&packages, enough && method_unfit.is_none());
-    let label = labels::review(product, config.rule.regime, terms);
+    let verdict = if undecided.is_empty() {
+        verdict(&packages, enough && method_unfit.is_none())
+    } else {
+        Verdict::NoVerdict
+    };
+    let label = labels::review(product, rule.regime, terms);
+    let reasons = if undecided.is_empty() {
+        reasons::reasons(verdict, &packages, method_unfit.as_ref(), &rule, config)
+    } else {
+        undecided
+    };
     ProductVerdict {
-        reasons: reasons::reasons(verdict, &packages, method_unfit.as_deref(), config),
+        reasons,
         notify_maker: verdict == Verdict::OverLimit || label.finding == LabelFinding::GlutenSource,
         followups: Vec::new(),
         issued: Vec::new(),
@@ -112,6 +132,8 @@ fn decide_one(
         verdict,
         label,
         method_unfit,
+        claim,
+        rule,
     }
 }
 

@@ -1,26 +1,64 @@
-//! A verdict's reasons, in plain words.
+//! A verdict's reasons, as data.
 
 use crate::config::Config;
+use crate::model::claim::Claim;
 use crate::model::package::{PackageResult, ResultKind, Standing};
-use crate::model::pair::PairState;
-use crate::model::rule::{Decision, Limit, Rule};
+use crate::model::pair::{PairState, Usage};
+use crate::model::ppm::Ppm;
+use crate::model::reason::Reason;
+use crate::model::registers::{Bars, Processing, Product, Registers};
+use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, Verdict};
 
-/// Why the verdict is what it is; never empty.
+/// What keeps anything from being decided, whatever the packages say: an unknown claim, an unknown processing, a register that
+/// leaves something open. Nothing of it may ever count as a pass.
+pub fn undecided(
+    product: &Product,
+    round: &str,
+    claim: &Claim,
+    registers: &Registers,
+) -> Vec<Reason> {
+    let mut reasons = Vec::new();
+    if !claim.is_known() {
+        reasons.push(if claim.text.trim().is_empty() {
+            Reason::NoClaim
+        } else {
+            Reason::UnknownClaim {
+                text: claim.text.clone(),
+            }
+        });
+    }
+    if product.processing == Processing::Unknown {
+        reasons.push(Reason::UnknownProcessing);
+    }
+    let is_about = |of: &Option<String>, this: &str| of.as_deref().is_none_or(|of| of == this);
+    for doubt in &registers.doubts {
+        let bears = doubt.bars == Bars::Verdict
+            && is_about(&doubt.product_id, &product.product_id)
+            && is_about(&doubt.round, round);
+        let reason = Reason::Doubt(doubt.what.clone());
+        if bears && !reasons.contains(&reason) {
+            reasons.push(reason);
+        }
+    }
+    reasons
+}
+
+/// Why the verdict is what it is; never empty. `rule` is the one that the product is judged by.
 pub fn reasons(
     verdict: Verdict,
     packages: &[PackageResult],
-    method_unfit: Option<&str>,
+    method_unfit: Option<&Reason>,
+    rule: &Rule,
     config: &Config,
-) -> Vec<String> {
-    let rule = &config.rule;
+) -> Vec<Reason> {
     if let Verdict::WithinLimit(grade) = verdict {
         return vec![within(grade, packages, rule)];
     }
     let over = packages
         .iter()
         .filter(|package| package.standing == Standing::Over)
-        .map(|package| over(package, rule.limit));
+        .map(|package| over(package, rule));
     let open = packages
         .iter()
         .filter(|package| {
@@ -30,159 +68,113 @@ pub fn reasons(
             )
         })
         .map(|package| open(package, config));
-    let mut reasons: Vec<String> = over.chain(open).collect();
+    let mut reasons: Vec<Reason> = over.chain(open).collect();
     if verdict == Verdict::NoVerdict {
         let asked = config.testing.packages_per_product;
         if packages.len() < asked {
-            reasons.push(format!(
-                "{} of {asked} packages {} been tested.",
-                packages.len(),
-                if packages.len() == 1 { "has" } else { "have" }
-            ));
+            reasons.push(Reason::TooFewPackages {
+                tested: packages.len(),
+                asked,
+            });
         }
-        reasons.extend(method_unfit.map(str::to_owned));
+        reasons.extend(method_unfit.cloned());
     }
     reasons
 }
 
-fn within(grade: Grade, packages: &[PackageResult], rule: &Rule) -> String {
-    let all = match packages.len() {
-        1 => "The one package".to_owned(),
-        n => format!("Each of the {n} packages"),
-    };
-    let limit = limit_kept(rule.limit);
+fn within(grade: Grade, packages: &[PackageResult], rule: &Rule) -> Reason {
+    let below = packages
+        .iter()
+        .filter_map(|package| match package.result {
+            ResultKind::Below { upper } => Some(upper),
+            _ => None,
+        })
+        .fold(Ppm::ZERO, Ppm::max);
     match grade {
-        Grade::BelowQuantification => {
-            let most = packages
-                .iter()
-                .filter_map(|package| match package.result {
-                    ResultKind::Below { upper } => Some(upper),
-                    _ => None,
-                })
-                .reduce(|a, b| a.max(b));
-            let most = most.map_or_else(String::new, |upper| {
-                format!(" (below {} ppm)", rule.limit.shown(upper))
-            });
-            format!("{all} held too little gluten to measure{most}, which is {limit}.")
-        }
-        Grade::Quantified => match rule.decision {
-            Decision::Simple => format!("{all} is {limit}."),
-            Decision::Guarded { .. } => {
-                format!("{all} is {limit}, the assay’s uncertainty included.")
-            }
+        Grade::BelowQuantification => Reason::NoneMeasured {
+            packages: packages.len(),
+            below,
+        },
+        Grade::Quantified => Reason::AllWithin {
+            packages: packages.len(),
+            guarded: matches!(rule.decision, Decision::Guarded { .. }),
         },
     }
 }
 
-fn over(package: &PackageResult, limit: Limit) -> String {
-    let code = &package.pair.package.package_code;
-    let reached = limit_broken(limit);
-    if package.pair.state == PairState::Disagree {
-        let all = package
-            .pair
-            .usable()
-            .filter_map(|extraction| extraction.outcome.reading())
-            .all(|reading| crate::judge::packages::surely_over(&reading, limit));
-        return if all {
-            format!(
-                "The extractions of package {code} disagree, and every one of them is {reached}."
-            )
+fn over(result: &PackageResult, rule: &Rule) -> Reason {
+    let package = result.pair.package.package_code.clone();
+    if let Some(other) = &result.other_series {
+        let own = result.pair.state == PairState::Agree || result.pair.state == PairState::Disagree;
+        let by_itself = own && is_over(result, rule);
+        if !by_itself && other.standing == Standing::Over {
+            return Reason::OverBySandwich {
+                package,
+                result: other.result,
+            };
+        }
+    }
+    if result.pair.state == PairState::Disagree {
+        return if each_over(result, rule) {
+            Reason::EachOver { package }
         } else {
-            format!("The extractions of package {code} disagree, and their median is {reached}.")
+            Reason::MedianOver { package }
         };
     }
-    format!(
-        "Package {code} holds {}, which is {reached}.",
-        held(package, limit)
-    )
+    Reason::Over {
+        package,
+        result: result.result,
+    }
 }
 
-/// A package's result in words.
-fn held(package: &PackageResult, limit: Limit) -> String {
-    match package.result {
-        ResultKind::Value { mean } => format!("{} ppm (mean)", limit.shown(mean)),
-        ResultKind::Below { upper } => format!("less than {} ppm", limit.shown(upper)),
-        ResultKind::Range {
-            lower,
-            upper: Some(upper),
-            ..
-        } => format!("{} to {} ppm", limit.shown(lower), limit.shown(upper)),
-        ResultKind::Range { lower, .. } => format!("more than {} ppm", limit.shown(lower)),
-        ResultKind::None => "no sound result".to_owned(),
-    }
+/// Whether a package is over by its deciding series alone.
+fn is_over(result: &PackageResult, rule: &Rule) -> bool {
+    let alone = crate::judge::packages::one(result.pair.clone(), rule);
+    alone.standing == Standing::Over
+}
+
+fn each_over(result: &PackageResult, rule: &Rule) -> bool {
+    result.pair.usable().all(|extraction| {
+        let reading = extraction.outcome.reading();
+        reading.is_some_and(|reading| rule.limit.at(extraction.lod).surely_over(&reading))
+    })
 }
 
 /// Why a package decides nothing.
-fn open(package: &PackageResult, config: &Config) -> String {
-    let limit = config.rule.limit;
-    let code = &package.pair.package.package_code;
-    match package.pair.state {
-        PairState::Missing => format!("The lab has reported nothing of package {code} yet."),
-        PairState::Incomplete => format!(
-            "Package {code} has {} of the {} usable extractions that a result needs.",
-            package.pair.usable().count(),
-            config.testing.extractions_per_package,
-        ),
+fn open(result: &PackageResult, config: &Config) -> Reason {
+    let package = result.pair.package.package_code.clone();
+    let asked = config.testing.extractions_per_package;
+    let usable = result.pair.usable().count();
+    let mut rows = result.pair.extractions.iter();
+    let in_conflict = rows.any(|row| row.usage == Usage::InConflict);
+    match result.pair.state {
+        PairState::Missing => Reason::Missing { package },
+        PairState::Incomplete if in_conflict => Reason::Conflict {
+            package,
+            usable,
+            asked,
+        },
+        PairState::Incomplete => Reason::TooFewExtractions {
+            package,
+            usable,
+            asked,
+        },
         PairState::Disagree => {
-            let comparison = package.pair.comparison.as_ref();
-            let by = comparison.map_or_else(String::new, |comparison| {
-                let (gap, allowed) = in_order(comparison.gap.0, comparison.allowed.0);
-                format!(": they are at least {gap} ppm apart, where {allowed} ppm is allowed")
-            });
-            format!("The extractions of package {code} disagree{by}.")
+            let comparison = result.pair.comparison.as_ref();
+            let comparison = comparison.expect("what disagrees was compared");
+            Reason::Disagree {
+                package,
+                gap: comparison.gap,
+                allowed: comparison.allowed,
+            }
         }
-        PairState::Agree if package.standing == Standing::Inconclusive => format!(
-            "Package {code} holds {}, too near the limit of {} ppm for the assay’s uncertainty.",
-            held(package, limit),
-            short(limit.ppm.0)
-        ),
-        PairState::Agree => format!(
-            "Package {code} holds {}, which does not show on which side of {} ppm it lies.",
-            held(package, limit),
-            short(limit.ppm.0)
-        ),
-    }
-}
-
-fn limit_kept(limit: Limit) -> String {
-    let word = if limit.passes { "not above" } else { "below" };
-    format!("{word} the limit of {} ppm", short(limit.ppm.0))
-}
-
-fn limit_broken(limit: Limit) -> String {
-    let word = if limit.passes { "above" } else { "at or above" };
-    format!("{word} the limit of {} ppm", short(limit.ppm.0))
-}
-
-/// A gap and what is allowed: one decimal, more where the gap would not print as the larger of the two.
-fn in_order(gap: f64, allowed: f64) -> (String, String) {
-    let printed = |decimals: usize| (format!("{gap:.decimals$}"), format!("{allowed:.decimals$}"));
-    let larger = |(gap, allowed): &(String, String)| {
-        let value = |text: &String| text.parse::<f64>().unwrap_or(f64::NAN);
-        value(gap) > value(allowed)
-    };
-    (1..=9)
-        .map(printed)
-        .find(larger)
-        .unwrap_or_else(|| printed(9))
-}
-
-/// Two decimals at most, since these figures are compared with one another, not with the limit.
-fn short(x: f64) -> String {
-    format!("{}", (x * 100.0).round() / 100.0)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_gap_prints_as_larger_than_what_is_allowed() {
-        let printed = |gap, allowed| {
-            let (gap, allowed) = in_order(gap, allowed);
-            format!("{gap} > {allowed}")
-        };
-        assert_eq!(printed(24.9, 7.92), "24.9 > 7.9");
-        assert_eq!(printed(8.44, 8.42), "8.44 > 8.42");
+        PairState::Agree if result.standing == Standing::Inconclusive => Reason::TooClose {
+            package,
+            result: result.result,
+        },
+        PairState::Agree => Reason::EitherSide {
+            package,
+            result: result.result,
+        },
     }
 }

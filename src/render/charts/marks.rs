@@ -50,18 +50,12 @@ impl Mark {
         };
         match package.result {
             ResultKind::Value { mean } => Mark::Circle(mean.0, ink),
-            ResultKind::Range {
-                lower,
-                upper: Some(_),
-                ..
-            } if ink == Ink::Solid => Mark::From(lower.0, ink),
-            ResultKind::Range {
-                upper: Some(upper), ..
-            }
-            | ResultKind::Below { upper } => Mark::UpTo(upper.0, ink),
-            ResultKind::Range {
-                lower, upper: None, ..
-            } => Mark::From(lower.0, ink),
+            ResultKind::Range(range) => match range.upper {
+                Some(_) | None if ink == Ink::Solid => Mark::From(range.lower.0, ink),
+                Some(upper) => Mark::UpTo(upper.0, ink),
+                None => Mark::From(range.lower.0, ink),
+            },
+            ResultKind::Below { upper } => Mark::UpTo(upper.0, ink),
             ResultKind::None => Mark::Undecided,
         }
     }

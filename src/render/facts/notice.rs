@@ -84,7 +84,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
     let document = DocumentFacts::new(
         config,
         format!("{title}. Notice to the maker, sheet {number}"),
-        words::verdict::count(verdict, config.rule, config.testing.packages_per_product),
+        words::verdict::count(verdict, verdict.rule, config.testing.packages_per_product),
         vec![number.clone()],
     );
     NoticeFacts {
@@ -104,10 +104,10 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         opening: breakable(&words::notice::opening(verdict, config), 30),
         table: packages::table(
             &verdict.packages,
-            config.rule,
+            verdict.rule,
             config.testing.extractions_per_package,
         ),
-        notes: words::packages::notes(&verdict.packages, config.rule)
+        notes: words::packages::notes(&verdict.packages, verdict.rule)
             .iter()
             .map(|note| breakable(note, 30))
             .collect(),
@@ -209,7 +209,7 @@ fn beside(
     say(
         "Limit",
         words::sentence_case(
-            words::limit::LimitWords::of(config.rule)
+            words::limit::LimitWords::of(verdict.rule)
                 .source()
                 .trim_start_matches("Limit: ")
                 .trim_end_matches('.'),

@@ -118,7 +118,7 @@ pub fn table(
         .flat_map(|row| &row.cells)
         .flatten();
     PackageTable {
-        unit: numbers::unit(rule.regime),
+        unit: rule.regime.unit(),
         columns,
         code_width,
         has_unused: cells

@@ -196,7 +196,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         bytes: Vec::new(),
     };
     let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
-    let drawn = ruler::made_from(&verdict.packages, config.rule);
+    let drawn = ruler::made_from(&verdict.packages, verdict.rule);
     let mut files: Vec<JobFile> = drawings
         .map(|number| file(chart_name(number), drawn.clone()))
         .collect();
@@ -225,7 +225,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
 /// # Errors
 /// As [`job`].
 pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
-    let drawings = ruler::draw(&product.verdict.packages, config.rule)?.concat();
+    let drawings = ruler::draw(&product.verdict.packages, product.verdict.rule)?.concat();
     let lab_files = words::method::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {
@@ -284,7 +284,7 @@ fn attachments(verdict: &ProductVerdict, config: &Config, sheet_number: &str) ->
 
 fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     let verdict = &product.verdict;
-    let rule = config.rule;
+    let rule = verdict.rule;
     SheetContent {
         programme: ProgrammeFacts::new(&config.programme),
         product: product_facts(verdict),
@@ -369,13 +369,13 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
             Verdict::WithinLimit(_) => BlockState::Within,
             Verdict::NoVerdict => BlockState::None,
         },
-        words: words::verdict::words(verdict.verdict, config.rule),
-        count: words::verdict::count(verdict, config.rule, asked_for),
+        words: words::verdict::words(verdict.verdict, verdict.rule),
+        count: words::verdict::count(verdict, verdict.rule, asked_for),
         sentence: breakable(
             &format!(
                 "{}{}{}",
-                words::verdict::sentence(verdict, config.rule, asked_for),
-                words::near_limit::beside_the_verdict(product, config.rule),
+                words::verdict::sentence(verdict, config),
+                words::near_limit::beside_the_verdict(product, verdict.rule),
                 words::label::beside_the_verdict(verdict)
             ),
             22,

@@ -22,7 +22,7 @@ impl LimitWords {
 
     /// `ppm` or `mg/kg`.
     pub fn unit(&self) -> &'static str {
-        numbers::unit(self.regime)
+        self.regime.unit()
     }
 
     /// `20 ppm`.
@@ -39,29 +39,66 @@ impl LimitWords {
         }
     }
 
-    /// `at or above 20 ppm`, or `above 20 mg/kg` where the limit itself is within it.
+    /// `at or above 20 ppm`, or `above 20 mg/kg` where the limit itself is within it, or `gluten detected`.
     pub fn over(&self) -> String {
+        if self.limit.detection {
+            return "gluten detected".to_owned();
+        }
         format!("{} {}", self.over_word(), self.figure())
     }
 
-    /// `below 20 ppm`, or `at or below 20 mg/kg`.
+    /// `below 20 ppm`, or `at or below 20 mg/kg`, or `no gluten detected (LOD 3 mg/kg)`.
     pub fn within(&self) -> String {
+        if self.limit.detection {
+            return format!("no gluten detected (LOD {})", self.figure());
+        }
         format!("{} {}", self.within_word(), self.figure())
     }
 
-    /// `at or above the limit`, or `above the limit`.
+    /// `at or above the limit`, or `above the limit`, or `as containing gluten`.
     pub fn over_the_limit(&self) -> String {
+        if self.limit.detection {
+            return "positive for gluten".to_owned();
+        }
         format!("{} the limit", self.over_word())
     }
 
     /// `below the limit`, or `at or below the limit`.
     pub fn within_the_limit(&self) -> String {
+        if self.limit.detection {
+            return "negative for gluten".to_owned();
+        }
         format!("{} the limit", self.within_word())
     }
 
     /// `at or above the limit of 20 parts per million (ppm)`.
     pub fn over_in_full(&self) -> String {
+        if self.limit.detection {
+            return format!("with gluten detected, from {} on,", self.in_full());
+        }
         format!("{} the limit of {}", self.over_word(), self.in_full())
+    }
+
+    /// Why there is no verdict, before its cause.
+    pub fn cannot_show(&self) -> String {
+        if self.limit.detection {
+            return "The results can’t show whether this food has detectable gluten.".to_owned();
+        }
+        format!(
+            "The results can’t show on which side of the limit of {} this food is.",
+            self.in_full()
+        )
+    }
+
+    /// The same with the causes to follow.
+    pub fn cannot_say(&self) -> String {
+        if self.limit.detection {
+            return "We can’t say whether this product has detectable gluten".to_owned();
+        }
+        format!(
+            "We can’t say on which side of the limit of {} this product is",
+            self.in_full()
+        )
     }
 
     fn over_word(&self) -> &'static str {
@@ -92,11 +129,15 @@ impl LimitWords {
             }
             Regime::Argentina => "Resolución Conjunta 32/2023",
             Regime::Chile => "article 518 of the Reglamento Sanitario de los Alimentos",
-            Regime::AuNz => {
-                "Standard 1.2.7 of the Food Standards Code: no detectable gluten; the test detects from here on"
-            }
+            Regime::AuNz => "the Food Standards Code, Schedule 4",
             Regime::Custom => "the programme’s own rule",
         };
+        if self.limit.detection {
+            return format!(
+                "The claim asks for no detectable gluten (Food Standards Code, Standard 1.2.7); the test detects from {} on (LOD).",
+                self.figure()
+            );
+        }
         let least = if self.limit.passes {
             "no more than"
         } else {
@@ -115,10 +156,7 @@ mod tests {
     fn said(regime: Regime) -> LimitWords {
         LimitWords::of(Rule {
             regime,
-            limit: regime.limit().unwrap_or(Limit {
-                ppm: Ppm(20.0),
-                passes: false,
-            }),
+            limit: regime.limit().unwrap_or(Limit::amount(Ppm(20.0), false)),
             decision: Decision::Simple,
         })
     }
@@ -129,7 +167,9 @@ mod tests {
         assert_eq!(said(Regime::Us).within(), "below 20\u{a0}ppm");
         assert_eq!(said(Regime::Eu).over(), "above 20\u{a0}mg/kg");
         assert_eq!(said(Regime::Eu).within(), "at or below 20\u{a0}mg/kg");
-        assert_eq!(said(Regime::AuNz).over(), "at or above 3\u{a0}mg/kg");
+        assert_eq!(said(Regime::AuNz).over(), "gluten detected");
+        let within = "no gluten detected (LOD 3\u{a0}mg/kg)";
+        assert_eq!(said(Regime::AuNz).within(), within);
     }
 
     #[test]

@@ -16,13 +16,13 @@ use crate::render::words::{counted, with_unit};
 pub fn says(product: &JudgedProduct, config: &Config) -> String {
     let earlier = product.earlier.iter();
     let earlier = earlier.map(|round| format!(" {}", earlier_round(round, product, config)));
-    let now = this_round(product, config.rule);
+    let now = this_round(product, product.verdict.rule);
     std::iter::once(now).chain(earlier).collect()
 }
 
 /// What an earlier round of the product came to: a later one does not undo it.
 fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config) -> String {
-    let limit = LimitWords::of(config.rule);
+    let limit = LimitWords::of(product.verdict.rule);
     let n = counted(round.packages, "package", "packages");
     let found = match round.verdict {
         Verdict::OverLimit => format!("{} of {n} tested {}", round.over, limit.over_the_limit()),
@@ -138,7 +138,7 @@ fn highest_result(packages: &[PackageResult], rule: Rule) -> Option<String> {
     let upper = |result: &ResultKind| match *result {
         ResultKind::Value { mean } => Some(mean),
         ResultKind::Below { upper } => Some(upper),
-        ResultKind::Range { upper, .. } => upper,
+        ResultKind::Range(range) => range.upper,
         ResultKind::None => None,
     };
     let ends: Option<Vec<(Ppm, &ResultKind)>> = packages

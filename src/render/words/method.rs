@@ -13,14 +13,15 @@ use crate::render::numbers::{self, NBSP};
 use crate::render::words::duplicates::false_alarm;
 use crate::render::words::limit::LimitWords;
 use crate::render::words::summary::number;
-use crate::render::words::{full_stop, listed, once, sentence_case};
+use crate::render::words::{listed, once, sentence_case};
+use crate::words::reason_in_words;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// How was tested and decided: sentences for one paragraph.
 pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
     let product = &judged.verdict;
-    let limit = LimitWords::of(config.rule);
+    let limit = LimitWords::of(product.rule);
     let mut said = vec![
         format!(
             "{}; each package extracted {}.",
@@ -37,9 +38,9 @@ pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
         limit.source(),
     ];
     // Where there is no verdict, the sentence beside it has said this already.
-    let unfit = product.method_unfit.as_deref();
+    let unfit = product.method_unfit.as_ref();
     if let Some(unfit) = unfit.filter(|_| product.verdict != Verdict::NoVerdict) {
-        said.push(full_stop(&sentence_case(unfit.trim())));
+        said.push(reason_in_words(unfit, &product.rule, &config.words));
     }
     said.extend(judged.cautions.iter().map(bear_in_mind));
     said
@@ -117,9 +118,19 @@ fn allowed_difference(judged: &JudgedProduct, config: &Config) -> String {
     } else {
         String::new()
     };
+    let mut readings = packages.iter().flat_map(|package| package.pair.usable());
+    let bounds = readings.any(|one| {
+        let reading = one.outcome.reading();
+        reading.is_some_and(|reading| reading.as_number().is_none())
+    });
+    let of_bounds = if bounds {
+        "; in the mean a bound stands at its point nearest to the others"
+    } else {
+        ""
+    };
     format!(
         "Two extractions agree if no more than 2.8{NBSP}s apart ({}ISO{NBSP}5725-6), where s² = (q/10)² + \
-         ({}{NBSP}% of the mean)² and q is the test’s lowest figure.{by_chance}",
+         ({}{NBSP}% of the mean)² and q is the test’s lowest figure{of_bounds}.{by_chance}",
         more.trim_end_matches(", ").to_owned() + if more.is_empty() { "" } else { "; " },
         numbers::percent(config.testing.relative_repeatability)
     )

@@ -13,7 +13,7 @@ use crate::render::words::{self, counted};
 /// Why we write.
 pub fn opening(verdict: &ProductVerdict, config: &Config) -> String {
     let n = counted(verdict.packages.len(), "package", "packages");
-    let count = words::verdict::count(verdict, config.rule, config.testing.packages_per_product);
+    let count = words::verdict::count(verdict, verdict.rule, config.testing.packages_per_product);
     let found = match (verdict.verdict, verdict.label.finding) {
         (Verdict::OverLimit, LabelFinding::GlutenSource) => {
             format!("{count} We also have a question about the list of ingredients.")
@@ -32,12 +32,11 @@ pub fn opening(verdict: &ProductVerdict, config: &Config) -> String {
 /// What the results and the label come to.
 pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
     let verdict = &product.verdict;
-    let sentence =
-        words::verdict::sentence(verdict, config.rule, config.testing.packages_per_product);
+    let sentence = words::verdict::sentence(verdict, config);
     let mut findings = vec![format!(
         "{sentence} {}The verdict on the sheet will read “{}”.",
         agreement(verdict),
-        words::verdict::words(verdict.verdict, config.rule)
+        words::verdict::words(verdict.verdict, verdict.rule)
     )];
     if verdict.label.finding == LabelFinding::GlutenSource {
         findings.push(

@@ -1,14 +1,17 @@
 //! The verdict: its words, the count below them, and the sentence beside it.
 
+use crate::config::Config;
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{Pair, PairState, Usage};
 use crate::model::ppm::Ppm;
+use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
 use crate::render::words::summary::number_of;
-use crate::render::words::{counted, full_stop, listed, sentence_case, with_unit};
+use crate::render::words::{counted, listed, sentence_case, with_unit};
+use crate::words::{reason_in_words, reasons};
 
 /// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
 pub fn words(verdict: Verdict, rule: Rule) -> String {
@@ -68,12 +71,13 @@ fn with_standing(
 }
 
 /// The sentence beside the verdict.
-pub fn sentence(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
+pub fn sentence(product: &ProductVerdict, config: &Config) -> String {
+    let rule = product.rule;
     match product.verdict {
         Verdict::OverLimit => over(product, rule),
         Verdict::WithinLimit(Grade::BelowQuantification) => none_measured(product, rule),
         Verdict::WithinLimit(Grade::Quantified) => measured_within(product, rule),
-        Verdict::NoVerdict => undecided(product, rule, asked_for),
+        Verdict::NoVerdict => undecided(product, config),
     }
 }
 
@@ -94,20 +98,20 @@ fn over(product: &ProductVerdict, rule: Rule) -> String {
     };
     let figure = numbers::result(&package.result, rule.limit);
     let measured = match package.result {
-        ResultKind::Range { .. } if package.pair.state == PairState::Disagree => {
+        ResultKind::Range(_) if package.pair.state == PairState::Disagree => {
             format!(
                 "The extractions of one package ({}) differ too much to give one figure, but they put it {}.",
                 package.pair.package.package_code,
                 limit.over_the_limit()
             )
         }
-        ResultKind::Range { upper: None, .. } => {
+        ResultKind::Range(range) if range.upper.is_none() => {
             format!(
                 "One package measured more than {}.",
                 with_unit(figure.trim_start_matches('>'), limit.unit())
             )
         }
-        ResultKind::Range { .. } => {
+        ResultKind::Range(_) => {
             format!(
                 "One package measured {}.",
                 with_unit(&figure.replace('–', " to "), limit.unit())
@@ -124,7 +128,7 @@ fn highest_mean(packages: &[&PackageResult], rule: Rule) -> String {
         .iter()
         .map(|package| match package.result {
             ResultKind::Value { mean } => Some(mean),
-            ResultKind::Below { .. } | ResultKind::Range { .. } | ResultKind::None => None,
+            ResultKind::Below { .. } | ResultKind::Range(_) | ResultKind::None => None,
         })
         .collect();
     let highest = means.and_then(|means| means.into_iter().reduce(Ppm::max));
@@ -196,8 +200,13 @@ fn bound_words(product: &ProductVerdict, limit: LimitWords) -> String {
     )
 }
 
-fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
+fn undecided(product: &ProductVerdict, config: &Config) -> String {
+    let (rule, asked_for) = (product.rule, config.testing.packages_per_product);
     let limit = LimitWords::of(rule);
+    // What nobody can decide on comes before anything that the packages say.
+    if product.reasons.iter().any(Reason::comes_first) {
+        return reasons(&product.reasons, &rule, &config.words).join(" ");
+    }
     let mut causes = causes(&product.packages, rule);
     let tested = product.packages.len();
     if tested < asked_for {
@@ -205,23 +214,17 @@ fn undecided(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
     }
     let why_not = product
         .method_unfit
-        .as_deref()
-        .map(|unfit| full_stop(&sentence_case(unfit.trim())));
+        .as_ref()
+        .map(|unfit| reason_in_words(unfit, &rule, &config.words));
     if causes.is_empty() {
-        let why_not = why_not.unwrap_or_else(|| product.reasons.join(" "));
-        return format!(
-            "The results can’t show on which side of the limit of {} this food is. {why_not}",
-            limit.in_full()
-        );
+        let why_not =
+            why_not.unwrap_or_else(|| reasons(&product.reasons, &rule, &config.words).join(" "));
+        return format!("{} {why_not}", limit.cannot_show());
     }
     let method = why_not
         .map(|why_not| format!(" {why_not}"))
         .unwrap_or_default();
-    format!(
-        "We can’t say on which side of the limit of {} this product is: {}.{method}",
-        limit.in_full(),
-        listed(&causes)
-    )
+    format!("{}: {}.{method}", limit.cannot_say(), listed(&causes))
 }
 
 /// Why packages have no result that decides, one cause a kind, with the packages it holds for.
@@ -312,7 +315,7 @@ pub fn highest_over(pairs: &[&Pair], rule: Rule) -> Option<String> {
         .iter()
         .flat_map(|pair| pair.usable())
         .filter_map(|extraction| extraction.outcome.reading());
-    let over = readings.filter(|reading| rule.limit.over(reading.lower));
+    let over = readings.filter(|reading| rule.limit.surely_over(reading));
     let highest = over.max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
     Some(numbers::interval(highest, rule.limit))
 }

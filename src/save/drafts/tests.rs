@@ -1,6 +1,8 @@
 //! Who gets which words, and what is enclosed.
 
 use super::*;
+use crate::model::claim::Claim;
+use crate::model::extraction::AssayKind;
 use crate::model::followup::FollowUpState;
 use crate::model::label::{LabelReview, LabelTerm};
 use crate::model::package::{PackageResult, ResultKind};
@@ -8,6 +10,7 @@ use crate::model::pair::{Pair, PairState};
 use crate::model::place::Place;
 use crate::model::ppm::Ppm;
 use crate::model::registers::{Followup, FollowupKind, Package, Product};
+use crate::model::rule::{Decision, Limit, Regime, Rule};
 use crate::model::statistics::ProductStatistics;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use std::path::Path;
@@ -19,10 +22,23 @@ fn config(folder: &Path) -> Config {
     Config::parse(SETTINGS, folder).expect("the settings are sound")
 }
 
+const LIMIT: Limit = Limit {
+    ppm: Ppm(20.0),
+    passes: false,
+    detection: false,
+};
+
+const RULE: Rule = Rule {
+    regime: Regime::Us,
+    limit: LIMIT,
+    decision: Decision::Simple,
+};
+
 fn package(standing: Standing) -> PackageResult {
     PackageResult {
         pair: Pair {
             package: Package::default(),
+            assay_kind: AssayKind::Sandwich,
             extractions: Vec::new(),
             state: PairState::Agree,
             comparison: None,
@@ -30,6 +46,7 @@ fn package(standing: Standing) -> PackageResult {
         result: ResultKind::Value { mean: Ppm(31.0) },
         standing,
         straddles_limit: false,
+        other_series: None,
     }
 }
 
@@ -61,6 +78,8 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
             packages,
             verdict: Verdict::OverLimit,
             reasons: Vec::new(),
+            claim: Claim::gluten_free(LIMIT),
+            rule: RULE,
             label: LabelReview {
                 finding: label,
                 terms: vec![

@@ -22,6 +22,14 @@ pub type ExtractionRow<'a> = (&'a JudgedProduct, &'a PackageResult, &'a PairedEx
 /// A row of the table of packages.
 pub type PackageRow<'a> = (&'a JudgedProduct, &'a PackageResult);
 
+/// A row of the table of products.
+pub struct ProductRow<'a> {
+    /// The product.
+    pub judged: &'a JudgedProduct,
+    /// Why its verdict is what it is, in words.
+    pub reasons: Vec<String>,
+}
+
 /// Declares one column.
 macro_rules! column {
     ($name:literal, $kind:literal, $meaning:literal, $cell:expr) => {
@@ -265,29 +273,33 @@ pub fn packages<'a>() -> Vec<Column<PackageRow<'a>>> {
 }
 
 /// The table of products and rounds.
-pub fn products<'a>() -> Vec<Column<&'a JudgedProduct>> {
+pub fn products<'a>() -> Vec<Column<ProductRow<'a>>> {
     vec![
         column!("product_id", "string", "The product.", |r| r
+            .judged
             .verdict
             .product
             .product_id
             .clone()),
         column!("round", "string", "The round of testing.", |r| r
+            .judged
             .verdict
             .round
             .clone()),
         column!("name", "string", "As on the front of the package.", |r| r
+            .judged
             .verdict
             .product
             .name
             .clone()),
         column!("brand", "string", "As on the front of the package.", |r| {
-            text(&r.verdict.product.brand)
+            text(&r.judged.verdict.product.brand)
         }),
         column!("category", "string", "Food group.", |r| text(
-            &r.verdict.product.category
+            &r.judged.verdict.product.category
         )),
         column!("claim", "string", "The words of the claim.", |r| r
+            .judged
             .verdict
             .product
             .claim
@@ -296,29 +308,35 @@ pub fn products<'a>() -> Vec<Column<&'a JudgedProduct>> {
             "certifier",
             "string",
             "Who certifies the claim, where the package names one.",
-            |r| { text(&r.verdict.product.certifier) }
+            |r| { text(&r.judged.verdict.product.certifier) }
         ),
         column!(
             "verdict",
             "string",
             "over_limit, within_limit or no_verdict.",
-            |r| r.verdict.verdict.word().to_owned()
+            |r| r.judged.verdict.verdict.word().to_owned()
         ),
         column!(
             "grade",
             "string",
             "below_quantification or quantified, where within the limit.",
-            |r| { r.verdict.verdict.grade().unwrap_or_default().to_owned() }
+            |r| {
+                r.judged
+                    .verdict
+                    .verdict
+                    .grade()
+                    .unwrap_or_default()
+                    .to_owned()
+            }
         ),
         column!("reasons", "string", "Why, in words.", |r| r
-            .verdict
             .reasons
             .join(" ")),
         column!(
             "label_finding",
             "string",
             "gluten_source, unverified_oats, needs_review, none or no_ingredients.",
-            |r| { r.verdict.label.finding.word().to_owned() }
+            |r| { r.judged.verdict.label.finding.word().to_owned() }
         ),
         column!(
             "label_terms",
@@ -326,6 +344,7 @@ pub fn products<'a>() -> Vec<Column<&'a JudgedProduct>> {
             "The terms of the label that bear on it, as printed.",
             |r| {
                 let terms: Vec<&str> = r
+                    .judged
                     .verdict
                     .label
                     .terms
@@ -339,20 +358,22 @@ pub fn products<'a>() -> Vec<Column<&'a JudgedProduct>> {
             "notify_maker",
             "boolean",
             "Whether the maker is to be told.",
-            |r| r.verdict.notify_maker.to_string()
+            |r| r.judged.verdict.notify_maker.to_string()
         ),
         column!(
             "follow_up",
             "string",
             "not_needed, to_send, waiting, overdue, replied or closed.",
-            |r| { r.follow_up.word().to_owned() }
+            |r| { r.judged.follow_up.word().to_owned() }
         ),
         column!("packages", "integer", "Packages that count.", |r| r
+            .judged
             .verdict
             .packages
             .len()
             .to_string()),
         column!("tested_on", "date", "Day of the last test.", |r| day(r
+            .judged
             .verdict
             .tested_on())),
     ]

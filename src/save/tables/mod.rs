@@ -9,7 +9,7 @@ use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::save::results;
-use crate::save::tables::columns::{Column, ExtractionRow, PackageRow};
+use crate::save::tables::columns::{Column, ExtractionRow, PackageRow, ProductRow};
 use serde_json::{Value, json};
 
 /// The three tables and their dictionary.
@@ -46,7 +46,20 @@ pub fn documents(decided: &Decided, config: &Config) -> Vec<Document> {
         },
         Document {
             path: "data/products.csv".into(),
-            bytes: table(&columns::products(), &products),
+            bytes: table(
+                &columns::products(),
+                &products
+                    .iter()
+                    .map(|judged| ProductRow {
+                        judged,
+                        reasons: crate::words::plain_reasons(
+                            &judged.verdict.reasons,
+                            &judged.verdict.rule,
+                            &config.words,
+                        ),
+                    })
+                    .collect::<Vec<_>>(),
+            ),
         },
         Document::text("data/datapackage.json", dictionary(config)),
         Document::text("data/results.schema.json", results::JSON_SCHEMA),

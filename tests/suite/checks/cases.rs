@@ -379,10 +379,7 @@ fn holm_(input: &Value) -> Figures {
 
 /// The absolute method of ASTM E29: the value as it is against the limit.
 fn unrounded(input: &Value) -> Figures {
-    let limit = Limit {
-        ppm: Ppm(number(&input["limit"])),
-        passes: true,
-    };
+    let limit = Limit::amount(Ppm(number(&input["limit"])), true);
     let conforms = !limit.over(Ppm(number(&input["value"])));
     vec![figure(
         "conforms_unrounded",

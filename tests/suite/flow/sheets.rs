@@ -50,7 +50,7 @@ fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
     let rows = [
         (
             "TW-009",
-            "JF-787 L31698 2032-06-20 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.4 12.5 further extractions 3, 4 11.2 12.0",
+            "JF-787 L31698 2032-06-20 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.3 13.2 further extractions 3, 4 13.1 12.9",
         ),
         (
             "TW-020",

@@ -3,11 +3,13 @@
 use crate::judge::bench::{
     codes, config, extraction, extractions, judged, package, registers, run,
 };
+use galleyproof::model::extraction::Interval;
 use galleyproof::model::package::{ResultKind, Standing};
 use galleyproof::model::pair::{PairState, Usage};
 use galleyproof::model::place::Place;
 use galleyproof::model::ppm::Ppm;
 use galleyproof::model::problem::Code;
+use galleyproof::model::reason::Reason;
 use galleyproof::model::registers::{
     Correction, CorrectionAction, Package, Processing, Product, Registers,
 };
@@ -54,12 +56,12 @@ fn a_censored_and_a_measured_reading_agree_where_the_reports_allow_it() {
     assert_eq!((comparison.gap, comparison.m), (Ppm(1.2), Ppm(5.6)));
     assert_eq!(
         near.result,
-        ResultKind::Range {
+        ResultKind::Range(Interval {
             lower: Ppm(3.1),
             upper: Some(Ppm(5.6)),
             upper_open: true,
             lower_open: false
-        }
+        })
     );
     assert_eq!(near.standing, Standing::Within);
     stands(
@@ -88,12 +90,12 @@ fn readings_that_disagree_are_never_within() {
     let apart = package(&["6", ">80"], &config("us", ""));
     assert_eq!(
         apart.result,
-        ResultKind::Range {
+        ResultKind::Range(Interval {
             lower: Ppm(6.0),
             upper: None,
             upper_open: true,
             lower_open: false
-        }
+        })
     );
 }
 
@@ -156,13 +158,14 @@ fn the_worst_package_decides() {
     let open = verdict(&[clean, &["6", "160"], clean]);
     assert_eq!(open.verdict, Verdict::NoVerdict);
     assert!(
-        open.reasons[0].contains("P-2 disagree"),
+        matches!(&open.reasons[0], Reason::Disagree { package, .. } if package == "P-2"),
         "{:?}",
         open.reasons
     );
     let few = verdict(&[clean, clean]);
     assert_eq!(few.verdict, Verdict::NoVerdict);
-    assert_eq!(few.reasons, ["2 of 3 packages have been tested."]);
+    let (tested, asked) = (2, 3);
+    assert_eq!(few.reasons, [Reason::TooFewPackages { tested, asked }]);
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! The reasoning as a person would check it by hand.
 
 use crate::judge::bench::{config, extractions, judged, registers, run};
-use galleyproof::judge::explain;
 use galleyproof::model::registers::Product;
+use galleyproof::render::explain::explain;
 
 #[test]
 fn each_number_formula_and_cell_is_there() {
@@ -13,8 +13,8 @@ fn each_number_formula_and_cell_is_there() {
         "over the limit is x >= 20 ppm",
         "“12.4” in inbox/a.csv, cell C2, read as 12.4 ppm (LLOQ 5 ppm)",
         "gap = max(0, largest lower bound 13.1 - smallest upper bound 12.4) = 0.7 ppm",
-        "m = the middle between those two bounds = 12.75 ppm",
-        "s = sqrt((q / 10)^2 + (0.15 x m)^2) = 1.97677926183 ppm",
+        "m = the mean of the readings, each at its point nearest to the middle of those two bounds = 12.75 ppm",
+        "s = sqrt((q / 10)^2 + (0.15 x m)^2) = 1.97678 ppm",
         "allowed = f(2) x s = 2.8 x",
         "mean = (12.4 + 13.1) / 2 = 12.75 ppm",
         "read as [0, 5) ppm",

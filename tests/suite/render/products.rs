@@ -7,6 +7,8 @@ use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::package::{ResultKind, Standing};
 use galleyproof::model::pair::{PairState, Usage};
 use galleyproof::model::place::Place;
+use galleyproof::model::reason::Reason;
+use galleyproof::model::registers::Processing;
 use galleyproof::model::registers::{Followup, FollowupKind, IssuedRevision, Oats, Package};
 
 /// A statement of some 900 characters.
@@ -177,10 +179,7 @@ pub fn conflicting(config: &Config) -> JudgedProduct {
         .package("B", &[])
         .package("C", &["<5", "<5"])
         .done();
-    product.verdict.method_unfit = Some(
-        "this food is fermented, and a sandwich assay finds too little gluten in such foods"
-            .to_owned(),
-    );
+    product.verdict.method_unfit = Some(Reason::SandwichUnfit(Processing::Fermented));
     product
 }
 

@@ -6,6 +6,8 @@ use galleyproof::config::Config;
 use galleyproof::model::caution::Caution;
 use galleyproof::model::decided::{EarlierRound, JudgedProduct};
 use galleyproof::model::label::{LabelFinding, LabelTerm, TermClass};
+use galleyproof::model::reason::Reason;
+use galleyproof::model::registers::Processing;
 use galleyproof::model::verdict::Verdict;
 use galleyproof::render::facts::sheet::{SheetContent, facts};
 
@@ -131,7 +133,8 @@ fn a_conflict_names_both_reports_and_an_unfit_method_says_so() {
     );
     assert!(
         content.verdict.sentence.ends_with(
-            "This food is fermented, and a sandwich assay finds too little gluten in such foods."
+            "This food is fermented: a sandwich assay reports too little gluten in it, since proteins in pieces escape it. A \
+             competitive assay is needed."
         ),
         "{}",
         content.verdict.sentence
@@ -147,8 +150,9 @@ fn figures_that_decide_nothing_are_not_said_to_be_below_the_limit() {
         .package("C", &["<5", "<5"])
         .done();
     miso.verdict.verdict = Verdict::NoVerdict;
-    let unfit = "This food is fermented: no test shows reliably how much gluten it holds.";
-    miso.verdict.method_unfit = Some(unfit.to_owned());
+    miso.verdict.method_unfit = Some(Reason::RecordsDecide(Processing::Fermented));
+    let unfit = "This food is fermented: no test shows reliably how much gluten it holds. In the United States the maker’s \
+                 records of what went in decide.";
     let content = said(&miso, &config);
     assert_eq!(
         content.says,

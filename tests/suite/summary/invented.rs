@@ -2,6 +2,7 @@
 
 use chrono::{Datelike, Days, NaiveDate};
 use galleyproof::config::Config;
+use galleyproof::model::claim::Claim;
 use galleyproof::model::decided::{Decided, JudgedProduct};
 use galleyproof::model::extraction::{AssayKind, Extraction, Interval, Outcome};
 use galleyproof::model::followup::FollowUpState;
@@ -11,8 +12,10 @@ use galleyproof::model::pair::{Comparison, Pair, PairState, PairedExtraction, Us
 use galleyproof::model::place::{LabFile, Source};
 use galleyproof::model::ppm::Ppm;
 use galleyproof::model::problem::Problems;
+use galleyproof::model::reason::Reason;
 use galleyproof::model::registers::{Followup, FollowupKind, Package, Product, Registers};
 use galleyproof::model::rule::Limit;
+use galleyproof::model::rule::{Decision, Regime, Rule};
 use galleyproof::model::statistics::{
     Assumption, AssumptionFinding, Bounds, CensoredSummary, Counts, Drift, FTest, Group, GroupedBy,
     Grouping, Horwitz, PackagesNeeded, PairsOf, ProductStatistics, ProgrammeStatistics,
@@ -113,6 +116,16 @@ pub fn decided(products: usize, config: &Config) -> Decided {
     }
 }
 
+const RULE: Rule = Rule {
+    regime: Regime::Us,
+    limit: Limit {
+        ppm: Ppm(20.0),
+        passes: false,
+        detection: false,
+    },
+    decision: Decision::Simple,
+};
+
 fn lab_file() -> Arc<LabFile> {
     Arc::new(LabFile {
         path: "inbox/2031/results.csv".into(),
@@ -161,12 +174,16 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
             packages,
             verdict,
             reasons: match verdict {
-                Verdict::NoVerdict => vec![
-                    "The two extractions of one package disagree, so it has no sound result."
-                        .into(),
-                ],
-                _ => vec!["Every package was held against the limit.".into()],
+                Verdict::NoVerdict => vec![Reason::Missing {
+                    package: "QX-937".into(),
+                }],
+                _ => vec![Reason::AllWithin {
+                    packages: 3,
+                    guarded: false,
+                }],
             },
+            claim: Claim::gluten_free(RULE.limit),
+            rule: RULE,
             label,
             notify_maker,
             method_unfit: None,
@@ -227,7 +244,9 @@ fn package(
         .map(|(n, interval)| extraction(&code, n as u32, *interval, day, q))
         .collect();
     PackageResult {
+        other_series: None,
         pair: Pair {
+            assay_kind: AssayKind::Sandwich,
             package: Package {
                 package_code: code,
                 product_id: product_id.into(),
@@ -330,12 +349,12 @@ fn standing(readings: &[Interval], state: PairState, limit: Limit) -> (ResultKin
             Standing::Unresolved
         };
         return (
-            ResultKind::Range {
+            ResultKind::Range(Interval {
                 lower,
                 upper: Some(upper),
                 upper_open: false,
                 lower_open: false,
-            },
+            }),
             standing,
         );
     }
@@ -371,12 +390,12 @@ fn standing(readings: &[Interval], state: PairState, limit: Limit) -> (ResultKin
                 (false, false) => Standing::Within,
             };
             (
-                ResultKind::Range {
+                ResultKind::Range(Interval {
                     lower,
                     upper: Some(upper),
                     upper_open: true,
                     lower_open: false,
-                },
+                }),
                 standing,
             )
         }

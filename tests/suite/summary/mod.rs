@@ -9,6 +9,7 @@ use crate::render::overflow;
 use galleyproof::config::Config;
 use galleyproof::model::decided::Decided;
 use galleyproof::model::label::LabelFinding;
+use galleyproof::model::reason::Reason;
 use galleyproof::render::charts::style::{INK, Type, text_width};
 use galleyproof::render::facts::digest;
 use galleyproof::render::facts::summary::{self, SummaryFacts};
@@ -293,7 +294,7 @@ fn extreme(config: &Config) -> Decided {
         of.brand = Some(long(40));
         of.category = Some(format!("{} {}", number % 4, long(58)));
         product.verdict.round = "R".repeat(64);
-        product.verdict.reasons = vec![long(200)];
+        product.verdict.reasons = vec![Reason::UnknownClaim { text: long(200) }];
         for followup in &mut product.verdict.followups {
             followup.note = Some(long(250));
         }

@@ -1,11 +1,15 @@
 //! What the agenda lists, and in which order.
 
 use super::*;
+use crate::model::claim::Claim;
+use crate::model::extraction::AssayKind;
 use crate::model::label::{LabelFinding, LabelReview};
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::Pair;
+use crate::model::ppm::Ppm;
 use crate::model::problem::Problems;
 use crate::model::registers::{Package, Product, Registers};
+use crate::model::rule::{Decision, Limit, Regime, Rule};
 use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
 use crate::model::verdict::{ProductVerdict, Verdict};
 
@@ -18,6 +22,18 @@ fn day(text: &str) -> NaiveDate {
     text.parse().expect("a date")
 }
 
+const LIMIT: Limit = Limit {
+    ppm: Ppm(20.0),
+    passes: false,
+    detection: false,
+};
+
+const RULE: Rule = Rule {
+    regime: Regime::Us,
+    limit: LIMIT,
+    decision: Decision::Simple,
+};
+
 fn package(code: &str, state: PairState) -> PackageResult {
     PackageResult {
         pair: Pair {
@@ -26,6 +42,7 @@ fn package(code: &str, state: PairState) -> PackageResult {
                 sent_on: Some(day("2031-03-01")),
                 ..Package::default()
             },
+            assay_kind: AssayKind::Sandwich,
             extractions: Vec::new(),
             state,
             comparison: None,
@@ -33,6 +50,7 @@ fn package(code: &str, state: PairState) -> PackageResult {
         result: ResultKind::None,
         standing: Standing::Unresolved,
         straddles_limit: false,
+        other_series: None,
     }
 }
 
@@ -50,6 +68,8 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
             packages,
             verdict: Verdict::NoVerdict,
             reasons: Vec::new(),
+            claim: Claim::gluten_free(LIMIT),
+            rule: RULE,
             label: LabelReview {
                 finding: LabelFinding::None,
                 terms: Vec::new(),

@@ -113,7 +113,7 @@ fn bounded(result: &ResultKind) -> Option<Bounded> {
     let (lower, upper, below) = match *result {
         ResultKind::Below { upper } => (0.0, upper.0, true),
         ResultKind::Value { mean } => (mean.0, mean.0, false),
-        ResultKind::Range { lower, upper, .. } => (lower.0, upper?.0, false),
+        ResultKind::Range(range) => (range.lower.0, range.upper?.0, false),
         ResultKind::None => return None,
     };
     Some(Bounded {

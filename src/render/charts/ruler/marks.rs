@@ -95,8 +95,7 @@ fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
             x,
             label: numbers::interval(reading, rule.limit),
             kind,
-            over: rule.limit.over(reading.lower)
-                || (reading.lower_open && reading.lower.same(rule.limit.ppm)),
+            over: rule.limit.surely_over(&reading),
             used,
         }
     };

@@ -83,7 +83,7 @@ pub fn in_words(packages: &[PackageResult], rule: Rule) -> Vec<String> {
         format!(
             "Gluten ruler, log scale from {} {} with the limit at {limit}. {}",
             scale.words(),
-            numbers::unit(rule.regime),
+            rule.regime.unit(),
             rows.join(" ")
         )
     };
@@ -262,7 +262,7 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
         Align::Middle,
         Type::strong(8.6, ACCENT),
     )?;
-    let unit = match numbers::unit(rule.regime) {
+    let unit = match rule.regime.unit() {
         "ppm" => "ppm gluten (mg per kg)",
         other => &format!("{other} gluten (ppm)"),
     };

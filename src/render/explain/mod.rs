@@ -7,6 +7,7 @@ mod words;
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
+use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
 use words::{figure, line};
 
@@ -25,9 +26,27 @@ pub fn explain(judged: &JudgedProduct, config: &Config) -> String {
         ),
     );
     line(out, 0, "");
-    rule(out, &config.rule, config);
+    line(
+        out,
+        0,
+        &format!(
+            "Claim: “{}” ({})",
+            verdict.claim.text,
+            verdict.claim.class.word()
+        ),
+    );
+    rule(out, &verdict.rule, config);
     for package in &verdict.packages {
-        packages::explain_package(out, package, config);
+        packages::explain_package(out, package, &verdict.rule, config);
+        if let Some(other) = &package.other_series {
+            let kind = other.pair.assay_kind.word();
+            line(
+                out,
+                0,
+                &format!("The same package by the {kind} assay, printed beside"),
+            );
+            packages::explain_package(out, other, &verdict.rule, config);
+        }
     }
     explain_verdict(out, judged, config);
     label::explain_label(out, judged);
@@ -39,15 +58,13 @@ fn rule(out: &mut String, rule: &Rule, config: &Config) {
     let limit = rule.limit;
     line(out, 0, "The rule");
     let sign = if limit.passes { ">" } else { ">=" };
-    line(
-        out,
-        1,
-        &format!(
-            "Regime {}: over the limit is x {sign} {} ppm.",
-            rule.regime.word(),
-            figure(limit.ppm)
-        ),
-    );
+    let over = if limit.detection {
+        "over is every figure that the lab gives, and what reaches its limit of detection"
+            .to_owned()
+    } else {
+        format!("over the limit is x {sign} {} ppm", figure(limit.ppm))
+    };
+    line(out, 1, &format!("Regime {}: {over}.", rule.regime.word()));
     match rule.decision {
         Decision::Simple => line(out, 1, "Simple decision: the figure as it stands."),
         Decision::Guarded {
@@ -93,15 +110,17 @@ fn explain_verdict(out: &mut String, judged: &JudgedProduct, config: &Config) {
         1,
         &format!("{}{grade}", verdict.verdict.word().replace('_', " ")),
     );
-    for reason in &verdict.reasons {
-        line(out, 2, reason);
+    let words = &config.words;
+    for reason in crate::words::plain_reasons(&verdict.reasons, &verdict.rule, words) {
+        line(out, 2, &reason);
     }
-    if let Some(unfit) = verdict
-        .method_unfit
-        .as_ref()
+    let unfit = verdict.method_unfit.iter();
+    let unsaid: Vec<Reason> = unfit
         .filter(|unfit| !verdict.reasons.contains(unfit))
-    {
-        line(out, 2, unfit);
+        .cloned()
+        .collect();
+    for reason in crate::words::plain_reasons(&unsaid, &verdict.rule, words) {
+        line(out, 2, &reason);
     }
     for caution in &judged.cautions {
         line(out, 2, &format!("To bear in mind: {}", caution.word()));

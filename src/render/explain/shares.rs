@@ -1,8 +1,8 @@
 //! What so few packages can say of all packages.
 
-use crate::judge::explain::words::{line, percent, short};
 use crate::model::decided::JudgedProduct;
 use crate::model::statistics::VarianceComponents;
+use crate::render::explain::words::{line, percent, short};
 
 /// The statistics' part.
 pub fn explain_statistics(out: &mut String, judged: &JudgedProduct) {

@@ -1,8 +1,8 @@
 //! The label: the statement with its terms marked, and why each bears on the claim.
 
-use crate::judge::explain::words::line;
 use crate::model::decided::JudgedProduct;
 use crate::model::label::TermClass;
+use crate::render::explain::words::line;
 
 /// The label's part.
 pub fn explain_label(out: &mut String, judged: &JudgedProduct) {

@@ -1,6 +1,5 @@
 //! How lines and figures are written.
 
-use crate::judge::paper::twelve_digits;
 use crate::model::ppm::Ppm;
 
 /// Adds a line. Control characters, which a lab file may hold, are left out: they could steer the terminal.
@@ -10,9 +9,10 @@ pub fn line(out: &mut String, depth: usize, text: &str) {
     out.push('\n');
 }
 
-/// Every digit that a decision could see.
+/// Six significant digits: what a person can check by hand. No decision rests on the text.
 pub fn figure(x: Ppm) -> String {
-    twelve_digits(x.0).to_string()
+    let rounded: f64 = format!("{:.5e}", x.0).parse().unwrap_or(x.0);
+    rounded.to_string()
 }
 
 /// Four significant digits: for figures that decide nothing.

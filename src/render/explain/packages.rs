@@ -1,16 +1,15 @@
 //! One package: its readings with their cells, the comparison, the result and the standing.
 
 use crate::config::Config;
-use crate::judge::explain::words::{figure, line};
-use crate::judge::packages::surely_over;
 use crate::model::extraction::Interval;
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Comparison, PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::{Decision, Limit, Rule};
+use crate::render::explain::words::{figure, line};
 
 /// The reasoning of one package.
-pub fn explain_package(out: &mut String, package: &PackageResult, config: &Config) {
+pub fn explain_package(out: &mut String, package: &PackageResult, rule: &Rule, config: &Config) {
     line(
         out,
         0,
@@ -32,7 +31,7 @@ pub fn explain_package(out: &mut String, package: &PackageResult, config: &Confi
         PairState::Missing => "Missing: the lab has reported nothing.",
     };
     line(out, 1, state);
-    explain_result(out, package, &config.rule);
+    explain_result(out, package, rule);
     line(out, 0, "");
 }
 
@@ -117,7 +116,7 @@ fn explain_comparison(
         ),
     );
     let how = if gap.0 > 0.0 {
-        "the middle between those two bounds"
+        "the mean of the readings, each at its point nearest to the middle of those two bounds"
     } else {
         "the mean of all finite bounds"
     };
@@ -161,15 +160,15 @@ fn explain_result(out: &mut String, package: &PackageResult, rule: &Rule) {
                 figure(*mean)
             )
         }
-        (PairState::Disagree, ResultKind::Range { lower, upper, .. }) => format!(
+        (PairState::Disagree, ResultKind::Range(range)) => format!(
             "from the smallest to the largest bound, {} to {} ppm",
-            figure(*lower),
-            end(*upper)
+            figure(range.lower),
+            end(range.upper)
         ),
-        (_, ResultKind::Range { lower, upper, .. }) => format!(
+        (_, ResultKind::Range(range)) => format!(
             "from the mean of the lower to the mean of the upper bounds, {} to {} ppm",
-            figure(*lower),
-            end(*upper)
+            figure(range.lower),
+            end(range.upper)
         ),
     };
     line(out, 1, &format!("Result: {how}"));
@@ -202,7 +201,7 @@ fn guard(out: &mut String, result: &ResultKind, u: f64) {
         ResultKind::None => return,
         ResultKind::Below { upper } => (None, Some(upper)),
         ResultKind::Value { mean } => (Some(mean), Some(mean)),
-        ResultKind::Range { lower, upper, .. } => (Some(lower), upper),
+        ResultKind::Range(range) => (Some(range.lower), range.upper),
     };
     let scaled = |x: Ppm, factor: f64| figure(Ppm(x.0 * factor));
     let lower = lower.map(|x| format!("{} x (1 - {u}) = {} ppm", figure(x), scaled(x, 1.0 - u)));
@@ -219,7 +218,7 @@ fn median_note(package: &PackageResult, limit: Limit) -> String {
     let readings = usable(package);
     let over = readings
         .iter()
-        .filter(|reading| surely_over(reading, limit))
+        .filter(|reading| limit.surely_over(reading))
         .count();
     format!(
         " ({over} of {} readings surely over; disagreeing readings are never within)",

@@ -1,0 +1,67 @@
+//! The words on a package -> what they claim, and the limit that goes with the claim.
+
+use crate::judge::labels;
+use crate::model::claim::{Claim, ClaimClass};
+use crate::model::ppm::Ppm;
+use crate::model::rule::{Limit, Regime, Rule};
+
+/// Gluten-free in the languages of labels.
+const GLUTEN_FREE: &[&str] = &[
+    "glutenfree",
+    "glutenfrei",
+    "singluten",
+    "libredegluten",
+    "sintacc",
+    "sansgluten",
+    "senzaglutine",
+];
+
+/// Further words of one rule (21 CFR 101.91 (b)).
+const UNITED_STATES: &[&str] = &["nogluten", "freeofgluten", "withoutgluten"];
+
+/// Very low gluten, in the languages of Regulation (EU) No 828/2014; the words other than the English ones are from memory.
+const VERY_LOW: &[&str] = &[
+    "verylowgluten",
+    "sehrgeringerglutengehalt",
+    "tresfaibleteneurengluten",
+    "muybajoengluten",
+    "concontenutodiglutinemoltobasso",
+];
+
+/// What these words claim under the programme's rule; case, hyphens, spaces and marks do not matter. Under a limit of the
+/// programme's own every claim has that limit.
+///
+/// Limits of the claims beside gluten-free: very low 100 mg/kg, passing (Regulation (EU) No 828/2014, Annex A); reduced
+/// 100 mg/kg, passing (CXS 118-1979, 2.1.2); low 20 mg in 100 g, passing (Food Standards Code, Schedule 4).
+pub fn claim(text: &str, rule: Rule) -> Claim {
+    let class = class(text, rule.regime);
+    let limit = match class {
+        ClaimClass::GlutenFree => Some(rule.limit),
+        ClaimClass::VeryLow | ClaimClass::Reduced => Some(Limit::amount(Ppm(100.0), true)),
+        ClaimClass::Low => Some(Limit::amount(Ppm(200.0), true)),
+        ClaimClass::Unknown => None,
+    };
+    Claim {
+        text: text.to_owned(),
+        class,
+        limit,
+    }
+}
+
+/// The class of a claim under a regime.
+pub fn class(text: &str, regime: Regime) -> ClaimClass {
+    let words = labels::squeezed(text);
+    let is = |list: &[&str]| list.contains(&words.as_str());
+    if words.is_empty() {
+        return ClaimClass::Unknown;
+    }
+    match regime {
+        _ if is(GLUTEN_FREE) => ClaimClass::GlutenFree,
+        Regime::Us if is(UNITED_STATES) => ClaimClass::GlutenFree,
+        Regime::Eu | Regime::Uk if is(VERY_LOW) => ClaimClass::VeryLow,
+        Regime::Codex if is(&["reducedgluten", "glutenreduced"]) => ClaimClass::Reduced,
+        Regime::AuNz if is(&["lowgluten"]) => ClaimClass::Low,
+        Regime::Custom => ClaimClass::GlutenFree,
+        _ => ClaimClass::Unknown,
+    }
+}
