@@ -99,6 +99,47 @@ fn judging_touches_nothing_outside() {
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
+/// What a reader reads is worded in the catalogues and in render: judging gives reasons as data. What is wrong with the data
+/// is told where it is found, in a message and a hint; such files name `Problems`.
+#[test]
+fn judging_holds_no_sentence() {
+    let mut faults = Vec::new();
+    let judging = sources()
+        .into_iter()
+        .filter(|(path, _)| part_of(path) == "judge");
+    // What labels say is read, not said; and what is wrong with a row of terms or a barcode is part of a message.
+    let read = [
+        "languages.rs",
+        "phrases.rs",
+        "talk.rs",
+        "terms.rs",
+        "barcode.rs",
+    ];
+    let is_said = |path: &Path| !read.iter().any(|name| path.ends_with(name));
+    for (path, text) in judging.filter(|(path, text)| is_said(path) && !text.contains("Problems")) {
+        for (number, line) in code(&text).lines().enumerate() {
+            let is_belief = ["expect(", "assert", "panic!"]
+                .iter()
+                .any(|word| line.contains(word));
+            let longest = line
+                .split('"')
+                .skip(1)
+                .step_by(2)
+                .map(|literal| literal.split(' ').count())
+                .max();
+            if !is_belief && longest.unwrap_or(0) >= 4 {
+                faults.push(format!(
+                    "{}, line {} of its code: {}",
+                    path.display(),
+                    number + 1,
+                    line.trim()
+                ));
+            }
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
 #[test]
 fn every_file_says_what_it_is_for_and_stays_short() {
     let mut faults = Vec::new();

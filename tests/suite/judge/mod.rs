@@ -3,6 +3,9 @@
 /// One product, its packages and its readings, as a lab might report them.
 pub mod bench;
 
+/// Every rule and claim at and around its limit.
+mod regimes;
+
 /// Readings to verdicts.
 mod decisions;
 
