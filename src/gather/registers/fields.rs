@@ -146,6 +146,11 @@ impl Fields<'_> {
         column.is_some_and(|column| self.table.cleaned.contains(&(self.row.number, *column)))
     }
 
+    /// Whether a spreadsheet has made a day of a field.
+    pub fn is_date(&self, column: &str) -> bool {
+        matches!(self.content(column), Some(Content::Date { .. }))
+    }
+
     /// A field as it stands; empty where nothing stands there.
     pub fn written(&self, column: &str) -> String {
         self.content(column)
@@ -362,7 +367,7 @@ mod tests {
     use crate::gather::books::Cell;
     use crate::gather::registers::{ids, shapes};
 
-    fn table(rows: &[&[&str]], problems: &mut Problems) -> Table {
+    fn sheet(rows: &[&[&str]]) -> Sheet {
         let rows = rows.iter().zip(1..).map(|(texts, number)| Row {
             number,
             cells: texts
@@ -375,11 +380,15 @@ mod tests {
                 .collect(),
             ..Row::default()
         });
+        Sheet {
+            rows: rows.collect(),
+            ..Sheet::default()
+        }
+    }
+
+    fn table(sheets: Vec<Sheet>, problems: &mut Problems) -> Table {
         let book = Book {
-            sheets: vec![Sheet {
-                rows: rows.collect(),
-                ..Sheet::default()
-            }],
+            sheets,
             ..Book::default()
         };
         let file = "registers/packages.csv".to_owned();
@@ -390,13 +399,11 @@ mod tests {
     #[test]
     fn characters_that_steer_a_device_go_from_a_text_and_spoil_an_id() {
         let mut problems = Problems::default();
-        let table = table(
-            &[
-                &["package_code", "product_id", "lot"],
-                &["TKW\u{1}-1", "oat-bar", "L\u{7} 7\nB"],
-            ],
-            &mut problems,
-        );
+        let rows: &[&[&str]] = &[
+            &["package_code", "product_id", "lot"],
+            &["TKW\u{1}-1", "oat-bar", "L\u{7} 7\nB"],
+        ];
+        let table = table(vec![sheet(rows)], &mut problems);
         let fields = table.rows().next().expect("has a row");
         assert_eq!(fields.text("lot", &mut problems).as_deref(), Some("L 7\nB"));
         assert_eq!(
@@ -413,5 +420,41 @@ mod tests {
             (Code::ControlCharacter, "C2".to_owned()),
         ];
         assert_eq!(told, expected);
+    }
+
+    #[test]
+    fn a_second_sheet_with_something_in_it_is_told() {
+        let mut problems = Problems::default();
+        let first = sheet(&[&["package_code", "product_id"], &["TKW-1", "oat-bar"]]);
+        let more = Sheet {
+            name: Some("More".into()),
+            ..first.clone()
+        };
+        let blank = Sheet::default();
+        let table = table(vec![first, blank, more], &mut problems);
+        assert_eq!(table.rows().count(), 1);
+        let told = problems.sorted();
+        assert_eq!(told.len(), 1);
+        assert_eq!(
+            (told[0].code, told[0].place.sheet.as_deref()),
+            (Code::Suspicious, Some("More"))
+        );
+    }
+
+    #[test]
+    fn a_day_that_a_spreadsheet_has_made_of_a_code_is_no_code() {
+        let mut problems = Problems::default();
+        let mut sheet = sheet(&[&["package_code", "product_id"], &["3-1", "oat-bar"]]);
+        sheet.rows[1].cells[0].content = Content::Date {
+            day: NaiveDate::from_ymd_opt(2031, 1, 3),
+            shown: "2031-01-03".into(),
+        };
+        let table = table(vec![sheet], &mut problems);
+        let fields = table.rows().next().expect("has a row");
+        assert_eq!(
+            ids::read(&fields, "package_code", &mut problems),
+            Err(Unusable)
+        );
+        assert_eq!(problems.sorted()[0].code, Code::RegisterError);
     }
 }

@@ -19,6 +19,18 @@ pub fn read(fields: &Fields<'_>, column: &str, problems: &mut Problems) -> Field
         );
         return Err(Unusable);
     }
+    if fields.is_date(column) {
+        fields.fault(
+            column,
+            format!(
+                "“{}” is a day that a spreadsheet program has made of a {column}; the row is not used",
+                text::short(&fields.written(column))
+            ),
+            "Set the column's format to text, and type it anew.",
+            problems,
+        );
+        return Err(Unusable);
+    }
     match fields.field(column, problems)? {
         None => Ok(None),
         Some(written) => check(fields, column, &written, problems)

@@ -27,7 +27,10 @@ pub fn read(
     let mut unclear: LostCodes = BTreeMap::new();
     for fields in table.rows() {
         let Some(package) = package(&fields, products, &mut registers.doubts, problems) else {
-            lost.insert(codes::key(&fields.written("package_code")), fields.place());
+            let key = codes::key(&fields.written("package_code"));
+            if !key.is_empty() {
+                lost.insert(key, fields.place());
+            }
             continue;
         };
         let key = ids::key(&package.package_code);

@@ -1,7 +1,7 @@
 //! Paths of lab files as people write them in a register.
 
 use crate::gather::layouts;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::PathBuf;
 use unicode_normalization::UnicodeNormalization;
 
@@ -25,17 +25,23 @@ impl<'a> LabFiles<'a> {
         found.map(String::as_str)
     }
 
-    /// The lab files that a path or a pattern fits, as they are shown.
+    /// The lab files that a path or a pattern names, each by the path under which it is read. A path without `*` and `?` is
+    /// one file; capital letters make no difference.
     pub fn matching(self, pattern: &str) -> Vec<&'a str> {
-        let [full, below] = spellings(pattern);
-        let exact = [&full, &below]
-            .into_iter()
-            .find_map(|path| self.lab_files.get_key_value(path));
-        if let Some((path, _)) = exact {
-            return vec![path];
+        if let Some(found) = self.find(pattern) {
+            return vec![found];
         }
-        let all = self.lab_files.keys().map(String::as_str);
-        all.filter(|path| layouts::path_fits(&full, path)).collect()
+        let full = full(pattern);
+        let fits = |path: &str| {
+            if full.contains(['*', '?']) {
+                layouts::path_fits(&full, path)
+            } else {
+                full.to_lowercase() == path.to_lowercase()
+            }
+        };
+        let all = self.lab_files.iter().filter(|(path, _)| fits(path));
+        let found: BTreeSet<&str> = all.map(|(_, read)| read.as_str()).collect();
+        found.into_iter().collect()
     }
 
     /// Any file of the inbox, as it is shown.
@@ -46,14 +52,9 @@ impl<'a> LabFiles<'a> {
     }
 }
 
-/// A path in full, with `inbox/` before it unless it begins so, and in full with `inbox/` before it in any case: a folder in
-/// the inbox may have that name too.
+/// A path in full; and with `inbox/` before it in any case, since a folder in the inbox may have that name too.
 fn spellings(written: &str) -> [String; 2] {
-    let path = full(written);
-    [path.clone(), format!("inbox/{}", below(written))].map(|spelling| {
-        debug_assert!(spelling.starts_with("inbox/"));
-        spelling
-    })
+    [full(written), format!("inbox/{}", below(written))]
 }
 
 /// A path below the programme folder: `inbox/…`, with `/`, composed.

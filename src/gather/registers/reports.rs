@@ -24,13 +24,16 @@ pub fn read(
                 .push(fields.doubt("file", None, None, Bars::Issue));
             continue;
         };
-        let file = paths::full(&written);
+        let matching = lab_files.matching(&written);
+        let file = match matching[..] {
+            [only] => only.to_owned(),
+            _ => paths::full(&written),
+        };
         let mut reading = Reading {
             fields: &fields,
             lab_files,
             is_sound: true,
         };
-        let matching = lab_files.matching(&written);
         if matching.is_empty() {
             reading.fault(
                 "file",
