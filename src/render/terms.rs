@@ -19,6 +19,10 @@ pub struct Terms {
     pub unit: &'static str,
     /// "20 ppm".
     pub limit: String,
+    /// "Limit 20 ppm", "LOD 3 mg/kg": what a line at the limit is called.
+    pub flag: String,
+    /// The same in a sentence: "the limit", "the limit of detection".
+    pub the_line: &'static str,
     /// "At or above 20 ppm", "Above 20 mg/kg".
     pub over: String,
     /// "at or above", "above".
@@ -52,6 +56,15 @@ pub struct Terms {
 }
 
 impl Terms {
+    /// What the results do not show where there is no verdict: "on which side of 20 ppm every package is".
+    pub fn unshown(&self, packages: &str) -> String {
+        if self.rule.detection {
+            format!("whether {packages} has detectable gluten")
+        } else {
+            format!("on which side of {} {packages} is", self.limit)
+        }
+    }
+
     /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
     pub fn below_head(&self) -> String {
         match self.lloq {
@@ -74,7 +87,9 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         && loosest_bound(products).is_none_or(|bound| bound.compare(lloqs[0]).is_le());
     let lloq = named.then(|| lloqs[0]);
     let from_lloq = |n: Ppm| n < limit.ppm && !reaches_below(products, n);
-    let (over_short, within_short) = if limit.passes {
+    let (over_short, within_short) = if limit.detection {
+        ("detected", "not detected")
+    } else if limit.passes {
         ("above", "at or below")
     } else {
         ("at or above", "below")
@@ -99,6 +114,8 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
             _ => format!("measured, {}", words.within()),
         },
         limit: words.figure(),
+        flag: words.flag(),
+        the_line: words.the_line(),
         rule: limit,
         words: Arc::clone(&config.words),
         lloq,

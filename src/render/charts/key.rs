@@ -23,7 +23,10 @@ pub fn key(terms: &Terms) -> Result<Chart> {
             "Dashed circle",
             "undecided, or extractions disagree".to_owned(),
         ),
-        ("Upright line", format!("the limit, {}", terms.limit)),
+        (
+            "Upright line",
+            format!("{}, {}", terms.the_line, terms.limit),
+        ),
     ];
     let svg = draw(WIDTH, height, |canvas| {
         for (number, (name, meaning)) in entries.iter().enumerate() {

@@ -260,9 +260,10 @@ fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
         })
         .collect();
     format!(
-        "Package results of {} in {}, log scale with the limit at {}. {}",
+        "Package results of {} in {}, log scale with {} at {}. {}",
         counted(rows.len(), "product", "products"),
         terms.unit,
+        terms.the_line,
         terms.limit,
         told.join(" ")
     )

@@ -127,7 +127,7 @@ impl LogScale {
             Pen::solid(1.6, ACCENT),
         )?;
         let strong = Type::strong(8.2, PAPER);
-        let flag = format!("Limit {}", terms.limit);
+        let flag = terms.flag.clone();
         let half = text_width(&flag, strong) / 2.0 + 5.0;
         canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
         canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;

@@ -254,8 +254,9 @@ fn below_column(canvas: &mut Canvas<'_>, below: usize, all: usize, middle: f64) 
 fn alt(rows: &[StripRow<'_>], terms: &Terms) -> String {
     let told: Vec<String> = rows.iter().map(|row| told(row, terms)).collect();
     format!(
-        "Strip plot of package results by food group, log scale in {} with the limit at {}. {}",
+        "Strip plot of package results by food group, log scale in {} with {} at {}. {}",
         terms.unit,
+        terms.the_line,
         terms.limit,
         told.join(" ")
     )

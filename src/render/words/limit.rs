@@ -30,6 +30,21 @@ impl LimitWords {
         with_unit(&numbers::plain(self.limit.ppm), self.unit())
     }
 
+    /// What a line at the limit is called: `Limit 20 ppm`, `LOD 3 mg/kg`.
+    pub fn flag(&self) -> String {
+        let name = if self.limit.detection { "LOD" } else { "Limit" };
+        format!("{name} {}", self.figure())
+    }
+
+    /// The same in a sentence: `the limit`, `the limit of detection`.
+    pub fn the_line(&self) -> &'static str {
+        if self.limit.detection {
+            "the limit of detection"
+        } else {
+            "the limit"
+        }
+    }
+
     /// `20 parts per million (ppm)`.
     pub fn in_full(&self) -> String {
         let figure = numbers::plain(self.limit.ppm);
@@ -74,7 +89,7 @@ impl LimitWords {
     /// `at or above the limit of 20 parts per million (ppm)`.
     pub fn over_in_full(&self) -> String {
         if self.limit.detection {
-            return format!("with gluten detected, from {} on,", self.in_full());
+            return "with gluten detected".to_owned();
         }
         format!("{} the limit of {}", self.over_word(), self.in_full())
     }

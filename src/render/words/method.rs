@@ -7,7 +7,7 @@ use crate::model::extraction::Extraction;
 use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
 use crate::model::place::LabFile;
-use crate::model::rule::Decision;
+use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::duplicates::false_alarm;
@@ -34,7 +34,7 @@ pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
             "Nothing is rounded first. One package {} decides.",
             limit.over_the_limit()
         ),
-        decision(config.rule.decision),
+        decision(product.rule),
         limit.source(),
     ];
     // Where there is no verdict, the sentence beside it has said this already.
@@ -136,8 +136,11 @@ fn allowed_difference(judged: &JudgedProduct, config: &Config) -> String {
     )
 }
 
-fn decision(decision: Decision) -> String {
-    match decision {
+fn decision(rule: Rule) -> String {
+    if rule.limit.detection {
+        return "Every figure that the laboratory gives counts as a detection, however uncertain it is.".to_owned();
+    }
+    match rule.decision {
         Decision::Simple => {
             "No uncertainty is added or taken off (simple acceptance, ILAC-G8): a result at the limit itself is on the wrong side in up to half of all cases.".to_owned()
         }

@@ -102,7 +102,7 @@ fn agreement(statistics: &ProgrammeStatistics, config: &Config) -> String {
 
 fn package_result(terms: &Terms) -> String {
     format!(
-        "The mean of its extractions. Where one of them is too small to measure, the mean is a range. Nothing is rounded before a decision, and no printed figure is rounded across the limit of {}.",
+        "The mean of its extractions. Where one of them is too small to measure, the mean is a range. Nothing is rounded before a decision, and no printed figure is rounded across {}.",
         terms.limit
     )
 }
@@ -131,7 +131,10 @@ fn rule(regime: Regime, terms: &Terms) -> String {
             "Chile, Reglamento Sanitario de los Alimentos, article 518: not above 5 mg/kg."
         }
         Regime::AuNz => {
-            "Australia and New Zealand, Food Standards Code: no detectable gluten. It is held here at 3 mg/kg, the detection limit of the assay; reaching it is a detection."
+            return format!(
+                "Australia and New Zealand, Food Standards Code, Standard 1.2.7: no detectable gluten, which is no limit on an amount. Every figure that the lab gives is a detection; “<n” is none where n is not above the assay’s limit of detection (LOD), {} unless the lab states its own.",
+                terms.limit
+            );
         }
         Regime::Custom => {
             return format!(
@@ -145,6 +148,7 @@ fn rule(regime: Regime, terms: &Terms) -> String {
 
 fn deciding(config: &Config, terms: &Terms) -> String {
     let package = match config.rule.decision {
+        _ if terms.rule.detection => "A package counts as positive for gluten where the lab gives a figure, and as negative where every one of its results lies below the limit of detection. How uncertain a figure is does not enter.".to_owned(),
         Decision::Simple => format!(
             "A package counts as {} where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than {}{NBSP}%, the sheet says it.",
             terms.over_the_limit,

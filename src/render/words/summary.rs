@@ -109,8 +109,8 @@ pub fn none_text(tally: &Tally, terms: &Terms) -> String {
     match tally.none {
         0 => "Every product has a verdict.".to_owned(),
         _ => format!(
-            "The results do not show on which side of {} every package is. This summary gives the reasons.",
-            terms.limit
+            "The results do not show {}. This summary gives the reasons.",
+            terms.unshown("every package")
         ),
     }
 }
@@ -159,8 +159,8 @@ pub fn bands_lede(tally: &Tally, terms: &Terms) -> String {
     });
     if tally.unmeasured > tally.packages.below {
         sentences.push(format!(
-            "Too little to measure does not show on which side of {} a package is; this leaves {} undecided.",
-            terms.limit,
+            "Too little to measure does not show {}; this leaves {} undecided.",
+            terms.unshown("a package"),
             tally.unmeasured - tally.packages.below
         ));
     }

@@ -66,3 +66,44 @@ fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
         assert!(page.contains(row), "“{row}” is not in: {page}");
     }
 }
+
+/// The standard has no limit: what is printed under it speaks of detection, and of the limit of detection alone.
+#[test]
+fn where_detection_decides_no_document_speaks_of_a_limit_on_an_amount() {
+    let workspace = Workspace::demo();
+    let settings = workspace
+        .text("programme.toml")
+        .replace("regime = \"us\"", "regime = \"au-nz\"");
+    workspace.with("programme.toml", settings);
+    workspace.run(&["run"]).exits(1);
+    let facts = ["TW-001", "TW-002", "TW-021"]
+        .map(|product| workspace.run(&["facts", product]).exits(0).stdout());
+    let mut texts = facts.to_vec();
+    for path in [
+        "out/newsletter/digest.txt",
+        "out/newsletter/digest.html",
+        "out/data/products.csv",
+    ] {
+        texts.push(workspace.text(path));
+    }
+    texts.push(workspace.run(&["explain", "TW-002"]).exits(0).stdout());
+    for text in texts {
+        let plain = text.replace('\u{a0}', " ");
+        for wrong in [
+            "limit of 3",
+            "the limit, 3",
+            "Limit 3",
+            "above 3 mg",
+            "below 3 mg",
+            "limit is 3",
+        ] {
+            let at = plain.find(wrong);
+            assert_eq!(
+                at,
+                None,
+                "“{wrong}”: {}",
+                &plain[at.unwrap_or(0).saturating_sub(80)..][..200]
+            );
+        }
+    }
+}

@@ -74,14 +74,15 @@ pub fn key(rule: Rule) -> String {
 /// Each picture in words, for those who cannot see it: the message, then every reading.
 pub fn in_words(packages: &[PackageResult], rule: Rule) -> Vec<String> {
     let scale = Scale::of(packages, rule);
-    let limit = words::limit::LimitWords::of(rule).figure();
+    let of = words::limit::LimitWords::of(rule);
+    let limit = format!("{} at {}", of.the_line(), of.figure());
     let said = |part: &[PackageResult]| {
         let rows: Vec<String> = part
             .iter()
             .map(|package| row_in_words(package, rule))
             .collect();
         format!(
-            "Gluten ruler, log scale from {} {} with the limit at {limit}. {}",
+            "Gluten ruler, log scale from {} {} with {limit}. {}",
             scale.words(),
             rule.regime.unit(),
             rows.join(" ")
@@ -172,7 +173,7 @@ fn code_lines(code: &str) -> Vec<String> {
 fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale) -> Result<()> {
     let limit = scale.x(rule.limit.ppm.0);
     let said = words::limit::LimitWords::of(rule);
-    let flag = format!("Limit {}", said.figure());
+    let flag = said.flag();
     let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
     canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
     canvas.text(

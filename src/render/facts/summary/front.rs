@@ -188,8 +188,8 @@ fn glossary(terms: &Terms) -> Vec<[String; 2]> {
         (
             "No verdict".to_owned(),
             format!(
-                "The results do not show on which side of {} every package is: one has no sound result or lies too near, packages are missing, or no test decides for this food.",
-                terms.limit
+                "The results do not show {}: one has no sound result or lies too near, packages are missing, or no test decides for this food.",
+                terms.unshown("every package")
             ),
         ),
     ]
