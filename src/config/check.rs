@@ -1,6 +1,7 @@
 //! From what was typed to what a run may rely on: every fault is collected, none is replaced by a default.
 
 use super::layout;
+use super::planning;
 use super::settings::{Faults, Section};
 use super::unknown;
 use super::{Attach, Config, Lab, Paper, Programme, Publishing, Testing};
@@ -28,12 +29,14 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     unknown::find(table, &mut faults);
     let mut section = |name: &str| Section::of(table, name, &mut faults);
     let [by_programme, by_publishing] = ["programme", "publishing"].map(&mut section);
-    let [by_rule, by_testing, by_lab] = ["rule", "testing", "lab"].map(section);
+    let [by_rule, by_testing, by_lab] = ["rule", "testing", "lab"].map(&mut section);
+    let by_planning = section("planning");
     let programme = programme(&by_programme, &by_publishing, &mut faults);
     let publishing = publishing(&by_publishing, &mut faults);
     let testing = testing(&by_testing, &mut faults);
     let rule = rule(&by_rule, testing.lod, &mut faults);
     let lab = lab(&by_lab, &mut faults);
+    let planning = planning::read(&by_planning, &mut faults);
     let layouts = Section::all_of(table, "layout", &mut faults)
         .iter()
         .map(|section| layout::read(section, &mut faults))
@@ -50,6 +53,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
         rule,
         testing,
         lab,
+        planning,
         layouts,
         words,
     })

@@ -47,6 +47,7 @@ pub const KEYS: &[(&str, &[&str])] = &[
         ],
     ),
     ("lab", &["name", "email", "address", "assay", "assay_kind"]),
+    ("planning", super::planning::KEYS),
     (
         "layout",
         &["files", "sheet", "header_row", "columns", "cells"],

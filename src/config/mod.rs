@@ -3,6 +3,7 @@
 mod check;
 mod keys;
 mod layout;
+mod planning;
 mod settings;
 mod unknown;
 mod words;
@@ -17,6 +18,7 @@ use crate::model::rule::Rule;
 use crate::words::Catalogue;
 use anyhow::{Context, Result, bail};
 use chrono::NaiveDate;
+pub use planning::Planning;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -44,6 +46,8 @@ pub struct Config {
     pub testing: Testing,
     /// What is true of a lab file that does not say.
     pub lab: Lab,
+    /// What a round costs.
+    pub planning: Planning,
     /// Where to find the columns of files whose headings are not recognised.
     pub layouts: Vec<Layout>,
     /// The words of the documents, in the programme's language and with its own messages.

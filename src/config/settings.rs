@@ -166,6 +166,14 @@ impl<'a, 'i> Section<'a, 'i> {
         self.read(key, wanted, take, faults)
     }
 
+    /// A number from 0 on.
+    pub fn not_negative(&self, key: &str, faults: &mut Faults<'_>) -> Option<f64> {
+        let wanted = "a number from 0 on is wanted, without quotation marks, such as 45 or 45.50";
+        let take =
+            |value: &DeValue<'i>| number(value).filter(|number| (0.0..=1e9).contains(number));
+        self.read(key, wanted, take, faults)
+    }
+
     /// A fraction above 0 and below 1.
     pub fn fraction(&self, key: &str, faults: &mut Faults<'_>) -> Option<f64> {
         let wanted =

@@ -30,6 +30,9 @@ pub mod followups;
 /// Verdicts -> what they say together.
 pub mod statistics;
 
+/// What to test next, what it costs, what it can show.
+pub mod planning;
+
 pub use verdicts::method_notes;
 
 use crate::config::Config;

@@ -41,3 +41,5 @@ pub mod followup;
 pub mod decided;
 
 pub mod document;
+
+pub mod planning;

@@ -18,6 +18,11 @@ pub fn normal_above(z: f64) -> f64 {
     Normal::standard().sf(z)
 }
 
+/// Density of a standard normal deviate.
+pub fn normal_density(z: f64) -> f64 {
+    Normal::standard().pdf(z)
+}
+
 /// Quantile of the beta distribution; none where a parameter isn't positive.
 pub fn beta_quantile(p: f64, a: f64, b: f64) -> Option<f64> {
     Some(invert(&Beta::new(a, b).ok()?, p, 0.0, 1.0))

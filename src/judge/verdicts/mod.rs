@@ -10,6 +10,7 @@ use crate::judge::{claims, labels};
 use crate::model::decided::EarlierRound;
 use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
+use crate::model::pair::PairState;
 use crate::model::registers::{Followup, IssuedRevision, Product, Registers};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use std::collections::BTreeMap;
@@ -84,6 +85,12 @@ pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<EarlierRound>
             over: over(round),
         })
         .collect()
+}
+
+/// Whether a round still waits for results of the lab: some package has none, and none is over the limit.
+pub fn stands_under_way(verdict: &ProductVerdict) -> bool {
+    let missing = |package: &PackageResult| package.pair.state == PairState::Missing;
+    verdict.verdict == Verdict::NoVerdict && verdict.packages.iter().any(missing)
 }
 
 fn code(result: &PackageResult) -> &str {
