@@ -3,7 +3,7 @@
 use anyhow::{Result, bail};
 use chrono::{DateTime, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// Turns a lab's gluten results into results sheets that can be published.
 #[derive(Parser, Debug)]
@@ -145,6 +145,16 @@ pub enum Command {
         #[command(flatten)]
         date: Date,
     },
+    /// Plan a round: what to buy and why, codes and labels, what it costs and what it can show.
+    #[command(
+        after_help = "Examples:\n  galleyproof plan my-programme\n  galleyproof plan --budget 2400 --enter my-programme\n  galleyproof plan --only FH-031 --packages 6 my-programme"
+    )]
+    Plan {
+        #[command(flatten)]
+        what: PlanArguments,
+        #[command(flatten)]
+        folder: Folder,
+    },
     /// Make the form that goes to the lab with the packages: a PDF and a table.
     #[command(
         after_help = "Examples:\n  galleyproof request\n  galleyproof request 2 my-programme"
@@ -193,12 +203,56 @@ pub struct StatusArguments {
     pub format: Format,
 }
 
+/// What to plan.
+#[derive(Args, Debug)]
+pub struct PlanArguments {
+    /// The round's name [default: the number after the last one].
+    #[arg(long, value_name = "R")]
+    pub round: Option<String>,
+    /// Plan this product only; may be given several times.
+    #[arg(long, value_name = "ID")]
+    pub only: Vec<String>,
+    /// Packages of each product [default: packages_per_product of programme.toml].
+    #[arg(long, value_name = "N")]
+    pub packages: Option<usize>,
+    /// Extractions of each package [default: extractions_per_package of programme.toml].
+    #[arg(long, value_name = "N")]
+    pub extractions: Option<usize>,
+    /// What the round may cost at most, in the currency of programme.toml.
+    #[arg(long, value_name = "X")]
+    pub budget: Option<f64>,
+    /// Draw the codes from this number [default: from the registers' content].
+    #[arg(long, value_name = "N")]
+    pub seed: Option<u64>,
+    /// Plan packages of known content as well, about one in twenty; their key goes to out/plan/blinds.csv.
+    #[arg(long)]
+    pub blinds: bool,
+    /// How the labels stand on their sheet: columns x rows.
+    #[arg(long, value_name = "CxR", default_value = "3x8")]
+    pub labels: String,
+    /// Add the packages to registers/packages.csv at once.
+    #[arg(long)]
+    pub enter: bool,
+    /// The programme folder, named first.
+    #[arg(short = 'C', value_name = "DIR", conflicts_with = "dir")]
+    pub at: Option<PathBuf>,
+    #[command(flatten)]
+    pub date: Date,
+}
+
 /// Which programme folder.
 #[derive(Args, Debug)]
 pub struct Folder {
     /// The programme folder.
     #[arg(default_value = ".")]
     pub dir: PathBuf,
+}
+
+impl PlanArguments {
+    /// The programme folder, typed either way.
+    pub fn folder<'a>(&'a self, folder: &'a Folder) -> &'a Path {
+        self.at.as_deref().unwrap_or(&folder.dir)
+    }
 }
 
 /// The one date that is not in the data.

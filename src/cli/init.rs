@@ -69,7 +69,7 @@ fn next_steps(dir: &Path, with_demo: bool) -> String {
     format!(
         "{dir} is ready. Next:\n\
          \x20 1. Open {dir}/programme.toml and put in your programme's name and rule.\n\
-         \x20 2. List your products and packages in {dir}/registers/.\n\
+         \x20 2. List your products in {dir}/registers/, then plan what to buy:  galleyproof plan {dir}\n\
          \x20 3. Copy each file that the lab sends into {dir}/inbox/, as it is.\n\
          \x20 4. Look at what would be published:  galleyproof check {dir}\n\
          \x20 5. Make the documents:               galleyproof run {dir}\n"

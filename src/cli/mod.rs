@@ -7,6 +7,7 @@ mod demo;
 mod init;
 mod issue;
 mod overview;
+mod plan;
 mod print;
 mod run;
 mod single;
@@ -116,6 +117,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             folder,
             date,
         } => single::facts(&folder.dir, &product, &date, quiet),
+        Command::Plan { what, folder } => plan::plan(what.folder(&folder), &what, quiet),
         Command::Request {
             round,
             folder,

@@ -240,6 +240,9 @@ pub struct Shows {
     pub between: Scatter,
     /// Between the extractions of a package.
     pub within: Scatter,
+    /// The chance of at least one package over, against the share that is: a line a number of packages, the plan's own
+    /// among them.
+    pub finds: Vec<FindingLine>,
     /// The chance of each verdict against the true mean, for the plan itself.
     pub curve: Vec<CurvePoint>,
     /// The chance that a product at twice the limit is found over it, and one at half of it within: by packages and
@@ -249,6 +252,24 @@ pub struct Shows {
     pub statements: Vec<Statement>,
     /// What a further package of each product, or a further extraction of each package, is worth.
     pub next: NextMoney,
+}
+
+/// The chance of at least one package over.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FindingLine {
+    /// So many packages.
+    pub packages: usize,
+    /// By share, from 0 on.
+    pub points: Vec<FindingPoint>,
+}
+
+/// The chance at one share.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FindingPoint {
+    /// The share of all packages that is over.
+    pub share: f64,
+    /// The chance that at least one of those bought is.
+    pub chance: f64,
 }
 
 /// The chances at one true mean.

@@ -15,6 +15,9 @@ mod amended;
 /// What is printed for one product, or goes to the lab.
 pub mod single;
 
+/// The plan of a round.
+pub mod planning;
+
 /// Archives against their manifests and against each other.
 pub mod archive;
 

@@ -45,6 +45,8 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "notice.typ",
     "query.typ",
     "request.typ",
+    "plan.typ",
+    "labels.typ",
 );
 
 const FONTS: &[(&str, &[u8])] = &built_in!(

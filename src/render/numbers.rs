@@ -145,6 +145,16 @@ pub fn short_percent(share: f64) -> String {
     text.trim_end_matches(".0").to_owned()
 }
 
+/// A sum of money: two decimals and the currency, where one is given: `1234.50 EUR`.
+pub fn money(amount: f64, currency: Option<&str>) -> String {
+    let figure =
+        decimal(Ppm(amount)).round_dp_with_strategy(2, RoundingStrategy::MidpointAwayFromZero);
+    match currency {
+        Some(currency) => format!("{figure:.2}{NBSP}{currency}"),
+        None => format!("{figure:.2}"),
+    }
+}
+
 /// A date in text: `6 May 2031`. A line never breaks in it.
 pub fn date(day: NaiveDate) -> String {
     format!(

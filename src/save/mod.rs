@@ -35,3 +35,6 @@ pub mod mail;
 
 /// Who gets which draft.
 pub mod drafts;
+
+/// A round's plan as tables.
+pub mod planning;

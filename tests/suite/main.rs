@@ -10,6 +10,7 @@ mod judge;
 mod make_binary;
 mod make_compound;
 mod make_ods;
+mod planning;
 mod render;
 mod sample;
 mod summary;

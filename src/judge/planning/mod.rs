@@ -24,14 +24,15 @@ use crate::config::Config;
 use crate::judge::statistics::binomial::{CONFIDENCE, needed_to_exclude};
 use crate::model::decided::Decided;
 use crate::model::planning::{
-    Blind, CurvePoint, GridCell, NextMoney, PlanWanted, PlannedProduct, Price, RoundPlan, Shows,
-    Statement, Step, Variant,
+    Blind, CurvePoint, FindingLine, FindingPoint, GridCell, NextMoney, PlanWanted, PlannedProduct,
+    Price, RoundPlan, Shows, Statement, Step, Variant,
 };
 use crate::model::problem::Problems;
 use chances::{Design, Ruling};
 use codes::Codes;
 use prices::{Prices, costs, fits};
 use scatter::Scatters;
+use std::collections::BTreeSet;
 
 /// Shares that a statement may be wanted about.
 const STATEMENTS: [f64; 6] = [0.5, 0.2, 0.1, 0.05, 0.02, 0.01];
@@ -218,6 +219,7 @@ fn shows(
     Shows {
         between: scatters.between,
         within: scatters.within,
+        finds: finds(wanted.packages),
         curve: curve.collect(),
         grid: grid.collect(),
         statements: statements.collect(),
@@ -228,6 +230,23 @@ fn shows(
             lab.map(|lab| lab * wanted.packages as f64),
         ),
     }
+}
+
+/// The chance that 1, 2, 3, 6 and `own` packages hold at least one over, where up to half of all are.
+fn finds(own: usize) -> Vec<FindingLine> {
+    const STEPS: u32 = 100;
+    let counts: BTreeSet<usize> = [1, 2, 3, 6, own].into();
+    let line = |packages| FindingLine {
+        packages,
+        points: (0..=STEPS)
+            .map(|step| f64::from(step) / f64::from(2 * STEPS))
+            .map(|share| FindingPoint {
+                share,
+                chance: chances::at_least_one(share, packages),
+            })
+            .collect(),
+    };
+    counts.into_iter().map(line).collect()
 }
 
 /// What a further package, or a further extraction of each, does to the standard error of a product's mean: the larger fall

@@ -25,6 +25,8 @@ pub mod quarters;
 
 pub mod agreement;
 
+pub mod chances;
+
 pub mod range;
 
 /// A figure with what it says in words.

@@ -12,6 +12,9 @@ pub mod query;
 /// The form that goes to a lab with samples.
 pub mod request;
 
+/// The plan of a round.
+pub mod plan;
+
 /// Which revision a sheet is.
 pub mod edition;
 

@@ -39,6 +39,9 @@ pub mod duplicates;
 /// How the programme tests and decides, as its settings have it: the summary’s part on methods.
 pub mod practice;
 
+/// The sentences of a plan.
+pub mod plan;
+
 /// The sentences of the newsletter.
 pub mod digest;
 

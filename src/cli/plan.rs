@@ -1,0 +1,43 @@
+//! `plan`: which products next, under which codes, at what cost, and what it can show.
+
+use crate::cli::Ending;
+use crate::cli::args::PlanArguments;
+use crate::cli::print::{self, Meter};
+use crate::config::Config;
+use crate::pipeline;
+use crate::pipeline::planning::{self, LabelGrid, Request};
+use anyhow::Result;
+use std::fmt::Write;
+use std::path::Path;
+
+/// Plans a round and writes it to out/plan/.
+pub fn plan(dir: &Path, what: &PlanArguments, quiet: bool) -> Result<Ending> {
+    let config = Config::read(dir)?;
+    let request = Request {
+        round: what.round.clone(),
+        only: what.only.clone(),
+        packages: what.packages,
+        extractions: what.extractions,
+        budget: what.budget,
+        seed: what.seed,
+        blinds: what.blinds,
+        labels: LabelGrid::parse(&what.labels)?,
+        enter: what.enter,
+    };
+    let made_on = what.date.given()?;
+    let out = config.root.join("out");
+    let meter = Meter::new(quiet);
+    let decided = pipeline::decide(&config, made_on, &|progress| meter.note(progress))?;
+    drop(meter);
+    let _lock = crate::cli::lock(&out, "plan")?;
+    let planned = planning::plan(&decided, &config, &request, made_on, &out)?;
+    let mut text = format!("{}\n", planned.lede.replace('\u{a0}', " "));
+    for line in planned.lines {
+        writeln!(text, "{}", line.replace('\u{a0}', " ")).expect("a string takes all");
+    }
+    for path in planned.paths {
+        writeln!(text, "{}", path.display()).expect("a string takes all");
+    }
+    print::result(&text)?;
+    Ok(Ending::of(&decided))
+}

@@ -1,0 +1,137 @@
+//! Ours against tests/independent/planning.json: scipy's quadrature and binomial, python-stdnum's check characters.
+
+use galleyproof::judge::packages::Bounds;
+use galleyproof::judge::planning::chances::{Design, Ruling, at_least_one, range_at_most, verdict};
+use galleyproof::judge::planning::codes::{check_character, is_sound};
+use galleyproof::judge::statistics::binomial::{CONFIDENCE, needed_to_exclude};
+use galleyproof::model::planning::VerdictChances;
+use galleyproof::model::ppm::Ppm;
+use serde_json::Value;
+
+/// Chances are between 0 and 1: this is an absolute difference.
+const SAME: f64 = 1e-9;
+
+fn cases(kind: &str) -> Vec<Value> {
+    let all: Value = serde_json::from_str(include_str!("../../independent/planning.json"))
+        .expect("the file is JSON");
+    let cases = all[kind].as_array().cloned().unwrap_or_default();
+    assert!(cases.len() >= 6, "{} of {kind}", cases.len());
+    cases
+}
+
+fn number(case: &Value, key: &str) -> f64 {
+    case[key]
+        .as_f64()
+        .unwrap_or_else(|| panic!("{key} of {case}"))
+}
+
+fn count(case: &Value, key: &str) -> usize {
+    number(case, key) as usize
+}
+
+fn ours(case: &Value) -> VerdictChances {
+    let (limit, q, guard) = (
+        number(case, "limit"),
+        number(case, "q"),
+        number(case, "guard"),
+    );
+    let shows_nothing = q * (1.0 + guard) > limit * (1.0 + SAME);
+    let within_below = if shows_nothing {
+        0.0
+    } else {
+        limit / (1.0 + guard)
+    };
+    let ruling = Ruling {
+        bounds: Bounds {
+            over_from: Ppm((limit / (1.0 - guard)).max(q)),
+            within_below: Ppm(within_below),
+            limit: Ppm(limit.max(q)),
+        },
+        lloq: q,
+        relative_repeatability: number(case, "r"),
+    };
+    let design = Design {
+        packages: count(case, "packages"),
+        extractions: count(case, "e"),
+        between: number(case, "sb"),
+        within: number(case, "sw"),
+    };
+    verdict(number(case, "mean"), &design, &ruling)
+}
+
+/// Each chance of ours beside theirs.
+fn beside(case: &Value) -> [(f64, f64); 3] {
+    let ours = ours(case);
+    let theirs = |key| number(&case["chances"], key);
+    [
+        (ours.over, theirs("over")),
+        (ours.within, theirs("within")),
+        (ours.undecided, theirs("undecided")),
+    ]
+}
+
+#[test]
+fn exact_chances_are_those_of_another_program() {
+    for case in cases("at_least_one") {
+        let ours = at_least_one(number(&case, "share"), count(&case, "packages"));
+        assert!(
+            (ours - number(&case, "chance")).abs() < SAME,
+            "{case}: {ours}"
+        );
+    }
+    for case in cases("range") {
+        let ours = range_at_most(number(&case, "width"), count(&case, "count"));
+        assert!(
+            (ours - number(&case, "chance")).abs() < SAME,
+            "{case}: {ours}"
+        );
+    }
+    for case in cases("needed") {
+        let ours = needed_to_exclude(number(&case, "share"), CONFIDENCE);
+        assert_eq!(ours, case["packages"].as_u64(), "{case}");
+    }
+}
+
+#[test]
+fn the_chance_of_each_verdict_is_that_of_another_program() {
+    let cases = cases("verdicts");
+    assert!(cases.len() > 100, "{}", cases.len());
+    for case in cases {
+        for (ours, theirs) in beside(&case) {
+            assert!((ours - theirs).abs() < SAME, "{case}: {ours} for {theirs}");
+        }
+    }
+}
+
+/// The rule played reading by reading: the model takes a mean of lognormal values for lognormal and the extremes of three and
+/// four readings for symmetrical, which costs less than two parts in a hundred.
+#[test]
+fn the_model_is_near_the_rule_played_out() {
+    for case in cases("simulated") {
+        for (ours, theirs) in beside(&case) {
+            let allowed = 0.02 + 4.0 * number(&case, "standard_error");
+            assert!(
+                (ours - theirs).abs() < allowed,
+                "{case}: {ours} for {theirs}"
+            );
+        }
+    }
+}
+
+#[test]
+fn check_characters_are_those_of_the_standard() {
+    for case in cases("codes") {
+        let (body, check) = (case["body"].as_str(), case["check"].as_str());
+        let (body, check) = body.zip(check).expect("texts");
+        assert_eq!(
+            check_character(body).map(String::from).as_deref(),
+            Some(check)
+        );
+        assert!(is_sound(&format!("{body}{check}")));
+    }
+    assert_eq!(
+        check_character("a1"),
+        None,
+        "small letters are not in the alphabet"
+    );
+}
