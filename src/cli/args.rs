@@ -155,13 +155,16 @@ pub enum Command {
         #[command(flatten)]
         folder: Folder,
     },
-    /// Make the form that goes to the lab with the packages: a PDF and a table.
+    /// Make the form that goes to the lab with the packages: a PDF, a table, and an empty table for the results.
     #[command(
         after_help = "Examples:\n  galleyproof request\n  galleyproof request 2 my-programme"
     )]
     Request {
         /// The round of testing; without one, every package that has not been sent yet.
         round: Option<String>,
+        /// Put the packages of known content of this key on the form as well (the blinds.csv of a plan).
+        #[arg(long, value_name = "FILE")]
+        blinds: Option<PathBuf>,
         #[command(flatten)]
         folder: Folder,
         #[command(flatten)]

@@ -18,6 +18,7 @@ mod watch;
 
 use crate::model::decided::Decided;
 use crate::model::problem::Severity;
+use crate::pipeline::single::Asked;
 use crate::pipeline::{self, Lock, lock};
 use anyhow::Result;
 use args::{Arguments, Command};
@@ -120,9 +121,16 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
         Command::Plan { what, folder } => plan::plan(what.folder(&folder), &what, quiet),
         Command::Request {
             round,
+            blinds,
             folder,
             date,
-        } => single::request(&folder.dir, round.as_deref(), &date, quiet),
+        } => {
+            let asked = Asked {
+                round: round.as_deref(),
+                blinds: blinds.as_deref(),
+            };
+            single::request(&folder.dir, &asked, &date, quiet)
+        }
     }
 }
 

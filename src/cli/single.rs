@@ -5,7 +5,8 @@ use crate::cli::args::Date;
 use crate::cli::print::{self, Meter};
 use crate::config::Config;
 use crate::model::decided::Decided;
-use crate::pipeline::{self, single};
+use crate::pipeline;
+use crate::pipeline::single::{self, Asked};
 use anyhow::Result;
 use std::path::Path;
 
@@ -29,10 +30,10 @@ pub fn facts(dir: &Path, product: &str, date: &Date, quiet: bool) -> Result<Endi
 }
 
 /// Makes the form that goes to the lab.
-pub fn request(dir: &Path, round: Option<&str>, date: &Date, quiet: bool) -> Result<Ending> {
+pub fn request(dir: &Path, asked: &Asked<'_>, date: &Date, quiet: bool) -> Result<Ending> {
     let (config, decided) = decided(dir, date, quiet)?;
     let out = config.root.join("out");
-    for path in single::request(&decided, &config, round, date.given()?, &out)? {
+    for path in single::request(&decided, &config, asked, date.given()?, &out)? {
         print::result(&format!("{}\n", path.display()))?;
     }
     Ok(Ending::Well)

@@ -4,6 +4,7 @@ use crate::config::Config;
 use crate::files;
 use crate::gather::codes;
 use crate::judge::planning;
+pub use crate::judge::planning::first_days::NextStep;
 use crate::model::decided::Decided;
 use crate::model::planning::{PlanWanted, RoundPlan};
 use crate::render::facts::plan as facts;
@@ -102,6 +103,19 @@ pub fn plan(
         paths: written.into_iter().map(|(path, _)| path).collect(),
         plan,
     })
+}
+
+/// What a programme's first days ask for, and every round that waits to be sent or for the lab.
+pub fn next_steps(decided: &Decided, report_days: u32) -> Vec<NextStep> {
+    let packages = decided
+        .products
+        .iter()
+        .flat_map(|judged| &judged.verdict.packages);
+    let reported = packages
+        .filter(|package| !package.pair.extractions.is_empty())
+        .map(|package| package.pair.package.package_code.clone())
+        .collect();
+    planning::first_days::next_steps(&decided.registers, &reported, report_days)
 }
 
 fn pdf(engine: &Engine, job: &Job) -> Result<Vec<u8>> {

@@ -3,7 +3,9 @@
 use crate::config::Config;
 use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::render::facts::request::BlindSample;
 use crate::render::{self, Engine, explain, facts};
+use crate::save::forms::{self, LabForm};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -59,17 +61,28 @@ fn rounds<'a>(decided: &'a Decided, product: &str) -> Result<Vec<&'a JudgedProdu
     }
 }
 
-/// Writes the form that goes to the lab, and its table, below the outputs folder; the paths of both.
+/// What goes to the lab.
+#[derive(Clone, Copy, Debug)]
+pub struct Asked<'a> {
+    /// The round; none for every package that is open.
+    pub round: Option<&'a str>,
+    /// The key of the packages of known content that go along.
+    pub blinds: Option<&'a Path>,
+}
+
+/// Writes the form that goes to the lab, its table and the empty table for the results below the outputs folder; their
+/// paths.
 ///
 /// # Errors
 /// Where no package waits to be sent, or a file cannot be written.
 pub fn request(
     decided: &Decided,
     config: &Config,
-    round: Option<&str>,
+    what: &Asked<'_>,
     made_on: Option<NaiveDate>,
     out: &Path,
 ) -> Result<Vec<PathBuf>> {
+    let round = what.round;
     let packages = decided
         .products
         .iter()
@@ -88,6 +101,10 @@ pub fn request(
         );
     }
     let request = facts::request::facts(&open, &decided.registers, config, round, made_on);
+    let request = match what.blinds {
+        Some(key) => request.with_blinds(&blinds(&files::read(key)?, key)?),
+        None => request,
+    };
     let job = facts::request::job(&request)?;
     let pdf = render::documents::pdf(&Engine::new(config)?, &job);
     let pdf = pdf.map_err(|faults| {
@@ -96,9 +113,51 @@ pub fn request(
     })?;
     let form = out.join(&job.path);
     let table = form.with_extension("csv");
+    let results = form.with_extension("xlsx");
+    let of = round.map(|round| format!(", round {round}"));
+    let empty = forms::lab_form(&LabForm {
+        title: format!(
+            "Results of gluten tests for {}{}",
+            config.programme.name,
+            of.unwrap_or_default()
+        ),
+        codes: request.codes(),
+        extractions: config.testing.extractions_per_package,
+    })?;
+    files::write(&results, &empty)?;
     files::write(&form, &pdf)?;
     files::write(&table, &csv(&facts::request::csv_rows(&request))?)?;
-    Ok(vec![form, table])
+    Ok(vec![form, table, results])
+}
+
+/// The packages of a key of blinds.
+fn blinds(bytes: &[u8], path: &Path) -> Result<Vec<BlindSample>> {
+    let mut reader = csv::Reader::from_reader(bytes);
+    let headings = reader.headers()?.clone();
+    let column = |name: &str| headings.iter().position(|heading| heading.trim() == name);
+    let Some(code) = column("package_code") else {
+        bail!(
+            "{} has no column package_code: it is no key of blinds",
+            path.display()
+        );
+    };
+    let food = column("food");
+    let mut blinds = Vec::new();
+    for record in reader.records() {
+        let record = record?;
+        let text = |at: usize| {
+            let cell = record
+                .get(at)
+                .map(str::trim)
+                .filter(|cell| !cell.is_empty());
+            cell.map(str::to_owned)
+        };
+        if let Some(code) = text(code) {
+            let food = food.and_then(text);
+            blinds.push(BlindSample { code, food });
+        }
+    }
+    Ok(blinds)
 }
 
 fn csv(rows: &[Vec<String>]) -> Result<Vec<u8>> {

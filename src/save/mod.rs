@@ -38,3 +38,6 @@ pub mod drafts;
 
 /// A round's plan as tables.
 pub mod planning;
+
+/// The empty table for the lab.
+pub mod forms;

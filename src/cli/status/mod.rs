@@ -1,12 +1,13 @@
 //! `status`: what needs a person now.
 
 mod agenda;
+mod beginnings;
 
 use crate::cli::Ending;
 use crate::cli::args::{Date, Format, StatusArguments};
 use crate::cli::print::{self, Meter};
 use crate::config::Config;
-use crate::pipeline::{self, issue};
+use crate::pipeline::{self, issue, planning};
 use agenda::{Kind, Patience, Task, ToIssue, agenda};
 use anyhow::Result;
 use chrono::NaiveDate;
@@ -33,7 +34,13 @@ pub fn status(dir: &Path, what: &StatusArguments, quiet: bool) -> Result<Ending>
         report_days: what.report_days,
         retest_days: what.retest_days,
     };
-    let tasks = agenda(&decided, &to_issue, today, patience);
+    let mut tasks = agenda(&decided, &to_issue, today, patience);
+    let steps = planning::next_steps(&decided, config.publishing.report_days);
+    tasks.extend(
+        steps
+            .into_iter()
+            .filter_map(|step| beginnings::task(step, today)),
+    );
     print::result(&match what.format {
         Format::Text => as_text(&tasks, today),
         Format::Json => as_json(&tasks, today),

@@ -1,10 +1,13 @@
 //! The form that goes to the lab with samples: codes, kinds of food, and what is asked for. No name of a product is on it.
 
 use crate::config::Config;
+use crate::files::sha256_of;
 use crate::model::extraction::AssayKind;
 use crate::model::matrix::Matrix;
+use crate::model::ppm::Ppm;
 use crate::model::registers::{Oats, Package, Processing, Product, Registers};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::numbers::NBSP;
 use crate::render::words::{breakable, sentence_case};
 use crate::render::{Job, numbers};
 use anyhow::Result;
@@ -52,7 +55,7 @@ pub struct SampleRow {
     pub fermented: bool,
 }
 
-/// The packages that the lab has not reported on, of one round or of all, by code.
+/// The packages that the lab has not reported on, of one round or of all, in an order drawn from their codes.
 pub fn open<'a>(
     registers: &'a Registers,
     reported: &BTreeSet<String>,
@@ -62,7 +65,68 @@ pub fn open<'a>(
         round.is_none_or(|round| package.round == round)
             && !reported.contains(&package.package_code)
     };
-    registers.packages.iter().filter(wanted).collect()
+    let mut open: Vec<&Package> = registers.packages.iter().filter(wanted).collect();
+    // In an order that says nothing: neither of products nor of when they were bought.
+    open.sort_by_cached_key(|package| sha256_of(package.package_code.as_bytes()));
+    open
+}
+
+/// A package of known content that goes along.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct BlindSample {
+    /// Its code.
+    pub code: String,
+    /// The food that it looks like, where the key says so.
+    pub food: Option<String>,
+}
+
+/// The row of a package of known content: nothing in it is unlike the others. Where the key names no food, it is given the
+/// kind of one of them.
+fn blind(blind: &BlindSample, others: &[SampleRow]) -> SampleRow {
+    let lot = sha256_of(blind.code.as_bytes());
+    let at = usize::from_str_radix(&lot[..7], 16).unwrap_or_default();
+    let other = others.get(at % others.len().max(1));
+    let package = Package {
+        package_code: blind.code.clone(),
+        ..Package::default()
+    };
+    let product = Product {
+        matrix: blind.food.clone(),
+        ..Product::default()
+    };
+    match (other, &blind.food) {
+        (Some(other), None) => SampleRow {
+            code: breakable(&blind.code, 14),
+            ..other.clone()
+        },
+        (Some(other), Some(_)) => SampleRow {
+            net_content: other.net_content.clone(),
+            ..sample(&package, &product)
+        },
+        (None, _) => sample(&package, &product),
+    }
+}
+
+impl RequestFacts {
+    /// With packages of known content in among the others.
+    pub fn with_blinds(mut self, blinds: &[BlindSample]) -> RequestFacts {
+        let rows: Vec<SampleRow> = blinds.iter().map(|one| blind(one, &self.samples)).collect();
+        self.samples.extend(rows);
+        self.samples
+            .sort_by_cached_key(|sample| sha256_of(plain_code(&sample.code).as_bytes()));
+        self
+    }
+
+    /// The codes in the order of the form.
+    pub fn codes(&self) -> Vec<String> {
+        let samples = self.samples.iter();
+        samples.map(|sample| plain_code(&sample.code)).collect()
+    }
+}
+
+/// A code without the places where a line may break in it.
+fn plain_code(text: &str) -> String {
+    text.replace('\u{200b}', "")
 }
 
 /// The facts of a form for these packages.
@@ -143,11 +207,14 @@ fn asked(config: &Config, fermented: bool) -> Vec<String> {
              dilute what is above range.",
             numbers::plain(config.testing.lloq)
         ),
-        "Send the results as a table file (CSV or XLSX), a row for each extraction: code, number of the extraction, result, \
-         unit, quantification limit, dilution, day of the test, report number."
+        "Send the results in the table that comes with this form (.xlsx), a row for each extraction; a file of your own with the same \
+         columns will do as well (CSV or XLSX)."
             .to_owned(),
         "Do not average, round or leave out an extraction, and give no statement of conformity.".to_owned(),
-        "If extractions of one sample disagree, extract the same ground sample twice more and report numbers 3 and 4.".to_owned(),
+        pair_rule(config),
+        "State your limit of detection and of quantification, the expanded uncertainty (k = 2) of a result near the limit, the \
+         condition of each sample on receipt, and every deviation from the method."
+            .to_owned(),
     ];
     if fermented && config.lab.assay_kind == AssayKind::Sandwich {
         asked.insert(
@@ -160,6 +227,25 @@ fn asked(config: &Config, fermented: bool) -> Vec<String> {
         asked.push(kept.replacen("We keep ", "Please keep ", 1));
     }
     asked
+}
+
+/// When extractions disagree, as it will be decided, and what is asked for then.
+fn pair_rule(config: &Config) -> String {
+    let q = config.testing.lloq;
+    let r = config.testing.relative_repeatability;
+    // The factor of two extractions: they are what a repeat is asked of.
+    let allowed = |mean: f64| 2.8 * (q.0 / 10.0).hypot(r * mean);
+    let limit = config.rule.limit;
+    let at_limit = Ppm(allowed(limit.ppm.0));
+    format!(
+        "Two extractions of a sample disagree where they differ by more than 2.8{NBSP}s, s² = ({}/10)² + ({}{NBSP}% of the mean)²: by \
+         more than {} at a mean of {}. Then extract the same ground sample twice more and report numbers 3 and 4; leave no result \
+         out.",
+        numbers::plain(q),
+        numbers::percent(r),
+        numbers::figure(at_limit, limit),
+        numbers::plain(limit.ppm),
+    )
 }
 
 /// The form as rows of a CSV file, headings first.

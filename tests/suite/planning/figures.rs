@@ -104,12 +104,12 @@ fn the_chance_of_each_verdict_is_that_of_another_program() {
 }
 
 /// The rule played reading by reading: the model takes a mean of lognormal values for lognormal and the extremes of three and
-/// four readings for symmetrical, which costs less than two parts in a hundred.
+/// four readings for symmetrical, which costs less than five parts in a hundred.
 #[test]
 fn the_model_is_near_the_rule_played_out() {
     for case in cases("simulated") {
         for (ours, theirs) in beside(&case) {
-            let allowed = 0.02 + 4.0 * number(&case, "standard_error");
+            let allowed = 0.05 + 4.0 * number(&case, "standard_error");
             assert!(
                 (ours - theirs).abs() < allowed,
                 "{case}: {ours} for {theirs}"

@@ -2,3 +2,9 @@
 
 /// Chances, ranges and check characters, computed elsewhere.
 mod figures;
+
+/// The command: products in order, codes, costs, labels.
+mod command;
+
+/// A newcomer's first season, from the list of foods to results.
+mod season;

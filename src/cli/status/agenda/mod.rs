@@ -43,6 +43,12 @@ pub enum Kind {
     IssueSheet,
     /// The last test was long ago.
     TestAgain,
+    /// Nothing is bought yet: plan a round.
+    Plan,
+    /// Packages are listed and not sent.
+    Request,
+    /// Packages are with the lab; nothing is to be done until its answer is due.
+    Await,
 }
 
 impl Kind {
@@ -57,6 +63,9 @@ impl Kind {
         (Kind::NotReported, "Packages sent and not reported"),
         (Kind::IssueSheet, "Sheets to issue"),
         (Kind::TestAgain, "Products due again"),
+        (Kind::Plan, "Rounds to plan"),
+        (Kind::Request, "Packages to send"),
+        (Kind::Await, "With the lab"),
     ];
 
     /// The word in the data.
@@ -71,6 +80,9 @@ impl Kind {
             Kind::NotReported => "not_reported",
             Kind::IssueSheet => "issue_sheet",
             Kind::TestAgain => "test_again",
+            Kind::Plan => "plan",
+            Kind::Request => "request",
+            Kind::Await => "await",
         }
     }
 }
