@@ -236,6 +236,9 @@ pub struct PlanArguments {
     /// Add the packages to registers/packages.csv at once.
     #[arg(long)]
     pub enter: bool,
+    /// Where the outputs go, instead of out/ in the programme folder: the plan is made in plan/ below it.
+    #[arg(long, value_name = "DIR")]
+    pub out: Option<PathBuf>,
     /// The programme folder, named first.
     #[arg(short = 'C', value_name = "DIR", conflicts_with = "dir")]
     pub at: Option<PathBuf>,

@@ -25,7 +25,7 @@ pub fn plan(dir: &Path, what: &PlanArguments, quiet: bool) -> Result<Ending> {
         enter: what.enter,
     };
     let made_on = what.date.given()?;
-    let out = config.root.join("out");
+    let out = what.out.clone().unwrap_or_else(|| config.root.join("out"));
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, made_on, &|progress| meter.note(progress))?;
     drop(meter);

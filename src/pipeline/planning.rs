@@ -7,8 +7,8 @@ use crate::judge::planning;
 pub use crate::judge::planning::first_days::NextStep;
 use crate::model::decided::Decided;
 use crate::model::planning::{PlanWanted, RoundPlan};
-use crate::render::facts::plan as facts;
-pub use crate::render::facts::plan::LabelGrid;
+pub use crate::render::facts::labels::LabelGrid;
+use crate::render::facts::{labels, plan as facts};
 use crate::render::words::plan as words;
 use crate::render::{Engine, Job, documents};
 use crate::save::planning as tables;
@@ -72,7 +72,7 @@ pub fn plan(
     let mut written = Vec::new();
     for job in [
         facts::job(&plan, config, day)?,
-        facts::labels_job(&plan, config, request.labels, day)?,
+        labels::job(&plan, config, request.labels, day)?,
     ] {
         written.push((out.join(&job.path), pdf(&engine, &job)?));
     }

@@ -136,7 +136,7 @@ def simulate(mu, e, sb, sw, limit, q, r, n, seed, trials=400_000):
 
 
 def main():
-    cases = {"at_least_one": [], "range": [], "verdicts": [], "simulated": [], "needed": [], "codes": []}
+    cases = {"at_least_one": [], "range": [], "verdicts": [], "simulated": [], "needed": [], "scatter": [], "codes": []}
     for share in (0.001, 0.01, 0.05, 0.1, 0.2, 0.5, 0.99, 1.0):
         for n in (1, 2, 3, 6, 29, 299):
             cases["at_least_one"].append({"share": share, "packages": n, "chance": float(stats.binom.sf(0, n, share))})
@@ -170,6 +170,23 @@ def main():
         for factor in (0.2, 0.5, 0.8, 1.0, 1.5, 2.0):
             chances, error = simulate(mu=20 * factor, n=3, seed=20 + seed, **plain)
             cases["simulated"].append({**one, "mean": 20 * factor, "packages": 3, "chances": chances, "standard_error": error})
+    # Figures of unequal numbers of packages and extractions, and the two standard deviations by numpy's variances.
+    rng = np.random.default_rng(7)
+    for count, spread in ((12, 0.5), (12, 0.0), (3, 0.5)):
+        products = []
+        for _ in range(count):
+            packages = rng.normal(2.0, spread, rng.integers(1, 5))
+            products.append([list(np.round(p + rng.normal(0, 0.2, rng.integers(2, 4)), 6)) for p in packages])
+        flat = [p for product in products for p in product]
+        df = sum(len(p) - 1 for p in flat)
+        within = sum(np.var(p) * len(p) for p in flat) / df
+        several = [product for product in products if len(product) > 1]
+        df_b = sum(len(product) - 1 for product in several)
+        means = sum(np.var([np.mean(p) for p in product], ddof=1) * (len(product) - 1) for product in several) / df_b
+        share = np.mean([1 / len(p) for product in several for p in product])
+        own = {"within": float(np.sqrt(within)), "between": float(np.sqrt(max(0.0, means - within * share)))}
+        own |= {"df_within": df, "df_between": df_b}
+        cases["scatter"].append({"products": products, "own": own})
     # The published example of a Global Release Identifier: A1-2425G-ABC1234002-M. The others by python-stdnum.
     for body in ("A12425GABC1234002", "0", "Z", "07H9GK", "QWERTY", "CC2346", "XY7MKP", "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789"):
         cases["codes"].append({"body": body, "check": mod_37_36.calc_check_digit(body)})

@@ -29,6 +29,11 @@ pub struct Scatters {
 /// relative repeatability of the settings, or 40 % between packages. Results below quantification are in neither figure.
 pub fn scatters(verdicts: &[&ProductVerdict], relative_repeatability: f64) -> Scatters {
     let products: Vec<Vec<Vec<f64>>> = verdicts.iter().map(|verdict| measured(verdict)).collect();
+    of_logarithms(&products, relative_repeatability)
+}
+
+/// The same of the logarithms of figures: products, their packages, their extractions (two at least).
+pub fn of_logarithms(products: &[Vec<Vec<f64>>], relative_repeatability: f64) -> Scatters {
     let packages = || products.iter().flatten();
     let df_within: usize = packages().map(|package| package.len() - 1).sum();
     let within_squares: f64 = packages().map(|package| squares(package)).sum();

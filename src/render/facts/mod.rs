@@ -15,6 +15,9 @@ pub mod request;
 /// The plan of a round.
 pub mod plan;
 
+/// The labels of its packages.
+pub mod labels;
+
 /// Which revision a sheet is.
 pub mod edition;
 

@@ -1,4 +1,4 @@
-//! The plan of a round, and the labels of its packages.
+//! The plan of a round: what to buy and why, what it costs, what it can show.
 
 use crate::config::Config;
 use crate::model::planning::{PlannedProduct, RoundPlan, Variant};
@@ -10,11 +10,9 @@ use crate::render::words::limit::LimitWords;
 use crate::render::words::plan as words;
 use crate::render::words::{breakable, counted, listed, sentence_case};
 use crate::render::{Job, JobFile, chart_name};
-use anyhow::{Result, bail};
+use anyhow::Result;
 use chrono::NaiveDate;
-use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 use serde::Serialize;
-use std::fmt::Write;
 
 /// Everything that the plan's template may see.
 #[derive(Clone, Debug, Serialize)]
@@ -366,136 +364,4 @@ fn charts(plan: &RoundPlan, config: &Config) -> Result<Vec<Chart>> {
         },
     )?;
     Ok(vec![finding, verdicts])
-}
-
-/// How labels stand on a sheet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct LabelGrid {
-    /// Side by side.
-    pub columns: usize,
-    /// One below the other.
-    pub rows: usize,
-}
-
-/// The most labels that a sheet takes in either direction so that code and square can still be read.
-const MOST_COLUMNS: usize = 5;
-const MOST_ROWS: usize = 13;
-
-impl LabelGrid {
-    /// Reads "3x8".
-    ///
-    /// # Errors
-    /// Where it is none, or the labels would be too small to be read.
-    pub fn parse(text: &str) -> Result<LabelGrid> {
-        let parts = text.split_once(['x', '×']);
-        let number = |part: &str| part.trim().parse::<usize>().ok().filter(|n| *n > 0);
-        let grid = parts.and_then(|(columns, rows)| Some((number(columns)?, number(rows)?)));
-        match grid {
-            Some((columns, rows)) if columns <= MOST_COLUMNS && rows <= MOST_ROWS => {
-                Ok(LabelGrid { columns, rows })
-            }
-            _ => bail!(
-                "`{text}` is no sheet of labels: write columns x rows, such as 3x8, with at most {MOST_COLUMNS} columns and {MOST_ROWS} rows"
-            ),
-        }
-    }
-}
-
-/// Everything that the template of labels may see.
-#[derive(Clone, Debug, Serialize)]
-pub struct LabelFacts {
-    /// What the PDF says about itself.
-    pub document: DocumentFacts,
-    /// The programme's short name.
-    pub short_name: String,
-    /// Labels side by side.
-    pub columns: usize,
-    /// Labels one below the other.
-    pub rows: usize,
-    /// The labels.
-    pub labels: Vec<Label>,
-}
-
-/// One label.
-#[derive(Clone, Debug, Serialize)]
-pub struct Label {
-    /// The code.
-    pub code: String,
-    /// The same as a QR code, drawn.
-    pub svg: String,
-}
-
-/// The labels of a plan's packages and blinds, by code: their order says nothing.
-///
-/// # Errors
-/// None that data can cause: facts are text.
-pub fn labels_job(
-    plan: &RoundPlan,
-    config: &Config,
-    grid: LabelGrid,
-    made_on: Option<NaiveDate>,
-) -> Result<Job> {
-    let codes = all_codes(plan);
-    let facts = LabelFacts {
-        document: DocumentFacts::new(
-            config,
-            format!("Labels for packages, round {}", plan.round),
-            counted(codes.len(), "label", "labels"),
-            vec![config.programme.short_name.clone()],
-        ),
-        short_name: breakable(&config.programme.short_name, 20),
-        columns: grid.columns,
-        rows: grid.rows,
-        labels: codes
-            .into_iter()
-            .map(|code| Label {
-                svg: qr_svg(&code),
-                code,
-            })
-            .collect(),
-    };
-    Ok(Job {
-        path: "plan/labels.pdf".to_owned(),
-        template: "labels.typ",
-        ident: format!("labels {} {}", config.programme.short_name, plan.round),
-        date: made_on.unwrap_or_default(),
-        facts: serde_json::to_vec(&facts)?,
-        files: Vec::new(),
-    })
-}
-
-/// Every code of a plan, in the order of the codes.
-pub fn all_codes(plan: &RoundPlan) -> Vec<String> {
-    let packages = plan.chosen.iter().flat_map(|planned| &planned.codes);
-    let blinds = plan.blinds.iter().map(|blind| &blind.code);
-    let mut codes: Vec<String> = packages.chain(blinds).cloned().collect();
-    codes.sort();
-    codes
-}
-
-/// A QR code (ISO/IEC 18004) of a package code with the four light modules around it that readers need. The most error
-/// correction that still takes the smallest symbol: labels get wet.
-fn qr_svg(code: &str) -> String {
-    const QUIET: i32 = 4;
-    let segments = QrSegment::make_segments(code);
-    let symbol = QrCode::encode_segments_advanced(
-        &segments,
-        QrCodeEcc::Quartile,
-        Version::MIN,
-        Version::MAX,
-        None,
-        true,
-    )
-    .expect("a code of 64 characters at most fits");
-    let size = symbol.size() + 2 * QUIET;
-    let mut path = String::new();
-    for y in 0..symbol.size() {
-        for x in (0..symbol.size()).filter(|x| symbol.get_module(*x, y)) {
-            write!(path, "M{} {}h1v1h-1z", x + QUIET, y + QUIET).expect("a string takes all");
-        }
-    }
-    format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {size} {size}\"><path fill=\"#fff\" d=\"M0 0h{size}v{size}h-{size}z\"/><path \
-         fill=\"#000\" shape-rendering=\"crispEdges\" d=\"{path}\"/></svg>"
-    )
 }

@@ -3,6 +3,7 @@
 use galleyproof::judge::packages::Bounds;
 use galleyproof::judge::planning::chances::{Design, Ruling, at_least_one, range_at_most, verdict};
 use galleyproof::judge::planning::codes::{check_character, is_sound};
+use galleyproof::judge::planning::scatter::{ENOUGH, of_logarithms};
 use galleyproof::judge::statistics::binomial::{CONFIDENCE, needed_to_exclude};
 use galleyproof::model::planning::VerdictChances;
 use galleyproof::model::ppm::Ppm;
@@ -15,7 +16,7 @@ fn cases(kind: &str) -> Vec<Value> {
     let all: Value = serde_json::from_str(include_str!("../../independent/planning.json"))
         .expect("the file is JSON");
     let cases = all[kind].as_array().cloned().unwrap_or_default();
-    assert!(cases.len() >= 6, "{} of {kind}", cases.len());
+    assert!(cases.len() >= 3, "{} of {kind}", cases.len());
     cases
 }
 
@@ -114,6 +115,30 @@ fn the_model_is_near_the_rule_played_out() {
                 (ours - theirs).abs() < allowed,
                 "{case}: {ours} for {theirs}"
             );
+        }
+    }
+}
+
+/// What is from ten degrees of freedom or more is the programme's own; else a stand-in.
+#[test]
+fn scatters_between_and_within_packages_are_those_of_another_program() {
+    for case in cases("scatter") {
+        let products: Vec<Vec<Vec<f64>>> =
+            serde_json::from_value(case["products"].clone()).expect("figures");
+        let ours = of_logarithms(&products, 0.15);
+        let own = &case["own"];
+        for (ours, key) in [(ours.within, "within"), (ours.between, "between")] {
+            let df = count(own, &format!("df_{key}"));
+            let (expected, behind) = match (df >= ENOUGH, key) {
+                (true, _) => (number(own, key), df),
+                (false, "within") => (0.15f64.powi(2).ln_1p().sqrt(), 0),
+                (false, _) => (0.4f64.powi(2).ln_1p().sqrt(), 0),
+            };
+            assert!(
+                (ours.log_sd - expected).abs() < SAME,
+                "{key}: {ours:?} for {expected}"
+            );
+            assert_eq!(ours.df, behind, "{key}");
         }
     }
 }

@@ -78,10 +78,11 @@ fn from_the_list_of_foods_to_results_no_figure_is_typed_twice() {
     // What was seen in the shop, and the day of sending.
     let rows = register.lines().skip(1);
     let sent: String = rows
-        .map(|row| {
+        .enumerate()
+        .map(|(lot, row)| {
             let known: Vec<&str> = row.split(',').collect();
             format!(
-                "{},{},{},L7,,2031-03-04,Quayside Stores,4.20,2031-03-10\r\n",
+                "{},{},{},L{lot},,2031-03-04,Quayside Stores,4.20,2031-03-10\r\n",
                 known[0], known[1], known[2]
             )
         })
