@@ -164,6 +164,8 @@ pub enum WhyNot {
     NoAssayDecides,
     /// The register does not say whether it is fermented or hydrolysed.
     ProcessingUnknown,
+    /// Its claim is none that the rule knows: there would be no limit to hold a result against.
+    ClaimUnknown,
     /// The register leaves something open without which there is no verdict.
     RegisterLeavesOpen,
     /// It has packages in this round already.

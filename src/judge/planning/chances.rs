@@ -10,9 +10,9 @@
 //!   guard band, packages that disagree. One package over decides the product; within it is where all are.
 
 use crate::config::Config;
-use crate::judge::packages::{Bounds, bounds};
 use crate::judge::pairs::{characteristic, range_factor};
 use crate::judge::paper::twelve_digits;
+use crate::judge::planning::bounds::{Bounds, bounds};
 use crate::judge::planning::quadrature::{Integral, fixed};
 use crate::judge::statistics::distributions::{normal_above, normal_density};
 use crate::model::planning::VerdictChances;

@@ -1,8 +1,10 @@
 //! Which products are worth testing next, and in what order.
 
 use crate::config::Config;
+use crate::judge::claims;
 use crate::judge::labels;
 use crate::judge::verdicts::stands_under_way;
+use crate::model::claim::ClaimClass;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::extraction::AssayKind;
 use crate::model::followup::FollowUpState;
@@ -127,6 +129,9 @@ fn unfit(product: &Product, decided: &Decided, config: &Config) -> Option<WhyNot
     });
     match product.processing {
         Processing::Unknown => Some(WhyNot::ProcessingUnknown),
+        _ if claims::class(&product.claim, config.rule.regime) == ClaimClass::Unknown => {
+            Some(WhyNot::ClaimUnknown)
+        }
         _ if open => Some(WhyNot::RegisterLeavesOpen),
         Processing::Fermented | Processing::Hydrolysed if config.rule.regime == Regime::Us => {
             Some(WhyNot::NoAssayDecides)

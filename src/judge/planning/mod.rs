@@ -9,6 +9,9 @@ pub mod codes;
 /// What was paid, and what a round will cost.
 mod prices;
 
+/// From which mean on a package is over.
+pub mod bounds;
+
 /// What a number of packages and extractions can show.
 pub mod chances;
 

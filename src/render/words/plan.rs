@@ -104,6 +104,9 @@ pub fn why_not(why: &WhyNot) -> String {
         WhyNot::ProcessingUnknown => {
             "The register has a word for its processing that is none of the known ones: mend it first.".to_owned()
         }
+        WhyNot::ClaimUnknown => {
+            "Its claim in the register is none that the rule knows, so there is no limit to hold a result against.".to_owned()
+        }
         WhyNot::RegisterLeavesOpen => {
             "The register leaves something open without which there would be no verdict: `galleyproof check` says what."
                 .to_owned()

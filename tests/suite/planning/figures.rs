@@ -1,6 +1,6 @@
 //! Ours against tests/independent/planning.json: scipy's quadrature and binomial, python-stdnum's check characters.
 
-use galleyproof::judge::packages::Bounds;
+use galleyproof::judge::planning::bounds::Bounds;
 use galleyproof::judge::planning::chances::{Design, Ruling, at_least_one, range_at_most, verdict};
 use galleyproof::judge::planning::codes::{check_character, is_sound};
 use galleyproof::judge::planning::scatter::{ENOUGH, of_logarithms};
