@@ -27,6 +27,7 @@ pub struct Scatters {
 /// v = sum of squares of the packages' mean logarithms / sum (packages - 1); between^2 = max(0, v - within^2 x mean of
 /// 1/extractions) (unweighted means). Each needs [`ENOUGH`] degrees of freedom; else ln(1 + s^2) stands in, with s the
 /// relative repeatability of the settings, or 40 % between packages. Results below quantification are in neither figure.
+/// Pairs that disagree are in both: a plan asks how often such pairs will come, not how well the lab repeats itself.
 pub fn scatters(verdicts: &[&ProductVerdict], relative_repeatability: f64) -> Scatters {
     let products: Vec<Vec<Vec<f64>>> = verdicts.iter().map(|verdict| measured(verdict)).collect();
     of_logarithms(&products, relative_repeatability)
