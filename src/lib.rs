@@ -23,8 +23,11 @@ pub mod judge;
 /// What was decided -> facts and charts -> documents, in memory.
 pub mod render;
 
-/// Documents -> the outputs folder, mail drafts, the dated bag.
+/// Documents -> the outputs folder, mail drafts.
 pub mod save;
+
+/// The dated archive of what was issued, and the register of it.
+pub mod archive;
 
 /// The whole run: start reading here.
 pub mod pipeline;

@@ -181,9 +181,12 @@ pub struct IssueArguments {
     /// Day of issue [default: SOURCE_DATE_EPOCH, else today].
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
     pub date: Option<NaiveDate>,
-    /// Why sheets that were issued before are issued again; printed on each of them.
+    /// Issue what is named with --only although it is held, or waits for the lab; wants --reason.
+    #[arg(long)]
+    pub early: bool,
+    /// Why a sheet is issued again, or before its time; printed on it. For one product: ID=TEXT; may be given several times.
     #[arg(long, value_name = "TEXT")]
-    pub reason: Option<String>,
+    pub reason: Vec<String>,
     /// How the result is printed.
     #[arg(long, value_enum, default_value_t)]
     pub format: Format,
@@ -195,9 +198,9 @@ pub struct StatusArguments {
     /// The day to look from [default: SOURCE_DATE_EPOCH, else today].
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
     pub date: Option<NaiveDate>,
-    /// Days after which a package that was sent and not reported is listed.
-    #[arg(long, value_name = "DAYS", default_value_t = 21)]
-    pub report_days: u32,
+    /// Days after which a package that was sent and not reported is listed [default: report_days of programme.toml].
+    #[arg(long, value_name = "DAYS")]
+    pub report_days: Option<u32>,
     /// Days after which a product that was tested is due again.
     #[arg(long, value_name = "DAYS", default_value_t = 365)]
     pub retest_days: u32,

@@ -20,13 +20,14 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
     put_back(&config)?;
     let meter = Meter::new(quiet);
     let listener = |progress| meter.note(progress);
-    let decided = pipeline::decide(&config, made_on, &listener)?;
+    let decided = pipeline::decide(&config, Some(on), &listener)?;
     let ending = Ending::of(&decided);
     let order = Order {
         only: &what.only,
         on,
         made_on,
-        reason: what.reason.clone(),
+        early: what.early,
+        reasons: &what.reason,
     };
     let issued = issue::issue(decided, &config, &order, &listener)?;
     drop(meter);
@@ -55,10 +56,15 @@ pub fn put_back(config: &Config) -> Result<()> {
 }
 
 fn as_text(issued: &Issued) -> String {
-    let Some(bag) = &issued.bag else {
-        return "Nothing to issue: every sheet is as it was last issued.\n".to_owned();
-    };
     let mut text = String::new();
+    let Some(bag) = &issued.bag else {
+        text.push_str(match issued.held.is_empty() {
+            true => "Nothing to issue: every sheet is as it was last issued.\n",
+            false => "Nothing to issue: what is not published yet is held.\n",
+        });
+        text.push_str(&held(issued));
+        return text;
+    };
     for row in &issued.revisions {
         write!(text, "  {} revision {}", row.sheet_number, row.revision)
             .expect("a string takes all");
@@ -73,6 +79,31 @@ fn as_text(issued: &Issued) -> String {
     };
     writeln!(text, "{count} issued and archived in {}.", bag.display())
         .expect("a string takes all");
+    text.push_str(&held(issued));
+    text
+}
+
+/// What is not issued, with what it waits for.
+fn held(issued: &Issued) -> String {
+    let mut text = String::new();
+    if !issued.held.is_empty() {
+        text.push_str("\nNot issued\n");
+    }
+    for one in &issued.held {
+        let day = one
+            .may_publish_on
+            .map(|day| format!(" until {day}"))
+            .unwrap_or_default();
+        writeln!(
+            text,
+            "  {} ({}): {}{day}. {}",
+            one.sheet_number,
+            one.name,
+            one.state.word().replace('_', " "),
+            one.why
+        )
+        .expect("a string takes all");
+    }
     text
 }
 

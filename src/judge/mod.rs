@@ -27,6 +27,9 @@ pub mod plausibility;
 /// Correspondence -> where things stand with the maker.
 pub mod followups;
 
+/// Registers, readings and the day -> whether a sheet may be published.
+pub mod publication;
+
 /// Verdicts -> what they say together.
 pub mod statistics;
 
@@ -80,6 +83,11 @@ pub fn judge(
         .iter()
         .map(|verdict| verdicts::earlier(verdict, &verdicts))
         .collect();
+    let circumstances = publication::Circumstances {
+        programme: &config.programme,
+        doubts: &registers.doubts,
+        as_of,
+    };
     let products = verdicts
         .into_iter()
         .zip(of_products)
@@ -89,6 +97,10 @@ pub fn judge(
             follow_up: followups::state(&verdict, config.programme.reply_days, as_of),
             cautions: method_notes(&verdict),
             earlier,
+            publication: publication::publication(&verdict, &circumstances, false),
+            // What is printed is known later.
+            publication_said: String::new(),
+            content_sha256: String::new(),
             verdict,
         })
         .collect();

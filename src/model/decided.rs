@@ -4,6 +4,7 @@ use crate::model::caution::Caution;
 use crate::model::followup::FollowUpState;
 use crate::model::place::LabFile;
 use crate::model::problem::Problems;
+use crate::model::publication::{Audience, Publication, UnderRevision};
 use crate::model::registers::Registers;
 use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
 use crate::model::understanding::Understanding;
@@ -25,6 +26,10 @@ pub struct Decided {
     pub understandings: Vec<Understanding>,
     /// What is wrong with the data.
     pub problems: Problems,
+    /// For whom it is: the programme itself, or anyone.
+    pub audience: Audience,
+    /// What was issued and does not stand any more; only where it is for anyone.
+    pub under_revision: Vec<UnderRevision>,
 }
 
 /// One product and round with everything that was worked out about it.
@@ -40,6 +45,12 @@ pub struct JudgedProduct {
     pub cautions: Vec<Caution>,
     /// The rounds in which the product was tested before, the latest first.
     pub earlier: Vec<EarlierRound>,
+    /// Whether its sheet may be published.
+    pub publication: Publication,
+    /// What that rests on, in words.
+    pub publication_said: String,
+    /// SHA-256 of what its sheet says, without number, revision or date.
+    pub content_sha256: String,
 }
 
 /// What an earlier round of a product came to.

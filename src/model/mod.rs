@@ -38,6 +38,8 @@ pub mod statistics;
 
 pub mod followup;
 
+pub mod publication;
+
 pub mod decided;
 
 pub mod document;

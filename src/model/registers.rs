@@ -220,7 +220,7 @@ impl FollowupKind {
 }
 
 /// One published revision of a results sheet.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct IssuedRevision {
     /// `short_name-product_id-round`.
     pub sheet_number: String,
@@ -238,6 +238,12 @@ pub struct IssuedRevision {
     pub reason: Option<String>,
     /// What it says that the revision before did not: each figure's old and new value, in words.
     pub changed: Option<String>,
+    /// The verdict's word; none in a register of an earlier version.
+    pub verdict: Option<String>,
+    /// The label finding's word; none in a register of an earlier version.
+    pub label: Option<String>,
+    /// What it did not wait for, in words, where it was issued before its time.
+    pub early: Option<String>,
 }
 
 /// What a lab's report says and its file does not: one row of the register of reports.

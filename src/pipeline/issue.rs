@@ -1,97 +1,95 @@
-//! Publishing: each sheet that differs from its last revision gets a number, a revision and a day, and goes into the
-//! archive.
+//! Publishing: each sheet that may be published and differs from its last revision gets a number, a revision and a day,
+//! and goes into the archive. What may not is named, with what it waits for.
 //!
 //! The order makes every moment safe to be cut off at. Everything is made beside its place; then the bag moves into the
 //! archive, which is the moment of publication; then the register is written; then the outputs move. A bag carries the
 //! register as it will be, so that [`heal`] can finish what was cut off between the second step and the third; the fourth
 //! is a plain run.
 
-use crate::config::{self, Config};
+use crate::archive::edition::{self, SheetKey};
+use crate::archive::published::{Published, Sought};
+use crate::archive::{bag, issued};
+use crate::config::Config;
 use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::publication::PublicationState;
 use crate::model::registers::IssuedRevision;
-use crate::pipeline::Listener;
-use crate::pipeline::archive::Published;
-use crate::pipeline::making::{self, Prepared, Wanted, prepare};
+use crate::pipeline::making::{self, Wanted, prepare};
+use crate::pipeline::{self, Listener, bagging, states};
 use crate::render::facts::sheet;
-use crate::render::numbers;
-use crate::save::bag::{self, Bag, InfoLine};
-use crate::save::edition::{self, SheetKey};
+use crate::render::words;
 use crate::save::out::Outcome;
-use crate::save::{issued, results};
+use crate::save::results;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 /// What is to be issued.
 #[derive(Clone, Debug)]
 pub struct Order<'a> {
     /// These products only; none means all.
     pub only: &'a [String],
+    /// Issue them although they are held, or wait for the lab.
+    pub early: bool,
     /// Day of issue.
     pub on: NaiveDate,
     /// The day that a proof of the rest bears, where one is given.
     pub made_on: Option<NaiveDate>,
-    /// Why; needed from the second revision of a sheet on.
-    pub reason: Option<String>,
+    /// Why; needed from the second revision of a sheet on, and with `early`.
+    pub reasons: &'a [String],
 }
 
 /// What was issued.
 #[derive(Clone, Debug)]
 pub struct Issued {
-    /// The new bag; none where nothing was pending.
+    /// The new bag; none where nothing was ready.
     pub bag: Option<PathBuf>,
     /// The new revisions.
     pub revisions: Vec<IssuedRevision>,
+    /// What is not issued, and what it waits for.
+    pub held: Vec<Held>,
     /// What became of the outputs.
     pub outcome: Outcome,
 }
 
-/// A sheet that differs from its last revision.
+/// A sheet that is not issued.
 #[derive(Clone, Debug)]
-pub struct Pending<'a> {
-    /// What it says.
-    pub judged: &'a JudgedProduct,
+pub struct Held {
     /// Its number.
     pub sheet_number: String,
-    /// What its next revision will be.
-    pub revision: u32,
-    /// SHA-256 of its content.
-    content_sha256: String,
+    /// Which product.
+    pub product_id: String,
+    /// Which round.
+    pub round: String,
+    /// The product's name.
+    pub name: String,
+    /// Why it is not issued.
+    pub state: PublicationState,
+    /// From when it may be, where that is known.
+    pub may_publish_on: Option<NaiveDate>,
+    /// The same in words.
+    pub why: String,
 }
 
-/// Every sheet that differs from its last revision, by product and round.
-pub fn pending<'a>(decided: &'a Decided, config: &Config) -> Vec<Pending<'a>> {
-    let differing = decided.products.iter().filter_map(|judged| {
-        let facts = sheet::facts(judged, config, None);
-        let content_sha256 = sheet::content_sha256(&facts);
-        let last = judged.verdict.issued.last();
-        let differs = last.is_none_or(|last| last.content_sha256 != content_sha256);
-        differs.then(|| Pending {
-            judged,
-            sheet_number: sheet::sheet_number(&judged.verdict, config),
-            revision: last.map_or(1, |last| last.revision + 1),
-            content_sha256,
-        })
-    });
-    differing.collect()
-}
-
-/// Issues what is pending, and leaves the outputs as a run would.
+/// Issues what may be issued, and leaves the outputs as a run would.
 ///
 /// # Errors
-/// Where an amended sheet has no reason, a product that was asked for is not there, a template has a mistake, or a file
-/// cannot be read or written: then nothing is issued, or the next run finishes what was.
+/// Where the order is not one that can be carried out (a held product without `early`, an amended sheet without a
+/// reason, a name that is still a placeholder, a product that is not there), a template has a mistake, or a file cannot be
+/// read or written: then nothing is issued, or the next run finishes what was.
 pub fn issue(
     mut decided: Decided,
     config: &Config,
     order: &Order<'_>,
     listener: Listener<'_>,
 ) -> Result<Issued> {
+    refuse_placeholders(config)?;
     let register = Register::read(config)?;
-    let revisions = revisions(&decided, config, order)?;
-    enter(&mut decided, &revisions);
+    let selection = select(&decided, order)?;
+    let held = selection.held.iter().map(|one| held(one, config)).collect();
+    let mut revisions = revisions(&selection.issued, &decided, config, order)?;
+    enter(&mut decided, &mut revisions, config, order.on);
     let wanted = Wanted {
         made_on: order.made_on,
         only: &[],
@@ -106,7 +104,7 @@ pub fn issue(
         true => None,
         false => {
             let register = issued::with_rows(register.bytes.as_deref(), &revisions)?;
-            let bag = archive_all(&decided, config, order.on, &prepared, &register)?;
+            let bag = bagging::archive(&decided, config, order.on, &prepared, &register)?;
             files::write_durably(&config.root.join(issued::FILE_NAME), &register)?;
             Some(bag)
         }
@@ -114,6 +112,7 @@ pub fn issue(
     Ok(Issued {
         bag,
         revisions,
+        held,
         outcome: prepared.finish()?.outcome,
     })
 }
@@ -134,7 +133,7 @@ pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
     let living = register.bytes.unwrap_or_default();
     let mut missing = Vec::new();
     for bag in bag::list(&archive)? {
-        let archived = files::read_if_there(&bag.join("data").join(issued::FILE_NAME))?;
+        let archived = files::read_if_there(&bag::programme(&bag).join(issued::FILE_NAME))?;
         let archived = archived.unwrap_or_default();
         // A register only grows, so that a bag's is nearly always its beginning.
         if !living.starts_with(&archived) {
@@ -175,43 +174,165 @@ impl Register {
     }
 }
 
-/// The rows for the register: what is pending and was asked for.
-fn revisions(decided: &Decided, config: &Config, order: &Order<'_>) -> Result<Vec<IssuedRevision>> {
-    making::chosen(decided, order.only)?;
-    let mut pending = pending(decided, config);
-    pending.retain(|one| {
-        let id = &one.judged.verdict.product.product_id;
-        order.only.is_empty() || order.only.contains(id)
-    });
-    let reason = order.reason.as_deref().map(str::trim);
-    let reason = reason.filter(|reason| !reason.is_empty());
-    let amended = pending.iter().filter(|one| one.revision > 1);
-    let amended: Vec<String> = amended
-        .map(|one| format!("{} (revision {})", one.sheet_number, one.revision))
-        .collect();
-    if reason.is_none() && !amended.is_empty() {
+/// What a folder has from `init` and nobody has replaced is not to be printed on a sheet.
+fn refuse_placeholders(config: &Config) -> Result<()> {
+    let placeholders = config.placeholders();
+    if !placeholders.is_empty() {
         bail!(
-            "nothing was issued: an amended sheet says why it was amended. Give the reason with --reason \"…\" for {}",
-            amended.join(", ")
+            "nothing was issued: programme.toml still has what `init` wrote for {}. Put your own there",
+            placeholders.join(", ")
+        );
+    }
+    Ok(())
+}
+
+/// What is issued and what is not, of all that was asked for and is not published as it now stands.
+struct Selection<'a> {
+    issued: Vec<&'a JudgedProduct>,
+    held: Vec<&'a JudgedProduct>,
+}
+
+fn select<'a>(decided: &'a Decided, order: &Order<'_>) -> Result<Selection<'a>> {
+    if order.early && order.only.is_empty() {
+        bail!(
+            "nothing was issued: --early is for products that are named. Add --only ID, and --reason \"…\", which is printed on the sheet"
+        );
+    }
+    let chosen = making::chosen(decided, order.only)?;
+    let open: Vec<&JudgedProduct> = chosen
+        .into_iter()
+        .filter(|judged| !judged.publication.is_public())
+        .collect();
+    let may = |judged: &&JudgedProduct| match judged.publication.state {
+        PublicationState::Ready => true,
+        PublicationState::Held | PublicationState::Waiting => order.early,
+        PublicationState::WithLab | PublicationState::Published => false,
+    };
+    let (issued, held): (Vec<_>, Vec<_>) = open.into_iter().partition(may);
+    for id in order.only {
+        let of = |judged: &&&JudgedProduct| judged.verdict.product.product_id == *id;
+        if let (0, Some(first)) = (issued.iter().filter(of).count(), held.iter().find(of)) {
+            let how = match first.publication.state {
+                PublicationState::WithLab => "There is nothing to issue yet",
+                _ => {
+                    "To issue it all the same, add --early and --reason \"…\", which is printed on the sheet"
+                }
+            };
+            bail!(
+                "nothing was issued: {id}, round {} is {}. {} {how}",
+                first.verdict.round,
+                words::publication::state(first.publication.state),
+                first.publication_said
+            );
+        }
+    }
+    Ok(Selection { issued, held })
+}
+
+fn held(judged: &JudgedProduct, config: &Config) -> Held {
+    let verdict = &judged.verdict;
+    Held {
+        sheet_number: sheet::sheet_number(verdict, config),
+        product_id: verdict.product.product_id.clone(),
+        round: verdict.round.clone(),
+        name: verdict.product.name.clone(),
+        state: judged.publication.state,
+        may_publish_on: judged.publication.may_publish_on,
+        why: judged.publication_said.clone(),
+    }
+}
+
+/// The reason for a product: its own (`ID=TEXT`), else that for all.
+fn reason<'a>(id: &str, reasons: &'a [String], ids: &BTreeSet<&str>) -> Option<&'a str> {
+    let of_product = |reason: &'a String| {
+        let (name, text) = reason.split_once('=')?;
+        ids.contains(name.trim()).then(|| (name.trim(), text))
+    };
+    let own = reasons
+        .iter()
+        .filter_map(of_product)
+        .find(|(name, _)| *name == id)
+        .map(|(_, text)| text);
+    let of_all = || {
+        reasons
+            .iter()
+            .find(|reason| of_product(reason).is_none())
+            .map(String::as_str)
+    };
+    own.or_else(of_all)
+        .map(str::trim)
+        .filter(|reason| !reason.is_empty())
+}
+
+/// The rows for the register.
+fn revisions(
+    selected: &[&JudgedProduct],
+    decided: &Decided,
+    config: &Config,
+    order: &Order<'_>,
+) -> Result<Vec<IssuedRevision>> {
+    let ids: BTreeSet<&str> = decided
+        .products
+        .iter()
+        .map(|judged| judged.verdict.product.product_id.as_str())
+        .collect();
+    let is_early = |judged: &JudgedProduct| judged.publication.state != PublicationState::Ready;
+    let reason =
+        |judged: &JudgedProduct| reason(&judged.verdict.product.product_id, order.reasons, &ids);
+    let wanting: Vec<String> = selected
+        .iter()
+        .filter(|judged| judged.publication.revision > 1 || is_early(judged))
+        .filter(|judged| reason(judged).is_none())
+        .map(|judged| {
+            let number = sheet::sheet_number(&judged.verdict, config);
+            format!("{number} (revision {})", judged.publication.revision)
+        })
+        .collect();
+    if !wanting.is_empty() || (order.early && order.reasons.is_empty()) {
+        bail!(
+            "nothing was issued: a sheet that is amended, or issued before its time, says why. Give the reason with --reason \"…\", or --reason ID=\"…\" for one product: {}",
+            wanting.join(", ")
         );
     }
     let now = edition::products(results::json(decided, config).as_bytes())?;
-    let before = Published::read(&config.root.join("archive"), &pending)?;
-    let revisions = pending.into_iter().map(|one| {
-        let verdict = &one.judged.verdict;
-        let key = SheetKey {
-            product_id: verdict.product.product_id.clone(),
-            round: verdict.round.clone(),
-        };
+    let mut sought = Sought::new();
+    for judged in selected.iter().filter(|one| one.publication.revision > 1) {
+        let number = sheet::sheet_number(&judged.verdict, config);
+        sought.insert((number, judged.publication.revision - 1), key(judged));
+    }
+    let decide = |folder: &std::path::Path| {
+        let config = Config::read(folder)?;
+        let decided = pipeline::decide(&config, None, &|_| ())?;
+        Ok((config, decided.products))
+    };
+    let before = Published::read(&config.root.join("archive"), sought, &decide)?;
+    let mut selected = selected.to_vec();
+    // A sheet names the earlier rounds that were published before it: of rounds that are issued together the earliest
+    // stands first.
+    selected.sort_by_key(|judged| {
+        let id = judged.verdict.product.product_id.clone();
+        (id, judged.verdict.day())
+    });
+    let revisions = selected.into_iter().map(|judged| {
+        let verdict = &judged.verdict;
+        let key = key(judged);
+        let amends = judged.publication.revision > 1;
+        let early = is_early(judged);
         IssuedRevision {
-            sheet_number: one.sheet_number,
-            revision: one.revision,
+            sheet_number: sheet::sheet_number(verdict, config),
+            revision: judged.publication.revision,
             issued_on: order.on,
-            content_sha256: one.content_sha256,
-            reason: reason.filter(|_| one.revision > 1).map(str::to_owned),
-            changed: (one.revision > 1)
-                .then(|| before.changed(&key, now.get(&key), one.judged, config))
+            // Which earlier rounds the sheet names is known once the rows are entered.
+            content_sha256: String::new(),
+            reason: reason(judged)
+                .filter(|_| amends || early)
+                .map(str::to_owned),
+            changed: amends
+                .then(|| before.changed(&key, now.get(&key), judged, config))
                 .flatten(),
+            verdict: Some(verdict.verdict.word().to_owned()),
+            label: Some(verdict.label.finding.word().to_owned()),
+            early: early.then(|| words::publication::early(&judged.publication)),
             product_id: key.product_id,
             round: key.round,
         }
@@ -219,129 +340,40 @@ fn revisions(decided: &Decided, config: &Config, order: &Order<'_>) -> Result<Ve
     Ok(revisions.collect())
 }
 
-/// Enters the new rows as a fresh look at the register would find them.
-fn enter(decided: &mut Decided, revisions: &[IssuedRevision]) {
-    decided.registers.issued.extend(revisions.iter().cloned());
-    for judged in &mut decided.products {
-        let verdict = &mut judged.verdict;
-        let own = revisions.iter().filter(|row| {
-            row.product_id == verdict.product.product_id && row.round == verdict.round
-        });
-        verdict.issued.extend(own.cloned());
+fn key(judged: &JudgedProduct) -> SheetKey {
+    SheetKey {
+        product_id: judged.verdict.product.product_id.clone(),
+        round: judged.verdict.round.clone(),
     }
 }
 
-/// Fills and publishes the bag: a programme folder with what it gave.
-fn archive_all(
-    decided: &Decided,
-    config: &Config,
-    on: NaiveDate,
-    prepared: &Prepared,
-    register: &[u8],
-) -> Result<PathBuf> {
-    let archive = config.root.join("archive");
-    let mut bag = Bag::start(&archive)?;
-    bag.add(
-        config::FILE_NAME,
-        &files::read(&config.root.join(config::FILE_NAME))?,
-    )?;
-    bag.add(issued::FILE_NAME, register)?;
-    for folder in ["registers", "report-templates", "fonts"] {
-        add_folder(&mut bag, &config.root, folder)?;
+/// Enters the new rows as a fresh look at the register would find them, and notes in each what its sheet says.
+fn enter(decided: &mut Decided, rows: &mut [IssuedRevision], config: &Config, on: NaiveDate) {
+    decided.registers.issued.extend(rows.iter().cloned());
+    let mut issuing = BTreeSet::new();
+    for row in rows.iter() {
+        let own = decided
+            .products
+            .iter_mut()
+            .filter(|judged| is_of(row, judged));
+        own.for_each(|judged| judged.verdict.issued.push(row.clone()));
+        issuing.insert((row.product_id.clone(), row.round.clone()));
     }
-    for file in &decided.lab_files {
-        let bytes = files::read(&file.real_path(&config.root))?;
-        if files::sha256_of(&bytes) != file.sha256 {
-            bail!(
-                "nothing was issued: {} was changed meanwhile. Try again",
-                file.path
-            );
+    states::note_issuing(decided, config, Some(on), &issuing);
+    let before = decided.registers.issued.len() - rows.len();
+    for (at, row) in rows.iter_mut().enumerate() {
+        for judged in &mut decided.products {
+            if is_of(row, judged) {
+                row.content_sha256 = judged.content_sha256.clone();
+                if let Some(last) = judged.verdict.issued.last_mut() {
+                    last.content_sha256 = row.content_sha256.clone();
+                }
+            }
         }
-        bag.add(&file.path, &bytes)?;
-    }
-    let proofs: BTreeSet<String> = pending(decided, config)
-        .iter()
-        .map(|one| one.judged.verdict.stem())
-        .collect();
-    for path in prepared.staging.paths() {
-        if is_published(&path, &proofs) {
-            bag.add(&format!("out/{path}"), &prepared.staging.read(&path)?)?;
-        }
-    }
-    bag.publish(on, &info(decided, config, on))
-}
-
-/// Drafts are nobody's yet, and what belongs to a sheet that is still a proof is not published.
-fn is_published(path: &str, proofs: &BTreeSet<String>) -> bool {
-    let (folder, name) = path.split_once('/').unwrap_or(("", path));
-    let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-    match folder {
-        "drafts" => false,
-        "sheets" | "notices" => !proofs.contains(stem),
-        _ => true,
+        decided.registers.issued[before + at] = row.clone();
     }
 }
 
-fn add_folder(bag: &mut Bag, root: &Path, folder: &str) -> Result<()> {
-    let path = root.join(folder);
-    if !path.is_dir() {
-        return Ok(());
-    }
-    for listed in files::list(&path)? {
-        let name = listed.path.rsplit('/').next().unwrap_or_default();
-        let whole = format!("{folder}/{}", listed.path);
-        // Litter is nobody's record; the register is added as it will be.
-        if !files::is_litter(name)
-            && whole != issued::FILE_NAME
-            && path.join(&listed.path).is_file()
-        {
-            bag.add(&whole, &files::read(&path.join(&listed.path))?)?;
-        }
-    }
-    Ok(())
-}
-
-fn info(decided: &Decided, config: &Config, on: NaiveDate) -> Vec<InfoLine> {
-    let programme = &config.programme;
-    let rule = format!(
-        "rule {}, limit {} {}",
-        config.rule.regime.word(),
-        numbers::plain(config.rule.limit.ppm),
-        config.rule.regime.unit()
-    );
-    let mut info = vec![
-        ("Source-Organization", programme.name.clone()),
-        (
-            "External-Identifier",
-            format!("{} {on}", programme.short_name),
-        ),
-        (
-            "External-Description",
-            format!("Results sheets as they stood on {on}, with what they rest on; {rule}"),
-        ),
-    ];
-    info.extend(
-        programme
-            .email
-            .clone()
-            .map(|email| ("Contact-Email", email)),
-    );
-    let issued = decided
-        .registers
-        .issued
-        .iter()
-        .filter(|row| row.issued_on == on);
-    info.extend(issued.map(|row| {
-        (
-            "Issued-Sheet",
-            format!("{} revision {}", row.sheet_number, row.revision),
-        )
-    }));
-    info.extend(decided.lab_files.iter().map(|file| {
-        (
-            "Source-File",
-            format!("{} SHA-256 {}", file.path, file.sha256),
-        )
-    }));
-    info
+fn is_of(row: &IssuedRevision, judged: &JudgedProduct) -> bool {
+    row.product_id == judged.verdict.product.product_id && row.round == judged.verdict.round
 }

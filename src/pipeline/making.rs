@@ -5,10 +5,11 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
-use crate::pipeline::{Listener, Progress};
+use crate::model::publication::Audience;
+use crate::pipeline::{Listener, Progress, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
-use crate::render::{self, Engine, Failure, Job, facts, newsletter};
+use crate::render::{self, Engine, Failure, Job, facts, newsletter, web};
 use crate::save::drafts::{self, Question, Wording};
 use crate::save::mail::Enclosed;
 use crate::save::out::{Outcome, Staging};
@@ -104,10 +105,43 @@ pub fn prepare(
     tasks.push(Task::Texts(decided));
     let failures = run.make(&tasks, listener)?;
     run.drafts(&tasks, decided, &failures)?;
+    if !is_partial {
+        run.web(&states::for_anyone(decided, config), &failures)?;
+    }
     Ok(Prepared {
         staging: run.staging,
         failures,
         is_partial,
+    })
+}
+
+/// Makes what anyone may see beside its place, apart from the sheets, which are the same for all, and the pages.
+///
+/// # Errors
+/// As [`prepare`].
+pub fn prepare_for_anyone(
+    view: &Decided,
+    config: &Config,
+    wanted: &Wanted<'_>,
+    out: &Path,
+) -> Result<Prepared> {
+    let run = Run {
+        config,
+        wanted,
+        engine: Engine::new(config)?,
+        staging: Staging::open(out)?,
+    };
+    let digest = facts::digest::digest(view, config, run.made_on())?;
+    let tasks = [
+        Task::Typeset(Paper::Summary(view)),
+        Task::Typeset(Paper::Digest(&digest)),
+        Task::Newsletter(&digest),
+        Task::Texts(view),
+    ];
+    Ok(Prepared {
+        failures: run.make(&tasks, &|_| ())?,
+        staging: run.staging,
+        is_partial: false,
     })
 }
 
@@ -158,8 +192,12 @@ enum Paper<'a> {
 }
 
 fn products_papers<'a>(products: &[&'a JudgedProduct]) -> Vec<Paper<'a>> {
-    let papers = products.iter().flat_map(|judged| {
-        let notice = judged.verdict.notify_maker.then_some(Paper::Notice(judged));
+    let reported = products
+        .iter()
+        .filter(|judged| judged.publication.is_reported());
+    let papers = reported.flat_map(|judged| {
+        let is_owed = judged.verdict.notify_maker || judged.publication.correction.is_some();
+        let notice = is_owed.then_some(Paper::Notice(judged));
         std::iter::once(Paper::Sheet(judged)).chain(notice)
     });
     papers.collect()
@@ -262,6 +300,21 @@ impl Run<'_> {
         Ok(failures)
     }
 
+    /// The pages that can be put on a web site as they are: what is published, and an index to it.
+    fn web(&self, view: &Decided, failures: &[Failure]) -> Result<()> {
+        for page in web::pages(view, self.config) {
+            self.staging.put(&page.path, &page.bytes, None)?;
+        }
+        for judged in &view.products {
+            let path = format!("sheets/{}.pdf", judged.verdict.stem());
+            if !failures.iter().any(|failure| failure.path == path) {
+                let bytes = self.staging.read(&path)?;
+                self.staging.put(&format!("web/{path}"), &bytes, None)?;
+            }
+        }
+        Ok(())
+    }
+
     fn is_in_place(&self, path: &str, key: &str) -> Result<bool> {
         Ok(!self.wanted.force && self.staging.keep(path, key)?)
     }
@@ -359,10 +412,13 @@ fn question(row: &QueryRow) -> Question {
 
 /// The files that need no typesetting.
 fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
-    let mut texts = vec![
-        Document::text("inbox-report.txt", report::text(decided)),
-        Document::text("data/results.json", results::json(decided, config)),
-    ];
+    let mut texts = vec![Document::text(
+        "data/results.json",
+        results::json(decided, config),
+    )];
+    if decided.audience == Audience::Programme {
+        texts.push(Document::text("inbox-report.txt", report::text(decided)));
+    }
     texts.extend(tables::documents(decided, config));
     texts
 }

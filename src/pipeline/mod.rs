@@ -9,8 +9,11 @@ mod making;
 /// Publishing: numbers, revisions, the archive.
 pub mod issue;
 
-/// What an amended sheet says otherwise than before.
-mod amended;
+/// What goes into the archive.
+mod bagging;
+
+/// What may be published of it.
+pub mod states;
 
 /// What is printed for one product, or goes to the lab.
 pub mod single;
@@ -26,6 +29,7 @@ use crate::gather;
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
+use crate::model::publication::Audience;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
 use crate::save::{report, results};
@@ -79,14 +83,18 @@ pub fn decide(
         as_of,
         &mut problems,
     );
-    Ok(Decided {
+    let mut decided = Decided {
         products: judged.products,
         statistics: judged.statistics,
         registers: gathered.registers,
         lab_files: gathered.lab_files,
         understandings: gathered.understandings,
         problems,
-    })
+        audience: Audience::Programme,
+        under_revision: Vec::new(),
+    };
+    states::note(&mut decided, config, as_of);
+    Ok(decided)
 }
 
 /// Makes every document and moves them into the outputs folder together.

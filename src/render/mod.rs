@@ -33,6 +33,9 @@ mod world;
 /// The newsletter beside its PDF: HTML, text and the charts.
 pub mod newsletter;
 
+/// The pages for a web site: an index of what is published, and its corrections.
+pub mod web;
+
 /// A job becomes a PDF; many jobs, on all cores.
 pub mod documents;
 

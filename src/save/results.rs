@@ -3,11 +3,16 @@
 //! The structs below are the file's shape: keys stand in this order, and what is absent is `null`.
 
 use crate::config::Config;
+use crate::model::claim::ClaimClass;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::problem::Problem;
+use crate::model::publication::UnderRevision;
 use crate::model::statistics::Counts;
+use crate::model::verdict::Verdict;
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// The name of the shape; a change that a reader must know of changes the number.
@@ -52,6 +57,7 @@ struct Product<'a> {
     claim: ClaimView<'a>,
     label: Label<'a>,
     notify_maker: bool,
+    publication: PublicationView<'a>,
     packages: Vec<Package<'a>>,
 }
 
@@ -61,6 +67,14 @@ struct ClaimView<'a> {
     class: &'static str,
     limit_ppm: Option<f64>,
     limit_passes: Option<bool>,
+}
+
+#[derive(Serialize, Debug)]
+struct PublicationView<'a> {
+    state: &'static str,
+    may_publish_on: Option<NaiveDate>,
+    revision: u32,
+    why: &'a str,
 }
 
 #[derive(Serialize, Debug)]
@@ -180,13 +194,50 @@ pub fn view<'a>(decided: &'a Decided, config: &'a Config) -> Results<'a> {
             limit_passes: config.rule.limit.passes,
             decision: config.rule.decision.word(),
         },
-        products: decided
-            .products
-            .iter()
-            .map(|judged| product(judged, config))
-            .collect(),
+        products: products(decided, config),
         counts: counts(&decided.statistics.counts),
         problems: decided.problems.sorted().into_iter().map(problem).collect(),
+    }
+}
+
+/// What was decided, and what does not stand any more and of which nothing is said, by product and round.
+fn products<'a>(decided: &'a Decided, config: &Config) -> Vec<Product<'a>> {
+    let judged = decided
+        .products
+        .iter()
+        .map(|judged| product(judged, config));
+    let open = decided.under_revision.iter().map(under_revision);
+    let mut products: Vec<Product<'_>> = judged.chain(open).collect();
+    products.sort_by_key(|product| (product.product_id, product.round));
+    products
+}
+
+fn under_revision(one: &UnderRevision) -> Product<'_> {
+    Product {
+        product_id: &one.product_id,
+        round: &one.round,
+        name: &one.name,
+        verdict: Verdict::NoVerdict.word(),
+        grade: None,
+        reasons: vec![one.said.clone()],
+        claim: ClaimView {
+            text: "",
+            class: ClaimClass::Unknown.word(),
+            limit_ppm: None,
+            limit_passes: None,
+        },
+        label: Label {
+            finding: LabelFinding::NoIngredients.word(),
+            terms: Vec::new(),
+        },
+        notify_maker: false,
+        publication: PublicationView {
+            state: "under_revision",
+            may_publish_on: None,
+            revision: one.revision,
+            why: &one.said,
+        },
+        packages: Vec::new(),
     }
 }
 
@@ -223,6 +274,12 @@ fn product<'a>(judged: &'a JudgedProduct, config: &Config) -> Product<'a> {
                 .collect(),
         },
         notify_maker: verdict.notify_maker,
+        publication: PublicationView {
+            state: judged.publication.state.word(),
+            may_publish_on: judged.publication.may_publish_on,
+            revision: judged.publication.revision,
+            why: &judged.publication_said,
+        },
         packages: verdict.packages.iter().map(package).collect(),
     }
 }

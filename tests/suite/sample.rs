@@ -14,6 +14,7 @@ use galleyproof::model::package::{PackageResult, ResultKind, Standing};
 use galleyproof::model::pair::{Comparison, Pair, PairState, PairedExtraction, Usage};
 use galleyproof::model::place::{LabFile, Source};
 use galleyproof::model::ppm::Ppm;
+use galleyproof::model::publication::Publication;
 use galleyproof::model::registers::{Package, Product};
 use galleyproof::model::rule::Rule;
 use galleyproof::model::statistics::{Bounds, ProductStatistics, Share};
@@ -214,6 +215,9 @@ impl Sample {
         JudgedProduct {
             cautions: Vec::new(),
             earlier: Vec::new(),
+            publication: Publication::of_nothing(),
+            publication_said: String::new(),
+            content_sha256: String::new(),
             verdict: ProductVerdict {
                 notify_maker: verdict == Verdict::OverLimit,
                 product: self.product,

@@ -14,9 +14,13 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("render", &["render", "model", "config", "files", "words"]),
     ("save", &["save", "model", "config", "files", "words"]),
     (
+        "archive",
+        &["archive", "model", "config", "files", "render"],
+    ),
+    (
         "pipeline",
         &[
-            "pipeline", "model", "config", "files", "gather", "judge", "render", "save",
+            "pipeline", "model", "config", "files", "gather", "judge", "render", "save", "archive",
         ],
     ),
     ("cli", &["cli", "model", "config", "files", "pipeline"]),

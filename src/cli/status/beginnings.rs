@@ -26,7 +26,7 @@ pub fn task(step: NextStep, today: NaiveDate) -> Option<Task> {
             Kind::Request,
             format!("round {round}"),
             format!(
-                "{} listed and not sent: `galleyproof request {round}` makes the form for the lab; put the day of sending into \
+                "{} listed and not sent: `galleyproof request --round {round}` makes the form for the lab; put the day of sending into \
                  sent_on",
                 counted(packages, "package is", "packages are")
             ),

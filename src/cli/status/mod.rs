@@ -7,8 +7,8 @@ use crate::cli::Ending;
 use crate::cli::args::{Date, Format, StatusArguments};
 use crate::cli::print::{self, Meter};
 use crate::config::Config;
-use crate::pipeline::{self, issue, planning};
-use agenda::{Kind, Patience, Task, ToIssue, agenda};
+use crate::pipeline::{self, planning};
+use agenda::{Kind, Patience, Task, agenda};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde_json::json;
@@ -22,19 +22,11 @@ pub fn status(dir: &Path, what: &StatusArguments, quiet: bool) -> Result<Ending>
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, Some(today), &|progress| meter.note(progress))?;
     drop(meter);
-    let to_issue: Vec<ToIssue> = issue::pending(&decided, &config)
-        .into_iter()
-        .map(|one| ToIssue {
-            sheet_number: one.sheet_number,
-            name: one.judged.verdict.product.name.clone(),
-            revision: one.revision,
-        })
-        .collect();
     let patience = Patience {
-        report_days: what.report_days,
+        report_days: what.report_days.unwrap_or(config.publishing.report_days),
         retest_days: what.retest_days,
     };
-    let mut tasks = agenda(&decided, &to_issue, today, patience);
+    let mut tasks = agenda(&decided, today, patience);
     let steps = planning::next_steps(&decided, config.publishing.report_days);
     tasks.extend(
         steps
@@ -53,6 +45,9 @@ fn as_text(tasks: &[Task], today: NaiveDate) -> String {
         return format!("Nothing needs a person on {today}.\n");
     }
     let mut text = format!("What needs a person on {today}\n");
+    if !tasks.iter().any(|task| task.kind == Kind::IssueSheet) {
+        text.push_str("\nNothing may be published now\n");
+    }
     for (kind, heading) in Kind::ALL {
         let mut own = tasks.iter().filter(|task| task.kind == *kind).peekable();
         if own.peek().is_none() {

@@ -217,5 +217,8 @@ fn revision(fields: &Fields<'_>, problems: &mut Problems) -> Option<IssuedRevisi
         content_sha256: hash?,
         reason: fields.text("reason", problems),
         changed: fields.text("changed", problems),
+        verdict: fields.text("verdict", problems),
+        label: fields.text("label", problems),
+        early: fields.text("early", problems),
     })
 }

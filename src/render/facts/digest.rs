@@ -3,18 +3,18 @@
 use crate::config::{Config, Paper};
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::followup::FollowUpState;
+use crate::model::publication::Audience;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
 use crate::render::charts::bands::bands;
 use crate::render::charts::{products, strip};
-use crate::render::facts::edition::Status;
-use crate::render::facts::sheet::{self, sheet_number};
+use crate::render::facts::sheet::sheet_number;
 use crate::render::facts::summary::latest_day;
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
 use crate::render::listing::{self, Line};
 use crate::render::tally::{self, BandRow};
 use crate::render::terms::{Terms, terms};
-use crate::render::words::{breakable, digest as words, method};
+use crate::render::words::{breakable, digest as words, method, publication};
 use crate::render::{Job, JobFile, chart_name, numbers};
 use anyhow::Result;
 use chrono::NaiveDate;
@@ -56,6 +56,12 @@ pub struct DigestFacts {
     pub labels: Option<String>,
     /// Published sheets that are replaced.
     pub amended: Vec<String>,
+    /// That it is not for publication, where it is not.
+    pub proof: Option<&'static str>,
+    /// Accusations that were taken back or made since: these come first.
+    pub corrections: Vec<String>,
+    /// Published sheets that do not stand any more.
+    pub under_revision: Vec<String>,
     /// The programme so far, in a sentence.
     pub totals: String,
     /// The programme so far, by band.
@@ -115,7 +121,7 @@ pub fn digest(
     made_on: Option<NaiveDate>,
 ) -> Result<DigestFacts> {
     let terms = terms(&decided.products, config);
-    let new = new_products(&decided.products, config, made_on);
+    let new = new_products(&decided.products, made_on);
     let shown = shown(&new);
     let (new_tally, all_tally) = (
         tally::tally(new.iter().copied()),
@@ -154,9 +160,21 @@ pub fn digest(
                 words::amended(
                     &product.verdict,
                     &number(product),
-                    is_proof(product, config),
+                    !product.publication.is_public(),
                 )
             })
+            .collect(),
+        proof: (decided.audience == Audience::Programme).then_some(publication::PROOF),
+        corrections: new
+            .iter()
+            .filter_map(|product| {
+                publication::corrected(product, &number(product), &terms.over_the_limit)
+            })
+            .collect(),
+        under_revision: decided
+            .under_revision
+            .iter()
+            .map(|one| one.said.clone())
             .collect(),
         totals: words::totals(&all_tally, &terms),
         bands: rows.to_vec(),
@@ -201,7 +219,6 @@ fn document(config: &Config, headline: &str) -> DocumentFacts {
 /// Over the limit first, then undecided, then within it, and among these by brand and name.
 fn new_products<'a>(
     all: &'a [JudgedProduct],
-    config: &Config,
     made_on: Option<NaiveDate>,
 ) -> Vec<&'a JudgedProduct> {
     let issued_on =
@@ -211,7 +228,7 @@ fn new_products<'a>(
         |product: &&JudgedProduct| last_issue.is_some() && issued_on(product) == last_issue;
     let mut new: Vec<&JudgedProduct> = all
         .iter()
-        .filter(|product| is_proof(product, config))
+        .filter(|product| product.publication.is_reported() && !product.publication.is_public())
         .collect();
     if new.is_empty() || (last_issue.is_some() && last_issue == made_on) {
         new = all.iter().filter(of_last_issue).collect();
@@ -232,12 +249,6 @@ fn new_products<'a>(
         )
     });
     new
-}
-
-/// Whether a sheet is not published as it now stands.
-fn is_proof(product: &JudgedProduct, config: &Config) -> bool {
-    product.verdict.issued.is_empty()
-        || sheet::facts(product, config, None).edition.status == Status::Proof
 }
 
 fn shown<'a>(new: &[&'a JudgedProduct]) -> Vec<&'a JudgedProduct> {

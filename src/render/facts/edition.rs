@@ -128,17 +128,17 @@ fn revision_line(revision: &IssuedRevision) -> RevisionLine {
         date: numbers::date(revision.issued_on),
         note: note(
             revision.revision,
-            revision.reason.as_deref(),
-            revision.changed.as_deref(),
+            [&revision.early, &revision.reason, &revision.changed],
         ),
     }
 }
 
-fn note(revision: u32, reason: Option<&str>, changed: Option<&str>) -> String {
-    let parts = [reason, changed]
+/// What a revision did not wait for, why it was issued, and what changed.
+fn note(revision: u32, parts: [&Option<String>; 3]) -> String {
+    let parts = parts
         .into_iter()
         .flatten()
-        .map(str::trim)
+        .map(|part| part.trim())
         .filter(|part| !part.is_empty());
     let said: Vec<String> = parts
         .map(|part| format!("{}.", part.trim_end_matches('.')))
@@ -167,6 +167,7 @@ mod tests {
             content_sha256: "same".into(),
             reason: None,
             changed: None,
+            ..IssuedRevision::default()
         }
     }
 

@@ -9,6 +9,7 @@ use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Pair, PairState};
 use crate::model::place::Place;
 use crate::model::ppm::Ppm;
+use crate::model::publication::Publication;
 use crate::model::registers::{Followup, FollowupKind, Package, Product};
 use crate::model::rule::{Decision, Limit, Regime, Rule};
 use crate::model::statistics::ProductStatistics;
@@ -64,6 +65,9 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        publication: Publication::of_nothing(),
+        publication_said: String::new(),
+        content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {
                 product_id: "FH-01".to_owned(),

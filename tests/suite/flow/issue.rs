@@ -156,11 +156,11 @@ fn a_bag_is_a_programme_folder_that_runs_again() {
     workspace.with("inbox/2031/a.csv", WITHIN);
     workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
     workspace
-        .run(&["run", "archive/2031-05-06/data", "--out", "again"])
+        .run(&["run", "archive/2031-05-06/data/private", "--out", "again"])
         .exits(0);
     let sheet =
         |folder: &str| fs::read(workspace.path(folder).join("sheets/P1--1.pdf")).expect("is there");
-    assert!(sheet("again") == sheet("archive/2031-05-06/data/out"));
+    assert!(sheet("again") == sheet("archive/2031-05-06/data/public"));
     workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
 }
 
@@ -173,7 +173,7 @@ fn only_what_is_asked_for_is_issued_and_proofs_are_not_archived() {
         .run(&["issue", "--only", "P2", "--date", "2031-05-06"])
         .exits(0);
     assert_eq!(issued(&workspace).len(), 1);
-    let sheets = workspace.path("archive/2031-05-06/data/out/sheets");
+    let sheets = workspace.path("archive/2031-05-06/data/public/sheets");
     assert!(sheets.join("P2--1.pdf").exists());
     assert!(!sheets.join("P1--1.pdf").exists());
     workspace
@@ -189,16 +189,16 @@ fn verify_names_what_is_not_as_it_was() {
     let workspace = Workspace::new();
     workspace.with("inbox/a.csv", WITHIN);
     workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
-    workspace.with("archive/2031-05-06/data/inbox/a.csv", OVER);
+    workspace.with("archive/2031-05-06/data/private/inbox/a.csv", OVER);
     workspace.with("archive/2031-05-06/data/note.txt", "added");
-    fs::remove_file(workspace.path("archive/2031-05-06/data/out/sheets/P1--1.pdf"))
+    fs::remove_file(workspace.path("archive/2031-05-06/data/public/sheets/P1--1.pdf"))
         .expect("removes");
     let found = workspace.run(&["verify", "archive/2031-05-06"]);
     found.exits(1);
     for said in [
-        "changed   data/inbox/a.csv",
+        "changed   data/private/inbox/a.csv",
         "added     data/note.txt",
-        "missing   data/out/sheets/P1--1.pdf",
+        "missing   data/public/sheets/P1--1.pdf",
     ] {
         assert!(found.stdout().contains(said), "{said}: {}", found.stdout());
     }

@@ -15,7 +15,11 @@ fn the_list_is_in_order_for_people_and_programs() {
     let status = workspace.run(&["status", "--date", "2031-05-06"]);
     status.exits(1);
     let text = status.stdout();
-    let headings = ["Conflicts to settle", "Notices to send", "Sheets to issue"];
+    let headings = [
+        "Conflicts to settle",
+        "Notices to send",
+        "Held, or waiting for the lab",
+    ];
     let places: Vec<_> = headings
         .iter()
         .map(|heading| {

@@ -45,6 +45,7 @@ pub fn revision(number: u32, on: NaiveDate, reason: Option<&str>) -> IssuedRevis
         content_sha256: "0".repeat(64),
         reason: reason.map(str::to_owned),
         changed: None,
+        ..IssuedRevision::default()
     }
 }
 

@@ -12,6 +12,7 @@ use galleyproof::model::pair::{Comparison, Pair, PairState, PairedExtraction, Us
 use galleyproof::model::place::{LabFile, Source};
 use galleyproof::model::ppm::Ppm;
 use galleyproof::model::problem::Problems;
+use galleyproof::model::publication::{Publication, PublicationState};
 use galleyproof::model::reason::Reason;
 use galleyproof::model::registers::{Followup, FollowupKind, Package, Product, Registers};
 use galleyproof::model::rule::Limit;
@@ -113,6 +114,8 @@ pub fn decided(products: usize, config: &Config) -> Decided {
         lab_files: vec![lab_file],
         understandings: Vec::new(),
         problems: Problems::default(),
+        audience: Default::default(),
+        under_revision: Vec::new(),
     }
 }
 
@@ -159,6 +162,12 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        publication: Publication {
+            state: PublicationState::Ready,
+            ..Publication::of_nothing()
+        },
+        publication_said: String::new(),
+        content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {
                 product_id,

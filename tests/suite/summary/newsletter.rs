@@ -8,6 +8,7 @@ use galleyproof::model::decided::Decided;
 use galleyproof::model::document::Document;
 use galleyproof::model::followup::FollowUpState;
 use galleyproof::model::package::{ResultKind, Standing};
+use galleyproof::model::publication::PublicationState;
 use galleyproof::model::registers::IssuedRevision;
 use galleyproof::render::facts::digest::{self, DigestFacts};
 use galleyproof::render::facts::sheet;
@@ -42,8 +43,10 @@ fn publish(decided: &mut Decided, number: usize, config: &Config) {
         content_sha256: sheet::content_sha256(&facts),
         reason: None,
         changed: None,
+        ..IssuedRevision::default()
     };
     decided.products[number].verdict.issued.push(revision);
+    decided.products[number].publication.state = PublicationState::Published;
 }
 
 #[test]

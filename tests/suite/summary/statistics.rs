@@ -47,6 +47,8 @@ fn decided(products: &[&[&[&str]]]) -> Decided {
         lab_files: Vec::new(),
         understandings: Vec::new(),
         problems: Problems::default(),
+        audience: Default::default(),
+        under_revision: Vec::new(),
     }
 }
 

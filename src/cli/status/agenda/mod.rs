@@ -5,6 +5,8 @@ use crate::model::followup::FollowUpState;
 use crate::model::pair::PairState;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problem, Severity};
+use crate::model::publication::PublicationState;
+use crate::model::registers::FollowupKind;
 use chrono::{Days, NaiveDate};
 
 /// One thing to do.
@@ -25,6 +27,10 @@ pub struct Task {
 /// Kinds of things to do, in their order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Kind {
+    /// A sheet may be published now.
+    IssueSheet,
+    /// A letter that takes back an accusation, or makes one after a sheet without.
+    SendCorrection,
     /// Two reports of one extraction differ.
     Conflict,
     /// Something in a file could not be used.
@@ -39,8 +45,10 @@ pub enum Kind {
     ReplyOverdue,
     /// A package was sent and nothing has been reported.
     NotReported,
-    /// A sheet differs from what was issued.
-    IssueSheet,
+    /// A day that will come: an answer is due, a sheet may be published.
+    Coming,
+    /// A sheet is held, or waits for the lab.
+    Held,
     /// The last test was long ago.
     TestAgain,
     /// Nothing is bought yet: plan a round.
@@ -54,6 +62,11 @@ pub enum Kind {
 impl Kind {
     /// Every kind with the heading above it, in order.
     pub const ALL: &'static [(Kind, &'static str)] = &[
+        (Kind::IssueSheet, "May be published now"),
+        (
+            Kind::SendCorrection,
+            "Letters of correction to send at once",
+        ),
         (Kind::Conflict, "Conflicts to settle"),
         (Kind::Error, "Other errors in files"),
         (Kind::Question, "Questions about the registers"),
@@ -61,7 +74,8 @@ impl Kind {
         (Kind::SendNotice, "Notices to send"),
         (Kind::ReplyOverdue, "Replies overdue"),
         (Kind::NotReported, "Packages sent and not reported"),
-        (Kind::IssueSheet, "Sheets to issue"),
+        (Kind::Coming, "Coming up, by day"),
+        (Kind::Held, "Held, or waiting for the lab"),
         (Kind::TestAgain, "Products due again"),
         (Kind::Plan, "Rounds to plan"),
         (Kind::Request, "Packages to send"),
@@ -79,23 +93,15 @@ impl Kind {
             Kind::ReplyOverdue => "reply_overdue",
             Kind::NotReported => "not_reported",
             Kind::IssueSheet => "issue_sheet",
+            Kind::SendCorrection => "send_correction",
+            Kind::Coming => "coming",
+            Kind::Held => "held",
             Kind::TestAgain => "test_again",
             Kind::Plan => "plan",
             Kind::Request => "request",
             Kind::Await => "await",
         }
     }
-}
-
-/// A sheet that differs from its last issued revision.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct ToIssue {
-    /// `short_name-product_id-round`.
-    pub sheet_number: String,
-    /// The product's name.
-    pub name: String,
-    /// What the next revision would be.
-    pub revision: u32,
 }
 
 /// How long is too long.
@@ -108,22 +114,18 @@ pub struct Patience {
 }
 
 /// Everything that needs a person on this day, in the order in which it should be done.
-pub fn agenda(
-    decided: &Decided,
-    to_issue: &[ToIssue],
-    today: NaiveDate,
-    patience: Patience,
-) -> Vec<Task> {
+pub fn agenda(decided: &Decided, today: NaiveDate, patience: Patience) -> Vec<Task> {
     let mut tasks = Vec::new();
     tasks.extend(decided.problems.sorted().into_iter().filter_map(error));
     for judged in &decided.products {
         tasks.extend(repeats(judged));
         tasks.extend(correspondence(judged));
+        tasks.extend(publication(judged));
+        tasks.extend(coming(judged, today));
     }
     tasks.extend(unreported(decided, today, patience.report_days));
-    tasks.extend(to_issue.iter().map(issue));
     tasks.extend(due_again(decided, today, patience.retest_days));
-    tasks.sort_by_key(|task| task.kind);
+    tasks.sort_by_key(|task| (task.kind, task.since));
     tasks
 }
 
@@ -242,18 +244,72 @@ fn unreported(decided: &Decided, today: NaiveDate, days: u32) -> Vec<Task> {
     late.collect()
 }
 
-fn issue(sheet: &ToIssue) -> Task {
-    let what = match sheet.revision {
-        1 => "not issued yet".to_owned(),
-        revision => format!("it differs from what was issued: revision {revision} needs a reason"),
+/// What may be issued, what is held, and a correction that is owed.
+fn publication(judged: &JudgedProduct) -> Vec<Task> {
+    let publication = &judged.publication;
+    let kind = match publication.state {
+        PublicationState::Ready => Some(Kind::IssueSheet),
+        PublicationState::Held | PublicationState::Waiting => Some(Kind::Held),
+        PublicationState::WithLab | PublicationState::Published => None,
     };
-    Task {
-        kind: Kind::IssueSheet,
-        subject: sheet.sheet_number.clone(),
-        name: Some(sheet.name.clone()),
+    let task = |kind, what: String, since| Task {
+        kind,
+        subject: subject(judged),
+        name: Some(judged.verdict.product.name.clone()),
         what,
-        since: None,
+        since,
+    };
+    let reason = match (kind, publication.revision) {
+        (Some(Kind::IssueSheet), 2..) => {
+            format!(" Revision {} needs a reason.", publication.revision)
+        }
+        _ => String::new(),
+    };
+    let mut tasks: Vec<Task> = kind
+        .map(|kind| {
+            let what = format!("{}{reason}", judged.publication_said);
+            task(kind, what, publication.may_publish_on)
+        })
+        .into_iter()
+        .collect();
+    tasks.extend(publication.correction.and_then(|correction| {
+        let since = correction.issued_on.unwrap_or(correction.of_day);
+        let letters = judged.verdict.followups.iter();
+        let is_told = letters
+            .filter(|event| event.kind == FollowupKind::NoticeSent)
+            .any(|event| event.on > correction.of_day && event.on >= since);
+        let what = format!(
+            "drafts/{}.eml corrects revision {} of {}. When it is sent: `galleyproof log notice-sent {}`",
+            judged.verdict.stem(),
+            correction.of_revision,
+            correction.of_day,
+            judged.verdict.product.product_id
+        );
+        (!is_told).then(|| task(Kind::SendCorrection, what, Some(since)))
+    }));
+    tasks
+}
+
+/// The days to come: an answer is due, a held sheet may be published.
+fn coming(judged: &JudgedProduct, today: NaiveDate) -> Vec<Task> {
+    let task = |what: &str, day: NaiveDate| Task {
+        kind: Kind::Coming,
+        subject: subject(judged),
+        name: Some(judged.verdict.product.name.clone()),
+        what: format!("{day}: {what}"),
+        since: Some(day),
+    };
+    let mut tasks = Vec::new();
+    if let FollowUpState::Waiting { due_on, .. } = judged.follow_up {
+        tasks.push(task("the maker’s answer is due", due_on));
     }
+    let publication = &judged.publication;
+    if let (PublicationState::Held, Some(day)) = (publication.state, publication.may_publish_on)
+        && day > today
+    {
+        tasks.push(task("it may be published", day));
+    }
+    tasks
 }
 
 /// Products of which every round was tested long ago, and of which no package is under way.

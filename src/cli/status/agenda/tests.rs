@@ -8,6 +8,7 @@ use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::Pair;
 use crate::model::ppm::Ppm;
 use crate::model::problem::Problems;
+use crate::model::publication::{Publication, PublicationState};
 use crate::model::registers::{Package, Product, Registers};
 use crate::model::rule::{Decision, Limit, Regime, Rule};
 use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
@@ -58,6 +59,9 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        publication: Publication::of_nothing(),
+        publication_said: String::new(),
+        content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {
                 product_id: id.to_owned(),
@@ -96,6 +100,8 @@ fn decided(products: Vec<JudgedProduct>) -> Decided {
         lab_files: Vec::new(),
         understandings: Vec::new(),
         problems: Problems::default(),
+        audience: Default::default(),
+        under_revision: Vec::new(),
     }
 }
 
@@ -151,15 +157,12 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
             "Ask.",
         );
     }
-    let to_issue = [ToIssue {
-        sheet_number: "TKW-C-1".to_owned(),
-        name: "Product C".to_owned(),
-        revision: 2,
-    }];
-    let tasks = agenda(&decided, &to_issue, day("2031-04-01"), PATIENCE);
+    decided.products[2].publication.state = PublicationState::Ready;
+    let tasks = agenda(&decided, day("2031-04-01"), PATIENCE);
     assert_eq!(
         kinds(&tasks),
         [
+            Kind::IssueSheet,
             Kind::Conflict,
             Kind::Error,
             Kind::Question,
@@ -168,7 +171,6 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
             Kind::SendNotice,
             Kind::ReplyOverdue,
             Kind::NotReported,
-            Kind::IssueSheet,
         ]
     );
     assert!(
@@ -190,11 +192,11 @@ fn a_report_is_missed_only_after_its_days() {
         FollowUpState::NotNeeded,
     )]);
     assert!(
-        agenda(&decided, &[], day("2031-03-21"), PATIENCE).is_empty(),
+        agenda(&decided, day("2031-03-21"), PATIENCE).is_empty(),
         "20 days"
     );
     assert_eq!(
-        kinds(&agenda(&decided, &[], day("2031-03-22"), PATIENCE)),
+        kinds(&agenda(&decided, day("2031-03-22"), PATIENCE)),
         [Kind::NotReported]
     );
 }
@@ -206,5 +208,5 @@ fn a_calm_day_has_nothing_to_do() {
         vec![package("A1", PairState::Agree)],
         FollowUpState::NotNeeded,
     )]);
-    assert_eq!(agenda(&decided, &[], day("2031-04-01"), PATIENCE), []);
+    assert_eq!(agenda(&decided, day("2031-04-01"), PATIENCE), []);
 }

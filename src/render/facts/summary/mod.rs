@@ -10,6 +10,7 @@ pub use plots::{Duplicates, GroupingFigures, Groups, Needed, Strip};
 
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::publication::Audience;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
 use crate::render::facts::sheet;
@@ -19,6 +20,7 @@ use crate::render::numbers;
 use crate::render::tally;
 use crate::render::terms::{Terms, terms};
 use crate::render::words::practice::{self, Passage};
+use crate::render::words::publication;
 use crate::render::words::summary as words;
 use crate::render::{Job, JobFile, chart_name};
 use anyhow::Result;
@@ -35,6 +37,10 @@ pub struct SummaryFacts {
     pub programme: ProgrammeFacts,
     /// "January to December 2030", as the header has it.
     pub period: String,
+    /// That it is not for publication, where it is not.
+    pub proof: Option<&'static str>,
+    /// Published sheets that do not stand any more.
+    pub under_revision: Vec<String>,
     /// Day of making, where the run was given one.
     pub made_on: Option<String>,
     /// The words of the limit.
@@ -104,6 +110,12 @@ pub fn summary(
             .statistics
             .days
             .map_or(String::new(), |(first, last)| numbers::dates(first, last)),
+        proof: (decided.audience == Audience::Programme).then_some(publication::PROOF),
+        under_revision: decided
+            .under_revision
+            .iter()
+            .map(|one| one.said.clone())
+            .collect(),
         made_on: made_on.map(numbers::date),
         cover: front::cover(&tally, &terms, config, title, subtitle, &mut charts)?,
         bands: front::bands_page(decided, &tally, &terms, config, &mut charts)?,

@@ -146,6 +146,21 @@ pub fn list(archive: &Path) -> Result<Vec<PathBuf>> {
     Ok(bags.into_iter().map(|(_, _, folder)| folder).collect())
 }
 
+/// The programme folder in a bag: settings, registers, lab files. Bags of earlier versions have one part only.
+pub fn programme(bag: &Path) -> PathBuf {
+    let (whole, private) = (bag.join("data"), bag.join("data/private"));
+    match private.is_dir() {
+        true => private,
+        false => whole,
+    }
+}
+
+/// The date and number of a bag by its folder's name, which order bags by age.
+pub fn age(bag: &Path) -> Option<(NaiveDate, u32)> {
+    let name = bag.canonicalize().ok()?;
+    read_name(name.file_name()?.to_str()?)
+}
+
 /// Removes what a run that was cut off left unfinished. To be called only by the one run that may write.
 pub fn sweep(archive: &Path) -> Result<()> {
     for folder in files::folders_in(archive)? {
@@ -246,7 +261,7 @@ fn open_to_readers(folder: &Path) -> Result<()> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::save::verify::verify;
+    use crate::archive::verify::verify;
     use proptest::prelude::*;
 
     const DAY: NaiveDate = NaiveDate::from_ymd_opt(2031, 4, 22).expect("a date");

@@ -1,7 +1,7 @@
 //! What a reader of one edition must know of another: sheets that are new, amended or withdrawn, and changed verdicts.
 
+use crate::archive::edition::{Change, Edition, Print, Product, SheetKey, changes};
 use crate::model::registers::IssuedRevision;
-use crate::save::edition::{Change, Edition, Print, Product, SheetKey, changes};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -153,7 +153,7 @@ fn verdict_change(number: &str, old: &Product, new: &Product) -> VerdictChange {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::save::edition::tests::{PLAIN, product};
+    use crate::archive::edition::tests::{PLAIN, product};
     use chrono::NaiveDate;
 
     fn revision(id: &str, revision: u32) -> IssuedRevision {
@@ -166,6 +166,7 @@ mod tests {
             content_sha256: String::new(),
             reason: (revision > 1).then(|| format!("reason {revision}")),
             changed: None,
+            ..IssuedRevision::default()
         }
     }
 

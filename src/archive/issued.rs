@@ -11,7 +11,7 @@ use std::collections::BTreeSet;
 pub const FILE_NAME: &str = "registers/issued.csv";
 
 /// The columns that `issue` writes; a person's further columns are kept.
-pub const COLUMNS: [&str; 8] = [
+pub const COLUMNS: [&str; 11] = [
     "sheet_number",
     "product_id",
     "round",
@@ -20,6 +20,9 @@ pub const COLUMNS: [&str; 8] = [
     "content_sha256",
     "reason",
     "changed",
+    "verdict",
+    "label",
+    "early",
 ];
 
 /// The register with further rows at its end. What stands in it stays: columns in any order, further columns, the
@@ -72,6 +75,9 @@ pub fn rows(bytes: &[u8]) -> Result<Vec<IssuedRevision>> {
             content_sha256: text(5)?,
             reason: text(6),
             changed: text(7),
+            verdict: text(8),
+            label: text(9),
+            early: text(10),
         })
     });
     Ok(rows.collect())
@@ -95,6 +101,9 @@ fn cell(row: &IssuedRevision, heading: &str) -> String {
         "content_sha256" => row.content_sha256.clone(),
         "reason" => row.reason.clone().unwrap_or_default(),
         "changed" => row.changed.clone().unwrap_or_default(),
+        "verdict" => row.verdict.clone().unwrap_or_default(),
+        "label" => row.label.clone().unwrap_or_default(),
+        "early" => row.early.clone().unwrap_or_default(),
         _ => String::new(),
     }
 }
@@ -179,6 +188,9 @@ mod tests {
             content_sha256: "ab12".to_owned(),
             reason: reason.map(str::to_owned),
             changed: reason.map(|_| "result of A: 18.2 -> 22.4 ppm".to_owned()),
+            verdict: Some("over_limit".to_owned()),
+            label: Some("none".to_owned()),
+            early: None,
         }
     }
 

@@ -1,7 +1,7 @@
 //! Checks a bag against its own manifests (RFC 8493, section 3): what has changed, what is missing, what was added.
 
+use crate::archive::bag::{decode_path, stays_below};
 use crate::files;
-use crate::save::bag::{decode_path, stays_below};
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -173,7 +173,7 @@ impl Verification {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::save::bag::Bag;
+    use crate::archive::bag::Bag;
     use chrono::NaiveDate;
     use std::fs;
     use std::path::PathBuf;

@@ -2,15 +2,19 @@
 //!
 //! A bag is a programme folder, so that what the sheet said can be worked out again from it.
 
+use crate::archive::bag;
+use crate::archive::edition::{Change, SheetKey};
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::ProductVerdict;
-use crate::pipeline;
 use crate::render::facts::sheet;
-use crate::save::edition::{Change, SheetKey};
+use anyhow::Result;
 use serde_json::Value;
 use std::collections::BTreeMap;
 use std::path::Path;
+
+/// Decides a programme folder anew: its settings and its sheets.
+pub type Decide<'a> = &'a dyn Fn(&Path) -> Result<(Config, Vec<JudgedProduct>)>;
 
 /// A sheet as a bag's own files give it.
 pub struct Former {
@@ -20,16 +24,11 @@ pub struct Former {
 }
 
 /// The sheets of a bag, worked out again; none where its folder cannot be read as a programme.
-pub fn former(bag: &Path) -> BTreeMap<SheetKey, Former> {
-    let folder = bag.join("data");
-    let decided = Config::read(&folder).and_then(|config| {
-        let decided = pipeline::decide(&config, None, &|_| ())?;
-        Ok((config, decided))
-    });
-    let Ok((config, decided)) = decided else {
+pub fn former(bag: &Path, decide: Decide<'_>) -> BTreeMap<SheetKey, Former> {
+    let Ok((config, products)) = decide(&bag::programme(bag)) else {
         return BTreeMap::new();
     };
-    let sheets = decided.products.into_iter().map(|judged| {
+    let sheets = products.into_iter().map(|judged| {
         let key = SheetKey {
             product_id: judged.verdict.product.product_id.clone(),
             round: judged.verdict.round.clone(),

@@ -1,16 +1,19 @@
 //! An edition: what one bag of the archive told its readers. And what changed from one edition to another.
 
+use crate::archive::{bag, issued};
 use crate::files;
 use crate::model::registers::IssuedRevision;
-use crate::save::issued;
 use anyhow::{Context, Result};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 
-/// Where a bag's payload keeps its results.
-pub const RESULTS: &str = "out/data/results.json";
+/// Where a bag keeps what it told its readers; the second place is that of bags of earlier versions.
+const RESULTS: [&str; 2] = [
+    "data/public/data/results.json",
+    "data/out/data/results.json",
+];
 
 /// What one bag told its readers.
 #[derive(Clone, Debug, Default)]
@@ -64,9 +67,22 @@ pub struct Product {
     pub verdict: String,
     /// What the label says.
     pub label: Label,
+    /// Whether it is published; none in a bag of an earlier version.
+    #[serde(default)]
+    pub publication: Option<PublicationOf>,
     /// By code.
     pub packages: Vec<Package>,
 }
+
+/// The state of a sheet.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+pub struct PublicationOf {
+    /// `published`, `under_revision` …
+    pub state: String,
+}
+
+/// The word for a sheet that was issued and does not stand any more.
+pub const UNDER_REVISION: &str = "under_revision";
 
 /// What a label said.
 #[derive(Clone, Debug, PartialEq, Deserialize)]
@@ -123,10 +139,11 @@ struct Results {
 /// # Errors
 /// Where the folder is no bag with results in it.
 pub fn read(bag: &Path) -> Result<Edition> {
-    let payload = bag.join("data");
-    let results = files::read(&payload.join(RESULTS))
+    let results = RESULTS.map(|path| bag.join(path));
+    let there = results.iter().find(|path| path.exists());
+    let results = files::read(there.unwrap_or(&results[0]))
         .with_context(|| format!("{} is not an archive that `issue` wrote", bag.display()))?;
-    let issued = files::read_if_there(&payload.join(issued::FILE_NAME))?;
+    let issued = files::read_if_there(&bag::programme(bag).join(issued::FILE_NAME))?;
     let results: Results = serde_json::from_slice(&results)
         .with_context(|| format!("cannot read the results in {}", bag.display()))?;
     Ok(Edition {
@@ -146,7 +163,12 @@ pub fn products(json: &[u8]) -> Result<BTreeMap<SheetKey, Product>> {
 }
 
 fn keyed(products: Vec<Product>) -> BTreeMap<SheetKey, Product> {
-    let keyed = products.into_iter().map(|product| {
+    // What is under revision is named, and nothing is said of it.
+    let told = |product: &Product| {
+        let publication = product.publication.as_ref();
+        publication.is_none_or(|publication| publication.state != UNDER_REVISION)
+    };
+    let keyed = products.into_iter().filter(told).map(|product| {
         let key = SheetKey {
             product_id: product.product_id.clone(),
             round: product.round.clone(),
@@ -287,6 +309,7 @@ pub(crate) mod tests {
                 finding: "none".to_owned(),
                 terms: vec![],
             },
+            publication: None,
             packages: vec![Package {
                 package_code: "B7".to_owned(),
                 standing: "within".to_owned(),

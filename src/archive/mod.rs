@@ -1,0 +1,22 @@
+//! The dated archive of what was issued, and the register of it: written by `issue`, read to see what was said before.
+
+/// The bags themselves.
+pub mod bag;
+
+/// Whether a bag is still what it was.
+pub mod verify;
+
+/// The register of what was issued.
+pub mod issued;
+
+/// What a bag told its readers, and how two differ for one sheet.
+pub mod edition;
+
+/// What a reader of one bag must know of another.
+pub mod compare;
+
+/// What an amended sheet says otherwise than before.
+pub mod amended;
+
+/// What amended sheets said in the revision that they replace.
+pub mod published;

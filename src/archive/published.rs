@@ -1,0 +1,85 @@
+//! What amended sheets said in the revision that they replace.
+
+use crate::archive::amended::{self, Decide, Former};
+use crate::archive::edition::{self, Change, Print, Product, SheetKey};
+use crate::archive::{bag, issued};
+use crate::config::Config;
+use crate::files;
+use crate::model::decided::JudgedProduct;
+use crate::model::ppm::Ppm;
+use crate::render::numbers;
+use anyhow::Result;
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// What amended sheets said in the revision that they replace.
+pub struct Published {
+    products: BTreeMap<SheetKey, Product>,
+    sheets: BTreeMap<SheetKey, Former>,
+}
+
+/// Revisions that are looked for: sheet number and revision, and whose sheet it is.
+pub type Sought = BTreeMap<(String, u32), SheetKey>;
+
+impl Published {
+    /// Looks for each revision in the bag that first held it: a later bag may have been made while the sheet was a proof
+    /// again.
+    ///
+    /// # Errors
+    /// Where the archive cannot be listed. A bag that cannot be read is left to `verify` to name.
+    pub fn read(archive: &Path, mut sought: Sought, decide: Decide<'_>) -> Result<Published> {
+        let mut published = Published {
+            products: BTreeMap::new(),
+            sheets: BTreeMap::new(),
+        };
+        for bag in bag::list(archive)? {
+            if sought.is_empty() {
+                break;
+            }
+            let register = bag::programme(&bag).join(issued::FILE_NAME);
+            let rows = issued::rows(&files::read_if_there(&register)?.unwrap_or_default())?;
+            let here = rows
+                .iter()
+                .filter_map(|row| sought.remove(&(row.sheet_number.clone(), row.revision)));
+            let here: Vec<SheetKey> = here.collect();
+            if let (false, Ok(mut edition)) = (here.is_empty(), edition::read(&bag)) {
+                let mut former = amended::former(&bag, decide);
+                for key in here {
+                    let sheet = former.remove_entry(&key);
+                    published.sheets.extend(sheet);
+                    let product = edition.products.remove_entry(&key);
+                    published.products.extend(product);
+                }
+            }
+        }
+        Ok(published)
+    }
+
+    /// What changed of a sheet, in words; none where what it said is not known.
+    pub fn changed(
+        &self,
+        key: &SheetKey,
+        now: Option<&Product>,
+        judged: &JudgedProduct,
+        config: &Config,
+    ) -> Option<String> {
+        let figure = |x| numbers::figure(Ppm(x), config.rule.limit);
+        let print = Print {
+            figure: &figure,
+            unit: config.rule.regime.unit(),
+        };
+        let changes = edition::changes(self.products.get(key)?, now?, &print);
+        let told: Vec<String> = changes.iter().map(Change::to_string).collect();
+        let former = self.sheets.get(key);
+        let other = former.map_or(Vec::new(), |former| former.against(judged, config));
+        Some(match (told.is_empty(), other.is_empty()) {
+            (true, true) => "No figure and no verdict changed".to_owned(),
+            (true, false) => format!(
+                "No figure and no verdict changed. Changed: {}",
+                other.join("; ")
+            ),
+            (false, true) => told.join("; "),
+            (false, false) => format!("{}. Also changed: {}", told.join("; "), other.join("; ")),
+        })
+    }
+}

@@ -1,0 +1,190 @@
+//! What goes into a bag: a part that may be given to anyone, and a part with what that rests on.
+//!
+//! `public/` is made of a view that holds published products alone, so that nothing of any other can stand in it.
+//! `private/` is a programme folder: whoever has it can run it again.
+
+use crate::archive::bag::{Bag, InfoLine};
+use crate::archive::issued;
+use crate::config::{self, Config};
+use crate::files;
+use crate::model::decided::Decided;
+use crate::pipeline::making::{self, Prepared, Wanted};
+use crate::pipeline::states;
+use crate::render::numbers;
+use anyhow::{Result, bail};
+use chrono::NaiveDate;
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+/// Fills a bag and moves it into the archive.
+///
+/// `decided` has the new revisions already, `prepared` the documents of it, `register` is the register as it will be.
+///
+/// # Errors
+/// Where a file cannot be read or written, or a document cannot be made: then there is no bag.
+pub fn archive(
+    decided: &Decided,
+    config: &Config,
+    on: NaiveDate,
+    prepared: &Prepared,
+    register: &[u8],
+) -> Result<PathBuf> {
+    let archive = config.root.join("archive");
+    let mut bag = Bag::start(&archive)?;
+    add_public(&mut bag, decided, config, on, prepared)?;
+    add_private(&mut bag, decided, config, prepared, register)?;
+    bag.publish(on, &info(decided, config, on))
+}
+
+/// Sheets, summary, newsletter, data and pages, of published products alone.
+fn add_public(
+    bag: &mut Bag,
+    decided: &Decided,
+    config: &Config,
+    on: NaiveDate,
+    prepared: &Prepared,
+) -> Result<()> {
+    let view = states::for_anyone(decided, config);
+    for judged in &view.products {
+        let path = format!("sheets/{}.pdf", judged.verdict.stem());
+        bag.add(&format!("public/{path}"), &prepared.staging.read(&path)?)?;
+    }
+    let folder = tempfile::tempdir()
+        .map_err(|error| files::refused("write in", &std::env::temp_dir(), &error))?;
+    let wanted = Wanted {
+        made_on: Some(on),
+        only: &[],
+        force: true,
+    };
+    let made = making::prepare_for_anyone(&view, config, &wanted, folder.path())?;
+    if let Some(failure) = made.failures.first() {
+        bail!("nothing was issued, since a document could not be made. {failure}");
+    }
+    for path in made.staging.paths() {
+        bag.add(&format!("public/{path}"), &made.staging.read(&path)?)?;
+    }
+    for path in prepared.staging.paths() {
+        if path.starts_with("web/") {
+            bag.add(&format!("public/{path}"), &prepared.staging.read(&path)?)?;
+        }
+    }
+    Ok(())
+}
+
+/// Settings, registers, whole lab files and certificates, letters, templates.
+fn add_private(
+    bag: &mut Bag,
+    decided: &Decided,
+    config: &Config,
+    prepared: &Prepared,
+    register: &[u8],
+) -> Result<()> {
+    let settings = files::read(&config.root.join(config::FILE_NAME))?;
+    bag.add(&private(config::FILE_NAME), &settings)?;
+    bag.add(&private(issued::FILE_NAME), register)?;
+    for folder in ["registers", "report-templates", "fonts"] {
+        add_folder(bag, &config.root, folder)?;
+    }
+    for file in &decided.lab_files {
+        let bytes = files::read(&file.real_path(&config.root))?;
+        if files::sha256_of(&bytes) != file.sha256 {
+            bail!(
+                "nothing was issued: {} was changed meanwhile. Try again",
+                file.path
+            );
+        }
+        bag.add(&private(&file.path), &bytes)?;
+    }
+    let published: BTreeSet<String> = decided
+        .products
+        .iter()
+        .filter(|judged| judged.publication.is_public())
+        .map(|judged| judged.verdict.stem())
+        .collect();
+    for path in prepared.staging.paths() {
+        if is_letter(&path, &published) {
+            bag.add(
+                &private(&format!("letters/{path}")),
+                &prepared.staging.read(&path)?,
+            )?;
+        }
+    }
+    Ok(())
+}
+
+fn private(path: &str) -> String {
+    format!("private/{path}")
+}
+
+/// Letters about what is published; what belongs to a proof is nobody's yet.
+fn is_letter(path: &str, published: &BTreeSet<String>) -> bool {
+    let Some((folder, name)) = path.split_once('/') else {
+        return false;
+    };
+    let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
+    matches!(folder, "notices" | "drafts") && published.contains(stem)
+}
+
+fn add_folder(bag: &mut Bag, root: &Path, folder: &str) -> Result<()> {
+    let path = root.join(folder);
+    if !path.is_dir() {
+        return Ok(());
+    }
+    for listed in files::list(&path)? {
+        let name = listed.path.rsplit('/').next().unwrap_or_default();
+        let whole = format!("{folder}/{}", listed.path);
+        // Litter is nobody's record; the register is added as it will be.
+        if !files::is_litter(name)
+            && whole != issued::FILE_NAME
+            && path.join(&listed.path).is_file()
+        {
+            bag.add(&private(&whole), &files::read(&path.join(&listed.path))?)?;
+        }
+    }
+    Ok(())
+}
+
+fn info(decided: &Decided, config: &Config, on: NaiveDate) -> Vec<InfoLine> {
+    let programme = &config.programme;
+    let rule = format!(
+        "rule {}, limit {} {}",
+        config.rule.regime.word(),
+        numbers::plain(config.rule.limit.ppm),
+        config.rule.regime.unit()
+    );
+    let mut info = vec![
+        ("Source-Organization", programme.name.clone()),
+        (
+            "External-Identifier",
+            format!("{} {on}", programme.short_name),
+        ),
+        (
+            "External-Description",
+            format!("Results sheets as they stood on {on}, with what they rest on; {rule}"),
+        ),
+    ];
+    info.extend(
+        programme
+            .email
+            .clone()
+            .map(|email| ("Contact-Email", email)),
+    );
+    let issued = decided
+        .registers
+        .issued
+        .iter()
+        .filter(|row| row.issued_on == on);
+    info.extend(issued.map(|row| {
+        (
+            "Issued-Sheet",
+            format!("{} revision {}", row.sheet_number, row.revision),
+        )
+    }));
+    info.extend(decided.lab_files.iter().map(|file| {
+        (
+            "Source-File",
+            format!("{} SHA-256 {}", file.path, file.sha256),
+        )
+    }));
+    info
+}

@@ -1,0 +1,188 @@
+//! Every sheet's state of publication, and what anyone may see of all that was decided.
+//!
+//! Whether a sheet says what its last revision said is a question to what is printed, so that this stands where judging
+//! and printing meet. The states themselves are decided in `judge::publication`.
+
+use crate::config::Config;
+use crate::judge::{self, publication};
+use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::problem::Problems;
+use crate::model::publication::{Audience, PublicationState, UnderRevision};
+use crate::model::registers::{IssuedRevision, Registers};
+use crate::model::verdict::ProductVerdict;
+use crate::render::facts::sheet;
+use crate::render::words;
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A product and a round.
+pub type Key = (String, String);
+
+/// Notes the state of every sheet. Once a sheet is issued it names only those earlier rounds that were published before
+/// it; a first proof names them all, since it goes to nobody but its maker.
+pub fn note(decided: &mut Decided, config: &Config, as_of: Option<NaiveDate>) {
+    note_issuing(decided, config, as_of, &BTreeSet::new());
+}
+
+/// The same while these sheets are being issued: they have their row in the register, and count as published.
+pub fn note_issuing(
+    decided: &mut Decided,
+    config: &Config,
+    as_of: Option<NaiveDate>,
+    issuing: &BTreeSet<Key>,
+) {
+    let first_issued = first_issued(&decided.registers.issued);
+    let circumstances = publication::Circumstances {
+        programme: &config.programme,
+        doubts: &decided.registers.doubts,
+        as_of,
+    };
+    let mut published: BTreeSet<Key> = BTreeSet::new();
+    for index in oldest_first(&decided.products) {
+        let judged = &mut decided.products[index];
+        let own = key(&judged.verdict);
+        let since = first_issued.get(&own);
+        judged.earlier.retain(|round| {
+            let earlier = (own.0.clone(), round.round.clone());
+            // What was issued after this sheet was is no part of what this sheet says.
+            since.is_none_or(|since| {
+                let was_there = first_issued
+                    .get(&earlier)
+                    .is_some_and(|first| first < since);
+                was_there && published.contains(&earlier)
+            })
+        });
+        judged.content_sha256 = sheet::content_sha256(&sheet::facts(judged, config, None));
+        let last = judged.verdict.issued.last();
+        let as_issued = last.is_some_and(|last| {
+            last.content_sha256 == judged.content_sha256 || issuing.contains(&own)
+        });
+        judged.publication = publication::publication(&judged.verdict, &circumstances, as_issued);
+        judged.publication_said = words::publication::why(&judged.publication);
+        if judged.publication.is_public() {
+            published.insert(own);
+        }
+    }
+}
+
+/// What anyone may see: what was issued and still reads as it did, counted and summed up by itself.
+pub fn for_anyone(decided: &Decided, config: &Config) -> Decided {
+    let products: Vec<JudgedProduct> = decided
+        .products
+        .iter()
+        .filter(|judged| judged.publication.is_public())
+        .cloned()
+        .collect();
+    let verdicts: Vec<ProductVerdict> = products
+        .iter()
+        .map(|judged| judged.verdict.clone())
+        .collect();
+    let known: BTreeSet<&str> = verdicts
+        .iter()
+        .map(|verdict| verdict.product.product_id.as_str())
+        .collect();
+    let of_products = decided
+        .registers
+        .products
+        .iter()
+        .filter(|(id, _)| known.contains(id.as_str()));
+    let registers = Registers {
+        products: of_products
+            .map(|(id, one)| (id.clone(), one.clone()))
+            .collect(),
+        packages: verdicts
+            .iter()
+            .flat_map(|verdict| &verdict.packages)
+            .map(|package| package.pair.package.clone())
+            .collect(),
+        issued: verdicts
+            .iter()
+            .flat_map(|verdict| verdict.issued.iter().cloned())
+            .collect(),
+        knows_sent_on: decided.registers.knows_sent_on,
+        ..Registers::default()
+    };
+    let read: BTreeSet<&str> = verdicts
+        .iter()
+        .flat_map(|verdict| &verdict.packages)
+        .flat_map(|package| &package.pair.extractions)
+        .map(|paired| paired.extraction.source.file.path.as_str())
+        .collect();
+    let lab_files = decided
+        .lab_files
+        .iter()
+        .filter(|file| read.contains(file.path.as_str()));
+    Decided {
+        statistics: judge::statistics::summarise(&verdicts, config),
+        lab_files: lab_files.cloned().collect(),
+        understandings: Vec::new(),
+        problems: Problems::default(),
+        audience: Audience::Anyone,
+        under_revision: under_revision(decided),
+        registers,
+        products,
+    }
+}
+
+/// What was issued and now reads otherwise, or is not there any more.
+fn under_revision(decided: &Decided) -> Vec<UnderRevision> {
+    let stands: BTreeSet<Key> = decided
+        .products
+        .iter()
+        .filter(|judged| judged.publication.is_public())
+        .map(|judged| key(&judged.verdict))
+        .collect();
+    let mut last: BTreeMap<Key, &IssuedRevision> = BTreeMap::new();
+    for row in &decided.registers.issued {
+        last.insert((row.product_id.clone(), row.round.clone()), row);
+    }
+    let open = last.into_iter().filter(|(key, _)| !stands.contains(key));
+    open.map(|((product_id, round), row)| {
+        let product = decided.registers.products.get(&product_id);
+        let mut one = UnderRevision {
+            name: product.map_or(product_id.clone(), |product| product.name.clone()),
+            brand: product.and_then(|product| product.brand.clone()),
+            sheet_number: row.sheet_number.clone(),
+            revision: row.revision,
+            issued_on: row.issued_on,
+            product_id,
+            round,
+            said: String::new(),
+        };
+        one.said = words::publication::under_revision(&one);
+        one
+    })
+    .collect()
+}
+
+/// Every sheet that is not published as it now stands and of which something is reported, by product and round.
+pub fn unpublished(decided: &Decided) -> impl Iterator<Item = &JudgedProduct> {
+    decided.products.iter().filter(|judged| {
+        !matches!(
+            judged.publication.state,
+            PublicationState::WithLab | PublicationState::Published
+        )
+    })
+}
+
+fn key(verdict: &ProductVerdict) -> Key {
+    (verdict.product.product_id.clone(), verdict.round.clone())
+}
+
+/// Where in the register each sheet stands first.
+fn first_issued(issued: &[IssuedRevision]) -> BTreeMap<Key, usize> {
+    let mut first = BTreeMap::new();
+    for (at, row) in issued.iter().enumerate() {
+        first
+            .entry((row.product_id.clone(), row.round.clone()))
+            .or_insert(at);
+    }
+    first
+}
+
+/// The products' places in an order in which each comes after its earlier rounds.
+fn oldest_first(products: &[JudgedProduct]) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..products.len()).collect();
+    order.sort_by_key(|index| products[*index].verdict.day());
+    order
+}
