@@ -220,12 +220,12 @@ mod tests {
         assert_eq!(
             lines.next(),
             Some(
-                "product_id;sheet_number;Round;revision;issued_on;content_sha256;note;reason;changed"
+                "product_id;sheet_number;Round;revision;issued_on;content_sha256;note;reason;changed;verdict;label;early"
             )
         );
         assert_eq!(
             lines.next(),
-            Some("FH-01;TKW-FH-01-1;1;1;2031-04-22;ab12;posted;;")
+            Some("FH-01;TKW-FH-01-1;1;1;2031-04-22;ab12;posted;;;;;")
         );
         assert!(
             lines

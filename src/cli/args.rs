@@ -15,6 +15,9 @@ pub struct Arguments {
     /// Say nothing but the result and errors.
     #[arg(long, short, global = true)]
     pub quiet: bool,
+    /// The programme folder, in place of naming it last.
+    #[arg(short = 'C', global = true, value_name = "DIR")]
+    pub at: Option<PathBuf>,
 }
 
 const EXAMPLES: &str = "\
@@ -145,6 +148,20 @@ pub enum Command {
         #[command(flatten)]
         date: Date,
     },
+    /// Enter what passed between the programme and a maker, and tell what follows.
+    #[command(
+        after_help = "Examples:\n  galleyproof log notice-sent FH-031 --due 2031-05-21 my-programme\n  galleyproof log reply FH-031 --date 2031-05-12 --statement \"We have withdrawn the lot.\""
+    )]
+    Log {
+        /// notice-sent, reply, action or closed.
+        kind: String,
+        /// The product's id.
+        product: String,
+        #[command(flatten)]
+        what: LogArguments,
+        #[command(flatten)]
+        folder: Folder,
+    },
     /// Plan a round: what to buy and why, codes and labels, what it costs and what it can show.
     #[command(
         after_help = "Examples:\n  galleyproof plan my-programme\n  galleyproof plan --budget 2400 --enter my-programme\n  galleyproof plan --only FH-031 --packages 6 my-programme"
@@ -157,10 +174,11 @@ pub enum Command {
     },
     /// Make the form that goes to the lab with the packages: a PDF, a table, and an empty table for the results.
     #[command(
-        after_help = "Examples:\n  galleyproof request\n  galleyproof request 2 my-programme"
+        after_help = "Examples:\n  galleyproof request\n  galleyproof request --round 2 my-programme"
     )]
     Request {
-        /// The round of testing; without one, every package that has not been sent yet.
+        /// The round of testing, whether it was sent or not; without one, every package that has not been sent yet.
+        #[arg(long, value_name = "ROUND")]
         round: Option<String>,
         /// Put the packages of known content of this key on the form as well (the blinds.csv of a plan).
         #[arg(long, value_name = "FILE")]
@@ -242,25 +260,53 @@ pub struct PlanArguments {
     /// Where the outputs go, instead of out/ in the programme folder: the plan is made in plan/ below it.
     #[arg(long, value_name = "DIR")]
     pub out: Option<PathBuf>,
-    /// The programme folder, named first.
-    #[arg(short = 'C', value_name = "DIR", conflicts_with = "dir")]
-    pub at: Option<PathBuf>,
     #[command(flatten)]
     pub date: Date,
+}
+
+/// What passed between the programme and a maker.
+#[derive(Args, Debug)]
+pub struct LogArguments {
+    /// The round of testing; needed where the product has several.
+    #[arg(long, value_name = "ROUND")]
+    pub round: Option<String>,
+    /// Day on which it happened [default: SOURCE_DATE_EPOCH, else today].
+    #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
+    pub date: Option<NaiveDate>,
+    /// With notice-sent: by when an answer is asked for.
+    #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
+    pub due: Option<NaiveDate>,
+    /// What may be printed: with reply the maker's own words, else the programme's.
+    #[arg(long, value_name = "TEXT")]
+    pub statement: Option<String>,
+    /// What is for the programme alone: it is printed nowhere.
+    #[arg(long, value_name = "TEXT")]
+    pub note: Option<String>,
 }
 
 /// Which programme folder.
 #[derive(Args, Debug)]
 pub struct Folder {
-    /// The programme folder.
-    #[arg(default_value = ".")]
-    pub dir: PathBuf,
+    /// The programme folder [default: the current one].
+    pub dir: Option<PathBuf>,
 }
 
-impl PlanArguments {
-    /// The programme folder, typed either way.
-    pub fn folder<'a>(&'a self, folder: &'a Folder) -> &'a Path {
-        self.at.as_deref().unwrap_or(&folder.dir)
+impl Folder {
+    /// The folder that was named last, or with `-C`; else the current one.
+    ///
+    /// # Errors
+    /// Where it was named twice.
+    pub fn named(&self, at: Option<&Path>) -> Result<PathBuf> {
+        match (&self.dir, at) {
+            (Some(dir), Some(at)) => bail!(
+                "two folders are named: {} and, with -C, {}. Name one",
+                dir.display(),
+                at.display()
+            ),
+            (Some(dir), None) => Ok(dir.clone()),
+            (None, Some(at)) => Ok(at.to_owned()),
+            (None, None) => Ok(PathBuf::from(".")),
+        }
     }
 }
 

@@ -6,6 +6,7 @@ mod compare;
 mod demo;
 mod init;
 mod issue;
+mod log;
 mod overview;
 mod plan;
 mod print;
@@ -24,7 +25,7 @@ use anyhow::Result;
 use args::{Arguments, Command};
 use clap::Parser;
 use std::ffi::OsString;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::Duration;
 
@@ -73,14 +74,17 @@ pub fn main(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
 
 fn dispatch(arguments: Arguments) -> Result<Ending> {
     let quiet = arguments.quiet;
+    let at = arguments.at.as_deref();
+    // A path that is no programme folder is looked for below the folder that -C names.
+    let below = |path: PathBuf| at.map_or(path.clone(), |at| at.join(&path));
     match arguments.command {
-        Command::Init { dir, demo } => init::init(&dir, demo),
+        Command::Init { dir, demo } => init::init(&below(dir), demo),
         Command::Check {
             folder,
             format,
             explain,
             date,
-        } => check::check(&folder.dir, format, &explain, &date, quiet),
+        } => check::check(&folder.named(at)?, format, &explain, &date, quiet),
         Command::Run {
             folder,
             out,
@@ -89,7 +93,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             force,
             format,
         } => run::run(
-            &folder.dir,
+            &folder.named(at)?,
             &run::Wanted {
                 out,
                 only,
@@ -99,26 +103,32 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
                 quiet,
             },
         ),
-        Command::Watch { folder, date } => watch::watch(&folder.dir, date.given()?),
-        Command::Issue { folder, what } => issue::issue(&folder.dir, &what, quiet),
-        Command::Verify { bag, format } => verify::verify(&bag, format),
+        Command::Watch { folder, date } => watch::watch(&folder.named(at)?, date.given()?),
+        Command::Issue { folder, what } => issue::issue(&folder.named(at)?, &what, quiet),
+        Command::Verify { bag, format } => verify::verify(&below(bag), format),
         Command::Compare {
             first,
             second,
             format,
-        } => compare::compare(&first, &second, format),
-        Command::Status { folder, what } => status::status(&folder.dir, &what, quiet),
+        } => compare::compare(&below(first), &below(second), format),
+        Command::Status { folder, what } => status::status(&folder.named(at)?, &what, quiet),
         Command::Explain {
             product,
             folder,
             date,
-        } => single::explain(&folder.dir, &product, &date, quiet),
+        } => single::explain(&folder.named(at)?, &product, &date, quiet),
         Command::Facts {
             product,
             folder,
             date,
-        } => single::facts(&folder.dir, &product, &date, quiet),
-        Command::Plan { what, folder } => plan::plan(what.folder(&folder), &what, quiet),
+        } => single::facts(&folder.named(at)?, &product, &date, quiet),
+        Command::Plan { what, folder } => plan::plan(&folder.named(at)?, &what, quiet),
+        Command::Log {
+            kind,
+            product,
+            what,
+            folder,
+        } => log::log(&folder.named(at)?, &kind, &product, &what),
         Command::Request {
             round,
             blinds,
@@ -129,7 +139,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
                 round: round.as_deref(),
                 blinds: blinds.as_deref(),
             };
-            single::request(&folder.dir, &asked, &date, quiet)
+            single::request(&folder.named(at)?, &asked, &date, quiet)
         }
     }
 }

@@ -100,7 +100,11 @@ pub fn prepare(
         );
         tasks.push(Task::Typeset(Paper::Digest(digest)));
         tasks.push(Task::Newsletter(digest));
-        tasks.extend(queries(decided, config).into_iter().map(Task::Typeset));
+        tasks.extend(
+            queries(decided, config, run.made_on())
+                .into_iter()
+                .map(Task::Typeset),
+        );
     }
     tasks.push(Task::Texts(decided));
     let failures = run.make(&tasks, listener)?;
@@ -203,9 +207,9 @@ fn products_papers<'a>(products: &[&'a JudgedProduct]) -> Vec<Paper<'a>> {
     papers.collect()
 }
 
-fn queries(decided: &Decided, config: &Config) -> Vec<Paper<'static>> {
+fn queries(decided: &Decided, config: &Config, as_of: Option<NaiveDate>) -> Vec<Paper<'static>> {
     let latest = decided.statistics.days.map(|(_, last)| last);
-    let queries = facts::query::open(&decided.products, config);
+    let queries = facts::query::open(&decided.products, config, as_of);
     queries
         .into_iter()
         .map(|(lab, rows)| Paper::Query { lab, rows, latest })

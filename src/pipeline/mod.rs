@@ -15,6 +15,9 @@ mod bagging;
 /// What may be published of it.
 pub mod states;
 
+/// An entry in the register of what passed between the programme and a maker.
+pub mod logging;
+
 /// What is printed for one product, or goes to the lab.
 pub mod single;
 

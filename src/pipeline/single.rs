@@ -97,7 +97,7 @@ pub fn request(
             .map(|round| format!(" of round {round}"))
             .unwrap_or_default();
         bail!(
-            "no package{of} waits for a result: list what you bought in registers/packages.csv first"
+            "no package{of} is to be sent: list what you bought in registers/packages.csv first; to print the form of a round again, name it with --round"
         );
     }
     let request = facts::request::facts(&open, &decided.registers, config, round, made_on);

@@ -12,6 +12,9 @@ pub mod tables;
 /// `inbox-report.txt`: every problem in words.
 pub mod report;
 
+/// The register of what passed between the programme and the makers, with a row more.
+pub mod followups;
+
 /// One run at a time.
 pub mod lock;
 

@@ -14,7 +14,7 @@ use galleyproof::model::package::{PackageResult, ResultKind, Standing};
 use galleyproof::model::pair::{Comparison, Pair, PairState, PairedExtraction, Usage};
 use galleyproof::model::place::{LabFile, Source};
 use galleyproof::model::ppm::Ppm;
-use galleyproof::model::publication::Publication;
+use galleyproof::model::publication::{Publication, PublicationState};
 use galleyproof::model::registers::{Package, Product};
 use galleyproof::model::rule::Rule;
 use galleyproof::model::statistics::{Bounds, ProductStatistics, Share};
@@ -215,7 +215,10 @@ impl Sample {
         JudgedProduct {
             cautions: Vec::new(),
             earlier: Vec::new(),
-            publication: Publication::of_nothing(),
+            publication: Publication {
+                state: PublicationState::Ready,
+                ..Publication::of_nothing()
+            },
             publication_said: String::new(),
             content_sha256: String::new(),
             verdict: ProductVerdict {

@@ -3,6 +3,9 @@
 /// A product's results sheet.
 pub mod sheet;
 
+/// What a sheet rests on, as data that goes with it.
+pub mod case;
+
 /// The notice to a maker.
 pub mod notice;
 

@@ -1,6 +1,6 @@
 //! The notice to a maker: what was found, what we ask, and by when, before anything is published.
 
-use crate::config::Config;
+use crate::config::{Attach, Config};
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::verdict::ProductVerdict;
@@ -226,7 +226,15 @@ fn beside(
     );
     say(
         "Enclosed",
-        format!("Draft of sheet {number}, with the laboratory’s files attached to it"),
+        match config.publishing.attach {
+            Attach::None => format!("Draft of sheet {number}"),
+            Attach::Whole => {
+                format!("Draft of sheet {number}, with the laboratory’s files attached to it")
+            }
+            Attach::Excerpt => {
+                format!("Draft of sheet {number}, with the laboratory’s cells attached to it")
+            }
+        },
     );
     beside
 }

@@ -10,7 +10,7 @@ use crate::render::words::query::{Question, question};
 use crate::render::words::{breakable, counted};
 use crate::render::{Job, numbers};
 use anyhow::Result;
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -53,14 +53,29 @@ pub struct QueryRow {
 }
 
 /// The questions that are open, by lab; packages without any report go to the programme's own lab.
-pub fn open(products: &[JudgedProduct], config: &Config) -> BTreeMap<String, Vec<QueryRow>> {
+///
+/// `as_of` is the day to look from: without one no report is late.
+pub fn open(
+    products: &[JudgedProduct],
+    config: &Config,
+    as_of: Option<NaiveDate>,
+) -> BTreeMap<String, Vec<QueryRow>> {
     let mut open: BTreeMap<String, Vec<QueryRow>> = BTreeMap::new();
+    // What is with the lab whole is asked after as a whole, once it is late; by status, not by a letter a package.
     let packages = products
         .iter()
+        .filter(|product| product.publication.is_reported())
         .flat_map(|product| &product.verdict.packages);
+    let patience = Days::new(config.publishing.report_days.into());
     for package in packages {
-        if let Some(asked) = question(package, config.rule, config.testing.extractions_per_package)
-        {
+        let due = package
+            .pair
+            .package
+            .sent_on
+            .and_then(|sent| sent.checked_add_days(patience));
+        let is_late = due.zip(as_of).is_some_and(|(due, day)| day > due);
+        let asked_for = config.testing.extractions_per_package;
+        if let Some(asked) = question(package, config.rule, asked_for, is_late) {
             let lab = package
                 .pair
                 .extractions

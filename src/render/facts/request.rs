@@ -55,17 +55,30 @@ pub struct SampleRow {
     pub fermented: bool,
 }
 
-/// The packages that the lab has not reported on, of one round or of all, in an order drawn from their codes.
+/// The packages that a form is for, in an order drawn from their codes: those that the lab has not reported on; of a round that is reported whole all
+/// of it, so that its form can be printed again. Without a round those that were not sent yet go before all that are open.
 pub fn open<'a>(
     registers: &'a Registers,
     reported: &BTreeSet<String>,
     round: Option<&str>,
 ) -> Vec<&'a Package> {
-    let wanted = |package: &&Package| {
-        round.is_none_or(|round| package.round == round)
-            && !reported.contains(&package.package_code)
+    let of = |wanted: &dyn Fn(&Package) -> bool| -> Vec<&'a Package> {
+        let packages = registers.packages.iter();
+        packages.filter(|package| wanted(package)).collect()
     };
-    let mut open: Vec<&Package> = registers.packages.iter().filter(wanted).collect();
+    let is_open = |package: &Package| !reported.contains(&package.package_code);
+    let was_sent = |package: &Package| package.sent_on.is_some() || package.sent_on_unreadable;
+    let (first, else_) = match round {
+        Some(round) => (
+            of(&|package| package.round == round && is_open(package)),
+            of(&|package| package.round == round),
+        ),
+        None => (
+            of(&|package| is_open(package) && !was_sent(package)),
+            of(&is_open),
+        ),
+    };
+    let mut open = if first.is_empty() { else_ } else { first };
     // In an order that says nothing: neither of products nor of when they were bought.
     open.sort_by_cached_key(|package| sha256_of(package.package_code.as_bytes()));
     open

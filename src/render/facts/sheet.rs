@@ -1,12 +1,13 @@
 //! A product's results sheet: what is published (`content`), and which revision of it this is (`edition`).
 
-use crate::config::Config;
+use crate::config::{Attach, Config};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::place::LabFile;
 use crate::model::registers::Product;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;
+use crate::render::facts::case;
 use crate::render::facts::edition::Edition;
 use crate::render::facts::packages::{self, BlockState, PackageTable};
 use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
@@ -28,6 +29,8 @@ pub struct SheetFacts {
     pub content: SheetContent,
     /// The files that the PDF carries.
     pub attachments: Vec<Attachment>,
+    /// What is carried of the lab's files, where something is of each.
+    pub carried_words: &'static str,
     #[serde(skip)]
     latest_day: Option<NaiveDate>,
 }
@@ -119,6 +122,9 @@ pub struct Piece {
     pub marked: bool,
 }
 
+/// The name of a sheet's case, in the PDF and for its template.
+const CASE: &str = "case.json";
+
 /// Larger lab files are named on the sheet but not carried by it: a sheet is to be mailed.
 const LARGEST_ATTACHMENT: u64 = 1024 * 1024;
 
@@ -154,6 +160,10 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         edition,
         content,
         attachments,
+        carried_words: match config.publishing.attach {
+            Attach::Whole => "The lab’s files are attached to this PDF.",
+            Attach::Excerpt | Attach::None => "The cells used here are attached to this PDF.",
+        },
         latest_day,
     }
 }
@@ -195,6 +205,11 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         made_from: Some(made_from),
         bytes: Vec::new(),
     };
+    let made = |name: String, bytes: Vec<u8>| JobFile {
+        name,
+        made_from: None,
+        bytes,
+    };
     let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
     let drawn = ruler::made_from(&verdict.packages, verdict.rule);
     let mut files: Vec<JobFile> = drawings
@@ -205,11 +220,30 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         .iter()
         .filter(|one| one.relationship == "source");
     let lab_files = words::method::lab_files(verdict);
-    files.extend(
-        sources
-            .zip(carried(&lab_files, config))
-            .map(|(attachment, lab_file)| file(attachment.read.clone(), lab_file.sha256.clone())),
-    );
+    let mut carried_by_name = Vec::new();
+    let mut carried_files = Vec::new();
+    for (attachment, lab_file) in sources.zip(carried(&lab_files, config)) {
+        let (sha256, carried) = match config.publishing.attach {
+            Attach::Whole => {
+                let carried = file(attachment.read.clone(), lab_file.sha256.clone());
+                (lab_file.sha256.clone(), carried)
+            }
+            Attach::Excerpt | Attach::None => {
+                let bytes = case::excerpt(product, lab_file);
+                (
+                    files::sha256_of(&bytes),
+                    made(attachment.read.clone(), bytes),
+                )
+            }
+        };
+        let name = &attachment.name;
+        carried_by_name.push(case::Carried { name, sha256 });
+        carried_files.push(carried);
+    }
+    let number = &facts.edition.sheet_number;
+    let case = case::case(product, config, number, &carried_by_name);
+    files.extend(carried_files);
+    files.push(made(CASE.to_owned(), case));
     Ok(Job {
         path: format!("sheets/{}.pdf", verdict.stem()),
         template: "sheet.typ",
@@ -231,6 +265,9 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
     for (file, svg) in charts.iter_mut().zip(drawings) {
         file.bytes = svg.into_bytes();
     }
+    if config.publishing.attach != Attach::Whole {
+        return Ok(());
+    }
     for (file, lab_file) in sources.iter_mut().zip(carried(&lab_files, config)) {
         let bytes = files::read(&lab_file.real_path(&config.root))?;
         if files::sha256_of(&bytes) != lab_file.sha256 {
@@ -244,14 +281,17 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
     Ok(())
 }
 
-/// The lab files that are small enough to be carried.
+/// The lab files of which something is carried: all of which an excerpt is, and those that are small enough to be carried
+/// whole.
 fn carried<'a>(
     lab_files: &'a [Arc<LabFile>],
     config: &'a Config,
 ) -> impl Iterator<Item = &'a LabFile> {
-    let small = |file: &LabFile| {
-        files::length(&file.real_path(&config.root))
-            .is_some_and(|length| length <= LARGEST_ATTACHMENT)
+    let small = |file: &LabFile| match config.publishing.attach {
+        Attach::Excerpt => true,
+        Attach::Whole => files::length(&file.real_path(&config.root))
+            .is_some_and(|length| length <= LARGEST_ATTACHMENT),
+        Attach::None => false,
     };
     lab_files
         .iter()
@@ -268,15 +308,36 @@ fn attachments(verdict: &ProductVerdict, config: &Config, sheet_number: &str) ->
         relationship: "data",
         description: "Everything that this sheet says, as data".to_owned(),
     }];
+    attachments.push(Attachment {
+        read: CASE.to_owned(),
+        name: CASE.to_owned(),
+        mime_type: "application/json",
+        relationship: "data",
+        description: "What this sheet rests on: the registers’ rows, the rule, the readings with their places, the verdict".to_owned(),
+    });
     for (index, file) in carried(&lab_files, config).enumerate() {
         let name = file.path.rsplit('/').next().unwrap_or(&file.path);
+        let is_whole = config.publishing.attach == Attach::Whole;
         attachments.push(Attachment {
             read: format!("source-{}", index + 1),
             // Numbered: two folders may hold files of one name.
-            name: format!("{}-{name}", index + 1),
-            mime_type: mime_type(name),
+            name: match is_whole {
+                true => format!("{}-{name}", index + 1),
+                false => format!("{}-{name}.excerpt.csv", index + 1),
+            },
+            mime_type: if is_whole {
+                mime_type(name)
+            } else {
+                "text/csv"
+            },
             relationship: "source",
-            description: format!("The lab’s file, as it came. SHA-256 {}", file.sha256),
+            description: match is_whole {
+                true => format!("The lab’s file, as it came. SHA-256 {}", file.sha256),
+                false => format!(
+                    "The cells of the lab’s file that are used here. SHA-256 of the whole file {}",
+                    file.sha256
+                ),
+            },
         });
     }
     attachments

@@ -1,6 +1,6 @@
 //! The letter to a maker: facts, a question, a day. It accuses nobody.
 
-use crate::config::Config;
+use crate::config::{Attach, Config};
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
@@ -82,7 +82,16 @@ pub fn offer(config: &Config) -> String {
     let kept = config.programme.kept().map_or_else(String::new, |kept| {
         format!(" {kept} Ask, and we send a part of it to a laboratory that you choose.")
     });
-    format!("The laboratory’s files are attached to the enclosed draft of the sheet.{kept}")
+    let carried = match config.publishing.attach {
+        Attach::Whole => "The laboratory’s files are attached to the enclosed draft of the sheet.",
+        Attach::Excerpt => {
+            "What we used of the laboratory’s files is attached to the enclosed draft."
+        }
+        Attach::None => {
+            "Ask, and we send you what we used of the laboratory’s files, cell by cell."
+        }
+    };
+    format!("{carried}{kept}")
 }
 
 /// What happens without an answer.

@@ -8,7 +8,14 @@ use crate::render::numbers;
 use crate::render::words::{listed, packages};
 
 /// What is asked about a package; none where nothing is.
-pub fn question(package: &PackageResult, rule: Rule, asked_for: usize) -> Option<Question> {
+///
+/// `is_late`: the package was sent so long ago that a report is missed.
+pub fn question(
+    package: &PackageResult,
+    rule: Rule,
+    asked_for: usize,
+    is_late: bool,
+) -> Option<Question> {
     let extractions = &package.pair.extractions;
     let conflict = extractions
         .iter()
@@ -34,9 +41,14 @@ pub fn question(package: &PackageResult, rule: Rule, asked_for: usize) -> Option
                 reported(extractions, rule),
                 packages::agreement(package).detail
             ),
-            ask: "Please check the calculation and the dilution. If they are right, please extract the same ground sample twice \
-                  more and report extractions 3 and 4; the first two stay in the record."
-                .to_owned(),
+            ask: match further(extractions) {
+                Some((first, second)) => format!(
+                    "Please check the calculation and the dilution. If they are right, please extract the same ground sample \
+                     twice more and report extractions {first} and {second}; the earlier ones stay in the record."
+                ),
+                None => "Please check the calculation and the dilution of each. The repeats are there already: we ask for no more."
+                    .to_owned(),
+            },
         },
         PairState::Incomplete => Question {
             kind: QuestionKind::MissingExtraction,
@@ -47,6 +59,8 @@ pub fn question(package: &PackageResult, rule: Rule, asked_for: usize) -> Option
             ),
             ask: "Please report the missing extraction, or tell us why there is none.".to_owned(),
         },
+        // Nothing is wrong yet where a report may still come.
+        PairState::Missing if !is_late => return None,
         PairState::Missing => Question {
             kind: QuestionKind::MissingResult,
             found: match package.pair.package.sent_on {
@@ -58,6 +72,13 @@ pub fn question(package: &PackageResult, rule: Rule, asked_for: usize) -> Option
         PairState::Agree => return None,
     };
     Some(said)
+}
+
+/// The numbers of the two extractions to ask for where the first pair disagrees; none where repeats are there already.
+fn further(extractions: &[PairedExtraction]) -> Option<(u32, u32)> {
+    let numbers = extractions.iter().map(|paired| paired.extraction.number);
+    let last = numbers.max()?;
+    (last <= 2).then_some((3, 4))
 }
 
 /// A question about one package.

@@ -75,7 +75,7 @@ fn what_is_kept_reads_as_a_sentence_in_every_letter() {
     let offer = |config: &_| notice::facts(&product, config, None).offer;
     assert!(
         offer(&config).contains(&format!(
-            "sheet. We keep {kept} Ask, and we send a part of it"
+            "draft. We keep {kept} Ask, and we send a part of it"
         )),
         "{}",
         offer(&config)
@@ -99,7 +99,7 @@ fn a_query_names_codes_and_never_a_product() {
     let folder = tempfile::tempdir().expect("a folder");
     let config = sample::config(folder.path(), "a4", "");
     let all = products::all(&config);
-    let open = query::open(&all, &config);
+    let open = query::open(&all, &config, Some(sample::day(12, 31)));
     let labs: Vec<&String> = open.keys().collect();
     assert_eq!(
         labs,

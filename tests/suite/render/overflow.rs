@@ -100,7 +100,7 @@ fn letters(mut product: JudgedProduct, config: &Config) -> Vec<Job> {
     product.verdict.label = sample::malt_finding(&product.verdict.product.name, "");
     let facts = notice::facts(&product, config, Some(sample::day(4, 2)));
     let mut jobs = vec![notice::job(&product.verdict, &facts).expect("a job")];
-    for (lab, questions) in query::open(&[product], config) {
+    for (lab, questions) in query::open(&[product], config, Some(sample::day(12, 31))) {
         let facts = query::facts(&lab, questions, config, None);
         jobs.push(query::job(&facts, Some(sample::day(4, 2))).expect("a job"));
     }

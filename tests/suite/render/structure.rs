@@ -107,10 +107,13 @@ fn a_sheet_is_tagged_with_heads_tables_and_a_figure_that_says_its_message() {
     );
 }
 
+/// Lab files go with their sheets as they came.
+const WHOLE: &str = "[publishing]\nattach = \"whole\"\n";
+
 #[test]
 fn a_sheet_carries_the_lab_file_and_its_own_facts() {
     let folder = tempfile::tempdir().expect("a folder");
-    let config = sample::config(folder.path(), "a4", "");
+    let config = sample::config(folder.path(), "a4", WHOLE);
     let lab_file = b"sample;result\nP-1-A;<5\n";
     galleyproof::files::write(&folder.path().join("inbox/march/lab.csv"), lab_file)
         .expect("writes");
@@ -160,6 +163,13 @@ fn a_sheet_carries_the_lab_file_and_its_own_facts() {
         (found[1].0.as_str(), found[1].1.as_str()),
         ("TKW-P-1-1.json", "Data")
     );
+    assert_eq!(
+        (found[2].0.as_str(), found[2].1.as_str()),
+        ("case.json", "Data")
+    );
+    let case: serde_json::Value = serde_json::from_slice(&found[2].2).expect("JSON");
+    assert_eq!(case["carried"][0]["name"], "1-lab.csv");
+    assert_eq!(case["packages"][0]["readings"][0]["reported"], "<5");
     let facts: serde_json::Value = serde_json::from_slice(&found[1].2).expect("JSON");
     assert_eq!(facts["content"]["table"]["packages"][0]["code"], "P-1-A");
 }
@@ -167,7 +177,7 @@ fn a_sheet_carries_the_lab_file_and_its_own_facts() {
 #[test]
 fn a_lab_file_that_changed_meanwhile_is_not_passed_off_as_the_source() {
     let folder = tempfile::tempdir().expect("a folder");
-    let config = sample::config(folder.path(), "a4", "");
+    let config = sample::config(folder.path(), "a4", WHOLE);
     galleyproof::files::write(&folder.path().join("inbox/lab.csv"), b"changed").expect("writes");
     let product = Sample::new(&config, "P-1", "Rice Cakes")
         .file("inbox/lab.csv", &"0".repeat(64))

@@ -57,6 +57,7 @@ fn only_what_is_not_yet_published_is_new() {
         publish(&mut decided, number, &config);
     }
     decided.products[3].verdict.product.name = "Brown rice fusilli, new recipe".to_owned();
+    decided.products[3].publication.state = PublicationState::Ready;
     let facts = facts(&decided, &config);
     assert!(
         facts.headline.starts_with("Three products are new"),

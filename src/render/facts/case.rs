@@ -1,0 +1,233 @@
+//! What a sheet rests on, as data that goes with it: the registers' rows, the rule, the readings with their places, the
+//! verdict; and an excerpt of each lab file. Of other products nothing is in it, and of the maker no address.
+
+use crate::config::Config;
+use crate::model::decided::JudgedProduct;
+use crate::model::package::PackageResult;
+use crate::model::pair::{PairedExtraction, Usage};
+use crate::model::place::{LabFile, column_letter};
+use crate::model::registers::{FollowupKind, Oats, Processing, Product};
+use crate::model::rule::Decision;
+use serde_json::{Value, json};
+
+/// The name of the shape; a change that a reader must know of changes the number.
+pub const SCHEMA: &str = "galleyproof.case/1";
+
+/// A file that the sheet carries beside its case, by its name in the PDF.
+pub struct Carried<'a> {
+    /// Its name in the PDF.
+    pub name: &'a str,
+    /// SHA-256 of its bytes.
+    pub sha256: String,
+}
+
+/// The case of a sheet: JSON, two spaces deep.
+pub fn case(
+    product: &JudgedProduct,
+    config: &Config,
+    sheet_number: &str,
+    carried: &[Carried<'_>],
+) -> Vec<u8> {
+    let verdict = &product.verdict;
+    let rule = &config.rule;
+    let packages: Vec<Value> = verdict.packages.iter().map(package).collect();
+    let carried: Vec<Value> = carried
+        .iter()
+        .map(|file| json!({ "name": file.name, "sha256": file.sha256 }))
+        .collect();
+    let uncertainty = match rule.decision {
+        Decision::Simple => None,
+        Decision::Guarded {
+            relative_expanded_uncertainty,
+        } => Some(relative_expanded_uncertainty),
+    };
+    let case = json!({
+        "schema": SCHEMA,
+        "sheet_number": sheet_number,
+        "content_sha256": product.content_sha256,
+        "programme": { "name": config.programme.name, "short_name": config.programme.short_name },
+        "rule": {
+            "regime": rule.regime.word(),
+            "limit_ppm": rule.limit.ppm.0,
+            "limit_passes": rule.limit.passes,
+            "decision": rule.decision.word(),
+            "relative_expanded_uncertainty": uncertainty,
+            "packages_per_product": config.testing.packages_per_product,
+            "extractions_per_package": config.testing.extractions_per_package,
+            "relative_repeatability": config.testing.relative_repeatability,
+        },
+        "product": of_register(&verdict.product),
+        "round": verdict.round,
+        "packages": packages,
+        "correspondence": correspondence(product),
+        "verdict": verdict.verdict.word(),
+        "grade": verdict.verdict.grade(),
+        "reasons": verdict.reasons,
+        "label": {
+            "finding": verdict.label.finding.word(),
+            "terms": verdict.label.terms.iter().map(|term| term.printed.as_str()).collect::<Vec<_>>(),
+        },
+        "carried": carried,
+    });
+    let mut text = serde_json::to_string_pretty(&case).expect("the case has only JSON's own types");
+    text.push('\n');
+    text.into_bytes()
+}
+
+fn of_register(product: &Product) -> Value {
+    let word = |of: &[(Oats, &'static str)], is: Oats| {
+        of.iter().find(|(one, _)| *one == is).map(|(_, word)| *word)
+    };
+    let processing = Processing::ALL
+        .iter()
+        .find(|(one, _)| *one == product.processing);
+    json!({
+        "product_id": product.product_id,
+        "name": product.name,
+        "brand": product.brand,
+        "maker": product.maker,
+        "category": product.category,
+        "claim": product.claim,
+        "certifier": product.certifier,
+        "ingredients": product.ingredients,
+        "oats": word(Oats::ALL, product.oats),
+        "processing": processing.map(|(_, word)| *word),
+        "matrix": product.matrix,
+        "barcode": product.barcode,
+        "net_content": product.net_content,
+    })
+}
+
+fn package(result: &PackageResult) -> Value {
+    let package = &result.pair.package;
+    let comparison = result.pair.comparison;
+    json!({
+        "package_code": package.package_code,
+        "lot": package.lot,
+        "best_by": package.best_by,
+        "bought_on": package.bought_on,
+        "shop": package.shop,
+        "sent_on": package.sent_on,
+        "state": result.pair.state.word(),
+        "standing": result.standing.word(),
+        "gap_ppm": comparison.map(|comparison| comparison.gap.0),
+        "allowed_ppm": comparison.map(|comparison| comparison.allowed.0),
+        "readings": result.pair.extractions.iter().map(reading).collect::<Vec<_>>(),
+    })
+}
+
+fn reading(paired: &PairedExtraction) -> Value {
+    let extraction = &paired.extraction;
+    let interval = extraction.outcome.reading();
+    let source = &extraction.source;
+    json!({
+        "number": extraction.number,
+        "reported": extraction.reported,
+        "lower_ppm": interval.map(|interval| interval.lower.0),
+        "upper_ppm": interval.and_then(|interval| interval.upper).map(|upper| upper.0),
+        "lloq_ppm": extraction.lloq.0,
+        "use": used_as(&paired.usage),
+        "set_aside_because": match &paired.usage {
+            Usage::Excluded { reason, .. } => Some(reason.as_str()),
+            _ => None,
+        },
+        "assay": &*extraction.assay,
+        "lab": &*extraction.lab,
+        "report": extraction.report.as_deref(),
+        "tested_on": extraction.tested_on,
+        "source": {
+            "file": source.file.path,
+            "sha256": source.file.sha256,
+            "sheet": source.sheet.as_deref(),
+            "row": source.row,
+            "column": column_letter(source.column),
+        },
+    })
+}
+
+/// What happens to a reading, in a word of the data.
+fn used_as(usage: &Usage) -> &'static str {
+    match usage {
+        Usage::Used => "used",
+        Usage::NoReading => "no reading",
+        Usage::Excluded { .. } => "set aside",
+        Usage::InConflict => "in conflict",
+    }
+}
+
+/// What may be printed of the correspondence; a note is private and stays out.
+fn correspondence(product: &JudgedProduct) -> Vec<Value> {
+    let word = |kind: FollowupKind| {
+        let mut all = FollowupKind::ALL.iter();
+        all.find(|(one, _)| *one == kind).map(|(_, word)| *word)
+    };
+    let told = product.verdict.followups.iter();
+    told.map(|event| {
+        json!({
+            "on": event.on,
+            "kind": word(event.kind),
+            "due_on": event.due_on,
+            "statement": event.statement,
+        })
+    })
+    .collect()
+}
+
+/// An excerpt of a lab file: a CSV of the cells that are used for this product, each with its place, and the SHA-256 of
+/// the whole file.
+pub fn excerpt(product: &JudgedProduct, file: &LabFile) -> Vec<u8> {
+    const HEADINGS: [&str; 10] = [
+        "file",
+        "file_sha256",
+        "sheet",
+        "row",
+        "column",
+        "package_code",
+        "extraction",
+        "reported",
+        "unit_read_as",
+        "use",
+    ];
+    let into_memory = "writing into memory does not fail";
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    writer.write_record(HEADINGS).expect(into_memory);
+    for package in &product.verdict.packages {
+        let own = package
+            .pair
+            .extractions
+            .iter()
+            .filter(|paired| paired.extraction.source.file.path == file.path);
+        for paired in own {
+            let extraction = &paired.extraction;
+            let source = &extraction.source;
+            let unit = match extraction.from_gliadin {
+                true => "gliadin, taken twice as gluten",
+                false => "gluten",
+            };
+            writer
+                .write_record([
+                    &file.path,
+                    &file.sha256,
+                    source.sheet.as_deref().unwrap_or_default(),
+                    &source.row.to_string(),
+                    &column_letter(source.column),
+                    &package.pair.package.package_code,
+                    &extraction.number.to_string(),
+                    &safe(&extraction.reported),
+                    unit,
+                    used_as(&paired.usage),
+                ])
+                .expect(into_memory);
+        }
+    }
+    writer.into_inner().expect(into_memory)
+}
+
+/// A text that a spreadsheet program will not take for a formula.
+fn safe(text: &str) -> String {
+    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        format!("'{text}")
+    } else {
+        text.to_owned()
+    }
+}
