@@ -5,12 +5,12 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
-use crate::model::publication::Audience;
+use crate::model::publication::{Audience, Correction};
 use crate::pipeline::{Listener, Progress, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
-use crate::render::{self, Engine, Failure, Job, facts, newsletter, web};
-use crate::save::drafts::{self, Question, Wording};
+use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
+use crate::save::drafts::{self, Corrected, Question, Wording};
 use crate::save::mail::Enclosed;
 use crate::save::out::{Outcome, Staging};
 use crate::save::{report, results, tables};
@@ -241,10 +241,16 @@ impl Run<'_> {
                 let facts = facts::sheet::facts(judged, config, made_on);
                 facts::sheet::outline(judged, &facts, config)
             }
-            Paper::Notice(judged) => {
-                let facts = facts::notice::facts(judged, config, made_on);
-                facts::notice::job(&judged.verdict, &facts)
-            }
+            Paper::Notice(judged) => match judged.publication.correction {
+                Some(correction) => {
+                    let facts = facts::correction::facts(judged, correction, config, made_on);
+                    facts::correction::job(judged, &facts)
+                }
+                None => {
+                    let facts = facts::notice::facts(judged, config, made_on);
+                    facts::notice::job(&judged.verdict, &facts)
+                }
+            },
             Paper::Query { lab, rows, latest } => {
                 let facts = facts::query::facts(lab, rows.clone(), config, made_on);
                 facts::query::job(&facts, *latest)
@@ -397,13 +403,34 @@ impl Run<'_> {
                 let date = self.made_on().or(latest);
                 drafts::to_lab(&stem, lab, &questions, self.config, date, wording, enclosed)
             }
-            Paper::Notice(judged) => {
-                drafts::to_maker(judged, self.config, self.made_on(), wording, enclosed)
-            }
+            Paper::Notice(judged) => match judged.publication.correction {
+                Some(correction) => {
+                    let corrected = corrected(judged, correction, self.config, self.made_on());
+                    drafts::correction(judged, self.config, &corrected, wording, enclosed)
+                }
+                None => drafts::to_maker(judged, self.config, self.made_on(), wording, enclosed),
+            },
             Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => {
                 unreachable!("only letters are mailed")
             }
         }
+    }
+}
+
+/// What a correction says, in the words of its letter.
+fn corrected(
+    judged: &JudgedProduct,
+    correction: Correction,
+    config: &Config,
+    made_on: Option<NaiveDate>,
+) -> Corrected {
+    let number = facts::sheet::sheet_number(&judged.verdict, config);
+    Corrected {
+        said: words::correction::said(correction, &number, config),
+        says: words::correction::says(judged, correction, config),
+        why: words::correction::why(judged, correction),
+        does: words::correction::does(correction, config),
+        on: correction.issued_on.or(made_on),
     }
 }
 

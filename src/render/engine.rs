@@ -42,6 +42,7 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "digest.html",
     "digest.txt",
     "picture.typ",
+    "correction.typ",
     "notice.typ",
     "query.typ",
     "request.typ",

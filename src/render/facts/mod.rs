@@ -6,6 +6,9 @@ pub mod sheet;
 /// What a sheet rests on, as data that goes with it.
 pub mod case;
 
+/// The letter of correction to a maker.
+pub mod correction;
+
 /// The notice to a maker.
 pub mod notice;
 

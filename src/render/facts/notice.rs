@@ -154,7 +154,8 @@ fn title(verdict: &ProductVerdict) -> String {
     format!("Results for your {}{net}", verdict.product.name)
 }
 
-fn addressee(verdict: &ProductVerdict) -> Vec<String> {
+/// Whom a letter is to, a line each.
+pub fn addressee(verdict: &ProductVerdict) -> Vec<String> {
     let product = &verdict.product;
     let mut addressee = vec!["The quality manager".to_owned()];
     addressee.extend(

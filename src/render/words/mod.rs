@@ -42,6 +42,9 @@ pub mod practice;
 /// The sentences of a plan.
 pub mod plan;
 
+/// The letter of correction.
+pub mod correction;
+
 /// Why a sheet may be published, or what it waits for.
 pub mod publication;
 

@@ -1,6 +1,7 @@
 //! Who gets what: a draft to each maker that is to be told, with notice and sheet, and one to the lab with our questions.
 //!
-//! The words stand in report-templates/ (`mail-maker.txt`, `mail-lab.txt`, `mail.html`); a file of the same name in the
+//! The words stand in report-templates/ (`mail-maker.txt`, `mail-correction.txt`, `mail-lab.txt`,
+//! `mail.html`); a file of the same name in the
 //! programme folder replaces one.
 
 use crate::config::{Config, Programme};
@@ -21,6 +22,10 @@ pub struct Wording(Environment<'static>);
 const MAKER: (&str, &str) = (
     "mail-maker.txt",
     include_str!("../../../report-templates/mail-maker.txt"),
+);
+const CORRECTION: (&str, &str) = (
+    "mail-correction.txt",
+    include_str!("../../../report-templates/mail-correction.txt"),
 );
 const LAB: (&str, &str) = (
     "mail-lab.txt",
@@ -43,7 +48,7 @@ impl Wording {
         let mut environment = Environment::new();
         environment.set_undefined_behavior(UndefinedBehavior::Strict);
         environment.set_fuel(Some(FUEL));
-        for (name, ours) in [MAKER, LAB, PAGE] {
+        for (name, ours) in [MAKER, CORRECTION, LAB, PAGE] {
             let path = config.root.join("report-templates").join(name);
             let text = match files::read_unlinked(&path)? {
                 Some(bytes) => String::from_utf8(bytes)
@@ -130,6 +135,70 @@ pub fn to_maker(
         to: maker(judged),
         subject,
         date: made_on.or_else(|| verdict.day()).unwrap_or_default(),
+        text,
+        html,
+        enclosed,
+    };
+    Ok(Document {
+        path: format!("drafts/{}.eml", verdict.stem()),
+        bytes: mail::draft(&letter),
+    })
+}
+
+/// What a correction says, a paragraph or more each.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Corrected {
+    /// What we said.
+    pub said: String,
+    /// What we say now.
+    pub says: Vec<String>,
+    /// Why.
+    pub why: String,
+    /// What we do about it.
+    pub does: Vec<String>,
+    /// Day of the letter, where it is known.
+    pub on: Option<NaiveDate>,
+}
+
+/// The draft of a correction to a product's maker: `drafts/<product>--<round>.eml`.
+///
+/// # Errors
+/// Where a template of the programme's own cannot be filled.
+pub fn correction(
+    judged: &JudgedProduct,
+    config: &Config,
+    corrected: &Corrected,
+    wording: &Wording,
+    enclosed: Vec<Enclosed<'_>>,
+) -> Result<Document> {
+    let verdict = &judged.verdict;
+    let product = &verdict.product;
+    let programme = &config.programme;
+    let sheet_number = programme.sheet_number(&product.product_id, &verdict.round);
+    let subject = mail::one_line(&format!(
+        "Correction of our sheet {sheet_number} on {}",
+        product.name
+    ));
+    let one_line = |text: &Option<String>| text.as_deref().map(mail::one_line);
+    let plain = |text: &String| mail::one_line(&text.replace('\u{200b}', ""));
+    let facts = context! {
+        maker => one_line(&product.maker),
+        brand => one_line(&product.brand),
+        name => mail::one_line(&product.name),
+        sheet_number,
+        said => plain(&corrected.said),
+        says => corrected.says.iter().map(plain).collect::<Vec<_>>(),
+        why => plain(&corrected.why),
+        does => corrected.does.iter().map(plain).collect::<Vec<_>>(),
+        ..signature(programme)
+    };
+    let (text, html) = wording.fill(CORRECTION.0, &subject, facts)?;
+    let letter = Letter {
+        stem: verdict.stem(),
+        from: sender(programme),
+        to: maker(judged),
+        subject,
+        date: corrected.on.or_else(|| verdict.day()).unwrap_or_default(),
         text,
         html,
         enclosed,

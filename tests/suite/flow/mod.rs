@@ -3,6 +3,8 @@
 mod cut_off;
 mod drafts;
 mod issue;
+mod leaks;
+mod public;
 mod sheets;
 mod status;
 mod watch;

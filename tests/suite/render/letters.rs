@@ -88,7 +88,7 @@ fn what_is_kept_reads_as_a_sentence_in_every_letter() {
     let own = "Every package is kept for a year.";
     config.programme.retained = Some(own.to_owned());
     assert!(
-        offer(&config).contains(&format!("sheet. {own} Ask,")),
+        offer(&config).contains(&format!("draft. {own} Ask,")),
         "{}",
         offer(&config)
     );
