@@ -138,7 +138,7 @@ pub static ISSUED: Shape = Shape {
         "issued_on",
         "content_sha256",
     ],
-    bearing: &["reason", "changed"],
+    bearing: &["reason", "changed", "verdict", "label", "early"],
     others: &[],
     heading_bars: Bars::Issue,
     name_bars: Bars::Issue,

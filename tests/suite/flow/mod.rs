@@ -4,6 +4,7 @@ mod cut_off;
 mod drafts;
 mod issue;
 mod leaks;
+mod life;
 mod public;
 mod sheets;
 mod status;

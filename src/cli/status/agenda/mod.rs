@@ -119,7 +119,9 @@ pub fn agenda(decided: &Decided, today: NaiveDate, patience: Patience) -> Vec<Ta
     tasks.extend(decided.problems.sorted().into_iter().filter_map(error));
     for judged in &decided.products {
         tasks.extend(repeats(judged));
-        tasks.extend(correspondence(judged));
+        if judged.publication.is_reported() {
+            tasks.extend(correspondence(judged));
+        }
         tasks.extend(publication(judged));
         tasks.extend(coming(judged, today));
     }

@@ -174,12 +174,12 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
         ]
     );
     assert!(
-        tasks[5].what.contains("drafts/B--1.eml") && tasks[5].what.contains("no address"),
+        tasks[6].what.contains("drafts/B--1.eml") && tasks[6].what.contains("no address"),
         "{:?}",
-        tasks[5]
+        tasks[6]
     );
     assert_eq!(
-        tasks[7].what,
+        tasks[8].what,
         "sent on 2031-03-01, 31 days ago; ask the lab"
     );
 }
