@@ -33,7 +33,12 @@ pub fn archive(
     let mut bag = Bag::start(&archive)?;
     add_public(&mut bag, decided, config, on, prepared)?;
     add_private(&mut bag, decided, config, prepared, register)?;
-    bag.publish(on, &info(decided, config, on))
+    let mut info = info(decided, config, on);
+    info.extend(certificates(config)?.into_iter().map(|(path, bytes)| {
+        let sha256 = files::sha256_of(&bytes);
+        ("Certificate", format!("{path} SHA-256 {sha256}"))
+    }));
+    bag.publish(on, &info)
 }
 
 /// Sheets, summary, newsletter, data and pages, of published products alone.
@@ -95,6 +100,9 @@ fn add_private(
         }
         bag.add(&private(&file.path), &bytes)?;
     }
+    for (path, bytes) in certificates(config)? {
+        bag.add(&private(&path), &bytes)?;
+    }
     let published: BTreeSet<String> = decided
         .products
         .iter()
@@ -110,6 +118,28 @@ fn add_private(
         }
     }
     Ok(())
+}
+
+/// What else the lab or a shop gave: certificates and photographs in the inbox, by their path, with their bytes.
+fn certificates(config: &Config) -> Result<Vec<(String, Vec<u8>)>> {
+    const ENDINGS: [&str; 4] = ["pdf", "jpg", "jpeg", "png"];
+    let inbox = config.inbox();
+    if !inbox.is_dir() {
+        return Ok(Vec::new());
+    }
+    let mut found = Vec::new();
+    for listed in files::list(&inbox)? {
+        let path = &listed.path;
+        let name = path.rsplit('/').next().unwrap_or(path);
+        let ending = name
+            .rsplit_once('.')
+            .map(|(_, ending)| ending.to_lowercase());
+        let is_one = ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str()));
+        if listed.is_plain_file && is_one && !files::is_litter(name) {
+            found.push((format!("inbox/{path}"), files::read(&inbox.join(path))?));
+        }
+    }
+    Ok(found)
 }
 
 fn private(path: &str) -> String {

@@ -217,10 +217,7 @@ fn document(config: &Config, headline: &str) -> DocumentFacts {
 /// those that are not yet published as they now stand; and where there are none, what the last issue brought.
 ///
 /// Over the limit first, then undecided, then within it, and among these by brand and name.
-fn new_products<'a>(
-    all: &'a [JudgedProduct],
-    made_on: Option<NaiveDate>,
-) -> Vec<&'a JudgedProduct> {
+fn new_products(all: &[JudgedProduct], made_on: Option<NaiveDate>) -> Vec<&JudgedProduct> {
     let issued_on =
         |product: &JudgedProduct| product.verdict.issued.last().map(|last| last.issued_on);
     let last_issue = all.iter().filter_map(issued_on).max();
