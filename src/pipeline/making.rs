@@ -13,7 +13,7 @@ use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
 use crate::save::drafts::{self, Corrected, Question, Wording};
 use crate::save::mail::Enclosed;
 use crate::save::out::{Outcome, Staging};
-use crate::save::{report, results, tables};
+use crate::save::{diary, report, results, tables};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use rayon::prelude::*;
@@ -449,6 +449,7 @@ fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
     )];
     if decided.audience == Audience::Programme {
         texts.push(Document::text("inbox-report.txt", report::text(decided)));
+        texts.push(Document::text("diary.ics", diary::text(decided, config)));
     }
     texts.extend(tables::documents(decided, config));
     texts

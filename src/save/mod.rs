@@ -15,6 +15,9 @@ pub mod report;
 /// The register of what passed between the programme and the makers, with a row more.
 pub mod followups;
 
+/// The days to come, for a calendar program.
+pub mod diary;
+
 /// One run at a time.
 pub mod lock;
 

@@ -1,6 +1,7 @@
 //! From a dropped file to a mailed sheet and a dated archive.
 
 mod cut_off;
+mod diary;
 mod drafts;
 mod issue;
 mod leaks;
