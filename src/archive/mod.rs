@@ -6,6 +6,9 @@ pub mod bag;
 /// Whether a bag is still what it was.
 pub mod verify;
 
+/// Whether a sheet carries what it was made with.
+pub mod sheet;
+
 /// The register of what was issued.
 pub mod issued;
 

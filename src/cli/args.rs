@@ -98,10 +98,12 @@ pub enum Command {
         #[command(flatten)]
         what: IssueArguments,
     },
-    /// Check that an archive is what it was: name what has changed, is missing or was added.
-    #[command(after_help = "Example:\n  galleyproof verify my-programme/archive/2031-05-06")]
+    /// Check that an archive, or what a sheet carries, is what it was: name what has changed, is missing or was added.
+    #[command(
+        after_help = "Examples:\n  galleyproof verify my-programme/archive/2031-05-06\n  galleyproof verify FH-031--1.pdf"
+    )]
     Verify {
-        /// A dated folder of archive/.
+        /// A dated folder of archive/, or a sheet.
         bag: PathBuf,
         /// How the result is printed.
         #[arg(long, value_enum, default_value_t)]

@@ -1,4 +1,4 @@
-//! `verify`: check that an archive is what it was.
+//! `verify`: check that an archive, or what a sheet carries, is what it was.
 
 use crate::cli::Ending;
 use crate::cli::args::Format;
@@ -9,9 +9,26 @@ use serde_json::json;
 use std::fmt::Write;
 use std::path::Path;
 
-/// Checks every file of a bag against its manifests.
+/// Checks every file of a bag against its manifests, or every file that a sheet carries against its case.
 pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
-    let found = archive::verify(bag)?;
+    let is_sheet = bag.is_file() && bag.extension().is_some_and(|end| end == "pdf");
+    let (found, sheet) = match is_sheet {
+        true => {
+            let sheet = archive::verify_sheet(bag)?;
+            let found = Verification {
+                sound: sheet.sound,
+                faults: sheet.faults.clone(),
+            };
+            (found, Some(sheet))
+        }
+        false => (archive::verify(bag)?, None),
+    };
+    if let (Some(sheet), Format::Text) = (&sheet, format) {
+        print::result(&format!(
+            "Sheet {}. What it says has the SHA-256 {}: the programme’s registers/issued.csv names it.\n",
+            sheet.sheet_number, sheet.content_sha256
+        ))?;
+    }
     print::result(&match format {
         Format::Text => as_text(bag, &found),
         Format::Json => as_json(bag, &found),

@@ -67,7 +67,7 @@ fn state(
     let unreported: Vec<String> = verdict
         .packages
         .iter()
-        .filter(|package| package.pair.extractions.is_empty())
+        .filter(|package| package.pair.extractions.is_empty() && package.other_series.is_none())
         .map(|package| package.pair.package.package_code.clone())
         .collect();
     if unreported.len() == verdict.packages.len() {
@@ -132,10 +132,10 @@ fn open_in_registers(verdict: &ProductVerdict, doubts: &[Doubt]) -> Vec<Place> {
 
 /// Where its readings cannot be used as they stand, and no person has set them aside.
 fn faulty_readings(verdict: &ProductVerdict) -> Vec<Place> {
-    let extractions = verdict
-        .packages
-        .iter()
-        .flat_map(|package| &package.pair.extractions);
+    let packages = verdict.packages.iter();
+    let series = packages
+        .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+    let extractions = series.flat_map(|package| &package.pair.extractions);
     let faulty = extractions.filter(|paired| match &paired.usage {
         Usage::InConflict => true,
         Usage::NoReading => paired.extraction.outcome == Outcome::Unreadable,

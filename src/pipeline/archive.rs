@@ -2,6 +2,7 @@
 
 pub use crate::archive::compare::{Amended, Comparison, Sheet, VerdictChange};
 use crate::archive::edition::{self, Print};
+pub use crate::archive::sheet::{SheetVerification, verify as verify_sheet};
 pub use crate::archive::verify::{Fault, FaultKind, Verification, verify};
 use crate::archive::{bag, compare as comparing};
 use crate::model::ppm::Ppm;

@@ -426,7 +426,7 @@ fn corrected(
 ) -> Corrected {
     let number = facts::sheet::sheet_number(&judged.verdict, config);
     Corrected {
-        said: words::correction::said(correction, &number, config),
+        said: words::correction::said(judged, correction, &number),
         says: words::correction::says(judged, correction, config),
         why: words::correction::why(judged, correction),
         does: words::correction::does(correction, config),

@@ -6,7 +6,6 @@ use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::render::facts::sheet::sheet_number;
 use crate::render::numbers;
-use crate::render::terms::terms;
 use crate::render::words::{self, method};
 use std::fmt::Write;
 
@@ -52,7 +51,7 @@ fn row(judged: &JudgedProduct, config: &Config) -> String {
     format!(
         "<tr><th scope=\"row\">{brand}{}{round}</th><td>{}</td><td><a href=\"sheets/{}.pdf\">{}</a>, revision {revision}</td><td>{day}</td></tr>\n",
         escaped(&product.name),
-        escaped(&words::verdict::words(verdict.verdict, config.rule)),
+        escaped(&words::verdict::words(verdict.verdict, verdict.rule)),
         escaped(&verdict.stem()),
         escaped(&sheet_number(verdict, config)),
     )
@@ -72,7 +71,6 @@ fn under_revision(view: &Decided) -> String {
 
 /// Every published sheet that replaces another one, those that took back or made an accusation first.
 fn corrections(view: &Decided, config: &Config) -> String {
-    let terms = terms(&view.products, config);
     let amended = view
         .products
         .iter()
@@ -92,7 +90,7 @@ fn corrections(view: &Decided, config: &Config) -> String {
             escaped(&number)
         )
         .expect("a string takes any text");
-        if let Some(said) = words::publication::corrected(judged, &number, &terms.over_the_limit) {
+        if let Some(said) = words::publication::corrected(judged, &number) {
             writeln!(body, "<p>{}</p>", escaped(&said)).expect("a string takes any text");
         }
         body.push_str("<ul>\n");

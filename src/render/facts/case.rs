@@ -29,7 +29,7 @@ pub fn case(
     carried: &[Carried<'_>],
 ) -> Vec<u8> {
     let verdict = &product.verdict;
-    let rule = &config.rule;
+    let rule = &verdict.rule;
     let packages: Vec<Value> = verdict.packages.iter().map(package).collect();
     let carried: Vec<Value> = carried
         .iter()
@@ -62,7 +62,8 @@ pub fn case(
         "correspondence": correspondence(product),
         "verdict": verdict.verdict.word(),
         "grade": verdict.verdict.grade(),
-        "reasons": verdict.reasons,
+        "reasons": crate::words::plain_reasons(&verdict.reasons, &verdict.rule, &config.words),
+        "claim": { "text": verdict.product.claim, "class": verdict.claim.class.word() },
         "label": {
             "finding": verdict.label.finding.word(),
             "terms": verdict.label.terms.iter().map(|term| term.printed.as_str()).collect::<Vec<_>>(),
@@ -113,6 +114,7 @@ fn package(result: &PackageResult) -> Value {
         "gap_ppm": comparison.map(|comparison| comparison.gap.0),
         "allowed_ppm": comparison.map(|comparison| comparison.allowed.0),
         "readings": result.pair.extractions.iter().map(reading).collect::<Vec<_>>(),
+        "other_series": result.other_series.as_deref().map(self::package),
     })
 }
 
@@ -192,10 +194,16 @@ pub fn excerpt(product: &JudgedProduct, file: &LabFile) -> Vec<u8> {
     let mut writer = csv::Writer::from_writer(Vec::new());
     writer.write_record(HEADINGS).expect(into_memory);
     for package in &product.verdict.packages {
+        let other = package.other_series.as_deref();
         let own = package
             .pair
             .extractions
             .iter()
+            .chain(
+                other
+                    .into_iter()
+                    .flat_map(|series| &series.pair.extractions),
+            )
             .filter(|paired| paired.extraction.source.file.path == file.path);
         for paired in own {
             let extraction = &paired.extraction;

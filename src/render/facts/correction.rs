@@ -75,7 +75,7 @@ pub fn facts(
         parts: vec![
             part(
                 "What we said",
-                vec![words::correction::said(correction, &number, config)],
+                vec![words::correction::said(product, correction, &number)],
             ),
             part(
                 "What we say now",

@@ -167,9 +167,7 @@ pub fn digest(
         proof: (decided.audience == Audience::Programme).then_some(publication::PROOF),
         corrections: new
             .iter()
-            .filter_map(|product| {
-                publication::corrected(product, &number(product), &terms.over_the_limit)
-            })
+            .filter_map(|product| publication::corrected(product, &number(product)))
             .collect(),
         under_revision: decided
             .under_revision

@@ -8,8 +8,8 @@ use crate::render::words::limit::LimitWords;
 use crate::render::words::{self, publication, sentence_case};
 
 /// What we said.
-pub fn said(correction: Correction, sheet_number: &str, config: &Config) -> String {
-    let over = LimitWords::of(config.rule).over_the_limit();
+pub fn said(product: &JudgedProduct, correction: Correction, sheet_number: &str) -> String {
+    let over = LimitWords::of(product.verdict.rule).over_the_limit();
     format!(
         "Revision {} of our sheet {sheet_number}, of {}, said that {}.",
         correction.of_revision,
@@ -21,8 +21,7 @@ pub fn said(correction: Correction, sheet_number: &str, config: &Config) -> Stri
 /// What we say now.
 pub fn says(product: &JudgedProduct, correction: Correction, config: &Config) -> Vec<String> {
     let verdict = &product.verdict;
-    let over = LimitWords::of(config.rule).over_the_limit();
-    let asked_for = config.testing.packages_per_product;
+    let over = LimitWords::of(verdict.rule).over_the_limit();
     vec![
         format!(
             "{}. The verdict on the sheet {} “{}”.",
@@ -31,9 +30,9 @@ pub fn says(product: &JudgedProduct, correction: Correction, config: &Config) ->
                 Some(_) => "now reads",
                 None => "will read",
             },
-            words::verdict::words(verdict.verdict, config.rule)
+            words::verdict::words(verdict.verdict, verdict.rule)
         ),
-        words::verdict::sentence(verdict, config.rule, asked_for),
+        words::verdict::sentence(verdict, config),
     ]
 }
 

@@ -5,6 +5,7 @@ use crate::model::place::Place;
 use crate::model::publication::{Accusation, Publication, PublicationState, UnderRevision, Why};
 use crate::render::numbers;
 use crate::render::words::counted;
+use crate::render::words::limit::LimitWords;
 
 /// What the state rests on, in a sentence.
 pub fn why(publication: &Publication) -> String {
@@ -125,12 +126,9 @@ fn shown(places: &[Place]) -> Vec<String> {
 }
 
 /// What the programme got wrong, or has found out since, and why: that leads what is published next.
-pub fn corrected(
-    judged: &JudgedProduct,
-    sheet_number: &str,
-    over_the_limit: &str,
-) -> Option<String> {
+pub fn corrected(judged: &JudgedProduct, sheet_number: &str) -> Option<String> {
     let correction = judged.publication.correction?;
+    let over = LimitWords::of(judged.verdict.rule).over_the_limit();
     let product = &judged.verdict.product;
     let brand = product
         .brand
@@ -154,8 +152,8 @@ pub fn corrected(
         product.name,
         correction.of_revision,
         numbers::date(correction.of_day),
-        accusation(correction.said, over_the_limit),
-        accusation(correction.says, over_the_limit),
+        accusation(correction.said, &over),
+        accusation(correction.says, &over),
     ))
 }
 

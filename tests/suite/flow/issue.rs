@@ -206,6 +206,57 @@ fn verify_names_what_is_not_as_it_was() {
 }
 
 #[test]
+fn verify_holds_what_a_sheet_carries_against_its_case() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let sheet = "archive/2031-05-06/data/public/sheets/P1--1.pdf";
+    let sound = workspace.run(&["verify", sheet]);
+    sound.exits(0);
+    let sha256 = &issued(&workspace)[0][5];
+    assert!(
+        sound.stdout().contains(sha256) && sound.stdout().contains("3 files"),
+        "{}",
+        sound.stdout()
+    );
+    // Another figure in the excerpt, and another word in what the sheet says.
+    for (kind, from, to) in [
+        ("1-a.csv.excerpt.csv", ",7.1,", ",9.1,"),
+        ("TKW-P1-1.json", "Below 20", "Above 20"),
+    ] {
+        let changed = workspace.path("changed.pdf");
+        let mut pdf = lopdf::Document::load(workspace.path(sheet)).expect("a PDF");
+        let mut times = 0;
+        for object in pdf.objects.values_mut() {
+            let Ok(stream) = object.as_stream_mut() else {
+                continue;
+            };
+            let is_file = stream
+                .dict
+                .get(b"Type")
+                .and_then(lopdf::Object::as_name)
+                .is_ok_and(|name| name == b"EmbeddedFile");
+            let content = stream
+                .decompressed_content()
+                .unwrap_or_else(|_| stream.content.clone());
+            let text = String::from_utf8_lossy(&content).into_owned();
+            let is_meant = kind.ends_with(".csv") == text.starts_with("file,");
+            if is_file && is_meant && text.contains(from) {
+                stream.set_plain_content(text.replacen(from, to, 1).into_bytes());
+                times += 1;
+            }
+        }
+        assert!(times > 0, "{kind}");
+        pdf.save(&changed).expect("writes");
+        let found = workspace.run(&["verify", "changed.pdf"]);
+        found.exits(1);
+        let said = format!("changed   {kind}");
+        assert!(found.stdout().contains(&said), "{}", found.stdout());
+    }
+    workspace.run(&["verify", "out/summary.pdf"]).exits(2);
+}
+
+#[test]
 fn a_template_with_a_mistake_issues_nothing() {
     let workspace = Workspace::new();
     workspace.with("inbox/a.csv", WITHIN);

@@ -59,7 +59,10 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
-        publication: Publication::of_nothing(),
+        publication: Publication {
+            state: PublicationState::Published,
+            ..Publication::of_nothing()
+        },
         publication_said: String::new(),
         content_sha256: String::new(),
         verdict: ProductVerdict {
