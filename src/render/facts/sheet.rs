@@ -240,6 +240,10 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         carried_by_name.push(case::Carried { name, sha256 });
         carried_files.push(carried);
     }
+    let words = serde_json::to_vec(facts)?;
+    let name = &facts.attachments[0].name;
+    let sha256 = files::sha256_of(&words);
+    carried_by_name.insert(0, case::Carried { name, sha256 });
     let number = &facts.edition.sheet_number;
     let case = case::case(product, config, number, &carried_by_name);
     files.extend(carried_files);
@@ -249,7 +253,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         template: "sheet.typ",
         ident: format!("{} {}", facts.edition.sheet_number, facts.edition.line),
         date: facts.latest_day.unwrap_or_default(),
-        facts: serde_json::to_vec(facts)?,
+        facts: words,
         files,
     })
 }

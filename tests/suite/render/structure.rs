@@ -168,7 +168,7 @@ fn a_sheet_carries_the_lab_file_and_its_own_facts() {
         ("case.json", "Data")
     );
     let case: serde_json::Value = serde_json::from_slice(&found[2].2).expect("JSON");
-    assert_eq!(case["carried"][0]["name"], "1-lab.csv");
+    assert_eq!(case["carried"][1]["name"], "1-lab.csv");
     assert_eq!(case["packages"][0]["readings"][0]["reported"], "<5");
     let facts: serde_json::Value = serde_json::from_slice(&found[1].2).expect("JSON");
     assert_eq!(facts["content"]["table"]["packages"][0]["code"], "P-1-A");
