@@ -122,7 +122,7 @@ fn agrees(bytes: &[u8], name: &str, case: &Value) -> bool {
             let source = &reading["source"];
             source["file"] == cell("file")
                 && source["sha256"] == cell("file_sha256")
-                && source["row"].to_string() == cell("row")
+                && source["row"].as_u64() == cell("row").parse().ok()
                 && source["column"] == cell("column")
                 && reading["reported"] == cell("reported").trim_start_matches('\'')
         })

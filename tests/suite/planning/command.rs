@@ -252,7 +252,7 @@ fn blinds_have_codes_like_the_others_and_their_key_apart() {
     );
     workspace.with("key.csv", "package_code,content\nZZ9ZZZZ,gluten added\n");
     workspace
-        .run(&["request", "2", "--blinds", "key.csv"])
+        .run(&["request", "--round", "2", "--blinds", "key.csv"])
         .exits(0);
     let form = workspace.text("out/requests/samples-2.csv");
     assert!(

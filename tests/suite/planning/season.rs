@@ -68,12 +68,12 @@ fn from_the_list_of_foods_to_results_no_figure_is_typed_twice() {
         "{register}"
     );
     assert!(
-        status("2031-03-01").contains("galleyproof request 1"),
+        status("2031-03-01").contains("galleyproof request --round 1"),
         "{}",
         status("2031-03-01")
     );
 
-    workspace.run(&["request", "1"]).exits(0);
+    workspace.run(&["request", "--round", "1"]).exits(0);
     assert!(workspace.path("out/requests/samples-1.pdf").is_file());
     // What was seen in the shop, and the day of sending.
     let rows = register.lines().skip(1);
