@@ -136,7 +136,7 @@ pub fn corrected(judged: &JudgedProduct, sheet_number: &str) -> Option<String> {
         .map(|brand| format!(" ({brand})"))
         .unwrap_or_default();
     let now = match correction.issued_on {
-        Some(day) => format!("Since {}", numbers::date(day)),
+        Some(day) => format!("Since {} it", numbers::date(day)),
         None => "The next revision, which is not issued yet,".to_owned(),
     };
     let reason = judged
@@ -148,7 +148,7 @@ pub fn corrected(judged: &JudgedProduct, sheet_number: &str) -> Option<String> {
         .map(|reason| format!(" Why: {}.", reason.trim().trim_end_matches('.')))
         .unwrap_or_default();
     Some(format!(
-        "Correction: {}{brand}, sheet {sheet_number}. Revision {} of {} said that {}. {now} it says that {}.{reason}",
+        "Correction: {}{brand}, sheet {sheet_number}. Revision {} of {} said that {}. {now} says that {}.{reason}",
         product.name,
         correction.of_revision,
         numbers::date(correction.of_day),
