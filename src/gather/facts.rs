@@ -25,6 +25,10 @@ pub struct Facts {
     pub lloq: Option<(f64, Option<Unit>)>,
     /// The highest one.
     pub uloq: Option<(f64, Option<Unit>)>,
+    /// The lowest quantity that the assay detects.
+    pub lod: Option<(f64, Option<Unit>)>,
+    /// The uncertainty of all results, as the lab words it.
+    pub uncertainty: Option<Arc<str>>,
     /// The unit.
     pub unit: Option<Unit>,
     /// Gluten or gliadin.
@@ -43,6 +47,8 @@ impl Facts {
             assay: self.assay.or_else(|| others.assay.clone()),
             lloq: self.lloq.or(others.lloq),
             uloq: self.uloq.or(others.uloq),
+            lod: self.lod.or(others.lod),
+            uncertainty: self.uncertainty.or_else(|| others.uncertainty.clone()),
             unit: self.unit.or(others.unit),
             quantity: self.quantity.or(others.quantity),
             dilution: self.dilution.or_else(|| others.dilution.clone()),
@@ -113,7 +119,7 @@ fn parted(line: &str) -> Option<(Role, String)> {
         let figure = rest.contains(|c: char| c.is_ascii_digit());
         let fits = match role {
             Role::Report => figure && line[..at].contains(' ') && !rest.contains(' '),
-            Role::Lloq | Role::Uloq | Role::TestedOn => figure,
+            Role::Lloq | Role::Uloq | Role::Lod | Role::TestedOn => figure,
             _ => false,
         };
         fits.then(|| (role, rest.to_owned()))
@@ -136,6 +142,8 @@ fn label_role(label: &str) -> Option<Role> {
                     | Role::Assay
                     | Role::Lloq
                     | Role::Uloq
+                    | Role::Lod
+                    | Role::Uncertainty
                     | Role::Unit
                     | Role::Analyte
                     | Role::Dilution
@@ -160,6 +168,12 @@ fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Mar
         }
         Role::Analyte => facts.quantity = facts.quantity.or(units::quantity(&shown)),
         Role::Lloq if facts.lloq.is_none() => facts.lloq = limit(label, content, marks),
+        Role::Lod if facts.lod.is_none() => facts.lod = limit(label, content, marks),
+        Role::Uncertainty
+            if facts.uncertainty.is_none() && shown.contains(|c: char| c.is_ascii_digit()) =>
+        {
+            facts.uncertainty = words();
+        }
         Role::Uloq if facts.uloq.is_none() => facts.uloq = limit(label, content, marks),
         _ => {}
     }
@@ -179,7 +193,7 @@ pub fn limit(label: &str, content: &Content, marks: Marks) -> Option<(f64, Optio
     let value = values::read(content, marks).ok()?;
     let figure = match value.said {
         Said::Number(figure) => figure.value,
-        Said::Below(Some(n)) | Said::Above(Some(n)) => n,
+        Said::Below(Some(n)) | Said::Above(Some(n)) | Said::NotDetected(Some(n)) => n,
         _ => return None,
     };
     (figure > 0.0).then(|| (figure, value.unit.or_else(|| units::part(label).unit)))

@@ -1,9 +1,13 @@
 //! A sheet -> its tables: where the headings stand, what each column holds, which rows are below them.
 
-use crate::gather::books::{Row, Sheet};
+use crate::gather::blocks;
+use crate::gather::books::{Content, Row, Sheet};
+use crate::gather::codes::Codes;
 use crate::gather::headings::{self, Heading, Part, Role};
+use crate::gather::numbers::Marks;
 use crate::gather::text;
 use crate::gather::units::Unit;
+use crate::gather::values;
 use std::collections::BTreeMap;
 use std::ops::Range;
 
@@ -16,6 +20,8 @@ pub struct Table {
     pub columns: Vec<Column>,
     /// Its rows, as indices into the sheet's.
     pub rows: Range<usize>,
+    /// Its first and last column: another table may stand beside it.
+    pub span: (u32, u32),
 }
 
 impl Table {
@@ -29,12 +35,7 @@ impl Table {
         let mut units = self
             .columns
             .iter()
-            .filter(|column| {
-                matches!(
-                    column.role(),
-                    Some(Role::Result(_) | Role::Final | Role::Mean)
-                )
-            })
+            .filter(|column| column.role().is_some_and(Role::is_reported))
             .filter_map(|column| column.meaning.as_ref()?.unit);
         let first = units.next()?;
         // What the other column is of, gluten or gliadin, says nothing about this one.
@@ -42,6 +43,15 @@ impl Table {
             quantity: None,
             ..first
         })
+    }
+
+    /// The cells of a row that stand within the table.
+    pub fn cells<'a>(&self, row: &'a Row) -> impl Iterator<Item = (u32, &'a Content)> + use<'a> {
+        let (left, right) = self.span;
+        row.cells
+            .iter()
+            .filter(move |cell| (left..=right).contains(&cell.column))
+            .map(|cell| (cell.column, &cell.content))
     }
 }
 
@@ -54,6 +64,8 @@ pub struct Column {
     pub heading: String,
     /// What it means, where it is known.
     pub meaning: Option<Heading>,
+    /// Whether no heading stands in the column itself: one beside it reaches over it.
+    pub spread: bool,
 }
 
 impl Column {
@@ -63,35 +75,50 @@ impl Column {
     }
 }
 
-/// Finds every table of a sheet, from the top.
-pub fn find(sheet: &Sheet) -> Vec<Table> {
+/// Finds every table of a sheet, from the top; those that stand side by side from the left.
+pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<Table> {
     let mut known = Known::default();
-    let mut starts: Vec<(Range<usize>, Vec<Column>)> = Vec::new();
+    let mut tables: Vec<Table> = Vec::new();
     let mut index = 0;
     while index < sheet.rows.len() {
-        match headings_at(sheet, index, &mut known) {
-            Some((height, columns)) => {
-                starts.push((index..index + height, columns));
-                index += height;
+        // A column that names the sample of a table above names that of its rows, whatever they hold.
+        let taken: Vec<u32> = tables
+            .iter()
+            .filter(|above| above.rows.contains(&index))
+            .flat_map(|above| &above.columns)
+            .filter(|column| column.role().is_some_and(Role::names_sample))
+            .map(|column| column.column)
+            .collect();
+        let Some((height, columns)) = headings_at(sheet, index, (codes, &taken), &mut known) else {
+            index += 1;
+            continue;
+        };
+        let end = index + height;
+        for block in blocks::split(columns) {
+            let Some(span) = blocks::span(&block) else {
+                continue;
+            };
+            if score(&block).is_none() {
+                continue;
             }
-            None => index += 1,
+            // What stands above in the same columns ends here.
+            for above in &mut tables {
+                let overlaps = above.span.0 <= span.1 && span.0 <= above.span.1;
+                if overlaps && above.rows.end > index && above.rows.start <= index {
+                    above.rows.end = index;
+                }
+            }
+            tables.push(Table {
+                heading_row: sheet.rows[index].number,
+                columns: block,
+                rows: end..sheet.rows.len(),
+                span,
+            });
         }
+        index = end;
     }
-    let ends: Vec<usize> = starts
-        .iter()
-        .skip(1)
-        .map(|(rows, _)| rows.start)
-        .chain([sheet.rows.len()])
-        .collect();
-    starts
-        .into_iter()
-        .zip(ends)
-        .map(|((heading, columns), end)| Table {
-            heading_row: sheet.rows[heading.start].number,
-            columns,
-            rows: heading.end..end,
-        })
-        .collect()
+    blocks::widen(&mut tables);
+    tables
 }
 
 /// Headings are read once a wording, since long files repeat them.
@@ -123,7 +150,12 @@ fn numbers_a_column(written: &str) -> bool {
 
 /// The headings that start in this row, and over how many rows they stand: the fewest that make a table, and one more
 /// where that one completes them.
-fn headings_at(sheet: &Sheet, index: usize, known: &mut Known) -> Option<(usize, Vec<Column>)> {
+fn headings_at(
+    sheet: &Sheet,
+    index: usize,
+    (codes, taken): (&Codes, &[u32]),
+    known: &mut Known,
+) -> Option<(usize, Vec<Column>)> {
     const TALLEST: usize = 3;
     if !could_be_headings(&sheet.rows[index], known) {
         return None;
@@ -133,18 +165,37 @@ fn headings_at(sheet: &Sheet, index: usize, known: &mut Known) -> Option<(usize,
         let rows = &sheet.rows[index..index + height];
         if height > 1 {
             let together = rows[height - 1].number - rows[height - 2].number == 1;
-            if !together || !heading_like(&rows[height - 1], known) {
+            if !together || !heading_like(&rows[height - 1], codes, known) {
                 break;
             }
         }
-        let columns = columns_of(sheet, rows, known);
+        let mut columns = columns_of(sheet, rows, codes, known);
+        if rows.iter().all(|row| holds_no_data(row, codes)) {
+            blocks::name_samples(&mut columns, &sheet.rows[index + height..], codes, taken);
+        }
+        let alone = (height > 1).then(|| columns_of(sheet, &rows[height - 1..], codes, known));
         if let Some(score) = score(&columns)
+            && alone.is_none_or(|alone| says_more(&columns, &alone))
             && best.as_ref().is_none_or(|(_, known, _)| score > *known)
         {
             best = Some((height, score, columns));
         }
     }
     best.map(|(height, _, columns)| (height, columns))
+}
+
+/// Whether headings say more of their columns than the lowest row does alone. A title above headings that are complete
+/// without it is none of them.
+fn says_more(columns: &[Column], alone: &[Column]) -> bool {
+    let Some(least) = score(alone) else {
+        return true;
+    };
+    let same: Vec<Column> = columns
+        .iter()
+        .filter(|column| alone.iter().any(|known| known.column == column.column))
+        .cloned()
+        .collect();
+    score(&same).is_some_and(|score| score > least)
 }
 
 /// Whether any cell of a row is a known heading: most rows are data, and this tells them apart cheaply.
@@ -154,27 +205,54 @@ fn could_be_headings(row: &Row, known: &mut Known) -> bool {
         .any(|cell| known.read(&cell.content.shown()).is_some())
 }
 
-/// Whether a row can be the second row of headings: each cell is a heading, a unit or a number of a column.
-fn heading_like(row: &Row, known: &mut Known) -> bool {
+/// Whether a row can be the second row of headings: one cell at least is a heading, a unit or a number of a column, and
+/// none is a code or a result.
+fn heading_like(row: &Row, codes: &Codes, known: &mut Known) -> bool {
+    let mut says = false;
+    for cell in &row.cells {
+        let shown = cell.content.shown();
+        let is_known = known.read(&shown).is_some()
+            || crate::gather::vocabulary::ordinal(&text::words(&shown)).is_some();
+        says |= is_known;
+        let may_be = is_known
+            || (matches!(cell.content, Content::Text(_))
+                && headings::may_be_heading(&shown)
+                && values::read_text(&shown, Marks::Unsettled).is_err());
+        if !may_be || codes.find(&shown).is_some() {
+            return false;
+        }
+    }
+    says
+}
+
+/// Whether no cell of a row is a code or a result: only such a row can be headings over codes without saying so.
+fn holds_no_data(row: &Row, codes: &Codes) -> bool {
     row.cells.iter().all(|cell| {
         let shown = cell.content.shown();
-        let word = text::words(&shown);
-        known.read(&shown).is_some() || crate::gather::vocabulary::ordinal(&word).is_some()
+        matches!(cell.content, Content::Text(_))
+            && codes.find(&shown).is_none()
+            && (numbers_a_column(&shown) || values::read_text(&shown, Marks::Unsettled).is_err())
     })
 }
 
-/// The columns under one, two or three rows of headings.
-fn columns_of(sheet: &Sheet, rows: &[Row], known: &mut Known) -> Vec<Column> {
+/// The columns under one, two or three rows of headings. A code or a figure is no heading: it belongs to a table beside.
+fn columns_of(sheet: &Sheet, rows: &[Row], codes: &Codes, known: &mut Known) -> Vec<Column> {
     let width = rows
         .iter()
         .filter_map(|row| row.cells.last())
         .map(|cell| cell.column)
         .max()
         .unwrap_or(0);
-    let mut wordings: BTreeMap<u32, String> = BTreeMap::new();
+    let mut wordings: BTreeMap<u32, (Vec<String>, bool)> = BTreeMap::new();
     for (depth, row) in rows.iter().enumerate() {
         let is_last = depth + 1 == rows.len();
         for (at, cell) in row.cells.iter().enumerate() {
+            let shown = cell.content.shown();
+            let is_data =
+                codes.find(&shown).is_some() || (depth == 0 && !headings::may_be_heading(&shown));
+            if is_data {
+                continue;
+            }
             let next = row.cells.get(at + 1).map_or(width + 1, |next| next.column);
             let end = match (is_last, spans_to(sheet, row.number, cell.column)) {
                 (_, Some(right)) => right.max(cell.column),
@@ -183,21 +261,25 @@ fn columns_of(sheet: &Sheet, rows: &[Row], known: &mut Known) -> Vec<Column> {
                 (false, None) => next - 1,
             };
             for column in cell.column..=end.min(width.max(cell.column)) {
-                let wording = wordings.entry(column).or_default();
-                let shown = cell.content.shown();
-                if !wording.is_empty() {
-                    wording.push(' ');
-                }
-                wording.push_str(&shown);
+                let (wording, owned) = wordings.entry(column).or_default();
+                wording.push(shown.clone().into_owned());
+                *owned |= column == cell.column;
             }
         }
     }
     wordings
         .into_iter()
-        .map(|(column, heading)| Column {
-            column,
-            meaning: known.read(&heading),
-            heading,
+        .map(|(column, (wording, owned))| {
+            let heading = wording.join(" ");
+            let whole = known.read(&heading);
+            // Where the two together say nothing, one of them may: the lower one first.
+            let meaning = whole.or_else(|| wording.iter().rev().find_map(|part| known.read(part)));
+            Column {
+                column,
+                meaning,
+                heading,
+                spread: !owned,
+            }
         })
         .collect()
 }
@@ -214,9 +296,7 @@ fn spans_to(sheet: &Sheet, row: u32, column: u32) -> Option<u32> {
 /// How much a set of columns says; none where it is no table of results.
 fn score(columns: &[Column]) -> Option<usize> {
     let has = |wanted: fn(Role) -> bool| columns.iter().filter_map(Column::role).any(wanted);
-    let named = has(|role| matches!(role, Role::Sample | Role::LabSample));
-    let reported = has(|role| matches!(role, Role::Result(_) | Role::Final | Role::Mean));
-    if !(named && reported) {
+    if !(has(Role::names_sample) && has(Role::is_reported)) {
         return None;
     }
     let understood = columns
@@ -241,7 +321,12 @@ fn score(columns: &[Column]) -> Option<usize> {
                 .is_some_and(|meaning| meaning.unit.is_some())
         })
         .count();
-    Some(understood * 4 + parts.len() * 2 + units)
+    // A column that only a heading beside it covers is half understood: a second row may say more.
+    let own = columns
+        .iter()
+        .filter(|column| column.meaning.is_some() && !column.spread)
+        .count();
+    Some(understood * 4 + own * 4 + parts.len() * 2 + units)
 }
 
 #[cfg(test)]
@@ -251,7 +336,7 @@ mod tests {
 
     fn tables(text: &str) -> (Sheet, Vec<Table>) {
         let sheet = csv::read(text.as_bytes()).expect("reads").sheets.remove(0);
-        let tables = find(&sheet);
+        let tables = find(&sheet, &Codes::default());
         (sheet, tables)
     }
 

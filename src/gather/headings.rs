@@ -43,6 +43,10 @@ pub enum Role {
     Lloq,
     /// The highest quantity reported as a number.
     Uloq,
+    /// The lowest quantity that the assay detects.
+    Lod,
+    /// The uncertainty of a result.
+    Uncertainty,
     /// Day of the test.
     TestedOn,
     /// The lab's report number.
@@ -59,6 +63,18 @@ pub enum Role {
     Analyte,
     /// Known, and not used.
     Ignored,
+}
+
+impl Role {
+    /// Whether it can name the package.
+    pub fn names_sample(self) -> bool {
+        matches!(self, Role::Sample | Role::LabSample)
+    }
+
+    /// Whether it holds what was found: results, or their means.
+    pub fn is_reported(self) -> bool {
+        matches!(self, Role::Result(_) | Role::Final | Role::Mean)
+    }
 }
 
 /// Which result of a row a column holds, where there are several.
@@ -125,16 +141,117 @@ pub fn read(written: &str) -> Option<Heading> {
             .then(|| heading(Role::Result(Part::default())));
     }
     let has_unit = parted.unit.is_some() || parted.foreign.is_some();
-    composed(&words, has_unit).map(heading)
+    composed(&words, has_unit)
+        .or_else(|| gluten_in_other_words(&words, quantity, parted.unit))
+        .map(heading)
+}
+
+/// A heading that names gluten with a unit that converts is one of results, whatever other words stand in it; unless one of
+/// those says that it is a limit, an uncertainty, a statistic or another thing that is known.
+fn gluten_in_other_words(
+    words: &str,
+    quantity: Option<Quantity>,
+    unit: Option<Unit>,
+) -> Option<Role> {
+    quantity?;
+    unit?;
+    let listed: Vec<&str> = words.split(' ').collect();
+    let runs = || {
+        (1..=listed.len().min(4))
+            .rev()
+            .flat_map(|length| listed.windows(length).map(|run| run.join(" ")))
+    };
+    if runs().any(|run| vocabulary::means(&run, Meaning::Mean)) {
+        return Some(Role::Mean);
+    }
+    const ELSE: [Meaning; 5] = [
+        Meaning::Lloq,
+        Meaning::Uloq,
+        Meaning::Lod,
+        Meaning::Uncertainty,
+        Meaning::Control,
+    ];
+    let other = runs()
+        .filter(|run| run.len() > 2)
+        .find_map(|run| vocabulary::first(&run, &ELSE))
+        .or_else(|| {
+            listed
+                .iter()
+                .any(|word| denies(word))
+                .then_some(Meaning::Ignored)
+        });
+    match other {
+        Some(Meaning::Lloq) => Some(Role::Lloq),
+        Some(Meaning::Uloq) => Some(Role::Uloq),
+        Some(Meaning::Lod) => Some(Role::Lod),
+        Some(Meaning::Uncertainty) => Some(Role::Uncertainty),
+        Some(_) => Some(Role::Ignored),
+        None => Some(Role::Result(part_in(&listed))),
+    }
+}
+
+/// Whether a word says that a figure of gluten is no result: a limit, a spread, a recovery, a target, a claim.
+fn denies(word: &str) -> bool {
+    const WHOLE: [&str; 16] = [
+        "sd", "cv", "rsd", "vk", "dp", "od", "do", "max", "min", "range", "sin", "sans", "senza",
+        "free", "frei", "diff",
+    ];
+    const STEMS: [&str; 27] = [
+        "limit",
+        "grenz",
+        "specif",
+        "spezif",
+        "threshold",
+        "schwelle",
+        "umbral",
+        "soglia",
+        "hochst",
+        "recover",
+        "wiederfind",
+        "recuper",
+        "deviat",
+        "abweich",
+        "desviac",
+        "deviaz",
+        "ecart",
+        "stdev",
+        "median",
+        "absor",
+        "extinkt",
+        "target",
+        "sollwert",
+        "nominal",
+        "expected",
+        "assigned",
+        "spike",
+    ];
+    WHOLE.contains(&word) || STEMS.iter().any(|stem| word.starts_with(stem))
+}
+
+/// The number of an extraction or a well among other words.
+fn part_in(words: &[&str]) -> Part {
+    let mut part = Part::default();
+    for pair in words.windows(2) {
+        let thing = vocabulary::first(
+            pair[0],
+            &[Meaning::Extraction, Meaning::Replicate, Meaning::Well],
+        );
+        if let (Some(thing), Some(number)) = (thing, vocabulary::ordinal(pair[1])) {
+            count(&mut part, Some(thing), number);
+        }
+    }
+    part
 }
 
 /// A heading that is one of the known wordings as a whole.
 fn named(words: &str) -> Option<Role> {
-    const KNOWN: [(Meaning, Role); 13] = [
+    const KNOWN: [(Meaning, Role); 15] = [
         (Meaning::Sample, Role::Sample),
         (Meaning::Unit, Role::Unit),
         (Meaning::Lloq, Role::Lloq),
         (Meaning::Uloq, Role::Uloq),
+        (Meaning::Lod, Role::Lod),
+        (Meaning::Uncertainty, Role::Uncertainty),
         (Meaning::TestedOn, Role::TestedOn),
         (Meaning::Report, Role::Report),
         (Meaning::Assay, Role::Assay),

@@ -134,7 +134,12 @@ pub fn understand(
                 marks,
                 facts,
             };
-            match plan::plan(&located.table, &located.sheet.rows, codes) {
+            match plan::plan(
+                &located.table,
+                &located.sheet.rows,
+                codes,
+                located.by_layout,
+            ) {
                 Ok(plan) => {
                     let start = taken.extractions.len();
                     read_table(located, &plan, &context, &mut understanding, taken);
@@ -325,21 +330,31 @@ fn taken_for(column: u32, role: Option<Role>, plan: &Plan) -> String {
             None => "result".to_owned(),
         };
     }
-    let used = [
-        (Some(plan.sample), "package code"),
-        (plan.extraction, "number of the extraction"),
-        (plan.unit, "unit"),
-        (plan.lloq, "lowest quantity reported as a number"),
-        (plan.uloq, "highest quantity reported as a number"),
-        (plan.tested_on, "day of the test"),
-        (plan.report, "report number"),
-        (plan.assay, "assay"),
-        (plan.dilution, "dilution"),
-        (plan.remark, "remark"),
-        (plan.lab, "laboratory"),
-        (plan.analyte, "what was measured"),
+    const USED: [(Role, &str); 13] = [
+        (Role::Unit, "unit"),
+        (Role::Lloq, "lowest quantity reported as a number"),
+        (Role::Uloq, "highest quantity reported as a number"),
+        (Role::Lod, "lowest quantity that the assay detects"),
+        (
+            Role::Uncertainty,
+            "uncertainty: printed, no part of a decision",
+        ),
+        (Role::TestedOn, "day of the test"),
+        (Role::Report, "report number"),
+        (Role::Assay, "assay"),
+        (Role::Dilution, "dilution"),
+        (Role::Remark, "remark"),
+        (Role::Lab, "laboratory"),
+        (Role::Analyte, "what was measured"),
+        (Role::Extraction, "number of the extraction"),
     ];
-    if let Some((_, what)) = used.iter().find(|(used, _)| *used == Some(column)) {
+    if plan.sample == column {
+        return "package code".to_owned();
+    }
+    if plan.extraction == Some(column) {
+        return "number of the extraction".to_owned();
+    }
+    if let Some((_, what)) = USED.iter().find(|(role, _)| plan.of(*role) == Some(column)) {
         return (*what).to_owned();
     }
     if plan.means.contains(&column) {

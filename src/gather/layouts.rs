@@ -26,6 +26,7 @@ pub fn find(sheet: &Sheet, layout: &Layout) -> Option<Table> {
                 heading_row: row.number,
                 columns,
                 rows: index + 1..sheet.rows.len(),
+                span: (1, u32::MAX),
             });
         }
     }
@@ -60,6 +61,7 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
                 column: cell.column,
                 meaning: headings::read(&heading).filter(|meaning| may_add(meaning.role)),
                 heading,
+                spread: false,
             }
         })
         .collect();
@@ -119,6 +121,8 @@ fn adds_to_layout(role: Role) -> bool {
         Role::Unit
             | Role::Lloq
             | Role::Uloq
+            | Role::Lod
+            | Role::Uncertainty
             | Role::TestedOn
             | Role::Report
             | Role::Assay
@@ -139,7 +143,8 @@ fn role(column: LayoutColumn) -> Role {
         }),
         LayoutColumn::Unit => Role::Unit,
         LayoutColumn::Lloq => Role::Lloq,
-        LayoutColumn::Lod | LayoutColumn::Uncertainty => Role::Ignored,
+        LayoutColumn::Lod => Role::Lod,
+        LayoutColumn::Uncertainty => Role::Uncertainty,
         LayoutColumn::TestedOn => Role::TestedOn,
         LayoutColumn::Report => Role::Report,
         LayoutColumn::Assay => Role::Assay,

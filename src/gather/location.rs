@@ -53,7 +53,7 @@ fn in_sheet<'a>(sheet: &'a Sheet, path: &str, codes: &Codes, config: &Config) ->
     if let Some(table) = described {
         return vec![as_it_stands(table, true)];
     }
-    let found = finding::find(sheet);
+    let found = finding::find(sheet, codes);
     if !found.is_empty() {
         return found
             .into_iter()

@@ -17,7 +17,18 @@ use std::collections::BTreeMap;
 #[derive(Debug, Default)]
 pub struct Claims {
     claims: Vec<Claim>,
-    readings: BTreeMap<String, Vec<(u32, Interval)>>,
+    readings: BTreeMap<String, Vec<Part>>,
+}
+
+/// A cell's reading, and what it is a part of.
+#[derive(Clone, Copy, Debug)]
+pub struct Part {
+    /// Its row.
+    pub row: u32,
+    /// Its extraction.
+    pub number: u32,
+    /// What it says, before anything is taken for "below".
+    pub interval: Interval,
 }
 
 #[derive(Debug)]
@@ -32,11 +43,8 @@ struct Claim {
 
 impl Claims {
     /// A cell's reading of a package.
-    pub fn reading(&mut self, code: &str, row: u32, interval: Interval) {
-        self.readings
-            .entry(code.to_owned())
-            .or_default()
-            .push((row, interval));
+    pub fn reading(&mut self, code: &str, part: Part) {
+        self.readings.entry(code.to_owned()).or_default().push(part);
     }
 
     /// The cells of a row that stand in columns of means.
@@ -77,7 +85,7 @@ impl Claims {
             .readings
             .values()
             .flatten()
-            .map(|(_, interval)| *interval)
+            .map(|part| part.interval)
             .collect();
         let whole = (!every.is_empty()).then(|| readings::mean(&every));
         for claim in &self.claims {
@@ -106,8 +114,14 @@ impl Claims {
                 .or_else(|| heading.clone().find_map(|meaning| meaning.quantity))
                 .or(context.facts.quantity);
             let ppm = |figure: f64| readings::gluten(scale.to_ppm(figure), quantity);
-            let all: Vec<Interval> = readings.iter().map(|(_, interval)| *interval).collect();
-            if all.len() > MOST_READINGS || runs(&all).any(|mean| fits(&value.said, &mean, ppm)) {
+            let all: Vec<Interval> = readings.iter().map(|part| part.interval).collect();
+            let fitting = |part: &[Interval]| {
+                !part.is_empty() && fits(&value.said, &readings::mean(part), ppm)
+            };
+            if fitting(&all)
+                || (plan.wells && fitting(&of_extraction(readings, claim)))
+                || (plan.is_wide() && fitting(&of_row(readings, claim)))
+            {
                 continue;
             }
             if claim.of_all
@@ -133,14 +147,19 @@ impl Claims {
     }
 }
 
-/// A package has two readings or four; a table that gives it many more is not one whose means we can follow.
-const MOST_READINGS: usize = 24;
+/// The wells of the extraction that the claim's row, or the last one above it, belongs to.
+fn of_extraction(readings: &[Part], claim: &Claim) -> Vec<Interval> {
+    let above = readings.iter().rfind(|part| part.row <= claim.row);
+    let number = above.map(|part| part.number);
+    let same = readings.iter().filter(|part| Some(part.number) == number);
+    same.map(|part| part.interval).collect()
+}
 
-/// The mean of every run of readings: of all, of a pair among repeats, of the wells of one extraction.
-fn runs(all: &[Interval]) -> impl Iterator<Item = Interval> + '_ {
-    (0..all.len())
-        .flat_map(move |start| (start..all.len()).map(move |end| readings::mean(&all[start..=end])))
-        .filter(move |_| !all.is_empty())
+/// The readings of the claim's own row, where it has several.
+fn of_row(readings: &[Part], claim: &Claim) -> Vec<Interval> {
+    let same = readings.iter().filter(|part| part.row == claim.row);
+    let own: Vec<Interval> = same.map(|part| part.interval).collect();
+    if own.len() > 1 { own } else { Vec::new() }
 }
 
 fn fits(said: &Said, mean: &Interval, ppm: impl Fn(f64) -> Ppm) -> bool {
@@ -159,7 +178,7 @@ fn fits(said: &Said, mean: &Interval, ppm: impl Fn(f64) -> Ppm) -> bool {
         }
         Said::Below(Some(n)) => mean.lower.0 < ppm(*n).0,
         Said::Above(Some(n)) => mean.upper.is_none_or(|upper| upper.0 > ppm(*n).0),
-        Said::Below(None) | Said::Above(None) | Said::NotReported => true,
+        Said::Below(None) | Said::Above(None) | Said::NotDetected(_) | Said::NotReported => true,
     }
 }
 

@@ -4,6 +4,7 @@ use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
+use crate::gather::refusals::quoted;
 use crate::gather::text;
 use crate::gather::values::{self, Said};
 use crate::model::place::{LabFile, Place, column_letter};
@@ -190,9 +191,4 @@ fn layout(file: &LabFile, sheet: &Sheet, index: usize, codes: &Codes) -> String 
 /// `1` and `2` are more likely to number extractions than to be results.
 fn is_small_count(content: &Content) -> bool {
     matches!(content.shown().as_ref(), "1" | "2" | "3" | "4")
-}
-
-/// A string as TOML writes it.
-fn quoted(text: &str) -> String {
-    toml::Value::String(text.to_owned()).to_string()
 }

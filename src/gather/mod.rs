@@ -36,6 +36,9 @@ pub mod units;
 /// One heading and its meaning.
 pub mod headings;
 
+/// Tables side by side.
+mod blocks;
+
 /// A sheet and its tables.
 pub mod finding;
 
@@ -68,6 +71,9 @@ pub mod means;
 
 /// A table's rows as extractions.
 pub mod extractions;
+
+/// What each row comes to.
+mod outcomes;
 
 /// Cells that give no reading, and why.
 mod refusals;

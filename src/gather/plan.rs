@@ -1,10 +1,13 @@
-//! A table's columns -> the plan by which its rows are read: long or wide, wells or extractions, which of several.
+//! A table's columns -> how its rows are read: long or wide, wells or extractions, which of several columns; or that this
+//! can be understood in two ways.
 
 use crate::gather::books::Row;
 use crate::gather::codes::Codes;
 use crate::gather::finding::{Column, Table};
 use crate::gather::headings::{Part, Role};
-use crate::gather::units::Quantity;
+use crate::gather::numbers::Marks;
+use crate::gather::units::{Quantity, Scale};
+use crate::gather::values::{self, Said};
 
 /// How the rows of a table are read. Columns count from 1.
 #[derive(Clone, Debug, Default)]
@@ -23,26 +26,19 @@ pub struct Plan {
     pub replicates_as_extractions: Option<u32>,
     /// Means, to be checked.
     pub means: Vec<u32>,
-    /// The unit.
-    pub unit: Option<u32>,
-    /// The lowest quantity reported as a number.
-    pub lloq: Option<u32>,
-    /// The highest one.
-    pub uloq: Option<u32>,
-    /// Day of the test.
-    pub tested_on: Option<u32>,
-    /// The lab's report number.
-    pub report: Option<u32>,
-    /// The assay.
-    pub assay: Option<u32>,
-    /// The dilution.
-    pub dilution: Option<u32>,
-    /// A remark.
-    pub remark: Option<u32>,
-    /// The lab's name.
-    pub lab: Option<u32>,
-    /// What was measured.
-    pub analyte: Option<u32>,
+    /// Two columns that could be the same thing and differ: nothing of the table can be used.
+    pub ambiguous: Option<Ambiguous>,
+    /// The other columns that are used, each role once.
+    used: Vec<(Role, u32)>,
+}
+
+/// Two columns between which nothing decides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ambiguous {
+    /// What both could be.
+    pub what: &'static str,
+    /// The columns, from the left.
+    pub columns: (u32, u32),
 }
 
 /// A column of results.
@@ -63,6 +59,14 @@ impl Plan {
             .iter()
             .any(|result| result.extraction.is_some())
     }
+
+    /// The column that has this role.
+    pub fn of(&self, role: Role) -> Option<u32> {
+        self.used
+            .iter()
+            .find(|(known, _)| *known == role)
+            .map(|(_, column)| *column)
+    }
 }
 
 /// A table whose columns of results are means, if any: there is no reading in it.
@@ -73,7 +77,12 @@ pub struct NoResults {
 }
 
 /// Plans the reading of a table.
-pub fn plan(table: &Table, rows: &[Row], codes: &Codes) -> Result<Plan, NoResults> {
+pub fn plan(
+    table: &Table,
+    rows: &[Row],
+    codes: &Codes,
+    by_layout: bool,
+) -> Result<Plan, NoResults> {
     let only = |wanted: Role| {
         table
             .columns
@@ -81,11 +90,21 @@ pub fn plan(table: &Table, rows: &[Row], codes: &Codes) -> Result<Plan, NoResult
             .find(|column| column.role() == Some(wanted))
             .map(|column| column.column)
     };
+    let rows = &rows[table.rows.clone()];
     let extraction = only(Role::Extraction);
     let replicate = only(Role::Replicate);
     let well = only(Role::Well);
+    let (sample, two_samples) = sample_column(table, rows, codes);
+    let mut used = Vec::new();
+    for column in &table.columns {
+        if let Some(role) = column.role()
+            && !used.iter().any(|(known, _)| *known == role)
+        {
+            used.push((role, column.column));
+        }
+    }
     let mut plan = Plan {
-        sample: sample_column(table, rows, codes),
+        sample,
         extraction: extraction.or(replicate),
         wells: well.is_some() || (extraction.is_some() && replicate.is_some()),
         counters: [extraction, replicate, well]
@@ -94,19 +113,11 @@ pub fn plan(table: &Table, rows: &[Row], codes: &Codes) -> Result<Plan, NoResult
             .collect(),
         replicates_as_extractions: replicate.filter(|_| extraction.is_none()),
         means: columns_of(table, Role::Mean),
-        unit: only(Role::Unit),
-        lloq: only(Role::Lloq),
-        uloq: only(Role::Uloq),
-        tested_on: only(Role::TestedOn),
-        report: only(Role::Report),
-        assay: only(Role::Assay),
-        dilution: only(Role::Dilution),
-        remark: only(Role::Remark),
-        lab: only(Role::Lab),
-        analyte: only(Role::Analyte),
+        ambiguous: two_samples.filter(|_| !by_layout),
+        used,
         ..Plan::default()
     };
-    choose_results(table, &mut plan);
+    choose_results(table, rows, &mut plan);
     if plan.results.is_empty() {
         return Err(NoResults {
             has_mean: !plan.means.is_empty(),
@@ -124,33 +135,57 @@ fn columns_of(table: &Table, wanted: Role) -> Vec<u32> {
         .collect()
 }
 
-/// Of several columns that could name the package, the one that holds most of the register's codes.
-fn sample_column(table: &Table, rows: &[Row], codes: &Codes) -> u32 {
-    const ROWS_TRIED: usize = 500;
-    let candidates = columns_of(table, Role::Sample)
-        .into_iter()
-        .chain(columns_of(table, Role::LabSample));
-    let known = |column: u32| {
-        rows[table.rows.clone()]
-            .iter()
-            .take(ROWS_TRIED)
-            .filter_map(|row| row.at(column))
-            .filter(|content| codes.find(&content.shown()).is_some())
-            .count()
+/// Of several columns that could name the package, the one that holds most of the register's codes; and whether another one
+/// names other packages on the same rows.
+fn sample_column(table: &Table, rows: &[Row], codes: &Codes) -> (u32, Option<Ambiguous>) {
+    let registered = |row: &Row, column: u32| {
+        let content = row.at(column)?;
+        codes.find(&content.shown()).map(str::to_owned)
     };
+    let samples = columns_of(table, Role::Sample);
+    let candidates: Vec<u32> = samples
+        .iter()
+        .copied()
+        .chain(columns_of(table, Role::LabSample))
+        .collect();
     let mut best = (0, None);
-    for column in candidates {
-        let found = known(column);
-        if best.1.is_none() || found > best.0 {
-            best = (found, Some(column));
+    if candidates.len() > 1 {
+        for column in &candidates {
+            let found = rows
+                .iter()
+                .filter(|row| registered(row, *column).is_some())
+                .count();
+            if best.1.is_none() || found > best.0 {
+                best = (found, Some(*column));
+            }
         }
     }
-    best.1.expect("a table has a column that names the package")
+    let chosen = best
+        .1
+        .or(candidates.first().copied())
+        .expect("a table has a column that names the package");
+    let other = samples
+        .iter()
+        .filter(|column| **column != chosen)
+        .find(|column| {
+            rows.iter().any(|row| {
+                let (ours, theirs) = (registered(row, chosen), registered(row, **column));
+                theirs.is_some() && ours.is_some() && ours != theirs
+            })
+        });
+    let ambiguous = other.map(|column| Ambiguous {
+        what: "the package code",
+        columns: (chosen.min(*column), chosen.max(*column)),
+    });
+    (chosen, ambiguous)
 }
 
+/// A column that could hold results.
+type Candidate<'a> = (&'a Column, Part);
+
 /// Chooses the columns that hold readings, and says what stands side by side in them.
-fn choose_results(table: &Table, plan: &mut Plan) {
-    let candidates: Vec<(&Column, Part)> = table
+fn choose_results(table: &Table, rows: &[Row], plan: &mut Plan) {
+    let candidates: Vec<Candidate<'_>> = table
         .columns
         .iter()
         .filter_map(|column| match column.role() {
@@ -158,25 +193,30 @@ fn choose_results(table: &Table, plan: &mut Plan) {
             _ => None,
         })
         .collect();
-    let candidates = of_one_quantity(candidates);
-    let numbered: Vec<&(&Column, Part)> = candidates
+    let candidates = of_gluten_in_food(of_one_quantity(candidates));
+    let (numbered, plain): (Vec<Candidate<'_>>, Vec<Candidate<'_>>) = candidates
         .iter()
-        .filter(|(_, part)| part.is_numbered())
-        .collect();
-    if numbered.len() > 1 || (numbered.len() == 1 && candidates.len() == 1) {
+        .copied()
+        .partition(|(_, part)| part.is_numbered());
+    let mut doubt = None;
+    if numbered.len() > 1 || (numbered.len() == 1 && plain.is_empty()) {
         // A result without a number beside numbered ones sums them up.
-        plan.means.extend(
-            candidates
-                .iter()
-                .filter(|(_, part)| !part.is_numbered())
-                .map(|(column, _)| column.column),
-        );
-        let chosen: Vec<(u32, Part)> = numbered
+        plan.means
+            .extend(plain.iter().map(|(column, _)| column.column));
+        let mut chosen: Vec<Candidate<'_>> = Vec::new();
+        for candidate in numbered {
+            match chosen.iter().find(|(_, part)| *part == candidate.1) {
+                // Two columns say that they are the same extraction.
+                Some(known) => doubt = doubt.or_else(|| differ(known.0, candidate.0, rows)),
+                None => chosen.push(candidate),
+            }
+        }
+        let chosen: Vec<(u32, Part)> = chosen
             .iter()
             .map(|(column, part)| (column.column, *part))
             .collect();
         side_by_side(&chosen, plan);
-    } else if candidates.len() > 1 && same_headings(&candidates) {
+    } else if candidates.len() > 1 && are_extractions(&candidates) {
         plan.results = candidates
             .iter()
             .zip(1..)
@@ -186,11 +226,12 @@ fn choose_results(table: &Table, plan: &mut Plan) {
                 numbered: false,
             })
             .collect();
-    } else if let Some((column, _)) = candidates
-        .iter()
-        .max_by_key(|(column, _)| plainness(column))
-    {
-        plan.results = vec![single(column.column)];
+    } else if let Some(best) = best_of(&candidates, rows) {
+        doubt = candidates
+            .iter()
+            .filter(|(column, _)| column.column != best.column)
+            .find_map(|(column, _)| differ(best, column, rows));
+        plan.results = vec![single(best.column)];
     }
     let finals = columns_of(table, Role::Final);
     if plan.results.is_empty() {
@@ -199,9 +240,16 @@ fn choose_results(table: &Table, plan: &mut Plan) {
             .map(|column| single(*column))
             .into_iter()
             .collect();
+        for other in finals.iter().skip(1) {
+            let both = (table.column(finals[0]), table.column(*other));
+            if let (Some(a), Some(b)) = both {
+                doubt = doubt.or_else(|| differ(a, b, rows));
+            }
+        }
     } else {
         plan.means.extend(finals);
     }
+    plan.ambiguous = plan.ambiguous.or(doubt);
 }
 
 fn single(column: u32) -> ResultColumn {
@@ -212,13 +260,26 @@ fn single(column: u32) -> ResultColumn {
     }
 }
 
+fn quantity(column: &Column) -> Option<Quantity> {
+    column.meaning.as_ref().and_then(|meaning| meaning.quantity)
+}
+
+fn scale(column: &Column) -> Option<Scale> {
+    let unit = column.meaning.as_ref().and_then(|meaning| meaning.unit)?;
+    Some(unit.ppm)
+}
+
+fn is_foreign(column: &Column) -> bool {
+    let meaning = column.meaning.as_ref();
+    meaning.is_some_and(|meaning| meaning.foreign.is_some())
+}
+
 /// Where a table gives both gluten and gliadin, gluten is read: no convention is needed for it.
-fn of_one_quantity(candidates: Vec<(&Column, Part)>) -> Vec<(&Column, Part)> {
-    let quantity = |column: &Column| column.meaning.as_ref().and_then(|meaning| meaning.quantity);
+fn of_one_quantity(candidates: Vec<Candidate<'_>>) -> Vec<Candidate<'_>> {
     let says = |wanted| {
         candidates
             .iter()
-            .any(|(column, _)| quantity(column) == Some(wanted))
+            .any(|(column, _)| quantity(column) == Some(wanted) && !is_foreign(column))
     };
     if says(Quantity::Gluten) && says(Quantity::Gliadin) {
         return candidates
@@ -229,20 +290,75 @@ fn of_one_quantity(candidates: Vec<(&Column, Part)>) -> Vec<(&Column, Part)> {
     candidates
 }
 
-fn same_headings(candidates: &[(&Column, Part)]) -> bool {
+/// A column that names gluten with a unit that converts goes before one without a unit; and any before one whose unit does
+/// not convert. Of numbered columns only those give way whose number another one has.
+fn of_gluten_in_food(candidates: Vec<Candidate<'_>>) -> Vec<Candidate<'_>> {
+    let rank = |column: &Column| {
+        if is_foreign(column) {
+            2
+        } else {
+            usize::from(quantity(column).is_none() && scale(column).is_none())
+        }
+    };
+    let plainly = |column: &Column| quantity(column).is_some() && scale(column).is_some();
+    let gives_way = |(column, part): &Candidate<'_>| {
+        candidates.iter().any(|(other, theirs)| {
+            let same = !part.is_numbered() || part == theirs;
+            let better = (plainly(other) && scale(column).is_none())
+                || (is_foreign(column) && !is_foreign(other));
+            same && better && rank(other) <= rank(column) && other.column != column.column
+        })
+    };
     candidates
-        .windows(2)
-        .all(|pair| pair[0].0.heading == pair[1].0.heading)
+        .iter()
+        .copied()
+        .filter(|candidate| !gives_way(candidate))
+        .collect()
 }
 
-/// Which of several single results is the one to read: gluten by name, then one with a unit, then the leftmost.
-fn plainness(column: &Column) -> (bool, bool, std::cmp::Reverse<u32>) {
-    let meaning = column.meaning.as_ref();
-    (
-        meaning.is_some_and(|meaning| meaning.quantity == Some(Quantity::Gluten)),
-        meaning.is_some_and(|meaning| meaning.unit.is_some()),
-        std::cmp::Reverse(column.column),
-    )
+/// Columns with the same heading, each its own, are extractions. Those that one heading covers are alike by accident.
+fn are_extractions(candidates: &[Candidate<'_>]) -> bool {
+    candidates.windows(2).all(|pair| {
+        pair[0].0.heading == pair[1].0.heading && !pair[0].0.spread && !pair[1].0.spread
+    })
+}
+
+/// The first of several single results that holds anything.
+fn best_of<'a>(candidates: &[Candidate<'a>], rows: &[Row]) -> Option<&'a Column> {
+    let is_filled = |column: &Column| rows.iter().any(|row| figure(row, column).is_some());
+    candidates
+        .iter()
+        .map(|(column, _)| *column)
+        .find(|column| is_filled(column))
+        .or_else(|| candidates.first().map(|(column, _)| *column))
+}
+
+/// What a cell says, where it is a result at all, its figures in the unit of the heading.
+fn figure(row: &Row, column: &Column) -> Option<Said> {
+    let value = values::read(row.at(column.column)?, Marks::Point).ok()?;
+    (value.said != Said::NotReported).then_some(value.said)
+}
+
+/// Two columns that could be the result and say different things, or of which only one speaks of some sample.
+fn differ(a: &Column, b: &Column, rows: &[Row]) -> Option<Ambiguous> {
+    let in_ppm = |said: Said, column: &Column| match said {
+        Said::Number(figure) => {
+            let ppm = scale(column).unwrap_or(Scale::One).to_ppm(figure.value);
+            Said::Number(crate::gather::numbers::Figure {
+                value: values::fifteen_digits(ppm),
+                decimals: 0,
+            })
+        }
+        other => other,
+    };
+    let says = |row: &Row, column: &Column| figure(row, column).map(|said| in_ppm(said, column));
+    let pairs = || rows.iter().map(|row| (says(row, a), says(row, b)));
+    let is_blank = pairs().all(|(a, _)| a.is_none()) || pairs().all(|(_, b)| b.is_none());
+    let differs = !is_blank && pairs().any(|(a, b)| a != b);
+    differs.then(|| Ambiguous {
+        what: "the result",
+        columns: (a.column.min(b.column), a.column.max(b.column)),
+    })
 }
 
 /// Results side by side: extractions, or the wells of one.

@@ -22,6 +22,10 @@ pub struct Reading {
     pub from_gliadin: bool,
     /// The text to show for it, where it is not the cell's.
     pub reported: Option<String>,
+    /// The uncertainty that stands with it, as written.
+    pub uncertainty: Option<String>,
+    /// The limit of detection that stands with it.
+    pub lod: Option<Ppm>,
     /// Whether its unit is stated nowhere.
     pub assumed_unit: bool,
 }
@@ -34,6 +38,8 @@ impl Reading {
             raw: None,
             from_gliadin: false,
             reported: None,
+            uncertainty: None,
+            lod: None,
             assumed_unit: false,
         }
     }
@@ -55,6 +61,10 @@ pub struct InForce {
     pub lloq: Ppm,
     /// The highest one.
     pub uloq: Ppm,
+    /// The lowest quantity that the assay detects.
+    pub lod: Ppm,
+    /// Whether "not detected" is held against the LOD.
+    pub lod_decides: bool,
 }
 
 /// Where and how a cell's problems are told.
@@ -63,10 +73,6 @@ pub struct Report<'a> {
     pub place: Place,
     /// The cell of its unit.
     pub unit_place: Option<Place>,
-    /// The cell of its heading.
-    pub heading_place: Place,
-    /// Whether nothing was said yet of this column's missing unit.
-    pub first_without_unit: bool,
     /// Where problems go.
     pub problems: &'a mut Problems,
 }
@@ -102,7 +108,10 @@ pub fn read(
             "Look up the footnote in the lab's file.",
         );
     }
-    let bare = matches!(value.said, Said::Below(None) | Said::Above(None));
+    let bare = matches!(
+        value.said,
+        Said::Below(None) | Said::Above(None) | Said::NotDetected(None)
+    );
     let (unit, assumed_unit) = match unit(&value, in_force, report) {
         Ok(found) => found,
         // Without a figure there is nothing to convert.
@@ -115,22 +124,38 @@ pub fn read(
         ),
         Err(()) => return None,
     };
-    if assumed_unit && !bare && report.first_without_unit {
-        report.problems.add(
-            Code::AssumedUnit,
-            report.heading_place.clone(),
-            "no unit is stated for these results: they are read as ppm (mg/kg)".to_owned(),
-            "Ask the lab to state the unit.",
-        );
-    }
     let quantity = unit.quantity.or(in_force.quantity);
     let ppm = |figure: f64| gluten(unit.ppm.to_ppm(figure), quantity);
     let raw = match value.said {
         Said::Number(figure) => Interval::number(ppm(figure.value)),
         Said::Below(n) => Interval::below(n.map_or(in_force.lloq, ppm)),
+        Said::NotDetected(n) if in_force.lod_decides => {
+            Interval::below(n.map_or(in_force.lod, ppm))
+        }
+        Said::NotDetected(_) => Interval::below(in_force.lloq),
         Said::Above(n) => Interval::above(n.map_or(in_force.uloq, ppm)),
         Said::NotReported => return Some(Reading::not_reported()),
     };
+    if let Some(number) = raw.as_number()
+        && number.0 < 0.0
+    {
+        if Ppm(-number.0).compare(in_force.lloq) == Ordering::Greater {
+            let (code, message, hint) = in_plain_words(&Fault::Negative, &value.reported);
+            report
+                .problems
+                .add(code, report.place.clone(), message, hint);
+            return None;
+        }
+        report.problems.add(
+            Code::BelowZero,
+            report.place.clone(),
+            format!(
+                "“{}” is below zero: it is taken for less than the assay can put a number on",
+                text::short(&value.reported)
+            ),
+            "Nothing to do. Ask the lab if it reports such figures often.",
+        );
+    }
     let interval = match raw.as_number() {
         Some(number) if number.compare(in_force.lloq) == Ordering::Less => {
             Interval::below(in_force.lloq)
@@ -142,6 +167,11 @@ pub fn read(
         raw: Some(raw),
         from_gliadin: quantity == Some(Quantity::Gliadin) && !bare,
         reported: Some(value.reported),
+        uncertainty: value.uncertainty,
+        lod: match value.said {
+            Said::NotDetected(Some(n)) => Some(ppm(n)),
+            _ => None,
+        },
         assumed_unit: assumed_unit && !bare,
     })
 }
@@ -242,7 +272,9 @@ fn in_plain_words(fault: &Fault, shown: &str) -> (Code, String, String) {
             "Ask the lab to write the figure without it. Nothing else in the file settles which it is.",
         ),
         Fault::Negative => (
-            format!("“{shown}” is less than nothing, which is no amount of gluten; it is not used"),
+            format!(
+                "“{shown}” is further below zero than the lowest quantity that can be measured is above it; it is not used"
+            ),
             "Ask the lab for the result as it would report it, such as <5.",
         ),
         Fault::Scientific => (

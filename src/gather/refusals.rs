@@ -5,11 +5,12 @@ use crate::gather::codes::Mangled;
 use crate::gather::extractions::Context;
 use crate::gather::facts;
 use crate::gather::finding::Table;
-use crate::gather::plan::Plan;
+use crate::gather::headings::Role;
+use crate::gather::plan::{Ambiguous, Plan};
 use crate::gather::rows;
 use crate::gather::text;
+use crate::model::place::{Place, column_letter};
 use crate::model::problem::{Code, Problems};
-use std::collections::BTreeSet;
 
 /// What is wrong with the headings of a table.
 pub fn headings(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
@@ -111,18 +112,17 @@ pub fn bad_code(
     );
 }
 
-/// The day of a test, where the row has one; what is no day is named once a column.
+/// The day of a test, where the row has one; what is no day is named.
 pub fn day(
     row: &Row,
     plan: &Plan,
     context: &Context<'_>,
-    said_once: &mut BTreeSet<(Code, u32)>,
     problems: &mut Problems,
 ) -> Option<chrono::NaiveDate> {
-    let column = plan.tested_on?;
+    let column = plan.of(Role::TestedOn)?;
     let content = row.at(column)?;
     let day = facts::day(content);
-    if day.is_none() && said_once.insert((Code::Suspicious, column)) {
+    if day.is_none() {
         problems.add(
             Code::Suspicious,
             context.place(row.number, column),
@@ -134,4 +134,117 @@ pub fn day(
         );
     }
     day
+}
+
+/// Results without a unit.
+pub fn no_unit(heading: Place, problems: &mut Problems) {
+    problems.add(
+        Code::AssumedUnit,
+        heading,
+        "no unit is stated for these results: they are read as ppm (mg/kg)",
+        "Ask the lab to state the unit.",
+    );
+}
+
+/// A row that the spreadsheet program does not show.
+pub fn hidden_row(row: &Row, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
+    problems.add(
+        Code::Hidden,
+        Place {
+            column: None,
+            ..context.place(row.number, plan.sample)
+        },
+        "the row is hidden in the spreadsheet program; its results are read",
+        "Ask the lab whether they were meant to be sent. A correction can set them aside.",
+    );
+}
+
+/// Two columns that could be the same thing.
+pub fn ambiguous_columns(
+    table: &Table,
+    doubt: Ambiguous,
+    context: &Context<'_>,
+    problems: &mut Problems,
+) {
+    let (left, right) = doubt.columns;
+    let heading = |column: u32| table.column(column).map_or("", |column| &column.heading);
+    let named = |column: u32| {
+        format!(
+            "“{}” (column {})",
+            text::short(heading(column)),
+            column_letter(column)
+        )
+    };
+    let is_sample = doubt.what == "the package code";
+    let other = |role: fn(Role) -> bool| {
+        let found = table
+            .columns
+            .iter()
+            .find(|column| column.role().is_some_and(role));
+        found.map_or("", |column| &column.heading)
+    };
+    let (sample, result) = if is_sample {
+        (heading(right), other(Role::is_reported))
+    } else {
+        (other(Role::names_sample), heading(right))
+    };
+    let mut hint = String::from(
+        "Ask the lab which it is, then name it in programme.toml. This block takes the second of the two:\n[[layout]]\n",
+    );
+    let path = &context.file.path;
+    hint.push_str(&format!(
+        "files = {}\n",
+        quoted(path.strip_prefix("inbox/").unwrap_or(path))
+    ));
+    if let Some(sheet) = &context.sheet.name {
+        hint.push_str(&format!("sheet = {}\n", quoted(sheet)));
+    }
+    hint.push_str(&format!(
+        "header_row = {}\ncolumns = {{ sample = {}, result = {} }}",
+        table.heading_row,
+        quoted(sample),
+        quoted(result)
+    ));
+    problems.add(
+        Code::AmbiguousTable,
+        context.place(table.heading_row, right),
+        format!(
+            "both {} and {} could be {}, and they differ: no row of this table is used",
+            named(left),
+            named(right),
+            doubt.what
+        ),
+        hint,
+    );
+}
+
+/// A row below the headings that may be the headings of another table.
+pub fn ambiguous_row(row: &Row, table: &Table, context: &Context<'_>, problems: &mut Problems) {
+    let shown: Vec<String> = table
+        .cells(row)
+        .map(|(column, content)| {
+            format!(
+                "“{}” ({})",
+                text::short(&content.shown()),
+                column_letter(column)
+            )
+        })
+        .collect();
+    problems.add(
+        Code::AmbiguousTable,
+        Place {
+            column: None,
+            ..context.place(row.number, 1)
+        },
+        format!(
+            "the row {} can be the headings of another table or a remark within this one: no row below it is used",
+            shown.join(", ")
+        ),
+        "Ask the lab what stands below it. If the rows are results, ask for them without this row.",
+    );
+}
+
+/// A string as TOML writes it.
+pub fn quoted(text: &str) -> String {
+    toml::Value::String(text.to_owned()).to_string()
 }

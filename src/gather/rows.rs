@@ -2,6 +2,7 @@
 
 use crate::gather::books::{Content, Row};
 use crate::gather::codes::{self, Codes, Mangled};
+use crate::gather::finding::Table;
 use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
 use crate::gather::plan::Plan;
@@ -19,11 +20,13 @@ pub enum Standing {
     /// A mean of this package's results.
     Mean(String),
     /// Not used, and no problem; in words.
-    Passed(String),
+    Passed(&'static str),
     /// Nothing in it.
     Blank,
-    /// The table has ended.
+    /// The headings of another table: this one has ended.
     End,
+    /// A row that may be headings of another table or a remark; what is below can be read in two ways.
+    Doubtful,
     /// Results of a code that is not in the register.
     Unknown(String),
     /// Results without a usable code.
@@ -41,13 +44,13 @@ pub enum BadCode {
 
 /// Goes down a table and keeps in mind the code that blank cells continue.
 pub struct Walker<'a> {
+    table: &'a Table,
     plan: &'a Plan,
     codes: &'a Codes,
     analytes: Analytes,
     /// The code of this row or of the last one that had one, as it is compared.
     sample: String,
     current: Option<Standing>,
-    last_row: Option<u32>,
 }
 
 /// Which samples of a table have rows of gluten, where a column names what was measured.
@@ -62,7 +65,7 @@ pub struct Analytes {
 /// Looks which analytes the rows of a table name.
 pub fn analytes(plan: &Plan, rows: &[Row]) -> Analytes {
     let mut found = Analytes::default();
-    let Some(column) = plan.analyte else {
+    let Some(column) = plan.of(Role::Analyte) else {
         return found;
     };
     let mut sample = String::new();
@@ -87,21 +90,24 @@ pub fn analytes(plan: &Plan, rows: &[Row]) -> Analytes {
 
 impl<'a> Walker<'a> {
     /// Starts above the first row.
-    pub fn new(plan: &'a Plan, codes: &'a Codes, analytes: Analytes) -> Walker<'a> {
+    pub fn new(
+        table: &'a Table,
+        plan: &'a Plan,
+        codes: &'a Codes,
+        analytes: Analytes,
+    ) -> Walker<'a> {
         Walker {
+            table,
             plan,
             codes,
             analytes,
             sample: String::new(),
             current: None,
-            last_row: None,
         }
     }
 
     /// What the next row is.
-    pub fn standing(&mut self, row: &Row) -> Standing {
-        let after_gap = self.last_row.is_some_and(|last| row.number > last + 1);
-        self.last_row = Some(row.number);
+    pub fn standing(&mut self, row: &Row, next: Option<&Row>) -> Standing {
         let results: Vec<&Content> = self
             .plan
             .results
@@ -111,15 +117,22 @@ impl<'a> Walker<'a> {
         let sample = row.at(self.plan.sample);
         let key = sample.map(|content| codes::key(&content.shown()));
         let registered = key.as_deref().and_then(|key| self.codes.with_key(key));
-        if registered.is_none() && is_other_heading(row, self.plan, sample) {
-            return Standing::End;
+        if registered.is_none() {
+            match self.other_headings(row, next) {
+                Some(OtherHeadings::Known) => return Standing::End,
+                Some(OtherHeadings::Repeated) => {
+                    return Standing::Passed("not used: the headings again");
+                }
+                Some(OtherHeadings::Doubtful) => return Standing::Doubtful,
+                None => {}
+            }
         }
         self.sample = key.unwrap_or_else(|| std::mem::take(&mut self.sample));
         if self.is_other_analyte(row) {
-            return Standing::Passed("not used: another analyte".to_owned());
+            return Standing::Passed("not used: another analyte");
         }
         let standing = match sample {
-            Some(content) => self.named(content, registered, &results, row, after_gap),
+            Some(content) => self.named(content, registered, &results, row),
             None => self.continued(&results, row),
         };
         if sample.is_some() && !matches!(standing, Standing::Mean(_)) {
@@ -129,7 +142,11 @@ impl<'a> Walker<'a> {
     }
 
     fn is_other_analyte(&self, row: &Row) -> bool {
-        let Some(content) = self.plan.analyte.and_then(|column| row.at(column)) else {
+        let Some(content) = self
+            .plan
+            .of(Role::Analyte)
+            .and_then(|column| row.at(column))
+        else {
             return false;
         };
         match units::quantity(&content.shown()) {
@@ -146,7 +163,6 @@ impl<'a> Walker<'a> {
         registered: Option<&str>,
         results: &[&Content],
         row: &Row,
-        after_gap: bool,
     ) -> Standing {
         let is_date = matches!(content, Content::Date { .. });
         if let Some(code) = registered
@@ -160,19 +176,16 @@ impl<'a> Walker<'a> {
             return self.mean_or_passed(&words);
         }
         if is_control(&words) {
-            return Standing::Passed("not used: a control, blank or standard".to_owned());
+            return Standing::Passed(CONTROL);
         }
         if results.is_empty() {
-            return Standing::Passed("not used: no result, and no code of the register".to_owned());
+            return Standing::Passed("not used: no result, and no code of the register");
         }
         let readable = results
             .iter()
             .any(|content| values::read(content, Marks::Point).is_ok());
-        if after_gap && !readable {
-            return Standing::End;
-        }
         if is_sentence(&shown) && !readable {
-            return Standing::Passed("not used: a note".to_owned());
+            return Standing::Passed("not used: a note");
         }
         let mangled = if is_date {
             Some(Mangled::Date)
@@ -181,6 +194,10 @@ impl<'a> Walker<'a> {
         };
         match mangled {
             Some(how) => Standing::BadCode(BadCode::Mangled(shown.into_owned(), how)),
+            // A heading of a group, a signature: no result is lost, unless the code is a registered one mistyped.
+            None if !readable && self.codes.nearest(&shown).is_none() => Standing::Passed(
+                "not used: no result that can be read, and no code of the register",
+            ),
             None => Standing::Unknown(shown.into_owned()),
         }
     }
@@ -200,7 +217,7 @@ impl<'a> Walker<'a> {
             if vocabulary::ordinal(&words).is_none()
                 && vocabulary::means(&words, Meaning::Statistic)
             {
-                return Standing::Passed("not used: a statistic of the rows above".to_owned());
+                return Standing::Passed(STATISTIC);
             }
         }
         Standing::Package(code.to_owned())
@@ -209,19 +226,19 @@ impl<'a> Walker<'a> {
     /// A row with nothing in the cell for the code: it continues the code above.
     fn continued(&self, results: &[&Content], row: &Row) -> Standing {
         if results.is_empty() {
-            return if row.cells.is_empty() {
+            return if self.table.cells(row).next().is_none() {
                 Standing::Blank
             } else {
-                Standing::Passed("not used: no result".to_owned())
+                Standing::Passed("not used: no result")
             };
         }
         // "Mean" may stand before the results, in a column of counts or at the left.
-        let word = row
-            .cells
-            .iter()
+        let word = self
+            .table
+            .cells(row)
             .enumerate()
-            .filter(|(at, cell)| *at == 0 || self.plan.counters.contains(&cell.column))
-            .map(|(_, cell)| text::words(&cell.content.shown()))
+            .filter(|(at, (column, _))| *at == 0 || self.plan.counters.contains(column))
+            .map(|(_, (_, content))| text::words(&content.shown()))
             .find(|words| {
                 vocabulary::ordinal(words).is_none() && vocabulary::means(words, Meaning::Statistic)
             });
@@ -230,11 +247,98 @@ impl<'a> Walker<'a> {
         }
         match &self.current {
             Some(Standing::Package(code)) => self.of_package(code, row),
-            Some(Standing::Passed(why)) => Standing::Passed(why.clone()),
+            Some(Standing::Passed(why)) if *why == CONTROL => Standing::Passed(why),
             Some(Standing::Unknown(code)) => Standing::Unknown(code.clone()),
             Some(Standing::BadCode(found)) => Standing::BadCode(found.clone()),
-            _ => Standing::BadCode(BadCode::None),
+            _ if results
+                .iter()
+                .any(|content| values::read(content, Marks::Point).is_ok()) =>
+            {
+                Standing::BadCode(BadCode::None)
+            }
+            _ => Standing::Passed("not used: no code, and no result that can be read"),
         }
+    }
+
+    /// Whether a row holds headings: the same again, those of another table, or what may be such.
+    fn other_headings(&self, row: &Row, next: Option<&Row>) -> Option<OtherHeadings> {
+        let cells: Vec<(u32, &Content)> = self.table.cells(row).collect();
+        if cells.len() < 2 {
+            return None;
+        }
+        let again = cells.iter().all(|(column, content)| {
+            let heading = self.table.column(*column).map(|column| &column.heading);
+            heading.is_some_and(|heading| same_words(heading, &content.shown()))
+        });
+        if again {
+            return Some(OtherHeadings::Repeated);
+        }
+        let may_be = |content: &Content| {
+            let shown = content.shown();
+            matches!(content, Content::Text(_))
+                && headings::may_be_heading(&shown)
+                && self.codes.find(&shown).is_none()
+                && values::read_text(&shown, Marks::Point).is_err()
+        };
+        let names_samples = |content: &Content| {
+            headings::read(&content.shown()).is_some_and(|heading| heading.role.names_sample())
+        };
+        let known = cells
+            .iter()
+            .filter(|(_, content)| {
+                let shown = content.shown();
+                headings::may_be_heading(&shown) && headings::read(&shown).is_some()
+            })
+            .count();
+        let first = row.at(self.plan.sample);
+        // Results under headings that our own reading did not take for a table: nobody can say whose they are.
+        let results = cells.iter().any(|(_, content)| {
+            let shown = content.shown();
+            headings::may_be_heading(&shown)
+                && headings::read(&shown)
+                    .is_some_and(|heading| heading.role.is_reported() && heading.quantity.is_some())
+        });
+        let elsewhere = if results {
+            OtherHeadings::Doubtful
+        } else {
+            OtherHeadings::Known
+        };
+        if first.is_some_and(names_samples) && known >= 2 {
+            return Some(elsewhere);
+        }
+        if !cells.iter().all(|(_, content)| may_be(content)) {
+            return None;
+        }
+        // A remark beside a group's name is no heading; a word such as "OD" or "Weight" over figures is one.
+        let figures_below = |column: u32| {
+            next.and_then(|next| next.at(column))
+                .is_some_and(|content| {
+                    values::read(content, Marks::Point)
+                        .is_ok_and(|value| value.said != values::Said::NotReported)
+                })
+        };
+        let known_over_figures = cells.iter().any(|(column, content)| {
+            *column != self.plan.sample
+                && figures_below(*column)
+                && headings::may_be_heading(&content.shown())
+                && headings::read(&content.shown()).is_some()
+        });
+        if known_over_figures {
+            return Some(elsewhere);
+        }
+        let filled =
+            |row: &Row| -> Vec<u32> { self.table.cells(row).map(|(column, _)| column).collect() };
+        let covers_result = self
+            .plan
+            .results
+            .iter()
+            .any(|result| row.at(result.column).is_some());
+        let is_over_all = next.is_some_and(|next| filled(next) == filled(row));
+        let wordy = first.is_some_and(|content| {
+            let shown = content.shown();
+            !shown.contains(|c: char| c.is_ascii_digit()) && !is_sentence(&shown)
+        });
+        (covers_result && is_over_all && wordy).then_some(OtherHeadings::Doubtful)
     }
 
     fn mean_or_passed(&self, words: &str) -> Standing {
@@ -242,26 +346,26 @@ impl<'a> Walker<'a> {
             Some(Standing::Package(code)) if vocabulary::means(words, Meaning::Mean) => {
                 Standing::Mean(code.clone())
             }
-            _ => Standing::Passed("not used: a statistic of the rows above".to_owned()),
+            _ => Standing::Passed(STATISTIC),
         }
     }
 }
 
-/// Whether a row holds the headings of a table that is none of results.
-fn is_other_heading(row: &Row, plan: &Plan, sample: Option<&Content>) -> bool {
-    let names_samples = |content: &Content| {
-        matches!(content, Content::Text(written) if headings::may_be_heading(written)
-            && headings::read(written).is_some_and(|heading| matches!(heading.role, Role::Sample | Role::LabSample)))
-    };
-    sample.is_some_and(names_samples)
-        && row
-            .cells
-            .iter()
-            .filter(|cell| cell.column != plan.sample)
-            .any(|cell| {
-                headings::may_be_heading(&cell.content.shown())
-                    && headings::read(&cell.content.shown()).is_some()
-            })
+/// What a row of headings below a table's own is.
+enum OtherHeadings {
+    Known,
+    Repeated,
+    Doubtful,
+}
+
+/// Why a row of a control is not used.
+const CONTROL: &str = "not used: a control, blank or standard";
+
+/// Why a row of a statistic is not used.
+const STATISTIC: &str = "not used: a statistic of the rows above";
+
+fn same_words(a: &str, b: &str) -> bool {
+    text::words(a) == text::words(b)
 }
 
 /// Whether a sample's name is that of a control: `Blank 2`, `PC`, `Std 3 (20 ppb)`, `QC high`.

@@ -34,7 +34,7 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<(Sheet, Table)> {
             start
         };
         let turned = turn(sheet, &sheet.rows[start..end]);
-        for table in finding::find(&turned) {
+        for table in finding::find(&turned, codes) {
             if names_packages(&turned, &table, codes) {
                 found.push((turned.clone(), table));
             }

@@ -15,6 +15,8 @@ pub struct Value {
     pub unit: Option<Unit>,
     /// Whether a footnote mark stands after it.
     pub footnote: bool,
+    /// The uncertainty that stands behind the figure, as written.
+    pub uncertainty: Option<String>,
     /// The text to show for it.
     pub reported: String,
 }
@@ -26,6 +28,8 @@ pub enum Said {
     Number(Figure),
     /// Below this; below the LLOQ in force where no figure stands there.
     Below(Option<f64>),
+    /// Not detected; the LOD that stands with it.
+    NotDetected(Option<f64>),
     /// Above this; above the ULOQ in force where no figure stands there.
     Above(Option<f64>),
     /// There is no result.
@@ -71,6 +75,7 @@ pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
         said,
         unit,
         footnote,
+        uncertainty: None,
         reported: written.trim().to_owned(),
     };
     if plain.chars().all(|c| c == '-' || c == ' ') {
@@ -79,8 +84,15 @@ pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
     if plain.starts_with('#') && plain.ends_with(['!', '?']) || plain.eq_ignore_ascii_case("#n/a") {
         return Err(Fault::CellError);
     }
+    let (plain, uncertainty, unit_behind) = without_uncertainty(&plain);
+    if let Some(value) = undetected_with_limit(plain, marks) {
+        return Ok(Value {
+            reported: written.trim().to_owned(),
+            ..value
+        });
+    }
     let starts_with_figure = plain.starts_with(|c: char| c.is_ascii_digit());
-    if !starts_with_figure && let Some(said) = in_words(&text::words(&plain)) {
+    if !starts_with_figure && let Some(said) = in_words(&text::words(plain)) {
         return Ok(value(said, None, false));
     }
     let (lead, rest) = plain.split_at(
@@ -100,10 +112,19 @@ pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
     };
     let qualifier = qualifier(lead)?;
     let (figure, tail) = split_figure(rest);
+    // "12." is twelve.
+    let figure = match figure.strip_suffix('.') {
+        Some(whole) if whole.bytes().all(|b| b.is_ascii_digit()) => whole,
+        _ => figure,
+    };
     let (tail, footnote) = strip_footnotes(tail);
     let unit = match tail.trim() {
         "" => None,
         tail => Some(tail_unit(tail)?),
+    };
+    let unit = match unit_behind {
+        Some(behind) if unit.is_none() => Some(tail_unit(behind)?),
+        _ => unit,
     };
     let figure = numbers::read(figure, marks).map_err(|none| match none {
         NoFigure::UnclearComma => Fault::UnclearComma,
@@ -111,11 +132,71 @@ pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
     })?;
     let said = match qualifier {
         Qualifier::None => Said::Number(figure),
+        Qualifier::Negative => Said::Number(Figure {
+            value: -figure.value,
+            ..figure
+        }),
         Qualifier::Below if figure.value > 0.0 => Said::Below(Some(figure.value)),
         Qualifier::Below => return Err(Fault::NoResult),
         Qualifier::Above => Said::Above(Some(figure.value)),
     };
-    Ok(value(said, unit, footnote))
+    Ok(Value {
+        uncertainty,
+        ..value(said, unit, footnote)
+    })
+}
+
+/// A text without the uncertainty behind its figure: `12.4 ± 3.7 mg/kg`, `12.4 (U 3.7)`, `12.4 +/- 30 %`. The unit behind the
+/// uncertainty is that of the figure as well, unless it is a percentage.
+fn without_uncertainty(plain: &str) -> (&str, Option<String>, Option<&str>) {
+    let starts = plain.starts_with(|c: char| c.is_ascii_digit() || matches!(c, '+' | '-' | '<'));
+    if !starts {
+        return (plain, None, None);
+    }
+    for mark in ["±", "+/-", "+-", "(U", "(u", "; U", ", U ", " U=", " U ="] {
+        let Some(at) = plain.find(mark).filter(|at| *at > 0) else {
+            continue;
+        };
+        let (figure, rest) = (plain[..at].trim(), &plain[at + mark.len()..]);
+        let stated = rest.trim_matches(|c: char| matches!(c, ' ' | ')' | '(' | '=' | ':'));
+        let is_figure = stated.starts_with(|c: char| c.is_ascii_digit());
+        if is_figure {
+            let bare = figure.trim_end_matches('(').trim_end();
+            let (_, behind) = split_figure(stated);
+            let unit = Some(behind.trim()).filter(|unit| {
+                !unit.starts_with('%')
+                    && (units::read(unit).is_some() || units::looks_like_unit(unit))
+            });
+            return (bare, Some(format!("± {stated}")), unit);
+        }
+    }
+    (plain, None, None)
+}
+
+/// `ND (LOD 3)`, `n.d. (<LOD 3 mg/kg)`: not detected, with the limit of detection.
+fn undetected_with_limit(plain: &str, marks: Marks) -> Option<Value> {
+    let (words, limit) = plain.strip_suffix(')')?.split_once('(')?;
+    let said = in_words(&text::words(words))?;
+    let at = limit.find(|c: char| c.is_ascii_digit())?;
+    let lead = text::words(limit[..at].trim_matches([' ', '=', ':', '<']));
+    let names_lod =
+        vocabulary::means(&lead, Meaning::Lod) || vocabulary::means(&lead, Meaning::Undetected);
+    if !names_lod || !matches!(said, Said::NotDetected(_)) {
+        return None;
+    }
+    let (figure, tail) = split_figure(&limit[at..]);
+    let figure = numbers::read(figure, marks).ok()?;
+    let unit = match tail.trim() {
+        "" => None,
+        tail => Some(units::read(tail)?),
+    };
+    Some(Value {
+        said: Said::NotDetected(Some(figure.value)),
+        unit,
+        footnote: false,
+        uncertainty: None,
+        reported: String::new(),
+    })
 }
 
 /// The part of a text that is a figure, where the text is a figure with at most a sign before it and a unit behind.
@@ -138,6 +219,7 @@ pub fn figure_in(written: &str) -> Option<String> {
 
 enum Qualifier {
     None,
+    Negative,
     Below,
     Above,
 }
@@ -145,8 +227,14 @@ enum Qualifier {
 fn in_words(words: &str) -> Option<Said> {
     match vocabulary::first(
         words,
-        &[Meaning::Below, Meaning::Above, Meaning::Unreported],
+        &[
+            Meaning::Undetected,
+            Meaning::Below,
+            Meaning::Above,
+            Meaning::Unreported,
+        ],
     )? {
+        Meaning::Undetected => Some(Said::NotDetected(None)),
         Meaning::Below => Some(Said::Below(None)),
         Meaning::Above => Some(Said::Above(None)),
         _ => Some(Said::NotReported),
@@ -160,7 +248,8 @@ fn qualifier(lead: &str) -> Result<Qualifier, Fault> {
         "" => return Ok(Qualifier::None),
         "<" => return Ok(Qualifier::Below),
         ">" => return Ok(Qualifier::Above),
-        "-" | "(-" => return Err(Fault::Negative),
+        "+" => return Ok(Qualifier::None),
+        "-" => return Ok(Qualifier::Negative),
         _ => {}
     }
     let (words, sign) = match lead.char_indices().next_back() {
@@ -170,12 +259,17 @@ fn qualifier(lead: &str) -> Result<Qualifier, Fault> {
     let words = text::words(words);
     let meaning = vocabulary::first(
         &words,
-        &[Meaning::Below, Meaning::Above, Meaning::Less, Meaning::More],
+        &[
+            Meaning::Below,
+            Meaning::Undetected,
+            Meaning::Above,
+            Meaning::Less,
+            Meaning::More,
+        ],
     );
     match (meaning, sign) {
-        (Some(Meaning::Below), None | Some('<')) | (Some(Meaning::Less), None) => {
-            Ok(Qualifier::Below)
-        }
+        (Some(Meaning::Below | Meaning::Undetected), None | Some('<'))
+        | (Some(Meaning::Less), None) => Ok(Qualifier::Below),
         (Some(Meaning::Above), None | Some('>')) | (Some(Meaning::More), None) => {
             Ok(Qualifier::Above)
         }
@@ -270,13 +364,15 @@ fn read_number(stored: f64, shown: &str) -> Result<Value, Fault> {
     let unit = units::read(tail);
     let percent = tail.starts_with('%');
     let exact = fifteen_digits(if percent { stored * 100.0 } else { stored });
-    if exact < 0.0 {
-        return Err(Fault::Negative);
-    }
     if unit.is_none() && units::looks_like_unit(tail) {
         return Err(Fault::Unit(tail.to_owned()));
     }
     let inner: String = plain.get(first..last).unwrap_or_default().replace(',', "");
+    let inner = if exact < 0.0 {
+        format!("-{inner}")
+    } else {
+        inner
+    };
     let faithful = inner.parse::<f64>().is_ok_and(|number| number == exact);
     let written = if faithful { inner } else { exact.to_string() };
     let figure = Figure {
@@ -307,6 +403,7 @@ fn read_number(stored: f64, shown: &str) -> Result<Value, Fault> {
             unit
         },
         footnote: false,
+        uncertainty: None,
         reported,
     })
 }
@@ -352,6 +449,19 @@ mod tests {
         ] {
             assert_eq!(number(written), Some(12.4), "{written}");
         }
+        for (written, uncertainty) in [
+            ("12.4 ± 3.7", Some("± 3.7")),
+            ("12,4 ± 30 %", Some("± 30 %")),
+            ("12.4 (U 3.7)", Some("± 3.7")),
+            ("12.4 mg/kg (± 3.7)", Some("± 3.7")),
+            ("12.4 +/- 3.7 mg/kg", Some("± 3.7 mg/kg")),
+            ("+12.4", None),
+        ] {
+            let value = read_text(written, Marks::Unsettled).expect("reads");
+            assert_eq!(number(written), Some(12.4), "{written}");
+            assert_eq!(value.uncertainty.as_deref(), uncertainty, "{written}");
+        }
+        assert_eq!(number("12."), Some(12.0));
         assert_eq!(number("1 234,5 mg/kg"), Some(1234.5));
         assert!(read_text("12.4*", Marks::Unsettled).is_ok_and(|value| value.footnote));
         assert!(read_text("12.4", Marks::Unsettled).is_ok_and(|value| !value.footnote));
@@ -371,20 +481,18 @@ mod tests {
         ] {
             assert_eq!(said(written), Ok(Said::Below(Some(5.0))), "{written}");
         }
-        for written in [
-            "BLQ",
-            "<LOQ",
-            "< LLOQ",
-            "below LOQ",
-            "ND",
-            "n.d.",
-            "not detected",
-            "n.n.",
-            "< BG",
-            "non rilevato",
-            "n.q.",
-        ] {
+        for written in ["BLQ", "<LOQ", "< LLOQ", "below LOQ", "< BG", "n.q."] {
             assert_eq!(said(written), Ok(Said::Below(None)), "{written}");
+        }
+        for written in ["ND", "n.d.", "not detected", "n.n.", "non rilevato", "<LOD"] {
+            assert_eq!(said(written), Ok(Said::NotDetected(None)), "{written}");
+        }
+        for written in [
+            "ND (LOD 3)",
+            "n.d. (< LOD 3 mg/kg)",
+            "nicht nachweisbar (NWG: 3)",
+        ] {
+            assert_eq!(said(written), Ok(Said::NotDetected(Some(3.0))), "{written}");
         }
         assert_eq!(said("> 80.0 ppm"), Ok(Said::Above(Some(80.0))));
         assert_eq!(said("above range"), Ok(Said::Above(None)));
@@ -410,7 +518,6 @@ mod tests {
             "≤5",
             "5-10",
             "~12",
-            "12.4 ± 1",
             "1e3 ppm",
             "<<5",
             "<0",
@@ -422,8 +529,8 @@ mod tests {
         ] {
             assert_eq!(said(written), Err(Fault::NoResult), "{written}");
         }
-        assert_eq!(said("-3.2"), Err(Fault::Negative));
-        assert_eq!(said("\u{2212}3.2"), Err(Fault::Negative));
+        assert_eq!(number("-3.2"), Some(-3.2));
+        assert_eq!(number("\u{2212}3.2"), Some(-3.2));
         assert_eq!(said("1.24E+01"), Err(Fault::Scientific));
         assert_eq!(said("1,234"), Err(Fault::UnclearComma));
         assert_eq!(said("12.4 mg/L"), Err(Fault::Unit("mg/L".into())));
@@ -447,6 +554,6 @@ mod tests {
             value(1234.5, "1,234.5 ppm").unit.map(|unit| unit.ppm),
             Some(Scale::One)
         );
-        assert_eq!(read_number(-1.0, "-1"), Err(Fault::Negative));
+        assert!(matches!(value(-1.0, "-1").said, Said::Number(figure) if figure.value == -1.0));
     }
 }

@@ -34,6 +34,10 @@ pub enum Meaning {
     Lloq,
     /// The highest quantity reported as a number.
     Uloq,
+    /// The lowest quantity that the assay detects.
+    Lod,
+    /// The uncertainty of a result.
+    Uncertainty,
     /// Day of the test.
     TestedOn,
     /// The lab's report number.
@@ -56,6 +60,8 @@ pub enum Meaning {
     Statistic,
     /// A result: too little to put a number on.
     Below,
+    /// A result: not detected.
+    Undetected,
     /// A result: more than the assay can put a number on.
     Above,
     /// Words before a figure: below it.
@@ -68,7 +74,7 @@ pub enum Meaning {
     Ordinal,
 }
 
-const NAMES: [(&str, Meaning); 29] = [
+const NAMES: [(&str, Meaning); 32] = [
     ("sample", Meaning::Sample),
     ("labsample", Meaning::LabSample),
     ("result", Meaning::Result),
@@ -84,6 +90,9 @@ const NAMES: [(&str, Meaning); 29] = [
     ("unit", Meaning::Unit),
     ("lloq", Meaning::Lloq),
     ("uloq", Meaning::Uloq),
+    ("lod", Meaning::Lod),
+    ("uncertainty", Meaning::Uncertainty),
+    ("undetected", Meaning::Undetected),
     ("tested_on", Meaning::TestedOn),
     ("report", Meaning::Report),
     ("assay", Meaning::Assay),
@@ -241,7 +250,7 @@ mod tests {
     #[test]
     fn words_are_looked_up_without_case_and_accents() {
         assert!(means(&text::words("Échantillon"), Meaning::Sample));
-        assert!(means(&text::words("n.n."), Meaning::Below));
+        assert!(means(&text::words("n.n."), Meaning::Undetected));
         assert!(means(&text::words("< LOQ"), Meaning::Below));
         assert_eq!(ordinal("ii"), Some(2));
         assert_eq!(ordinal("12"), Some(12));

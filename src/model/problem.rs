@@ -55,6 +55,8 @@ codes! {
     NoTable, "no_table", Error;
     /// A table was recognised, but none of its columns holds results.
     NoResultColumn, "no_result_column", Error;
+    /// A table that can be understood in two ways: none of its rows is used.
+    AmbiguousTable, "ambiguous_table", Error;
     /// A result that reads as no result.
     BadValue, "bad_value", Error;
     /// A unit that is none of the known ones.
@@ -81,6 +83,8 @@ codes! {
     MissingPackage, "missing_package", Note;
     /// No unit is stated anywhere: read as ppm.
     AssumedUnit, "assumed_unit", Note;
+    /// A figure a little below zero.
+    BelowZero, "below_zero", Note;
     /// A footnote mark stands after a number.
     FootnoteMark, "footnote_mark", Note;
     /// Text that is not in UTF-8 was read in another encoding.
@@ -134,6 +138,11 @@ impl Problems {
             message: message.into(),
             hint: hint.into(),
         });
+    }
+
+    /// Each as it was added.
+    pub fn each(self) -> impl Iterator<Item = Problem> {
+        self.0.into_iter()
     }
 
     /// Adds another list.

@@ -1,6 +1,7 @@
 //! Whole programme folders, made here, gathered, and held against what they say.
 
 mod binary;
+mod doubt;
 mod folder;
 mod hostile;
 mod inbox;

@@ -1,0 +1,139 @@
+//! Tables that stand side by side, and columns that name the sample by what they hold.
+
+use crate::gather::books::Row;
+use crate::gather::codes::Codes;
+use crate::gather::finding::{Column, Table};
+use crate::gather::headings::{Heading, Role};
+use std::collections::BTreeMap;
+
+/// Rows below a heading that are looked at to learn what its columns hold.
+const ROWS_TRIED: usize = 200;
+
+/// A further column that names the sample begins a table of its own, where results stand before it and behind it.
+pub fn split(columns: Vec<Column>) -> Vec<Vec<Column>> {
+    let roles: Vec<Option<Role>> = columns.iter().map(Column::role).collect();
+    let starts = starts(&roles);
+    let mut blocks: Vec<Vec<Column>> = vec![Vec::new()];
+    for (at, column) in columns.into_iter().enumerate() {
+        if starts.contains(&at) {
+            blocks.push(Vec::new());
+        }
+        blocks.last_mut().expect("starts with one").push(column);
+    }
+    blocks
+}
+
+/// Where each table but the first begins.
+fn starts(roles: &[Option<Role>]) -> Vec<usize> {
+    let is = |at: usize, wanted: fn(Role) -> bool| roles[at].is_some_and(wanted);
+    let first_sample = (0..roles.len()).find(|at| is(*at, Role::names_sample));
+    let mut starts = Vec::new();
+    let (mut named, mut reported, mut plain_sample) = (false, false, false);
+    for at in 0..roles.len() {
+        let is_sample = roles[at] == Some(Role::Sample);
+        let sample_follows = || {
+            let behind = (at + 1..roles.len()).take_while(|at| !is(*at, Role::is_reported));
+            behind.into_iter().any(|at| roles[at] == Some(Role::Sample))
+        };
+        let names = is_sample
+            || (roles[at] == Some(Role::LabSample) && (!plain_sample || sample_follows()));
+        let results_follow = (at + 1..roles.len()).any(|at| is(at, Role::is_reported));
+        if names && named && reported && results_follow {
+            // Columns that lead the first table before its sample lead this one too.
+            let lead = first_sample.unwrap_or(0);
+            let since = starts.last().copied().unwrap_or(0);
+            let fits = lead <= at - since && roles[at - lead..at] == roles[..lead];
+            starts.push(if fits { at - lead } else { at });
+            (named, reported, plain_sample) = (true, false, is_sample);
+            continue;
+        }
+        named |= is(at, Role::names_sample);
+        plain_sample |= is_sample;
+        reported |= is(at, Role::is_reported);
+    }
+    starts
+}
+
+/// The first and the last column of a table.
+pub fn span(columns: &[Column]) -> Option<(u32, u32)> {
+    Some((columns.first()?.column, columns.last()?.column))
+}
+
+/// Columns without a heading belong to the table at their left.
+pub fn widen(tables: &mut [Table]) {
+    let spans: Vec<((u32, u32), u32, usize)> = tables
+        .iter()
+        .map(|table| (table.span, table.heading_row, table.rows.end))
+        .collect();
+    for table in tables {
+        let next = spans
+            .iter()
+            .filter(|(span, heading_row, end)| {
+                let beside = *heading_row == table.heading_row
+                    || (*end > table.rows.start && span.0 > table.span.1);
+                beside && span.0 > table.span.1
+            })
+            .map(|(span, _, _)| span.0)
+            .min();
+        table.span.1 = next.map_or(u32::MAX, |next| next - 1);
+    }
+}
+
+/// A column that holds registered codes names the sample, though its heading is unknown or missing; those that
+/// are `taken` already name it for a table above.
+pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, taken: &[u32]) {
+    if !columns
+        .iter()
+        .filter_map(Column::role)
+        .any(Role::is_reported)
+    {
+        return;
+    }
+    let mut held: BTreeMap<u32, (usize, usize)> = BTreeMap::new();
+    for row in below.iter().take(ROWS_TRIED) {
+        for cell in &row.cells {
+            let known = columns
+                .iter()
+                .find(|column| column.column == cell.column)
+                .and_then(Column::role);
+            if known.is_some_and(|role| role != Role::Ignored) {
+                continue;
+            }
+            let (registered, filled) = held.entry(cell.column).or_default();
+            *filled += 1;
+            *registered += usize::from(codes.find(&cell.content.shown()).is_some());
+        }
+    }
+    let named_well = columns.iter().any(|column| {
+        column.role().is_some_and(Role::names_sample)
+            && below
+                .iter()
+                .take(ROWS_TRIED)
+                .filter_map(|row| row.at(column.column))
+                .any(|content| codes.find(&content.shown()).is_some())
+    });
+    for (column, (registered, filled)) in held {
+        if registered == 0 || registered * 2 < filled || taken.contains(&column) {
+            continue;
+        }
+        let meaning = Some(Heading {
+            role: Role::Sample,
+            unit: None,
+            foreign: None,
+            quantity: None,
+        });
+        match columns.iter_mut().find(|known| known.column == column) {
+            // A lot or a product that looks like a code is none where a column for codes holds some.
+            Some(known) if known.role().is_some() && named_well => {}
+            Some(known) => known.meaning = meaning,
+            None if named_well => {}
+            None => columns.push(Column {
+                column,
+                heading: String::new(),
+                meaning,
+                spread: true,
+            }),
+        }
+    }
+    columns.sort_by_key(|column| column.column);
+}

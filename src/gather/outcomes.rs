@@ -1,0 +1,385 @@
+//! A row of a table -> its outcome: what it is, what its cells say, and what is wrong with it. Nothing here is shared.
+
+use crate::gather::books::{Content, Row};
+use crate::gather::extractions::Context;
+use crate::gather::facts::{self, Facts};
+use crate::gather::finding::Table;
+use crate::gather::headings::Role;
+use crate::gather::plan::{Plan, ResultColumn};
+use crate::gather::readings::{self, InForce, Reading};
+use crate::gather::refusals;
+use crate::gather::rows::{self, Standing};
+use crate::gather::text;
+use crate::gather::units::{self, Quantity, Scale, Unit};
+use crate::model::place::{Place, Source};
+use crate::model::ppm::Ppm;
+use crate::model::problem::{Problem, Problems};
+use crate::model::rule::Regime;
+use std::sync::Arc;
+
+/// A row, understood.
+pub struct RowOutcome<'a> {
+    /// The row.
+    pub row: &'a Row,
+    /// What it is.
+    pub kind: Kind,
+    /// Its cells that hold results.
+    pub cells: Vec<CellRead>,
+    /// What is wrong; a problem with a column is told once for that column.
+    pub problems: Vec<(Option<u32>, Problem)>,
+}
+
+/// What a row is.
+pub enum Kind {
+    /// Results of a registered package.
+    Package {
+        /// As the register spells it.
+        code: String,
+        /// What the row says besides.
+        facts: RowFacts,
+    },
+    /// A mean of this package's results.
+    Mean(String),
+    /// Not used; why, in words.
+    Passed(&'static str),
+    /// Nothing in it.
+    Blank,
+}
+
+/// A cell that holds a result, or should.
+pub struct CellRead {
+    /// What it says; none where it cannot be read.
+    pub reading: Option<Reading>,
+    /// Its text.
+    pub reported: String,
+    /// Where it stands.
+    pub source: Source,
+    /// Its row, as the sheet is turned.
+    pub row: u32,
+    /// The number of its extraction, where one is given.
+    pub number: Option<u32>,
+    /// Whether the lab gave that number.
+    pub numbered: bool,
+    /// Whether the table can be understood in two ways, so that nothing is read.
+    pub ambiguous: bool,
+}
+
+/// What a row says besides its results, and the file where the row is silent.
+#[derive(Clone)]
+pub struct RowFacts {
+    /// The lowest quantity reported as a number.
+    pub lloq: Ppm,
+    /// The highest one.
+    pub uloq: Ppm,
+    /// The lowest quantity that the assay detects.
+    pub lod: Ppm,
+    /// All that is known as text.
+    pub facts: Facts,
+    /// The lab's remark.
+    pub remark: Option<Arc<str>>,
+}
+
+/// Goes down a table and gives each row's outcome.
+pub struct RowReader<'a> {
+    table: &'a Table,
+    plan: &'a Plan,
+    context: &'a Context<'a>,
+    walker: rows::Walker<'a>,
+    numbers: rows::Numbers,
+    rows: &'a [Row],
+    at: usize,
+    doubtful: bool,
+    ended: bool,
+}
+
+impl<'a> RowReader<'a> {
+    /// Starts above the first row.
+    pub fn new(table: &'a Table, plan: &'a Plan, context: &'a Context<'a>) -> RowReader<'a> {
+        let rows = context.rows(table);
+        let analytes = rows::analytes(plan, rows);
+        RowReader {
+            table,
+            plan,
+            context,
+            walker: rows::Walker::new(table, plan, context.codes, analytes),
+            numbers: rows::extraction_numbers(plan, rows),
+            rows,
+            at: 0,
+            doubtful: false,
+            ended: false,
+        }
+    }
+
+    fn outcome(&mut self, row: &'a Row, next: Option<&'a Row>) -> RowOutcome<'a> {
+        let mut outcome = RowOutcome {
+            row,
+            kind: Kind::Blank,
+            cells: Vec::new(),
+            problems: Vec::new(),
+        };
+        if self.ended {
+            if self.table.cells(row).next().is_some() {
+                outcome.kind =
+                    Kind::Passed("not used: it stands below the headings of another table");
+            }
+            return outcome;
+        }
+        let mut told = Problems::default();
+        outcome.kind = match self.walker.standing(row, next) {
+            Standing::Package(code) => return self.package(outcome, code),
+            Standing::Mean(code) => Kind::Mean(code),
+            Standing::Passed(why) => Kind::Passed(why),
+            Standing::Blank => Kind::Blank,
+            Standing::End => {
+                self.ended = true;
+                Kind::Passed("not used: the headings of another table; this one ends here")
+            }
+            Standing::Doubtful => {
+                if self.codes_follow() {
+                    self.doubtful = true;
+                    refusals::ambiguous_row(row, self.table, self.context, &mut told);
+                }
+                Kind::Passed("not used: headings of another table, or a remark")
+            }
+            Standing::Unknown(written) => {
+                refusals::unknown(row, &written, self.plan, self.context, &mut told);
+                Kind::Passed("not used: the code is not in the register of packages")
+            }
+            Standing::BadCode(found) => {
+                refusals::bad_code(row, &found, self.plan, self.context, &mut told);
+                Kind::Passed("not used: no usable package code")
+            }
+        };
+        outcome.tell(None, told);
+        outcome
+    }
+
+    /// Whether any row from here on names a registered package.
+    fn codes_follow(&self) -> bool {
+        let rest = self.rows[self.at..].iter();
+        rest.filter_map(|row| row.at(self.plan.sample))
+            .any(|content| self.context.codes.find(&content.shown()).is_some())
+    }
+
+    /// The outcome of a row of a registered package.
+    fn package(&self, mut outcome: RowOutcome<'a>, code: String) -> RowOutcome<'a> {
+        let (row, plan) = (outcome.row, self.plan);
+        let mut told = Problems::default();
+        let facts = self.row_facts(row, &mut told);
+        outcome.tell(plan.of(Role::TestedOn), std::mem::take(&mut told));
+        let given = plan
+            .extraction
+            .and_then(|column| self.numbers.of(row, column));
+        let results = plan.results.iter();
+        let blank = results
+            .clone()
+            .all(|result| row.at(result.column).is_none());
+        // A package with nothing but its code in a wide row is a row that says "not reported".
+        for result in results {
+            if row.at(result.column).is_none() && !blank && plan.wells {
+                continue;
+            }
+            let mut cell = self.cell(row, result, &facts, &mut told);
+            cell.number = result.extraction.or(given);
+            cell.numbered = match result.extraction {
+                Some(_) => result.numbered,
+                None => given.is_some(),
+            };
+            if cell
+                .reading
+                .as_ref()
+                .is_some_and(|reading| reading.assumed_unit)
+            {
+                let mut once = Problems::default();
+                refusals::no_unit(
+                    self.context.place(self.table.heading_row, result.column),
+                    &mut once,
+                );
+                // Of several columns the first is told.
+                outcome.tell(Some(0), once);
+            }
+            outcome.cells.push(cell);
+        }
+        if row.hidden && !blank {
+            refusals::hidden_row(row, plan, self.context, &mut told);
+        }
+        outcome.tell(None, told);
+        outcome.kind = Kind::Package { code, facts };
+        outcome
+    }
+
+    fn cell(
+        &self,
+        row: &Row,
+        result: &ResultColumn,
+        facts: &RowFacts,
+        problems: &mut Problems,
+    ) -> CellRead {
+        let source = self.context.source(row.number, result.column);
+        let content = row.at(result.column);
+        let mut cell = CellRead {
+            reading: None,
+            reported: content
+                .map(|content| content.shown().into_owned())
+                .unwrap_or_default(),
+            row: row.number,
+            number: None,
+            numbered: false,
+            ambiguous: self.doubtful || self.plan.ambiguous.is_some(),
+            source,
+        };
+        if cell.ambiguous {
+            return cell;
+        }
+        let Some(content) = content else {
+            cell.reading = Some(Reading::not_reported());
+            return cell;
+        };
+        let mut report = readings::Report {
+            place: cell.source.place(),
+            unit_place: self.unit_place(row),
+            problems,
+        };
+        let in_force = self.in_force(row, result, facts);
+        cell.reading = readings::read(content, self.context.marks, &in_force, &mut report);
+        if let Some(shown) = cell
+            .reading
+            .as_ref()
+            .and_then(|reading| reading.reported.clone())
+        {
+            cell.reported = shown;
+        }
+        cell
+    }
+
+    fn at_role<'r>(&self, row: &'r Row, role: Role) -> Option<&'r Content> {
+        row.at(self.plan.of(role)?)
+    }
+
+    fn unit_place(&self, row: &Row) -> Option<Place> {
+        let column = self.plan.of(Role::Unit)?;
+        row.at(column)?;
+        Some(self.context.place(row.number, column))
+    }
+
+    /// What is in force for a cell: the column's own, then what the row and the file say.
+    fn in_force(&self, row: &Row, result: &ResultColumn, facts: &RowFacts) -> InForce {
+        let meaning = self
+            .table
+            .column(result.column)
+            .and_then(|column| column.meaning.as_ref());
+        let analyte = self
+            .at_role(row, Role::Analyte)
+            .map(|content| content.shown().into_owned());
+        let of_analyte = analyte.as_deref().map(units::part);
+        let foreign = meaning.is_some_and(|meaning| meaning.foreign.is_some());
+        InForce {
+            heading: meaning
+                .and_then(|meaning| meaning.unit)
+                .or(of_analyte.and_then(|parted| parted.unit))
+                .or(self.table.unit().filter(|_| !foreign)),
+            foreign,
+            quantity: meaning
+                .and_then(|meaning| meaning.quantity)
+                .or(analyte.as_deref().and_then(units::quantity))
+                .or(facts.facts.quantity),
+            unit_cell: self
+                .at_role(row, Role::Unit)
+                .map(|content| content.shown().into_owned()),
+            facts: facts.facts.unit,
+            lloq: facts.lloq,
+            uloq: facts.uloq,
+            lod: facts.lod,
+            lod_decides: self.context.config.rule.regime == Regime::AuNz,
+        }
+    }
+
+    /// What a row says of itself, and the file where the row is silent.
+    fn row_facts(&self, row: &Row, problems: &mut Problems) -> RowFacts {
+        let shown = |role: Role| -> Option<Arc<str>> {
+            self.at_role(row, role)
+                .map(|content| Arc::from(text::plain(&content.shown())))
+        };
+        let limit = |role: Role| {
+            let column = self.plan.of(role)?;
+            let label = self
+                .table
+                .column(column)
+                .map_or("", |column| &column.heading);
+            facts::limit(label, row.at(column)?, self.context.marks)
+        };
+        let own = Facts {
+            lab: shown(Role::Lab),
+            report: shown(Role::Report),
+            tested_on: refusals::day(row, self.plan, self.context, problems),
+            assay: shown(Role::Assay),
+            lloq: limit(Role::Lloq),
+            uloq: limit(Role::Uloq),
+            lod: limit(Role::Lod),
+            uncertainty: shown(Role::Uncertainty),
+            dilution: shown(Role::Dilution),
+            ..Facts::default()
+        };
+        let all = own.or(self.context.facts);
+        let result = self
+            .plan
+            .results
+            .first()
+            .and_then(|result| self.table.column(result.column))
+            .and_then(|column| column.meaning.as_ref());
+        let analyte = shown(Role::Analyte);
+        let unit = shown(Role::Unit)
+            .and_then(|unit| units::read(&unit))
+            .or_else(|| result.and_then(|meaning| meaning.unit))
+            .or_else(|| self.table.unit())
+            .or(all.unit);
+        let quantity = unit
+            .and_then(|unit| unit.quantity)
+            .or_else(|| result.and_then(|meaning| meaning.quantity))
+            .or_else(|| analyte.as_deref().and_then(units::quantity))
+            .or(all.quantity);
+        let testing = &self.context.config.testing;
+        let in_force = |said, otherwise| limit_in_force(said, otherwise, unit, quantity);
+        RowFacts {
+            lloq: in_force(all.lloq, testing.lloq),
+            uloq: in_force(all.uloq, testing.uloq),
+            lod: in_force(all.lod, testing.lod),
+            remark: shown(Role::Remark),
+            facts: all,
+        }
+    }
+}
+
+impl<'a> Iterator for RowReader<'a> {
+    type Item = RowOutcome<'a>;
+
+    fn next(&mut self) -> Option<RowOutcome<'a>> {
+        let row = self.rows.get(self.at)?;
+        self.at += 1;
+        let next = self.rows.get(self.at);
+        Some(self.outcome(row, next))
+    }
+}
+
+impl RowOutcome<'_> {
+    /// Adds what was told; once for a column, where one is given.
+    fn tell(&mut self, once: Option<u32>, problems: Problems) {
+        self.problems
+            .extend(problems.each().map(|problem| (once, problem)));
+    }
+}
+
+/// A limit of the assay as ppm gluten: what the file says, in its own unit or the results', else the settings'.
+fn limit_in_force(
+    said: Option<(f64, Option<Unit>)>,
+    otherwise: Ppm,
+    results: Option<Unit>,
+    quantity: Option<Quantity>,
+) -> Ppm {
+    let Some((figure, unit)) = said else {
+        return otherwise;
+    };
+    let scale = unit.or(results).map_or(Scale::One, |unit| unit.ppm);
+    let quantity = unit.and_then(|unit| unit.quantity).or(quantity);
+    readings::gluten(scale.to_ppm(figure), quantity)
+}
