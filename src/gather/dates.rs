@@ -43,6 +43,50 @@ pub fn day(text: &str) -> Option<NaiveDate> {
     None
 }
 
+/// The days from and to, where a text names a day or a span of days: `21.-22.09.2031`, `21 to 22 September 2031`.
+pub fn span(written: &str) -> Option<(NaiveDate, NaiveDate)> {
+    if let Some(one) = day(written) {
+        return Some((one, one));
+    }
+    const LONGEST: i64 = 90;
+    const BETWEEN: [&str; 9] = [
+        " - ", " to ", " bis ", " au ", " al ", " a ", ".-", "-", "/",
+    ];
+    let plain = text::plain(written);
+    for mark in BETWEEN {
+        for (at, _) in plain.match_indices(mark) {
+            let (first, last) = (plain[..at].trim(), plain[at + mark.len()..].trim());
+            let days = ends(first, last)
+                .filter(|(from, to)| from <= to && (*to - *from).num_days() <= LONGEST);
+            if days.is_some() {
+                return days;
+            }
+        }
+    }
+    None
+}
+
+/// Both days of a span, of which the first leaves out what it shares with the last: `21.`, `21.09.`, `September 21`.
+fn ends(first: &str, last: &str) -> Option<(NaiveDate, NaiveDate)> {
+    let bare = first.trim_end_matches('.');
+    if let Some(to) = day(last) {
+        let behind = last
+            .find(|c: char| !c.is_ascii_digit())
+            .unwrap_or(last.len());
+        let year: String = to.format("%Y").to_string();
+        let from = day(first)
+            .or_else(|| day(&format!("{bare}{}", &last[behind..])))
+            .or_else(|| day(&format!("{bare}.{year}")))
+            .or_else(|| day(&format!("{bare} {year}")))?;
+        return Some((from, to));
+    }
+    // "September 21-22, 2031"
+    let (month, _) = first.rsplit_once(' ')?;
+    let to = day(&format!("{month} {last}"))?;
+    let from = day(&format!("{first} {}", to.format("%Y")))?;
+    Some((from, to))
+}
+
 fn number(text: &str) -> Option<u32> {
     let short = text.len() <= 2 && text.bytes().all(|b| b.is_ascii_digit());
     short.then(|| text.parse().ok()).flatten()
@@ -129,6 +173,28 @@ mod tests {
         }
         assert_eq!(written("31/12/2030").as_deref(), Some("2030-12-31"));
         assert_eq!(written("12/31/2030").as_deref(), Some("2030-12-31"));
+    }
+
+    #[test]
+    fn a_span_has_two_days() {
+        for text in [
+            "21.-22.09.2031",
+            "21.09.2031 - 22.09.2031",
+            "21.09. - 22.09.2031",
+            "21-22 September 2031",
+            "21 September to 22 September 2031",
+            "September 21-22, 2031",
+            "2031-09-21 to 2031-09-22",
+            "21. bis 22.09.2031",
+            "du 21 au 22 septembre 2031".trim_start_matches("du "),
+            "21/22.09.2031",
+        ] {
+            let days = span(text).map(|(from, to)| (from.to_string(), to.to_string()));
+            let wanted = ("2031-09-21".to_owned(), "2031-09-22".to_owned());
+            assert_eq!(days, Some(wanted), "{text}");
+        }
+        assert_eq!(span("22.09.2031 - 21.09.2031"), None);
+        assert_eq!(span("2031-02-30"), None);
     }
 
     #[test]

@@ -12,7 +12,7 @@ use crate::gather::plan::Plan;
 use crate::gather::readings;
 use crate::gather::refusals;
 use crate::gather::text;
-use crate::model::extraction::{AssayKind, Extraction, Outcome};
+use crate::model::extraction::{AssayKind, Extraction, LabRecord, Outcome};
 use crate::model::place::{LabFile, Place, Source};
 use crate::model::problem::{Code, Problems};
 use crate::model::understanding::UnderstoodRow;
@@ -35,6 +35,10 @@ pub struct Context<'a> {
     pub marks: Marks,
     /// What the file says of all its results.
     pub facts: &'a Facts,
+    /// What the register of reports says, which goes before all of it.
+    pub stated: &'a Facts,
+    /// What the report says of itself.
+    pub record: &'a Arc<LabRecord>,
 }
 
 impl Context<'_> {
@@ -275,6 +279,17 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
         true => group.facts.facts.uncertainty.clone(),
         false => Some(joined(stated).into()),
     };
+    let mut remarks: Vec<&str> = group.facts.remark.as_deref().into_iter().collect();
+    for note in group
+        .cells
+        .iter()
+        .filter_map(|cell| cell.footnote.as_deref())
+    {
+        if !remarks.contains(&note) {
+            remarks.push(note);
+        }
+    }
+    let remark = (!remarks.is_empty()).then(|| Arc::from(remarks.join("; ")));
     let lod = read().find_map(|reading| reading.lod);
     let facts = group.facts.facts;
     let source = group
@@ -301,12 +316,15 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
             .lab
             .unwrap_or_else(|| context.config.lab.name.clone().into()),
         report: facts.report,
-        record: Arc::default(),
-        tested_on: facts.tested_on,
-        tested_from: None,
+        record: context.record.clone(),
+        tested_on: facts.tested.map(|(_, to)| to),
+        tested_from: facts
+            .tested
+            .filter(|(from, to)| from < to)
+            .map(|(from, _)| from),
         uncertainty,
         dilution: facts.dilution,
-        remark: group.facts.remark,
+        remark,
         source,
     }
 }

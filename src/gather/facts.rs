@@ -17,8 +17,20 @@ pub struct Facts {
     pub lab: Option<Arc<str>>,
     /// The lab's report number.
     pub report: Option<Arc<str>>,
-    /// Day of the test.
-    pub tested_on: Option<NaiveDate>,
+    /// First and last day of the test.
+    pub tested: Option<(NaiveDate, NaiveDate)>,
+    /// Day on which the report was issued.
+    pub issued_on: Option<NaiveDate>,
+    /// Day on which the lab received the packages.
+    pub received_on: Option<NaiveDate>,
+    /// The lab's postal address.
+    pub address: Option<Arc<str>>,
+    /// Whether the lab says that it is accredited for the test.
+    pub accredited: Option<bool>,
+    /// Remarks on the whole report, in order.
+    pub remarks: Vec<Arc<str>>,
+    /// Footnotes by their marks.
+    pub footnotes: Vec<(String, Arc<str>)>,
     /// The assay.
     pub assay: Option<Arc<str>>,
     /// The lowest quantity reported as a number, with its unit where it has one.
@@ -43,7 +55,13 @@ impl Facts {
         Facts {
             lab: self.lab.or_else(|| others.lab.clone()),
             report: self.report.or_else(|| others.report.clone()),
-            tested_on: self.tested_on.or(others.tested_on),
+            tested: self.tested.or(others.tested),
+            issued_on: self.issued_on.or(others.issued_on),
+            received_on: self.received_on.or(others.received_on),
+            address: self.address.or_else(|| others.address.clone()),
+            accredited: self.accredited.or(others.accredited),
+            remarks: either(self.remarks, &others.remarks),
+            footnotes: either(self.footnotes, &others.footnotes),
             assay: self.assay.or_else(|| others.assay.clone()),
             lloq: self.lloq.or(others.lloq),
             uloq: self.uloq.or(others.uloq),
@@ -56,15 +74,35 @@ impl Facts {
     }
 }
 
+fn either<T: Clone>(ours: Vec<T>, theirs: &[T]) -> Vec<T> {
+    if ours.is_empty() {
+        theirs.to_vec()
+    } else {
+        ours
+    }
+}
+
 /// Collects what rows outside of tables say.
 pub fn collect<'a>(rows: impl Iterator<Item = &'a Row>, marks: Marks) -> Facts {
     let mut facts = Facts::default();
-    for row in rows {
+    let rows: Vec<&Row> = rows.collect();
+    for (at, row) in rows.iter().enumerate() {
         for (index, cell) in row.cells.iter().enumerate() {
             let Content::Text(written) = &cell.content else {
                 continue;
             };
-            let beside = row.cells.get(index + 1).map(|next| &next.content);
+            let is_label = |content: &Content| matches!(content, Content::Text(text) if parted(text).is_some());
+            // The value stands beside its label, else below it.
+            let below = rows
+                .get(at + 1)
+                .filter(|below| below.number == row.number + 1)
+                .and_then(|below| below.at(cell.column));
+            let beside = row
+                .cells
+                .get(index + 1)
+                .map(|next| &next.content)
+                .filter(|content| !is_label(content))
+                .or(below.filter(|content| !is_label(content)));
             take(&mut facts, written, beside, marks);
         }
     }
@@ -78,6 +116,7 @@ fn take(facts: &mut Facts, written: &str, beside: Option<&Content>, marks: Marks
         return;
     }
     for line in written.lines() {
+        record_line(facts, line, beside);
         let parted = parted(line);
         match parted {
             Some((role, inner)) if !inner.is_empty() => {
@@ -131,6 +170,11 @@ fn label_role(label: &str) -> Option<Role> {
     if label.len() > LONGEST || !headings::may_be_heading(label) {
         return None;
     }
+    // A day without a word for what was done on it is more likely that of the letter.
+    const LETTER: [&str; 4] = ["date", "datum", "fecha", "data"];
+    if LETTER.contains(&text::words(label).as_str()) {
+        return None;
+    }
     headings::read(label)
         .map(|heading| heading.role)
         .filter(|role| {
@@ -139,6 +183,9 @@ fn label_role(label: &str) -> Option<Role> {
                 Role::Lab
                     | Role::Report
                     | Role::TestedOn
+                    | Role::IssuedOn
+                    | Role::ReceivedOn
+                    | Role::Remark
                     | Role::Assay
                     | Role::Lloq
                     | Role::Uloq
@@ -161,7 +208,10 @@ fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Mar
         Role::Report if facts.report.is_none() => facts.report = words(),
         Role::Assay if facts.assay.is_none() => facts.assay = words(),
         Role::Dilution if facts.dilution.is_none() => facts.dilution = words(),
-        Role::TestedOn if facts.tested_on.is_none() => facts.tested_on = day(content),
+        Role::TestedOn if facts.tested.is_none() => facts.tested = days(content),
+        Role::IssuedOn if facts.issued_on.is_none() => facts.issued_on = day(content),
+        Role::ReceivedOn if facts.received_on.is_none() => facts.received_on = day(content),
+        Role::Remark => facts.remarks.extend(words()),
         Role::Unit if facts.unit.is_none() => {
             facts.unit = units::read(&shown);
             facts.quantity = facts.quantity.or(units::quantity(&shown));
@@ -177,6 +227,71 @@ fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Mar
         Role::Uloq if facts.uloq.is_none() => facts.uloq = limit(label, content, marks),
         _ => {}
     }
+}
+
+/// What a line says of the lab and its report, besides labels: an address, an accreditation, a footnote.
+fn record_line(facts: &mut Facts, line: &str, beside: Option<&Content>) {
+    let plain = text::plain(line);
+    const ADDRESS: [&str; 6] = [
+        "address",
+        "lab address",
+        "laboratory address",
+        "anschrift",
+        "adresse",
+        "indirizzo",
+    ];
+    let (label, value) = plain.split_once(':').unwrap_or((&plain, ""));
+    if facts.address.is_none() && ADDRESS.contains(&text::words(label).as_str()) {
+        let value = match value.trim() {
+            "" => beside.map(|content| content.shown().into_owned()),
+            value => Some(value.to_owned()),
+        };
+        facts.address = value.map(|value| Arc::from(text::plain(&value)));
+    }
+    let words = text::words(&plain);
+    let accredits = |word: &str| {
+        ["accredit", "akkredit", "acredit"]
+            .iter()
+            .any(|stem| word.contains(stem))
+    };
+    if facts.accredited.is_none() && words.split(' ').any(accredits) {
+        const NOT: [&str; 10] = [
+            "not", "nicht", "non", "no", "outside", "without", "ohne", "hors", "fuera", "fuori",
+        ];
+        // "Accreditation no. 12" is a number, and no denial.
+        let numbered = words.contains("accreditation no") || words.contains("certificate no");
+        let denied = words
+            .split(' ')
+            .any(|word| NOT.contains(&word) || word == "nonaccredited");
+        facts.accredited = Some(!denied || numbered);
+    }
+    if let Some(found) = footnote(&plain) {
+        facts.footnotes.push(found);
+    }
+}
+
+/// A line that starts with a footnote's mark: `* re-homogenised before the second extraction`, `a) …`, `¹ …`.
+fn footnote(line: &str) -> Option<(String, Arc<str>)> {
+    const SHORTEST: usize = 6;
+    let mark = values::footnote_mark_before(line)?;
+    let rest = line[mark.len()..]
+        .trim_start_matches([')', ']', ':', ' '])
+        .trim();
+    (rest.chars().count() >= SHORTEST && rest.contains(char::is_alphabetic))
+        .then(|| (mark.to_owned(), Arc::from(rest)))
+}
+
+/// The first and the last day in a cell.
+pub fn days(content: &Content) -> Option<(NaiveDate, NaiveDate)> {
+    match content {
+        Content::Text(written) => dates::span(written),
+        other => day(other).map(|day| (day, day)),
+    }
+}
+
+/// What a `[[layout]]` says to be in a cell.
+pub fn of_cell(facts: &mut Facts, role: Role, content: &Content, marks: Marks) {
+    set(facts, role, "", content, marks);
 }
 
 /// The day in a cell.
@@ -301,7 +416,10 @@ mod tests {
         );
         assert_eq!(found.lab.as_deref(), Some("Harrow & Vane Analytical"));
         assert_eq!(found.report.as_deref(), Some("HV-2031-7"));
-        assert_eq!(found.tested_on, NaiveDate::from_ymd_opt(2031, 3, 7));
+        assert_eq!(
+            found.tested.map(|(_, to)| to),
+            NaiveDate::from_ymd_opt(2031, 3, 7)
+        );
         assert_eq!(found.assay.as_deref(), Some("sandwich R5 ELISA"));
         assert_eq!(found.lloq.map(|(figure, _)| figure), Some(5.0));
         assert_eq!(found.unit.map(|unit| unit.ppm), Some(Scale::One));

@@ -47,6 +47,10 @@ pub enum Role {
     Lod,
     /// The uncertainty of a result.
     Uncertainty,
+    /// Day on which the report was issued: no day of the test.
+    IssuedOn,
+    /// Day on which the lab received the packages.
+    ReceivedOn,
     /// Day of the test.
     TestedOn,
     /// The lab's report number.
@@ -245,13 +249,15 @@ fn part_in(words: &[&str]) -> Part {
 
 /// A heading that is one of the known wordings as a whole.
 fn named(words: &str) -> Option<Role> {
-    const KNOWN: [(Meaning, Role); 15] = [
+    const KNOWN: [(Meaning, Role); 17] = [
         (Meaning::Sample, Role::Sample),
         (Meaning::Unit, Role::Unit),
         (Meaning::Lloq, Role::Lloq),
         (Meaning::Uloq, Role::Uloq),
         (Meaning::Lod, Role::Lod),
         (Meaning::Uncertainty, Role::Uncertainty),
+        (Meaning::IssuedOn, Role::IssuedOn),
+        (Meaning::ReceivedOn, Role::ReceivedOn),
         (Meaning::TestedOn, Role::TestedOn),
         (Meaning::Report, Role::Report),
         (Meaning::Assay, Role::Assay),

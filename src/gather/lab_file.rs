@@ -6,6 +6,7 @@ use crate::gather::books::{self, Book, Unreadable};
 use crate::gather::codes::Codes;
 use crate::gather::contents;
 use crate::gather::extractions::{self, Context};
+use crate::gather::facts::Facts;
 use crate::gather::finding::Table;
 use crate::gather::headings::Role;
 use crate::gather::inbox::InboxFile;
@@ -14,6 +15,7 @@ use crate::gather::missing;
 use crate::gather::numbers::Marks;
 use crate::gather::pages::Page;
 use crate::gather::plan::{self, NoResults, Plan};
+use crate::gather::record::{self, Reports};
 use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
@@ -43,9 +45,14 @@ pub fn unreadable(name: &str, why: &Unreadable, problems: &mut Problems) {
 }
 
 /// Reads one file. A panic in a reader becomes a problem of that file.
-pub fn take(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config) -> Taken {
+pub fn take(
+    file: &InboxFile,
+    sha256: &str,
+    codes: &Codes,
+    settings: (&Config, &Reports<'_>),
+) -> Taken {
     catch_unwind(AssertUnwindSafe(|| {
-        take_unguarded(file, sha256, codes, config)
+        take_unguarded(file, sha256, codes, settings)
     }))
     .unwrap_or_else(|_| {
         let mut taken = Taken::default();
@@ -58,7 +65,12 @@ pub fn take(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config) -> T
     })
 }
 
-fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config) -> Taken {
+fn take_unguarded(
+    file: &InboxFile,
+    sha256: &str,
+    codes: &Codes,
+    (config, reports): (&Config, &Reports<'_>),
+) -> Taken {
     let mut taken = Taken::default();
     let book = files::read(&file.path)
         .map_err(|error| contents::cannot_open(&error))
@@ -83,7 +95,7 @@ fn take_unguarded(file: &InboxFile, sha256: &str, codes: &Codes, config: &Config
                     .unwrap_or(&file.path)
                     .to_owned(),
             });
-            understand(&lab_file, &book, codes, config, &mut taken);
+            understand(&lab_file, &book, codes, (config, reports), &mut taken);
         }
         Err(why) => unreadable(&file.name, &why, &mut taken.problems),
     }
@@ -95,7 +107,7 @@ pub fn understand(
     file: &Arc<LabFile>,
     book: &Book,
     codes: &Codes,
-    config: &Config,
+    (config, reports): (&Config, &Reports<'_>),
     taken: &mut Taken,
 ) {
     if book.guessed_encoding {
@@ -114,7 +126,14 @@ pub fn understand(
     };
     let located = location::locate(book, &file.path, codes, config);
     let marks = location::decimal_marks(book, &located);
-    let facts = location::facts_outside(book, &located, marks);
+    let row = reports.of(&file.path);
+    let stated = record::stated(row);
+    let cells = record::cells(book, &file.path, config, marks);
+    let facts: Vec<Facts> = location::facts_outside(book, &located, marks)
+        .into_iter()
+        .zip(cells)
+        .map(|(found, named)| named.or(&found))
+        .collect();
     let mut unread = Vec::new();
     for ((sheet, tables), facts) in book.sheets.iter().zip(&located).zip(&facts) {
         if tables.is_empty() {
@@ -123,6 +142,7 @@ pub fn understand(
                 .passed_over
                 .push(format!("{name}: no table of results"));
         }
+        let record = Arc::new(record::record(&stated.clone().or(facts), row));
         let mut before: Option<Page<'_>> = None;
         for located in tables {
             let context = Context {
@@ -133,6 +153,8 @@ pub fn understand(
                 config,
                 marks,
                 facts,
+                stated: &stated,
+                record: &record,
             };
             match plan::plan(
                 &located.table,
@@ -290,7 +312,7 @@ fn shape(located: &Located<'_>, plan: &Plan, context: &Context<'_>) -> Vec<Strin
         ("report", facts.report.clone()),
         (
             "day of the test",
-            facts.tested_on.map(|day| day.to_string().into()),
+            facts.tested.map(|(_, day)| day.to_string().into()),
         ),
         ("assay", facts.assay.clone()),
         (

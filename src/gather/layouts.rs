@@ -8,11 +8,7 @@ use crate::gather::text;
 
 /// The table that a layout describes, where its headings stand in this sheet.
 pub fn find(sheet: &Sheet, layout: &Layout) -> Option<Table> {
-    if layout
-        .sheet
-        .as_ref()
-        .is_some_and(|wanted| !same_name(wanted, sheet.name.as_deref().unwrap_or_default()))
-    {
+    if !names_sheet(layout, sheet) {
         return None;
     }
     let candidates = sheet
@@ -31,6 +27,14 @@ pub fn find(sheet: &Sheet, layout: &Layout) -> Option<Table> {
         }
     }
     None
+}
+
+/// Whether a layout is for this sheet of its file.
+pub fn names_sheet(layout: &Layout, sheet: &Sheet) -> bool {
+    layout
+        .sheet
+        .as_ref()
+        .is_none_or(|wanted| same_name(wanted, sheet.name.as_deref().unwrap_or_default()))
 }
 
 fn same_name(a: &str, b: &str) -> bool {

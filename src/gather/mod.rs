@@ -21,6 +21,9 @@ pub mod dates;
 /// What people keep.
 pub mod registers;
 
+/// What a lab's report says of itself.
+pub mod record;
+
 /// What follows from faults of the registers.
 mod consequences;
 
@@ -91,6 +94,7 @@ use crate::config::Config;
 use crate::gather::codes::Codes;
 use crate::gather::inbox::InboxFile;
 use crate::gather::lab_file::Taken;
+use crate::gather::record::Reports;
 use crate::gather::registers::paths::LabFiles;
 use crate::model::extraction::Extraction;
 use crate::model::place::LabFile;
@@ -140,12 +144,22 @@ pub fn gather(
             .iter()
             .map(|package| package.package_code.as_str()),
     );
+    let taken = {
+        let reports = Reports::new(&registers, named);
+        problems.take(|problem| reports.is_replaced(&problem.place.file));
+        let files: Vec<_> = contents
+            .distinct
+            .iter()
+            .filter(|(file, _)| !reports.is_replaced(&file.name))
+            .collect();
+        read_all(&files, (&codes, &reports), config, progress)
+    };
     let mut gathered = Gathered {
         registers,
         others: listed.others,
         ..Gathered::default()
     };
-    for taken in read_all(&contents.distinct, &codes, config, progress) {
+    for taken in taken {
         gathered.add(taken, problems);
     }
     consequences::fold(&lost, problems);
@@ -154,8 +168,8 @@ pub fn gather(
 
 /// Reads the files on as many threads as there are processors; the results stand in the order of the files.
 fn read_all(
-    files: &[(InboxFile, String)],
-    codes: &Codes,
+    files: &[&(InboxFile, String)],
+    (codes, reports): (&Codes, &Reports<'_>),
     config: &Config,
     progress: &(dyn Fn(usize, usize) + Sync),
 ) -> Vec<Taken> {
@@ -165,12 +179,12 @@ fn read_all(
     let work = || {
         loop {
             let index = next.fetch_add(1, Relaxed);
-            let Some((file, sha256)) = files.get(index) else {
+            let Some((file, sha256)) = files.get(index).copied() else {
                 return;
             };
             // One large file at a time: together they could hold more than any one of them may.
             let _alone = (file.size > LARGE).then(|| large.lock());
-            let taken = lab_file::take(file, sha256, codes, config);
+            let taken = lab_file::take(file, sha256, codes, (config, reports));
             slots[index].set(taken).expect("each index is taken once");
             progress(done.fetch_add(1, Relaxed) + 1, files.len());
         }

@@ -11,6 +11,7 @@ use crate::gather::refusals;
 use crate::gather::rows::{self, Standing};
 use crate::gather::text;
 use crate::gather::units::{self, Quantity, Scale, Unit};
+use crate::gather::values;
 use crate::model::place::{Place, Source};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Problem, Problems};
@@ -60,6 +61,8 @@ pub struct CellRead {
     pub number: Option<u32>,
     /// Whether the lab gave that number.
     pub numbered: bool,
+    /// The footnote that its mark stands for.
+    pub footnote: Option<Arc<str>>,
     /// Whether the table can be understood in two ways, so that nothing is read.
     pub ambiguous: bool,
 }
@@ -225,6 +228,7 @@ impl<'a> RowReader<'a> {
             row: row.number,
             number: None,
             numbered: false,
+            footnote: None,
             ambiguous: self.doubtful || self.plan.ambiguous.is_some(),
             source,
         };
@@ -240,6 +244,14 @@ impl<'a> RowReader<'a> {
             unit_place: self.unit_place(row),
             problems,
         };
+        let mark = values::footnote_mark_behind(&cell.reported);
+        cell.footnote = mark.and_then(|mark| {
+            let notes = facts.facts.footnotes.iter();
+            notes
+                .rev()
+                .find(|(known, _)| *known == mark)
+                .map(|(_, note)| note.clone())
+        });
         let in_force = self.in_force(row, result, facts);
         cell.reading = readings::read(content, self.context.marks, &in_force, &mut report);
         if let Some(shown) = cell
@@ -311,7 +323,7 @@ impl<'a> RowReader<'a> {
         let own = Facts {
             lab: shown(Role::Lab),
             report: shown(Role::Report),
-            tested_on: refusals::day(row, self.plan, self.context, problems),
+            tested: refusals::day(row, self.plan, self.context, problems),
             assay: shown(Role::Assay),
             lloq: limit(Role::Lloq),
             uloq: limit(Role::Uloq),
@@ -320,7 +332,7 @@ impl<'a> RowReader<'a> {
             dilution: shown(Role::Dilution),
             ..Facts::default()
         };
-        let all = own.or(self.context.facts);
+        let all = self.context.stated.clone().or(&own).or(self.context.facts);
         let result = self
             .plan
             .results

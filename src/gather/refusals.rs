@@ -118,10 +118,10 @@ pub fn day(
     plan: &Plan,
     context: &Context<'_>,
     problems: &mut Problems,
-) -> Option<chrono::NaiveDate> {
+) -> Option<(chrono::NaiveDate, chrono::NaiveDate)> {
     let column = plan.of(Role::TestedOn)?;
     let content = row.at(column)?;
-    let day = facts::day(content);
+    let day = facts::days(content);
     if day.is_none() {
         problems.add(
             Code::Suspicious,

@@ -286,17 +286,47 @@ fn split_figure(text: &str) -> (&str, &str) {
     (figure, &text[figure.len()..])
 }
 
+/// The mark of a footnote with which a line starts.
+pub fn footnote_mark_before(line: &str) -> Option<&str> {
+    let first = line.chars().next()?;
+    let is_sign = |c: char| SIGNS.contains(&c) && c != '#' && c != '°';
+    if is_sign(first) {
+        let end = line.find(|c: char| !is_sign(c)).unwrap_or(line.len());
+        return Some(&line[..end]);
+    }
+    let bracketed = first.is_ascii_alphanumeric() && line[1..].starts_with(')');
+    bracketed.then(|| &line[..1])
+}
+
+/// The mark of a footnote with which a cell ends: `12.4*`, `12.4 (a)`, `12.4 1)`.
+pub fn footnote_mark_behind(written: &str) -> Option<String> {
+    let plain = text::plain(written);
+    let bare = plain.trim_end_matches(|c: char| SIGNS.contains(&c));
+    if bare.len() < plain.len() {
+        return Some(plain[bare.len()..].to_owned());
+    }
+    let inner = plain.strip_suffix([')', ']'])?;
+    let mark = inner
+        .chars()
+        .next_back()
+        .filter(char::is_ascii_alphanumeric)?;
+    let before = inner[..inner.len() - 1].chars().next_back()?;
+    (matches!(before, '(' | '[' | ' ')).then(|| mark.to_string())
+}
+
+/// Signs that mark a footnote.
+const SIGNS: [char; 23] = [
+    '*', '†', '‡', '§', '¶', '#', '^', '¹', '²', '³', '⁰', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹', 'ᵃ', 'ᵇ',
+    'ᶜ', '⁎', '°', '⁽',
+];
+
 /// Takes footnote marks off: `*`, `†`, superscripts, `(a)`, `1)`, `[2]`.
 fn strip_footnotes(tail: &str) -> (String, bool) {
-    const MARKS: [char; 23] = [
-        '*', '†', '‡', '§', '¶', '#', '^', '¹', '²', '³', '⁰', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹', 'ᵃ',
-        'ᵇ', 'ᶜ', '⁎', '°', '⁽',
-    ];
     let mut rest = tail.trim().to_owned();
     let mut found = false;
     loop {
         let before = rest.len();
-        rest = rest.trim().trim_matches(MARKS).to_owned();
+        rest = rest.trim().trim_matches(SIGNS).to_owned();
         for (open, close) in [('(', ')'), ('[', ']')] {
             let inner = rest.strip_suffix(close).and_then(|rest| {
                 rest.rfind(open)
@@ -306,7 +336,7 @@ fn strip_footnotes(tail: &str) -> (String, bool) {
                 let mark = inner.chars().count() == 1
                     && inner
                         .chars()
-                        .all(|c| c.is_ascii_alphanumeric() || MARKS.contains(&c));
+                        .all(|c| c.is_ascii_alphanumeric() || SIGNS.contains(&c));
                 if mark {
                     rest.truncate(at);
                 }

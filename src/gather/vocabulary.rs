@@ -38,6 +38,10 @@ pub enum Meaning {
     Lod,
     /// The uncertainty of a result.
     Uncertainty,
+    /// Day on which the report was issued.
+    IssuedOn,
+    /// Day on which the lab received the packages.
+    ReceivedOn,
     /// Day of the test.
     TestedOn,
     /// The lab's report number.
@@ -74,7 +78,7 @@ pub enum Meaning {
     Ordinal,
 }
 
-const NAMES: [(&str, Meaning); 32] = [
+const NAMES: [(&str, Meaning); 34] = [
     ("sample", Meaning::Sample),
     ("labsample", Meaning::LabSample),
     ("result", Meaning::Result),
@@ -93,6 +97,8 @@ const NAMES: [(&str, Meaning); 32] = [
     ("lod", Meaning::Lod),
     ("uncertainty", Meaning::Uncertainty),
     ("undetected", Meaning::Undetected),
+    ("issued", Meaning::IssuedOn),
+    ("received", Meaning::ReceivedOn),
     ("tested_on", Meaning::TestedOn),
     ("report", Meaning::Report),
     ("assay", Meaning::Assay),

@@ -32,7 +32,7 @@ pub fn read_lab_file(bytes: &[u8]) {
     });
     let codes = gather::codes::Codes::new(["TKW-101", "TKW-102", "0077"].into_iter());
     let mut taken = gather::lab_file::Taken::default();
-    gather::lab_file::understand(&file, &book, &codes, &CONFIG, &mut taken);
+    gather::lab_file::understand(&file, &book, &codes, (&CONFIG, &gather::record::Reports::default()), &mut taken);
     for extraction in taken.extractions {
         assert!(codes.find(&extraction.package_code).is_some());
         if let Some(interval) = extraction.outcome.reading() {

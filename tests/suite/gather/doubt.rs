@@ -375,3 +375,110 @@ fn a_mean_is_held_against_all_readings_and_a_median_against_none() {
         ),
     ]);
 }
+
+/// A file, the report number, the days of the test, the day of issue, the uncertainty and the remark of its first reading.
+#[test]
+fn the_report_says_what_it_is_in_one_cell_beside_or_below() {
+    let day = |text: Option<chrono::NaiveDate>| text.map_or("-".to_owned(), |day| day.to_string());
+    let table = "Sample,Gluten (ppm)\nTKW-101,12.4*\n";
+    for (name, above, below, expected) in [
+        (
+            "one cell",
+            "Report no.: HV-77\nDate of analysis: 21.-22.09.2031\nDate of issue: 30.09.2031\n\n",
+            "",
+            "HV-77 2031-09-21 2031-09-22 2031-09-30 - -",
+        ),
+        (
+            "beside",
+            "Report no.,HV-77\nTested on,2031-09-22\nReceived on,2031-09-20\n\n",
+            "",
+            "HV-77 - 2031-09-22 - - -",
+        ),
+        (
+            "below",
+            "Report No.:,Date of issue:\nHV-77,2031-09-30\n\n",
+            "",
+            "HV-77 - - 2031-09-30 - -",
+        ),
+        (
+            "German",
+            "Prüfbericht Nr.: HV-77\nPrüfdatum: 21. bis 22.09.2031\nAusgestellt am: 30.09.2031\n\n",
+            "",
+            "HV-77 2031-09-21 2031-09-22 2031-09-30 - -",
+        ),
+        (
+            "a letter's date is no test day",
+            "Date: 2031-09-30\n\n",
+            "",
+            "- - - - - -",
+        ),
+        (
+            "a printing date is none",
+            "Printed on: 2031-09-30\n\n",
+            "",
+            "- - - - - -",
+        ),
+        (
+            "uncertainty and footnote",
+            "",
+            "\nMeasurement uncertainty: 30 % (k = 2)\n* re-homogenised before the second extraction\n",
+            "- - - - 30 % (k = 2) re-homogenised before the second extraction",
+        ),
+    ] {
+        let csv = format!("{above}{table}{below}");
+        let read = Folder::new().with("inbox/a.csv", csv.as_bytes()).gather();
+        let one = &read.gathered.extractions[0];
+        let shown = format!(
+            "{} {} {} {} {} {}",
+            one.report.as_deref().unwrap_or("-"),
+            day(one.tested_from),
+            day(one.tested_on),
+            day(one.record.issued_on),
+            one.uncertainty.as_deref().unwrap_or("-"),
+            one.remark.as_deref().unwrap_or("-"),
+        );
+        assert_eq!(shown, expected, "{name}");
+    }
+}
+
+#[test]
+fn the_register_of_reports_goes_first_and_a_replaced_file_is_quiet() {
+    let reports = "file,report,lloq_ppm,tested_from,tested_to,accredited,supersedes\n\
+        b.csv,HV-78,10,2031-09-21,2031-09-22,yes,a.csv\n";
+    let read = Folder::new()
+        .with("registers/reports.csv", reports.as_bytes())
+        .with(
+            "inbox/a.csv",
+            b"Sample,Gluten (ppm)\nTKW-101,nonsense\nTKW-999,12\n",
+        )
+        .with(
+            "inbox/b.csv",
+            b"Report no.: HV-77\nLOQ: 4 ppm\nSample,Gliadin (ppm)\nTKW-101,4.5\n",
+        )
+        .gather();
+    assert_eq!(read.readings(), ["TKW-101 1 <10"]);
+    assert_eq!(read.problems(), [""; 0]);
+    let one = &read.gathered.extractions[0];
+    assert_eq!(one.report.as_deref(), Some("HV-78"));
+    assert_eq!(one.record.accredited, Some(true));
+    assert_eq!(
+        one.tested_from.map(|day| day.to_string()).as_deref(),
+        Some("2031-09-21")
+    );
+}
+
+#[test]
+fn cells_of_a_layout_say_what_the_file_says_once() {
+    let read = Folder::new()
+        .settings("[[layout]]\nfiles = \"a.csv\"\ncells = { report = \"B1\", lloq = \"B2\" }\n")
+        .with(
+            "inbox/a.csv",
+            b"Quux,HV-79\nQuuux,6\n\nSample,Gluten (ppm)\nTKW-101,BLQ\n",
+        )
+        .gather();
+    assert_eq!(read.readings(), ["TKW-101 1 <6"]);
+    assert_eq!(
+        read.gathered.extractions[0].report.as_deref(),
+        Some("HV-79")
+    );
+}

@@ -94,7 +94,13 @@ fn read(bytes: &[u8], config: &Config) {
     });
     let codes = Codes::new(["TKW-101", "TKW-102"].into_iter());
     let mut taken = Taken::default();
-    understand(&file, &book, &codes, config, &mut taken);
+    understand(
+        &file,
+        &book,
+        &codes,
+        (config, &galleyproof::gather::record::Reports::default()),
+        &mut taken,
+    );
     for extraction in &taken.extractions {
         assert!(codes.find(&extraction.package_code).is_some());
         if let Some(interval) = extraction.outcome.reading() {
