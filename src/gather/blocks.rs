@@ -9,10 +9,16 @@ use std::collections::BTreeMap;
 /// Rows below a heading that are looked at to learn what its columns hold.
 const ROWS_TRIED: usize = 200;
 
-/// A further column that names the sample begins a table of its own, where results stand before it and behind it.
+/// A further column that names the sample begins a table of its own, where results stand before it, and behind it or
+/// across a gap.
 pub fn split(columns: Vec<Column>) -> Vec<Vec<Column>> {
     let roles: Vec<Option<Role>> = columns.iter().map(Column::role).collect();
-    let starts = starts(&roles);
+    let parted: Vec<bool> = columns
+        .iter()
+        .enumerate()
+        .map(|(at, column)| at > 0 && column.column > columns[at - 1].column + 1)
+        .collect();
+    let starts = starts(&roles, &parted);
     let mut blocks: Vec<Vec<Column>> = vec![Vec::new()];
     for (at, column) in columns.into_iter().enumerate() {
         if starts.contains(&at) {
@@ -24,7 +30,7 @@ pub fn split(columns: Vec<Column>) -> Vec<Vec<Column>> {
 }
 
 /// Where each table but the first begins.
-fn starts(roles: &[Option<Role>]) -> Vec<usize> {
+fn starts(roles: &[Option<Role>], parted: &[bool]) -> Vec<usize> {
     let is = |at: usize, wanted: fn(Role) -> bool| roles[at].is_some_and(wanted);
     let first_sample = (0..roles.len()).find(|at| is(*at, Role::names_sample));
     let mut starts = Vec::new();
@@ -38,7 +44,7 @@ fn starts(roles: &[Option<Role>]) -> Vec<usize> {
         let names = is_sample
             || (roles[at] == Some(Role::LabSample) && (!plain_sample || sample_follows()));
         let results_follow = (at + 1..roles.len()).any(|at| is(at, Role::is_reported));
-        if names && named && reported && results_follow {
+        if names && named && reported && (results_follow || parted[at]) {
             // Columns that lead the first table before its sample lead this one too.
             let lead = first_sample.unwrap_or(0);
             let since = starts.last().copied().unwrap_or(0);
@@ -57,6 +63,50 @@ fn starts(roles: &[Option<Role>]) -> Vec<usize> {
 /// The first and the last column of a table.
 pub fn span(columns: &[Column]) -> Option<(u32, u32)> {
     Some((columns.first()?.column, columns.last()?.column))
+}
+
+/// The columns that name the sample; the lab's own numbers only where there is nothing better.
+pub fn samples(columns: &[Column]) -> Vec<u32> {
+    let of = |role: Role| -> Vec<u32> {
+        let all = columns.iter().filter(|column| column.role() == Some(role));
+        all.map(|column| column.column).collect()
+    };
+    let samples = of(Role::Sample);
+    if samples.is_empty() {
+        of(Role::LabSample)
+    } else {
+        samples
+    }
+}
+
+/// Headings without the cells beside them that belong to a table which stands there already and goes on.
+pub fn without_others<'a>(
+    columns: Vec<Column>,
+    open: impl Iterator<Item = &'a Table>,
+) -> Vec<Column> {
+    let says = |column: &Column| {
+        let role = column.role();
+        role.is_some_and(|role| !matches!(role, Role::Ignored | Role::Remark))
+    };
+    let core: Vec<u32> = columns
+        .iter()
+        .filter(|column| says(column))
+        .map(|column| column.column)
+        .collect();
+    let (Some(left), Some(right)) = (core.first(), core.last()) else {
+        return columns;
+    };
+    let others: Vec<(u32, u32)> = open
+        .map(|table| table.span)
+        .filter(|span| span.1 < *left || span.0 > *right)
+        .collect();
+    columns
+        .into_iter()
+        .filter(|column| {
+            let at = column.column;
+            !others.iter().any(|span| (span.0..=span.1).contains(&at))
+        })
+        .collect()
 }
 
 /// Columns without a heading belong to the table at their left.
@@ -89,7 +139,7 @@ pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, tak
     {
         return;
     }
-    let mut held: BTreeMap<u32, (usize, usize)> = BTreeMap::new();
+    let mut held: BTreeMap<u32, (usize, usize, bool)> = BTreeMap::new();
     for row in below.iter().take(ROWS_TRIED) {
         for cell in &row.cells {
             let known = columns
@@ -99,9 +149,13 @@ pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, tak
             if known.is_some_and(|role| role != Role::Ignored) {
                 continue;
             }
-            let (registered, filled) = held.entry(cell.column).or_default();
+            let (registered, filled, telling) = held.entry(cell.column).or_default();
             *filled += 1;
-            *registered += usize::from(codes.find(&cell.content.shown()).is_some());
+            // Codes that are mere numbers stand in many a column: one of them in a column shows nothing.
+            if let Some(code) = codes.find(&cell.content.shown()) {
+                *registered += 1;
+                *telling |= code.bytes().any(|b| !b.is_ascii_digit());
+            }
         }
     }
     let named_well = columns.iter().any(|column| {
@@ -112,8 +166,9 @@ pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, tak
                 .filter_map(|row| row.at(column.column))
                 .any(|content| codes.find(&content.shown()).is_some())
     });
-    for (column, (registered, filled)) in held {
-        if registered == 0 || registered * 2 < filled || taken.contains(&column) {
+    for (column, (registered, filled, telling)) in held {
+        let enough = registered > 0 && (telling || registered * 2 >= filled);
+        if !enough || taken.contains(&column) {
             continue;
         }
         let meaning = Some(Heading {

@@ -85,9 +85,7 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<Table> {
         let taken: Vec<u32> = tables
             .iter()
             .filter(|above| above.rows.contains(&index))
-            .flat_map(|above| &above.columns)
-            .filter(|column| column.role().is_some_and(Role::names_sample))
-            .map(|column| column.column)
+            .flat_map(|above| blocks::samples(&above.columns))
             .collect();
         let Some((height, columns)) = headings_at(sheet, index, (codes, &taken), &mut known) else {
             index += 1;
@@ -95,12 +93,14 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<Table> {
         };
         let end = index + height;
         for block in blocks::split(columns) {
-            let Some(span) = blocks::span(&block) else {
-                continue;
-            };
             if score(&block).is_none() {
                 continue;
             }
+            let open = tables.iter().filter(|above| above.rows.contains(&index));
+            let block = blocks::without_others(block, open);
+            let Some(span) = blocks::span(&block) else {
+                continue;
+            };
             // What stands above in the same columns ends here.
             for above in &mut tables {
                 let overlaps = above.span.0 <= span.1 && span.0 <= above.span.1;

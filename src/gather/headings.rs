@@ -113,6 +113,16 @@ pub fn likeness<'a>(cells: impl Iterator<Item = Cow<'a, str>>) -> usize {
     roles.len()
 }
 
+/// Whether a heading says that what stands below it is something else than results: weights, absorbances, ng/mL.
+pub fn says_otherwise(written: &str) -> bool {
+    if !may_be_heading(written) {
+        return false;
+    }
+    let known = read(written);
+    known.is_some_and(|heading| !heading.role.is_reported() || heading.foreign.is_some())
+        || units::part(written).foreign.is_some()
+}
+
 /// Whether a text can be a heading: short, and with a letter in it.
 pub fn may_be_heading(text: &str) -> bool {
     const LONGEST: usize = 90;

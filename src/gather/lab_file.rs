@@ -184,6 +184,15 @@ pub fn understand(
     if understanding.tables.is_empty() && unread.is_empty() {
         missing::tell(file, book, codes, &mut taken.problems);
     }
+    if !understanding.tables.is_empty() {
+        let sheets: Vec<_> = book
+            .sheets
+            .iter()
+            .zip(&located)
+            .map(|(sheet, tables)| (sheet, tables.as_slice()))
+            .collect();
+        missing::tell_of_lost_codes(file, &sheets, codes, &mut taken.problems);
+    }
     without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
 }

@@ -1,14 +1,17 @@
 //! A file in which no table was recognised: what was found, what is missing, and a `[[layout]]` to paste.
 
+use crate::gather::blocks;
 use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::headings::{self, Role};
+use crate::gather::location::Located;
 use crate::gather::numbers::Marks;
 use crate::gather::refusals::quoted;
 use crate::gather::text;
 use crate::gather::values::{self, Said};
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
+use std::collections::BTreeSet;
 use std::fmt::Write;
 
 /// Says why nothing was read, and how to help.
@@ -56,6 +59,72 @@ pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems)
             layout(file, sheet, index, codes)
         ),
     );
+}
+
+/// Tells of packages that stand with figures where no table was recognised. Absorbances, weights and the like, under headings
+/// that say so, are left alone.
+pub fn tell_of_lost_codes(
+    file: &LabFile,
+    sheets: &[(&Sheet, &[Located<'_>])],
+    codes: &Codes,
+    problems: &mut Problems,
+) {
+    let mut told: BTreeSet<&str> = BTreeSet::new();
+    for (sheet, tables) in sheets {
+        if tables.iter().any(|table| table.turned) {
+            continue;
+        }
+        for (index, row) in sheet.rows.iter().enumerate() {
+            let is_outside = |column: u32| {
+                !tables.iter().any(|located| {
+                    // Not what stands at the right of its last heading.
+                    let span = blocks::span(&located.table.columns);
+                    located.table.rows.contains(&index)
+                        && span.is_some_and(|(left, right)| (left..=right).contains(&column))
+                })
+            };
+            let outside = || row.cells.iter().filter(|cell| is_outside(cell.column));
+            let code = outside().find_map(|cell| {
+                let code = codes.find(&cell.content.shown())?;
+                Some((cell.column, code))
+            });
+            let Some((column, code)) = code else {
+                continue;
+            };
+            let says_nothing = |column: u32| !is_explained(&sheet.rows[..index], column);
+            let unexplained = outside().any(|cell| {
+                cell.column != column && is_figure(&cell.content) && says_nothing(cell.column)
+            });
+            if !unexplained || !told.insert(code) {
+                continue;
+            }
+            problems.add(
+                Code::NoResultColumn,
+                Place {
+                    file: file.path.clone(),
+                    sheet: sheet.name.as_deref().map(str::to_owned),
+                    row: Some(row.number),
+                    column: Some(column),
+                },
+                format!("package “{code}” stands here with figures, but under no headings that are known; what they say is not used"),
+                "If the figures are results, ask the lab for headings that name the sample and the result, or describe the table in programme.toml with a [[layout]].",
+            );
+        }
+    }
+}
+
+/// Whether the heading above a figure says that it is something else than a result.
+fn is_explained(above: &[Row], column: u32) -> bool {
+    let heading = above
+        .iter()
+        .rev()
+        .take(ROWS_TRIED)
+        .filter_map(|row| row.at(column))
+        .find(|content| {
+            matches!(content, Content::Text(written)
+                if headings::may_be_heading(written) && !is_figure(content))
+        });
+    heading.is_some_and(|content| headings::says_otherwise(&content.shown()))
 }
 
 /// Headings stand near the top.

@@ -141,6 +141,8 @@ impl<'a> RowReader<'a> {
                 if self.codes_follow() {
                     self.doubtful = true;
                     refusals::ambiguous_row(row, self.table, self.context, &mut told);
+                } else {
+                    self.ended = true;
                 }
                 Kind::Passed("not used: headings of another table, or a remark")
             }
@@ -160,8 +162,8 @@ impl<'a> RowReader<'a> {
     /// Whether any row from here on names a registered package.
     fn codes_follow(&self) -> bool {
         let rest = self.rows[self.at..].iter();
-        rest.filter_map(|row| row.at(self.plan.sample))
-            .any(|content| self.context.codes.find(&content.shown()).is_some())
+        rest.flat_map(|row| self.table.cells(row))
+            .any(|(_, content)| self.context.codes.find(&content.shown()).is_some())
     }
 
     /// The outcome of a row of a registered package.

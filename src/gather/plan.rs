@@ -170,7 +170,8 @@ fn sample_column(table: &Table, rows: &[Row], codes: &Codes) -> (u32, Option<Amb
         .find(|column| {
             rows.iter().any(|row| {
                 let (ours, theirs) = (registered(row, chosen), registered(row, **column));
-                theirs.is_some() && ours.is_some() && ours != theirs
+                // A blank would continue the code above it, though another one stands beside.
+                theirs.is_some() && ours != theirs && (ours.is_some() || row.at(chosen).is_none())
             })
         });
     let ambiguous = other.map(|column| Ambiguous {

@@ -291,12 +291,18 @@ impl<'a> Walker<'a> {
             })
             .count();
         let first = row.at(self.plan.sample);
-        // Results under headings that our own reading did not take for a table: nobody can say whose they are.
-        let results = cells.iter().any(|(_, content)| {
-            let shown = content.shown();
-            headings::may_be_heading(&shown)
-                && headings::read(&shown)
-                    .is_some_and(|heading| heading.role.is_reported() && heading.quantity.is_some())
+        let figures_below = |column: u32| {
+            next.and_then(|next| next.at(column))
+                .is_some_and(|content| {
+                    values::read(content, Marks::Point)
+                        .is_ok_and(|value| value.said != values::Said::NotReported)
+                })
+        };
+        // Figures under headings that are unknown, or that name results: nobody can say whose and what they are.
+        let results = cells.iter().any(|(column, content)| {
+            *column != self.plan.sample
+                && figures_below(*column)
+                && !headings::says_otherwise(&content.shown())
         });
         let elsewhere = if results {
             OtherHeadings::Doubtful
@@ -310,13 +316,6 @@ impl<'a> Walker<'a> {
             return None;
         }
         // A remark beside a group's name is no heading; a word such as "OD" or "Weight" over figures is one.
-        let figures_below = |column: u32| {
-            next.and_then(|next| next.at(column))
-                .is_some_and(|content| {
-                    values::read(content, Marks::Point)
-                        .is_ok_and(|value| value.said != values::Said::NotReported)
-                })
-        };
         let known_over_figures = cells.iter().any(|(column, content)| {
             *column != self.plan.sample
                 && figures_below(*column)

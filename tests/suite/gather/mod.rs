@@ -1,5 +1,6 @@
 //! Whole programme folders, made here, gathered, and held against what they say.
 
+mod accounting;
 mod binary;
 mod doubt;
 mod folder;
