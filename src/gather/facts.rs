@@ -2,11 +2,12 @@
 
 use crate::gather::books::{Content, Row};
 use crate::gather::dates;
-use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
+use crate::gather::readings::tails;
+use crate::gather::readings::values::{self, Said};
+use crate::gather::tables::headings::{self, Role};
+use crate::gather::tables::units::{self, Quantity, Unit};
 use crate::gather::text;
-use crate::gather::units::{self, Quantity, Unit};
-use crate::gather::values::{self, Said};
 use chrono::NaiveDate;
 use std::sync::Arc;
 
@@ -273,7 +274,7 @@ fn record_line(facts: &mut Facts, line: &str, beside: Option<&Content>) {
 /// A line that starts with a footnote's mark: `* re-homogenised before the second extraction`, `a) …`, `¹ …`.
 fn footnote(line: &str) -> Option<(String, Arc<str>)> {
     const SHORTEST: usize = 6;
-    let mark = values::footnote_mark_before(line)?;
+    let mark = tails::footnote_mark_before(line)?;
     let rest = line[mark.len()..]
         .trim_start_matches([')', ']', ':', ' '])
         .trim();
@@ -402,7 +403,7 @@ fn names_a_lab(line: &str) -> bool {
 mod tests {
     use super::*;
     use crate::gather::books::csv;
-    use crate::gather::units::Scale;
+    use crate::gather::tables::units::Scale;
 
     fn facts(text: &str) -> Facts {
         let book = csv::read(text.as_bytes()).expect("reads");

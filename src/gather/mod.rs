@@ -27,65 +27,17 @@ pub mod record;
 /// What follows from faults of the registers.
 mod consequences;
 
-/// The words of lab files.
-pub mod vocabulary;
-
 /// Figures as written.
 pub mod numbers;
 
-/// Units and quantities.
-pub mod units;
+/// Where tables stand, and what each column is.
+pub mod tables;
 
-/// One heading and its meaning.
-pub mod headings;
-
-/// Tables side by side.
-mod blocks;
-
-/// A sheet and its tables.
-pub mod finding;
-
-/// Tables that a person has described.
-pub mod layouts;
-
-/// Tables that stand upright.
-pub mod turned;
-
-/// Where the tables of a file are.
-pub mod location;
+/// A row of a table -> what it comes to.
+pub mod readings;
 
 /// What stands outside the tables.
 pub mod facts;
-
-/// How a table is read.
-pub mod plan;
-
-/// What each row of a table is.
-pub mod rows;
-
-/// One cell and what the lab said.
-pub mod values;
-
-/// A cell as an interval in ppm gluten.
-pub mod readings;
-
-/// The lab's means, recomputed.
-pub mod means;
-
-/// A table's rows as extractions.
-pub mod extractions;
-
-/// What each row comes to.
-mod outcomes;
-
-/// Cells that give no reading, and why.
-mod refusals;
-
-/// Tables over several pages.
-mod pages;
-
-/// What to say of a file without a table.
-pub mod missing;
 
 /// A lab file from its bytes to its extractions.
 pub mod lab_file;

@@ -4,11 +4,11 @@
 use crate::config::{Config, LayoutCell};
 use crate::gather::books::Book;
 use crate::gather::facts::{self, Facts};
-use crate::gather::headings::Role;
-use crate::gather::layouts;
 use crate::gather::numbers::Marks;
 use crate::gather::registers::paths::LabFiles;
-use crate::gather::units::{Quantity, Scale, Unit};
+use crate::gather::tables::headings::Role;
+use crate::gather::tables::layouts;
+use crate::gather::tables::units::{Quantity, Scale, Unit};
 use crate::model::extraction::LabRecord;
 use crate::model::registers::{Registers, ReportRow};
 use std::collections::{BTreeMap, BTreeSet};

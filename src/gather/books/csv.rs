@@ -1,7 +1,7 @@
 //! Delimited text -> cells: encoding and delimiter are found out, nothing is assumed of the file's name.
 
 use crate::gather::books::{Book, Cell, Content, Room, Row, Sheet, Unreadable};
-use crate::gather::headings;
+use crate::gather::tables::headings;
 use crate::gather::text;
 use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;

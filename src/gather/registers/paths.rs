@@ -1,6 +1,6 @@
 //! Paths of lab files as people write them in a register.
 
-use crate::gather::layouts;
+use crate::gather::tables::layouts;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::PathBuf;
 use unicode_normalization::UnicodeNormalization;

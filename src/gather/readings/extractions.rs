@@ -4,13 +4,13 @@ use crate::config::Config;
 use crate::gather::books::{Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::facts::Facts;
-use crate::gather::finding::Table;
-use crate::gather::means;
 use crate::gather::numbers::Marks;
-use crate::gather::outcomes::{CellRead, Kind, RowFacts, RowOutcome, RowReader};
-use crate::gather::plan::Plan;
-use crate::gather::readings;
-use crate::gather::refusals;
+use crate::gather::readings::intervals;
+use crate::gather::readings::means;
+use crate::gather::readings::outcomes::{CellRead, Kind, RowFacts, RowOutcome, RowReader};
+use crate::gather::readings::refusals;
+use crate::gather::tables::finding::Table;
+use crate::gather::tables::plan::Plan;
 use crate::gather::text;
 use crate::model::extraction::{AssayKind, Extraction, LabRecord, Outcome};
 use crate::model::place::{LabFile, Place, Source};
@@ -251,7 +251,7 @@ fn in_words(group: &Group, wells: bool) -> impl Iterator<Item = UnderstoodRow> {
                 text::short(&cell.reported)
             )
         } else {
-            readings::in_words(group.number, cell.reading.as_ref(), &cell.reported, wells)
+            intervals::in_words(group.number, cell.reading.as_ref(), &cell.reported, wells)
         },
         source: cell
             .reading
@@ -268,7 +268,7 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
     let outcome = if group.cells.iter().any(|cell| cell.ambiguous) {
         Outcome::Unreadable
     } else {
-        readings::together(group.cells.iter().map(|cell| cell.reading.as_ref()))
+        intervals::together(group.cells.iter().map(|cell| cell.reading.as_ref()))
     };
     let reported = joined(group.cells.iter().map(|cell| &*cell.reported).collect());
     let from_gliadin = read().any(|reading| reading.from_gliadin);

@@ -2,8 +2,8 @@
 
 use crate::gather::books::{Cell, Row, Sheet};
 use crate::gather::codes::Codes;
-use crate::gather::finding::{self, Table};
-use crate::gather::headings::{self, Role};
+use crate::gather::tables::finding::{self, Table};
+use crate::gather::tables::headings::{self, Role};
 use std::collections::BTreeMap;
 
 /// The upright tables of a sheet, each with the part of the sheet that holds it, turned round. Only such that name

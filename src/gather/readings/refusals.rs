@@ -2,12 +2,12 @@
 
 use crate::gather::books::Row;
 use crate::gather::codes::Mangled;
-use crate::gather::extractions::Context;
 use crate::gather::facts;
-use crate::gather::finding::Table;
-use crate::gather::headings::Role;
-use crate::gather::plan::{Ambiguous, Plan};
-use crate::gather::rows;
+use crate::gather::readings::extractions::Context;
+use crate::gather::readings::rows;
+use crate::gather::tables::finding::Table;
+use crate::gather::tables::headings::Role;
+use crate::gather::tables::plan::{Ambiguous, Plan};
 use crate::gather::text;
 use crate::model::place::{Place, column_letter};
 use crate::model::problem::{Code, Problems};
@@ -79,6 +79,13 @@ pub fn bad_code(
         rows::BadCode::None => (
             "there is a result here, but no package code on this row or above it".to_owned(),
             "Ask the lab which package it belongs to.".to_owned(),
+        ),
+        rows::BadCode::Astray(written) => (
+            format!(
+                "the package code “{}” stands on this row, but not in the column of codes; the row is not used",
+                text::short(written)
+            ),
+            "Ask the lab what the row says. If another table begins above it, ask for its headings.".to_owned(),
         ),
         rows::BadCode::Mangled(written, how) => {
             let what = match how {

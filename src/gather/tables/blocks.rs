@@ -2,8 +2,8 @@
 
 use crate::gather::books::Row;
 use crate::gather::codes::Codes;
-use crate::gather::finding::{Column, Table};
-use crate::gather::headings::{Heading, Role};
+use crate::gather::tables::finding::{Column, Table};
+use crate::gather::tables::headings::{Heading, Role};
 use std::collections::BTreeMap;
 
 /// Rows below a heading that are looked at to learn what its columns hold.
@@ -44,11 +44,11 @@ fn starts(roles: &[Option<Role>], parted: &[bool]) -> Vec<usize> {
         let names = is_sample
             || (roles[at] == Some(Role::LabSample) && (!plain_sample || sample_follows()));
         let results_follow = (at + 1..roles.len()).any(|at| is(at, Role::is_reported));
-        if names && named && reported && (results_follow || parted[at]) {
+        if names && reported && (results_follow || (named && parted[at])) {
             // Columns that lead the first table before its sample lead this one too.
             let lead = first_sample.unwrap_or(0);
             let since = starts.last().copied().unwrap_or(0);
-            let fits = lead <= at - since && roles[at - lead..at] == roles[..lead];
+            let fits = named && lead <= at - since && roles[at - lead..at] == roles[..lead];
             starts.push(if fits { at - lead } else { at });
             (named, reported, plain_sample) = (true, false, is_sample);
             continue;
@@ -96,16 +96,18 @@ pub fn without_others<'a>(
     let (Some(left), Some(right)) = (core.first(), core.last()) else {
         return columns;
     };
-    let others: Vec<(u32, u32)> = open
-        .map(|table| table.span)
-        .filter(|span| span.1 < *left || span.0 > *right)
-        .collect();
+    // Up to the next table at either side.
+    let (mut from, mut to) = (0, u32::MAX);
+    for (first, last) in open.map(|table| table.span) {
+        if last < *left {
+            from = from.max(last + 1);
+        } else if first > *right {
+            to = to.min(first - 1);
+        }
+    }
     columns
         .into_iter()
-        .filter(|column| {
-            let at = column.column;
-            !others.iter().any(|span| (span.0..=span.1).contains(&at))
-        })
+        .filter(|column| (from..=to).contains(&column.column))
         .collect()
 }
 

@@ -4,12 +4,12 @@ use crate::config::Config;
 use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::facts::{self, Facts};
-use crate::gather::finding::{self, Table};
-use crate::gather::headings::Role;
-use crate::gather::layouts;
 use crate::gather::numbers::{self, Marks};
-use crate::gather::turned;
-use crate::gather::values;
+use crate::gather::readings::values;
+use crate::gather::tables::finding::{self, Table};
+use crate::gather::tables::headings::Role;
+use crate::gather::tables::layouts;
+use crate::gather::tables::turned;
 use std::borrow::Cow;
 
 /// A table and the cells that it stands in.

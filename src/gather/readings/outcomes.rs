@@ -1,17 +1,18 @@
 //! A row of a table -> its outcome: what it is, what its cells say, and what is wrong with it. Nothing here is shared.
 
 use crate::gather::books::{Content, Row};
-use crate::gather::extractions::Context;
 use crate::gather::facts::{self, Facts};
-use crate::gather::finding::Table;
-use crate::gather::headings::Role;
-use crate::gather::plan::{Plan, ResultColumn};
-use crate::gather::readings::{self, InForce, Reading};
-use crate::gather::refusals;
-use crate::gather::rows::{self, Standing};
+use crate::gather::readings::extractions::Context;
+use crate::gather::readings::intervals::{self, InForce, Reading};
+use crate::gather::readings::marks;
+use crate::gather::readings::refusals;
+use crate::gather::readings::rows::{self, Standing};
+use crate::gather::readings::tails;
+use crate::gather::tables::finding::Table;
+use crate::gather::tables::headings::Role;
+use crate::gather::tables::plan::{Plan, ResultColumn};
+use crate::gather::tables::units::{self, Quantity, Scale, Unit};
 use crate::gather::text;
-use crate::gather::units::{self, Quantity, Scale, Unit};
-use crate::gather::values;
 use crate::model::place::{Place, Source};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Problem, Problems};
@@ -37,7 +38,7 @@ pub enum Kind {
         /// As the register spells it.
         code: String,
         /// What the row says besides.
-        facts: RowFacts,
+        facts: Box<RowFacts>,
     },
     /// A mean of this package's results.
     Mean(String),
@@ -88,7 +89,7 @@ pub struct RowReader<'a> {
     plan: &'a Plan,
     context: &'a Context<'a>,
     walker: rows::Walker<'a>,
-    numbers: rows::Numbers,
+    numbers: marks::Numbers,
     rows: &'a [Row],
     at: usize,
     doubtful: bool,
@@ -105,7 +106,7 @@ impl<'a> RowReader<'a> {
             plan,
             context,
             walker: rows::Walker::new(table, plan, context.codes, analytes),
-            numbers: rows::extraction_numbers(plan, rows),
+            numbers: marks::extraction_numbers(plan, rows),
             rows,
             at: 0,
             doubtful: false,
@@ -209,7 +210,10 @@ impl<'a> RowReader<'a> {
             refusals::hidden_row(row, plan, self.context, &mut told);
         }
         outcome.tell(None, told);
-        outcome.kind = Kind::Package { code, facts };
+        outcome.kind = Kind::Package {
+            code,
+            facts: Box::new(facts),
+        };
         outcome
     }
 
@@ -241,12 +245,12 @@ impl<'a> RowReader<'a> {
             cell.reading = Some(Reading::not_reported());
             return cell;
         };
-        let mut report = readings::Report {
+        let mut report = intervals::Report {
             place: cell.source.place(),
             unit_place: self.unit_place(row),
             problems,
         };
-        let mark = values::footnote_mark_behind(&cell.reported);
+        let mark = tails::footnote_mark_behind(&cell.reported);
         cell.footnote = mark.and_then(|mark| {
             let notes = facts.facts.footnotes.iter();
             notes
@@ -255,7 +259,7 @@ impl<'a> RowReader<'a> {
                 .map(|(_, note)| note.clone())
         });
         let in_force = self.in_force(row, result, facts);
-        cell.reading = readings::read(content, self.context.marks, &in_force, &mut report);
+        cell.reading = intervals::read(content, self.context.marks, &in_force, &mut report);
         if let Some(shown) = cell
             .reading
             .as_ref()
@@ -395,5 +399,5 @@ fn limit_in_force(
     };
     let scale = unit.or(results).map_or(Scale::One, |unit| unit.ppm);
     let quantity = unit.and_then(|unit| unit.quantity).or(quantity);
-    readings::gluten(scale.to_ppm(figure), quantity)
+    intervals::gluten(scale.to_ppm(figure), quantity)
 }

@@ -1,13 +1,13 @@
 //! A lab's means: never a reading, but recomputed, and a difference beyond their own rounding is told.
 
 use crate::gather::books::{Content, Row};
-use crate::gather::extractions::Context;
-use crate::gather::finding::Table;
-use crate::gather::plan::Plan;
-use crate::gather::readings;
+use crate::gather::readings::extractions::Context;
+use crate::gather::readings::intervals;
+use crate::gather::readings::values::{self, Said};
+use crate::gather::tables::finding::Table;
+use crate::gather::tables::plan::Plan;
+use crate::gather::tables::units::Scale;
 use crate::gather::text;
-use crate::gather::units::Scale;
-use crate::gather::values::{self, Said};
 use crate::model::extraction::Interval;
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
@@ -87,7 +87,7 @@ impl Claims {
             .flatten()
             .map(|part| part.interval)
             .collect();
-        let whole = (!every.is_empty()).then(|| readings::mean(&every));
+        let whole = (!every.is_empty()).then(|| intervals::mean(&every));
         for claim in &self.claims {
             let Some(readings) = self.readings.get(&claim.code) else {
                 continue;
@@ -113,10 +113,10 @@ impl Claims {
                 .and_then(|unit| unit.quantity)
                 .or_else(|| heading.clone().find_map(|meaning| meaning.quantity))
                 .or(context.facts.quantity);
-            let ppm = |figure: f64| readings::gluten(scale.to_ppm(figure), quantity);
+            let ppm = |figure: f64| intervals::gluten(scale.to_ppm(figure), quantity);
             let all: Vec<Interval> = readings.iter().map(|part| part.interval).collect();
             let fitting = |part: &[Interval]| {
-                !part.is_empty() && fits(&value.said, &readings::mean(part), ppm)
+                !part.is_empty() && fits(&value.said, &intervals::mean(part), ppm)
             };
             if fitting(&all)
                 || (plan.wells && fitting(&of_extraction(readings, claim)))
@@ -131,7 +131,7 @@ impl Claims {
             {
                 continue;
             }
-            let computed = readings::mean(&all);
+            let computed = intervals::mean(&all);
             problems.add(
                 Code::MeanDiffers,
                 context.place(claim.row, claim.column),
@@ -206,7 +206,7 @@ mod tests {
 
     #[test]
     fn a_mean_may_differ_by_its_own_rounding_only() {
-        let mean = readings::mean(&[Interval::number(Ppm(12.4)), Interval::number(Ppm(13.1))]);
+        let mean = intervals::mean(&[Interval::number(Ppm(12.4)), Interval::number(Ppm(13.1))]);
         for (value, decimals, expected) in [
             (12.8, 1, true),
             (12.7, 1, true),
@@ -225,7 +225,7 @@ mod tests {
 
     #[test]
     fn a_mean_of_a_range_may_be_anything_within_it() {
-        let mean = readings::mean(&[Interval::below(Ppm(5.0)), Interval::number(Ppm(8.0))]);
+        let mean = intervals::mean(&[Interval::below(Ppm(5.0)), Interval::number(Ppm(8.0))]);
         assert!(fits(&number(6.5, 1), &mean, Ppm));
         assert!(fits(&number(4.0, 1), &mean, Ppm));
         assert!(!fits(&number(8.0, 1), &mean, Ppm));

@@ -2,14 +2,15 @@
 
 use crate::gather::books::{Content, Row};
 use crate::gather::codes::{self, Codes, Mangled};
-use crate::gather::finding::Table;
-use crate::gather::headings::{self, Role};
 use crate::gather::numbers::Marks;
-use crate::gather::plan::Plan;
+use crate::gather::readings::marks;
+use crate::gather::readings::values;
+use crate::gather::tables::finding::Table;
+use crate::gather::tables::headings::{self, Role};
+use crate::gather::tables::plan::Plan;
+use crate::gather::tables::units;
+use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
-use crate::gather::units;
-use crate::gather::values;
-use crate::gather::vocabulary::{self, Meaning};
 use std::collections::BTreeSet;
 
 /// What a row is.
@@ -38,6 +39,8 @@ pub enum Standing {
 pub enum BadCode {
     /// None on this row or above.
     None,
+    /// A registered code in another column, as written.
+    Astray(String),
     /// As written, and what a spreadsheet has done.
     Mangled(String, Mangled),
 }
@@ -175,10 +178,13 @@ impl<'a> Walker<'a> {
         if vocabulary::means(&words, Meaning::Statistic) {
             return self.mean_or_passed(&words);
         }
-        if is_control(&words) {
+        if marks::is_control(&words) {
             return Standing::Passed(CONTROL);
         }
         if results.is_empty() {
+            if let Some(astray) = self.astray(row) {
+                return astray;
+            }
             return Standing::Passed("not used: no result, and no code of the register");
         }
         let readable = results
@@ -226,6 +232,9 @@ impl<'a> Walker<'a> {
     /// A row with nothing in the cell for the code: it continues the code above.
     fn continued(&self, results: &[&Content], row: &Row) -> Standing {
         if results.is_empty() {
+            if let Some(astray) = self.astray(row) {
+                return astray;
+            }
             return if self.table.cells(row).next().is_none() {
                 Standing::Blank
             } else {
@@ -258,6 +267,21 @@ impl<'a> Walker<'a> {
             }
             _ => Standing::Passed("not used: no code, and no result that can be read"),
         }
+    }
+
+    /// A row whose registered code and figure stand in columns that are neither the codes' nor the results'.
+    fn astray(&self, row: &Row) -> Option<Standing> {
+        let is_code = |content: &Content| self.codes.find(&content.shown()).is_some();
+        let (_, code) = self
+            .table
+            .cells(row)
+            .find(|(_, content)| is_code(content))?;
+        let figure = self.table.cells(row).any(|(_, content)| {
+            !is_code(content)
+                && values::read(content, Marks::Point)
+                    .is_ok_and(|value| value.said != values::Said::NotReported)
+        });
+        figure.then(|| Standing::BadCode(BadCode::Astray(code.shown().into_owned())))
     }
 
     /// Whether a row holds headings: the same again, those of another table, or what may be such.
@@ -293,6 +317,7 @@ impl<'a> Walker<'a> {
         let first = row.at(self.plan.sample);
         let figures_below = |column: u32| {
             next.and_then(|next| next.at(column))
+                .filter(|content| self.codes.find(&content.shown()).is_none())
                 .is_some_and(|content| {
                     values::read(content, Marks::Point)
                         .is_ok_and(|value| value.said != values::Said::NotReported)
@@ -300,9 +325,7 @@ impl<'a> Walker<'a> {
         };
         // Figures under headings that are unknown, or that name results: nobody can say whose and what they are.
         let results = cells.iter().any(|(column, content)| {
-            *column != self.plan.sample
-                && figures_below(*column)
-                && !headings::says_otherwise(&content.shown())
+            figures_below(*column) && !headings::says_otherwise(&content.shown())
         });
         let elsewhere = if results {
             OtherHeadings::Doubtful
@@ -317,8 +340,7 @@ impl<'a> Walker<'a> {
         }
         // A remark beside a group's name is no heading; a word such as "OD" or "Weight" over figures is one.
         let known_over_figures = cells.iter().any(|(column, content)| {
-            *column != self.plan.sample
-                && figures_below(*column)
+            figures_below(*column)
                 && headings::may_be_heading(&content.shown())
                 && headings::read(&content.shown()).is_some()
         });
@@ -367,149 +389,7 @@ fn same_words(a: &str, b: &str) -> bool {
     text::words(a) == text::words(b)
 }
 
-/// Whether a sample's name is that of a control: `Blank 2`, `PC`, `Std 3 (20 ppb)`, `QC high`.
-fn is_control(words: &str) -> bool {
-    if vocabulary::means(words, Meaning::Control) {
-        return true;
-    }
-    let parts: Vec<&str> = words.split(' ').collect();
-    let bare = |word: &str| {
-        word.trim_end_matches(|c: char| c.is_ascii_digit())
-            .to_owned()
-    };
-    let named = |word: &str| word.len() > 1 && vocabulary::means(word, Meaning::Control);
-    let beside = |word: &str| {
-        const BESIDE: [&str; 16] = [
-            "ppb", "ng", "ml", "low", "high", "mid", "medium", "level", "kit", "gluten", "gliadin",
-            "sample", "solution", "lot", "range", "extract",
-        ];
-        word.bytes().all(|b| b.is_ascii_digit())
-            || word.chars().count() <= 2
-            || BESIDE.contains(&word)
-            || units::read(word).is_some()
-    };
-    let leads = (1..=parts.len().min(3)).any(|length| {
-        named(&parts[..length].join(" ")) && parts[length..].iter().all(|word| beside(word))
-    });
-    let says = parts.iter().any(|word| named(word) || named(&bare(word)));
-    leads
-        || (says
-            && parts
-                .iter()
-                .all(|word| named(word) || named(&bare(word)) || beside(word)))
-}
-
 /// A code is short; a note has several words.
 fn is_sentence(text: &str) -> bool {
     text.split_whitespace().count() >= 5
-}
-
-/// The numbers that a column gives to extractions.
-#[derive(Clone, Copy, Debug)]
-pub struct Numbers {
-    usable: bool,
-}
-
-/// Looks whether the column of extractions holds numbers, or the lab's own marks from which none can be told.
-pub fn extraction_numbers(plan: &Plan, rows: &[Row]) -> Numbers {
-    const ROWS_TRIED: usize = 200;
-    let Some(column) = plan.extraction else {
-        return Numbers { usable: false };
-    };
-    let mut cells = rows
-        .iter()
-        .filter_map(|row| row.at(column))
-        .take(ROWS_TRIED);
-    Numbers {
-        usable: cells.any(|content| number_in(&content.shown()).is_some()),
-    }
-}
-
-impl Numbers {
-    /// The number of the extraction on this row.
-    pub fn of(&self, row: &Row, column: u32) -> Option<u32> {
-        if !self.usable {
-            return None;
-        }
-        row.at(column)
-            .and_then(|content| number_in(&content.shown()))
-    }
-}
-
-/// The number in `2`, `Ext. 2`, `B`, `E2`, `II`, `2 of 2`, `extraction no. 2`.
-fn number_in(written: &str) -> Option<u32> {
-    if (1..=2).contains(&written.len()) && written.bytes().all(|b| b.is_ascii_digit()) {
-        return written.parse().ok().filter(|n| *n > 0);
-    }
-    // "1ª" and "2º" are first and second.
-    let words = text::words(&written.replace(['ª', 'º', '°'], " "));
-    let parts: Vec<&str> = words.split(' ').filter(|word| !word.is_empty()).collect();
-    if let Some(number) = parts.iter().find_map(|word| digits_behind_letters(word)) {
-        return Some(number);
-    }
-    parts
-        .iter()
-        .rev()
-        .find_map(|word| vocabulary::ordinal(word))
-}
-
-fn digits_behind_letters(word: &str) -> Option<u32> {
-    let digits = word.trim_start_matches(|c: char| c.is_alphabetic() || c == '#');
-    let letters = word.chars().count() - digits.chars().count();
-    let short = (1..=2).contains(&digits.len())
-        && digits.bytes().all(|b| b.is_ascii_digit())
-        && letters <= 12;
-    short
-        .then(|| digits.parse().ok())
-        .flatten()
-        .filter(|n| *n > 0)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn extractions_are_numbered_in_many_ways() {
-        for written in [
-            "2",
-            "Ext. 2",
-            "B",
-            "E2",
-            "II",
-            "2 of 2",
-            "Extraction no. 2",
-            "#2",
-            "2nd",
-            "2ª",
-            "zweite",
-            "02",
-        ] {
-            assert_eq!(number_in(written), Some(2), "{written}");
-        }
-        for written in ["EX-2031-0044", "", "mean", "240012"] {
-            assert_eq!(number_in(written), None, "{written}");
-        }
-    }
-
-    #[test]
-    fn controls_are_told_by_their_names() {
-        for name in [
-            "QC: low control",
-            "Blank",
-            "blank 2",
-            "QC-1",
-            "Std 3 (20 ppb)",
-            "PC",
-            "Positive control",
-            "Blindwert",
-            "Std1",
-            "QC high",
-        ] {
-            assert!(is_control(&text::words(name)), "{name}");
-        }
-        for name in ["TKW-1", "PCX-7", "Blanket 5 rolls of oats", "QX-9"] {
-            assert!(!is_control(&text::words(name)), "{name}");
-        }
-    }
 }

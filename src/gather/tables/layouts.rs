@@ -2,8 +2,8 @@
 
 use crate::config::{Layout, LayoutColumn};
 use crate::gather::books::{Row, Sheet};
-use crate::gather::finding::{Column, Table};
-use crate::gather::headings::{self, Heading, Part, Role};
+use crate::gather::tables::finding::{Column, Table};
+use crate::gather::tables::headings::{self, Heading, Part, Role};
 use crate::gather::text;
 
 /// The table that a layout describes, where its headings stand in this sheet.
@@ -76,14 +76,14 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
         })?;
         taken.push(column.column);
         let read = headings::read(&column.heading);
-        let parted = crate::gather::units::part(&column.heading);
+        let parted = crate::gather::tables::units::part(&column.heading);
         column.meaning = Some(Heading {
             role: role(*wanted),
             unit: parted.unit,
             foreign: parted.foreign,
             quantity: read
                 .and_then(|read| read.quantity)
-                .or(crate::gather::units::quantity(&column.heading)),
+                .or(crate::gather::tables::units::quantity(&column.heading)),
         });
     }
     // What the layout names is not named a second time by our own reading.

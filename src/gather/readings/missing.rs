@@ -1,14 +1,14 @@
 //! A file in which no table was recognised: what was found, what is missing, and a `[[layout]]` to paste.
 
-use crate::gather::blocks;
-use crate::gather::books::{Book, Content, Row, Sheet};
+use crate::gather::books::{Book, Cell, Content, Row, Sheet};
 use crate::gather::codes::Codes;
-use crate::gather::headings::{self, Role};
-use crate::gather::location::Located;
 use crate::gather::numbers::Marks;
-use crate::gather::refusals::quoted;
+use crate::gather::readings::refusals::quoted;
+use crate::gather::readings::values::{self, Said};
+use crate::gather::tables::blocks;
+use crate::gather::tables::headings::{self, Role};
+use crate::gather::tables::location::Located;
 use crate::gather::text;
-use crate::gather::values::{self, Said};
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
 use std::collections::BTreeSet;
@@ -84,18 +84,24 @@ pub fn tell_of_lost_codes(
                 })
             };
             let outside = || row.cells.iter().filter(|cell| is_outside(cell.column));
-            let code = outside().find_map(|cell| {
-                let code = codes.find(&cell.content.shown())?;
-                Some((cell.column, code))
-            });
+            let named = |mut cells: Box<dyn Iterator<Item = &Cell> + '_>| {
+                cells.find_map(|cell| Some((cell.column, codes.find(&cell.content.shown())?)))
+            };
+            let unread: Vec<Kinship> = outside()
+                .filter(|cell| codes.find(&cell.content.shown()).is_none())
+                .filter(|cell| is_figure(&cell.content))
+                .map(|cell| kinship(&sheet.rows[..index], cell.column))
+                .collect();
+            // A code in a table has its results there; figures under a result's heading beside it are lost all the same.
+            let code = match named(Box::new(outside())) {
+                Some(code) if unread.iter().any(|kin| *kin != Kinship::Other) => Some(code),
+                _ if unread.contains(&Kinship::Result) => named(Box::new(row.cells.iter())),
+                _ => None,
+            };
             let Some((column, code)) = code else {
                 continue;
             };
-            let says_nothing = |column: u32| !is_explained(&sheet.rows[..index], column);
-            let unexplained = outside().any(|cell| {
-                cell.column != column && is_figure(&cell.content) && says_nothing(cell.column)
-            });
-            if !unexplained || !told.insert(code) {
+            if !told.insert(code) {
                 continue;
             }
             problems.add(
@@ -113,8 +119,15 @@ pub fn tell_of_lost_codes(
     }
 }
 
-/// Whether the heading above a figure says that it is something else than a result.
-fn is_explained(above: &[Row], column: u32) -> bool {
+/// What the heading above a figure says that it is.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Kinship {
+    Result,
+    Other,
+    Unknown,
+}
+
+fn kinship(above: &[Row], column: u32) -> Kinship {
     let heading = above
         .iter()
         .rev()
@@ -124,7 +137,16 @@ fn is_explained(above: &[Row], column: u32) -> bool {
             matches!(content, Content::Text(written)
                 if headings::may_be_heading(written) && !is_figure(content))
         });
-    heading.is_some_and(|content| headings::says_otherwise(&content.shown()))
+    let Some(shown) = heading.map(|content| content.shown()) else {
+        return Kinship::Unknown;
+    };
+    if headings::says_otherwise(&shown) {
+        Kinship::Other
+    } else if headings::read(&shown).is_some() {
+        Kinship::Result
+    } else {
+        Kinship::Unknown
+    }
 }
 
 /// Headings stand near the top.

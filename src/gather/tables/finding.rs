@@ -1,13 +1,13 @@
 //! A sheet -> its tables: where the headings stand, what each column holds, which rows are below them.
 
-use crate::gather::blocks;
 use crate::gather::books::{Content, Row, Sheet};
 use crate::gather::codes::Codes;
-use crate::gather::headings::{self, Heading, Part, Role};
 use crate::gather::numbers::Marks;
+use crate::gather::readings::values;
+use crate::gather::tables::blocks;
+use crate::gather::tables::headings::{self, Heading, Part, Role};
+use crate::gather::tables::units::Unit;
 use crate::gather::text;
-use crate::gather::units::Unit;
-use crate::gather::values;
 use std::collections::BTreeMap;
 use std::ops::Range;
 
@@ -212,7 +212,7 @@ fn heading_like(row: &Row, codes: &Codes, known: &mut Known) -> bool {
     for cell in &row.cells {
         let shown = cell.content.shown();
         let is_known = known.read(&shown).is_some()
-            || crate::gather::vocabulary::ordinal(&text::words(&shown)).is_some();
+            || crate::gather::tables::vocabulary::ordinal(&text::words(&shown)).is_some();
         says |= is_known;
         let may_be = is_known
             || (matches!(cell.content, Content::Text(_))

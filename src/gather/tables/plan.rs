@@ -3,11 +3,11 @@
 
 use crate::gather::books::Row;
 use crate::gather::codes::Codes;
-use crate::gather::finding::{Column, Table};
-use crate::gather::headings::{Part, Role};
 use crate::gather::numbers::Marks;
-use crate::gather::units::{Quantity, Scale};
-use crate::gather::values::{self, Said};
+use crate::gather::readings::values::{self, Said};
+use crate::gather::tables::finding::{Column, Table};
+use crate::gather::tables::headings::{Part, Role};
+use crate::gather::tables::units::{Quantity, Scale};
 
 /// How the rows of a table are read. Columns count from 1.
 #[derive(Clone, Debug, Default)]

@@ -1,8 +1,8 @@
 //! A table that page breaks have cut: its headings stand anew on each page, and a pair may stand on both sides of a cut.
 
 use crate::gather::books::{Row, Sheet};
-use crate::gather::location::Located;
-use crate::gather::plan::Plan;
+use crate::gather::tables::location::Located;
+use crate::gather::tables::plan::Plan;
 use crate::model::extraction::Extraction;
 use crate::model::understanding::UnderstoodTable;
 use std::ops::Range;

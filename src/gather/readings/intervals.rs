@@ -2,9 +2,9 @@
 
 use crate::gather::books::Content;
 use crate::gather::numbers::Marks;
+use crate::gather::readings::values::{self, Fault, Said, Value};
+use crate::gather::tables::units::{self, Quantity, Scale, Unit};
 use crate::gather::text;
-use crate::gather::units::{self, Quantity, Scale, Unit};
-use crate::gather::values::{self, Fault, Said, Value};
 use crate::model::extraction::{Interval, Outcome};
 use crate::model::place::Place;
 use crate::model::ppm::Ppm;

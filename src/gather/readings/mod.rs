@@ -1,0 +1,34 @@
+//! A row of a table -> what it comes to; and passes over what the rows come to.
+
+/// A table's rows as extractions.
+pub mod extractions;
+
+/// A cell as an interval in ppm gluten.
+pub mod intervals;
+
+/// What a row is beside its results.
+mod marks;
+
+/// The lab's means, recomputed.
+pub mod means;
+
+/// What to say where no table was recognised.
+pub mod missing;
+
+/// What each row comes to.
+mod outcomes;
+
+/// Tables over several pages.
+pub mod pages;
+
+/// Cells that give no reading, and why.
+mod refusals;
+
+/// What each row of a table is.
+pub mod rows;
+
+/// What stands behind a figure.
+pub mod tails;
+
+/// One cell and what the lab said.
+pub mod values;

@@ -1,0 +1,31 @@
+//! Where tables stand, and what each column is: understood once, before any row is read.
+
+/// Tables side by side, and columns of codes.
+pub mod blocks;
+
+/// A sheet and its tables.
+pub mod finding;
+
+/// One heading and its meaning.
+pub mod headings;
+
+/// Tables that a person has described.
+pub mod layouts;
+
+/// Where the tables of a file are.
+pub mod location;
+
+/// How a table is read, or why it can be understood in two ways.
+pub mod plan;
+
+/// Tables that stand upright.
+pub mod turned;
+
+/// Units and quantities.
+pub mod units;
+
+/// The words of lab files.
+pub mod vocabulary;
+
+/// The words of a heading of results.
+mod wordings;
