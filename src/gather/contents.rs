@@ -1,7 +1,7 @@
 //! Files by content: the same bytes under two names count once.
 
 use crate::files;
-use crate::gather::books::Unreadable;
+use crate::gather::books::{Bound, Unreadable};
 use crate::gather::inbox::{self, InboxFile};
 use crate::gather::lab_file;
 use crate::model::place::Place;
@@ -24,7 +24,7 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
     let mut contents = Contents::default();
     for file in listed {
         if inbox::is_too_large(&file) {
-            lab_file::unreadable(&file.name, &Unreadable::too_large(), problems);
+            lab_file::unreadable(&file.name, &Unreadable::beyond(Bound::File), problems);
             continue;
         }
         let bytes = match files::read(&file.path) {

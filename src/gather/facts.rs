@@ -406,7 +406,11 @@ mod tests {
     use crate::gather::tables::units::Scale;
 
     fn facts(text: &str) -> Facts {
-        let book = csv::read(text.as_bytes()).expect("reads");
+        let book = csv::read(
+            text.as_bytes(),
+            &crate::gather::tables::headings::likeness_of,
+        )
+        .expect("reads");
         collect(book.sheets[0].rows.iter(), Marks::Unsettled)
     }
 

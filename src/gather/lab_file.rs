@@ -13,6 +13,7 @@ use crate::gather::readings::missing;
 use crate::gather::readings::pages::Page;
 use crate::gather::record::{self, Reports};
 use crate::gather::tables::finding::Table;
+use crate::gather::tables::headings;
 use crate::gather::tables::headings::Role;
 use crate::gather::tables::location::{self, Located};
 use crate::gather::tables::plan::{self, NoResults, Plan};
@@ -20,7 +21,6 @@ use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
 use crate::model::understanding::{Understanding, UnderstoodColumn, UnderstoodTable};
-use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
 
 /// What one file gave.
@@ -51,10 +51,7 @@ pub fn take(
     codes: &Codes,
     settings: (&Config, &Reports<'_>),
 ) -> Taken {
-    catch_unwind(AssertUnwindSafe(|| {
-        take_unguarded(file, sha256, codes, settings)
-    }))
-    .unwrap_or_else(|_| {
+    books::guard::guarded(|| take_unguarded(file, sha256, codes, settings)).unwrap_or_else(|| {
         let mut taken = Taken::default();
         let why = Unreadable::new(
             "the file is damaged in a way that was not foreseen",
@@ -76,7 +73,7 @@ fn take_unguarded(
         .map_err(|error| contents::cannot_open(&error))
         .and_then(|bytes| {
             if files::sha256_of(&bytes) == sha256 {
-                books::read(&bytes)
+                books::read(&bytes, &headings::likeness_of)
             } else {
                 Err(Unreadable::new(
                     "the file was changed while it was being read",
@@ -118,6 +115,7 @@ pub fn understand(
             "If letters such as é or µ look wrong, ask the lab for the file in UTF-8.",
         );
     }
+    tell_of_control_characters(file, book, &mut taken.problems);
     swallowed_rows(file, book, codes, &mut taken.problems);
     let mut understanding = Understanding {
         file: file.path.clone(),
@@ -176,7 +174,11 @@ pub fn understand(
             }
             if taken.extractions.len() > books::MOST_RESULTS {
                 *taken = Taken::default();
-                unreadable(&file.path, &Unreadable::too_large(), &mut taken.problems);
+                unreadable(
+                    &file.path,
+                    &Unreadable::beyond(books::Bound::Results),
+                    &mut taken.problems,
+                );
                 return;
             }
         }
@@ -195,6 +197,31 @@ pub fn understand(
     }
     without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
+}
+
+/// Tells, once a file, of characters that steer a device and show nothing: they were left out.
+fn tell_of_control_characters(file: &Arc<LabFile>, book: &Book, problems: &mut Problems) {
+    let Some(first) = book.cleaned.first() else {
+        return;
+    };
+    let place = Place {
+        sheet: first.sheet.as_deref().map(str::to_owned),
+        row: Some(first.row),
+        column: Some(first.column),
+        ..Place::file(file.path.clone())
+    };
+    let message = match book.cleaned.len() {
+        1 => "the cell has control characters, which show nothing; they are left out".to_owned(),
+        n => format!(
+            "{n} cells have control characters, which show nothing; they are left out. This is the first one"
+        ),
+    };
+    problems.add(
+        Code::ControlCharacter,
+        place,
+        message,
+        "Look whether the text reads as it should.",
+    );
 }
 
 /// Tells of rows that stray quotation marks have drawn into a cell of a delimited file. A remark may have several lines, but

@@ -1,5 +1,8 @@
 //! Text as people and spreadsheets write it, folded so that what looks alike is alike.
 
+/// Any kind of blank: also the line breaks that a wrapped cell holds.
+pub use crate::gather::books::letters::is_space;
+
 use std::borrow::Cow;
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
@@ -33,11 +36,6 @@ fn plain_char(c: char) -> char {
         '\u{fe65}' | '\u{203a}' | '\u{3009}' => '>',
         c => c,
     }
-}
-
-/// Any kind of blank: also the line breaks that a wrapped cell holds.
-pub fn is_space(c: char) -> bool {
-    c.is_whitespace() || c == '\u{200b}' || c == '\u{2060}' || c == '\u{180e}'
 }
 
 /// Marks that steer the direction of writing or the width of a space, and show nothing.

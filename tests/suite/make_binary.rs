@@ -361,7 +361,7 @@ pub fn xlsb(sheets: &[BinarySheet]) -> Vec<u8> {
             ],
         ));
         relations.push_str(&format!(
-            "<Relationship Id=\"{id}\" Target=\"worksheets/sheet{n}.bin\"/>"
+            "<Relationship Id=\"{id}\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet\" Target=\"worksheets/sheet{n}.bin\"/>"
         ));
     }
     relations.push_str("</Relationships>");

@@ -1,8 +1,8 @@
 //! Delimited text -> cells: encoding and delimiter are found out, nothing is assumed of the file's name.
 
-use crate::gather::books::{Book, Cell, Content, Room, Row, Sheet, Unreadable};
-use crate::gather::tables::headings;
-use crate::gather::text;
+use crate::gather::books::bounds::{Bound, LONGEST_RECORD, MOST_TEXT, WIDEST_RECORD};
+use crate::gather::books::letters::is_space;
+use crate::gather::books::{Book, Cell, Content, Likeness, Room, Row, Sheet, Unreadable};
 use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
 use std::cmp::Reverse;
@@ -19,29 +19,47 @@ const DELIMITERS: [(u8, &str); 4] = [
 /// Records that are looked at to find the delimiter: headings stand below letterheads, not below thousands of rows.
 const RECORDS_TRIED: usize = 300;
 
-/// Bytes and cells that one record may have: more than any spreadsheet has columns.
-const LONGEST_RECORD: usize = 1 << 20;
-const WIDEST_RECORD: usize = 1 << 14;
+/// Cells that are looked at to find the delimiter, of all those records together.
+const CELLS_TRIED: usize = 20_000;
 
-/// Whether these bytes can be text at all: UTF-16, or free of the control characters that text never holds.
+/// Of how many letters one may be a control character, where the file is text all the same.
+const LETTERS_A_CONTROL: usize = 10;
+
+/// Of how many bytes one may be zero, or a control character among letters that are no Unicode.
+const BYTES_A_CONTROL: usize = 100;
+
+/// Whether these bytes can be text at all: UTF-16, or with hardly any of the control characters that text does not hold.
+/// One that has slipped into a text is left out of its cell; bytes that are no text hold one in ten.
 pub fn looks_like_text(bytes: &[u8]) -> bool {
-    let head = &bytes[..bytes.len().min(64 * 1024)];
-    utf16(bytes).is_some()
-        || !head
-            .iter()
-            .any(|b| *b < 0x20 && !matches!(b, b'\t' | b'\n' | b'\r' | 0x0c | 0x1a | 0x1b))
+    if utf16(bytes).is_some() {
+        return true;
+    }
+    let is_control = |b: &u8| {
+        (*b < 0x20 && !matches!(b, b'\t' | b'\n' | b'\r' | 0x0c | 0x1a | 0x1b)) || *b == 0x7f
+    };
+    let zeros = bytes.iter().filter(|b| **b == 0).count();
+    let controls = bytes.iter().filter(|b| is_control(b)).count();
+    let a_control = if controls == 0 || std::str::from_utf8(bytes).is_ok() {
+        LETTERS_A_CONTROL
+    } else {
+        BYTES_A_CONTROL
+    };
+    controls * a_control <= bytes.len() && (zeros <= 1 || zeros * BYTES_A_CONTROL <= bytes.len())
 }
 
 /// Reads delimited text.
-pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
+pub fn read(bytes: &[u8], likeness: Likeness<'_>) -> Result<Book, Unreadable> {
     let decoded = decode(bytes);
+    if decoded.text.len() > MOST_TEXT {
+        return Err(Unreadable::beyond(Bound::Text));
+    }
     let text = if decoded.text.contains('\r') && !decoded.text.contains('\n') {
         Cow::Owned(decoded.text.replace('\r', "\n"))
     } else {
         decoded.text
     };
     let (declared, start) = declared_delimiter(&text);
-    let (delimiter, name) = declared.unwrap_or_else(|| find_delimiter(&text));
+    let (delimiter, name) = declared.unwrap_or_else(|| find_delimiter(&text, likeness));
     let lines_before = usize::from(start > 0);
     let rest = &text[start..];
     if let Some(line) = bounded(rest, delimiter, lines_before, usize::MAX)? {
@@ -55,6 +73,7 @@ pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
             ..Sheet::default()
         }],
         guessed_encoding: decoded.guessed,
+        ..Book::default()
     })
 }
 
@@ -126,9 +145,9 @@ fn declared_delimiter(text: &str) -> (Option<(u8, &'static str)>, usize) {
     }
 }
 
-/// The delimiter under which our headings appear; of several, the one that leaves fewest others within cells, then the one
+/// The delimiter under which headings appear; of several, the one that leaves fewest others within cells, then the one
 /// under which rows are most alike.
-fn find_delimiter(text: &str) -> (u8, &'static str) {
+fn find_delimiter(text: &str, likeness: Likeness<'_>) -> (u8, &'static str) {
     /// Different headings, delimiters left within cells, rows of one width.
     type Score = (usize, Reverse<usize>, usize);
     const NONE: Score = (0, Reverse(usize::MAX), 0);
@@ -142,11 +161,13 @@ fn find_delimiter(text: &str) -> (u8, &'static str) {
         let Ok(rows) = rows else {
             return NONE;
         };
-        let headings = rows
-            .iter()
-            .map(|row| headings::likeness(row.cells.iter().map(|cell| cell.content.shown())))
-            .max()
-            .unwrap_or(0);
+        let mut left = CELLS_TRIED;
+        let tried = rows.iter().take_while(|row| {
+            let some_left = left > 0;
+            left = left.saturating_sub(row.cells.len());
+            some_left
+        });
+        let headings = tried.map(likeness).max().unwrap_or(0);
         (headings, Reverse(left_over(&rows)), evenness(&rows))
     };
     let [.., comma] = DELIMITERS;
@@ -314,7 +335,7 @@ fn blank_lines(text: &str, byte: u64) -> usize {
 
 fn cell(field: &[u8], column: u32) -> Option<Cell> {
     let written = String::from_utf8_lossy(field);
-    let trimmed = written.trim_matches(text::is_space);
+    let trimmed = written.trim_matches(is_space);
     (!trimmed.is_empty()).then(|| Cell {
         column,
         content: Content::Text(trimmed.into()),
@@ -325,8 +346,24 @@ fn cell(field: &[u8], column: u32) -> Option<Cell> {
 mod tests {
     use super::*;
 
+    /// As many headings as there are words that a table of results begins its columns with.
+    fn likeness(row: &Row) -> usize {
+        let is_heading = |cell: &&Cell| {
+            let shown = cell.content.shown();
+            let known = [
+                "Sample",
+                "Extraction",
+                "Result",
+                "Gluten, ppm",
+                "Gluten; ppm",
+            ];
+            known.iter().any(|word| shown.starts_with(word))
+        };
+        row.cells.iter().filter(is_heading).count()
+    }
+
     fn shown(bytes: &[u8]) -> (String, Vec<(u32, Vec<String>)>) {
-        let book = read(bytes).expect("reads");
+        let book = read(bytes, &likeness).expect("reads");
         let rows = book.sheets[0]
             .rows
             .iter()
@@ -397,7 +434,8 @@ mod tests {
 
     #[test]
     fn a_quotation_mark_that_is_not_closed_is_told_with_its_line() {
-        let told = read(b"Sample,Result (ppm)\nTKW-1,\"5\nTKW-2,6\n").expect_err("is refused");
+        let told =
+            read(b"Sample,Result (ppm)\nTKW-1,\"5\nTKW-2,6\n", &likeness).expect_err("is refused");
         assert!(told.message.contains("line 2"), "{told:?}");
         let (_, rows) = shown(b"Sample,Pan\nTKW-1,12\" pan\n\"TKW-2\",\"a \"\"b\"\"\nc\"\n");
         assert_eq!(rows[1].1, ["TKW-1", "12\" pan"]);
@@ -415,7 +453,7 @@ mod tests {
             (b",".repeat(LONGEST_RECORD + 1), "line 1"),
             (long, "line 2"),
         ] {
-            let told = read(&text).expect_err("is refused");
+            let told = read(&text, &likeness).expect_err("is refused");
             assert!(told.message.contains(word), "{word}: {told:?}");
         }
     }

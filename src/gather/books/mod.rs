@@ -1,26 +1,20 @@
 //! Bytes -> cells as written, each with its place: delimited text and workbooks alike.
 
+pub mod bounds;
 pub mod csv;
+pub mod guard;
+pub mod letters;
 pub mod workbook;
 
+pub use bounds::{Bound, LARGEST_FILE, MOST_CELLS, MOST_RESULTS, MOST_SHEETS};
+
+use bounds::{MOST_TEXT, WIDEST_ROW};
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::sync::Arc;
 
-/// Files above this size are not read. Lab files are a thousand times smaller.
-pub const LARGEST_FILE: u64 = 128 * 1024 * 1024;
-
-/// Filled cells that one file may hold. The bounds together keep the reading of any file below 1 GiB of memory.
-pub const MOST_CELLS: usize = 1 << 20;
-
-/// Bytes of text that the cells of one file may hold together: a text that many cells share counts for each of them.
-const MOST_TEXT: usize = 96 * 1024 * 1024;
-
-/// Results that one file may give: each keeps its source and its settings.
-pub const MOST_RESULTS: usize = 400_000;
-
-/// Sheets that one file may have.
-pub const MOST_SHEETS: usize = 1_000;
+/// How much a row looks like headings: the reader of delimited text tries delimiters, and does not know what a heading is.
+pub type Likeness<'a> = &'a dyn Fn(&Row) -> usize;
 
 /// A file as cells.
 #[derive(Clone, Debug, Default)]
@@ -31,6 +25,21 @@ pub struct Book {
     pub sheets: Vec<Sheet>,
     /// Whether the text was in an encoding other than Unicode, so that letters beyond ASCII may be wrong.
     pub guessed_encoding: bool,
+    /// Sheets that are no worksheets and were passed over, by name: charts, macros, entries that lead nowhere.
+    pub passed_over: Vec<Arc<str>>,
+    /// Cells from whose text control characters and the like were left out.
+    pub cleaned: Vec<CellPlace>,
+}
+
+/// Where a cell stands.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CellPlace {
+    /// Name of its sheet; none in a delimited file.
+    pub sheet: Option<Arc<str>>,
+    /// As [`Row::number`].
+    pub row: u32,
+    /// From 1.
+    pub column: u32,
 }
 
 /// A sheet as its cells that hold something.
@@ -111,13 +120,13 @@ impl Room {
     /// Takes the room of so many cells that hold the same.
     pub fn take(&mut self, content: &Content, times: usize) -> Result<(), Unreadable> {
         let text = content.shown().len().saturating_mul(times);
-        match (self.cells.checked_sub(times), self.text.checked_sub(text)) {
-            (Some(cells), Some(text)) => {
-                *self = Room { cells, text };
-                Ok(())
-            }
-            _ => Err(Unreadable::too_large()),
-        }
+        let cells = self.cells.checked_sub(times);
+        let text = self.text.checked_sub(text);
+        *self = Room {
+            cells: cells.ok_or_else(|| Unreadable::beyond(Bound::Cells))?,
+            text: text.ok_or_else(|| Unreadable::beyond(Bound::Text))?,
+        };
+        Ok(())
     }
 }
 
@@ -175,13 +184,12 @@ impl Unreadable {
         }
     }
 
-    /// A file beyond what is read.
-    pub fn too_large() -> Unreadable {
+    /// A file that passes a bound.
+    pub fn beyond(bound: Bound) -> Unreadable {
         Unreadable::new(
             format!(
-                "the file is too large: at most {} MB, {MOST_SHEETS} sheets, a million filled cells and {} thousand results are read",
-                LARGEST_FILE / (1024 * 1024),
-                MOST_RESULTS / 1000
+                "the file is too large: at most {} can be read",
+                bound.most()
             ),
             "Ask the lab for a file that holds the results alone.",
         )
@@ -230,22 +238,37 @@ pub fn kind(bytes: &[u8]) -> Kind {
 }
 
 /// Reads a file by what it is.
-pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
-    if bytes.iter().all(|b| b.is_ascii_whitespace() || *b == 0) {
+pub fn read(bytes: &[u8], likeness: Likeness<'_>) -> Result<Book, Unreadable> {
+    let blank = bytes.iter().all(|b| b.is_ascii_whitespace() || *b == 0);
+    if blank {
+        let message = if bytes.contains(&0) {
+            "the file holds nothing but zeros, as a copy that was cut short does"
+        } else {
+            "the file is empty"
+        };
         return Err(Unreadable::new(
-            "the file is empty",
+            message,
             "Ask the lab to send it again, or copy it again if the copy was cut short.",
         ));
     }
-    match kind(bytes) {
+    if bytes.len() as u64 > LARGEST_FILE {
+        return Err(Unreadable::beyond(Bound::File));
+    }
+    let mut book = match kind(bytes) {
         Kind::Zip => workbook::read_zip(bytes),
         Kind::Compound => workbook::read_compound(bytes),
-        Kind::Text => csv::read(bytes),
+        Kind::Text => csv::read(bytes, likeness),
         Kind::Other(what) => Err(Unreadable::new(
             format!(
                 "the file is {what}, whatever its name says: it holds no table that can be read"
             ),
             "Ask the lab for the results as .csv or .xlsx, or open it in a spreadsheet program and save it as .xlsx.",
         )),
+    }?;
+    let mut rows = book.sheets.iter().flat_map(|sheet| &sheet.rows);
+    if rows.any(|row| row.cells.len() > WIDEST_ROW) {
+        return Err(Unreadable::beyond(Bound::Row));
     }
+    letters::clean(&mut book);
+    Ok(book)
 }

@@ -42,8 +42,12 @@ impl Table {
         problems: &mut Problems,
     ) -> Result<Table> {
         let mut sheets = book.sheets.into_iter();
-        let mut sheet = sheets.next().unwrap_or_default();
-        let cleaned = clean(&mut sheet);
+        let sheet = sheets.next().unwrap_or_default();
+        let of_first = book
+            .cleaned
+            .iter()
+            .filter(|place| place.sheet == sheet.name);
+        let cleaned = of_first.map(|place| (place.row, place.column)).collect();
         for further in sheets.filter(|sheet| !sheet.rows.is_empty()) {
             let place = Place {
                 sheet: further.name.as_deref().map(str::to_owned),
@@ -342,23 +346,6 @@ impl Fields<'_> {
             }
         }
     }
-}
-
-/// Leaves the characters out that steer a device and show nothing; where that was. A cell may have several lines.
-fn clean(sheet: &mut Sheet) -> BTreeSet<(u32, u32)> {
-    let is_stray = |c: char| c.is_control() && !matches!(c, '\n' | '\r' | '\t');
-    let mut cleaned = BTreeSet::new();
-    for row in &mut sheet.rows {
-        for cell in &mut row.cells {
-            if let Content::Text(text) = &mut cell.content
-                && text.contains(is_stray)
-            {
-                *text = text.replace(is_stray, "").into();
-                cleaned.insert((row.number, cell.column));
-            }
-        }
-    }
-    cleaned
 }
 
 #[cfg(test)]

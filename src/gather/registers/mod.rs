@@ -21,6 +21,7 @@ use crate::gather::registers::fields::Table;
 use crate::gather::registers::files::Files;
 use crate::gather::registers::paths::LabFiles;
 use crate::gather::registers::shapes::Shape;
+use crate::gather::tables::headings::likeness_of;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Doubt, Registers};
@@ -98,7 +99,7 @@ fn open(
         );
         return Ok(None);
     }
-    let book = std::panic::catch_unwind(|| books::read(&bytes)).unwrap_or_else(|_| {
+    let book = books::guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
         Err(books::Unreadable::new(
             "the register is damaged",
             "Restore it from a copy.",

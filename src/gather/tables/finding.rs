@@ -335,7 +335,10 @@ mod tests {
     use crate::gather::books::csv;
 
     fn tables(text: &str) -> (Sheet, Vec<Table>) {
-        let sheet = csv::read(text.as_bytes()).expect("reads").sheets.remove(0);
+        let sheet = csv::read(text.as_bytes(), &headings::likeness_of)
+            .expect("reads")
+            .sheets
+            .remove(0);
         let tables = find(&sheet, &Codes::default());
         (sheet, tables)
     }

@@ -1,5 +1,6 @@
 //! One heading -> what its column holds, by the meaning of its words.
 
+use crate::gather::books::Row;
 use crate::gather::tables::units::{self, Quantity, Unit};
 use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::tables::wordings;
@@ -122,6 +123,11 @@ pub fn says_otherwise(written: &str) -> bool {
     let known = read(written);
     known.is_some_and(|heading| !heading.role.is_reported() || heading.foreign.is_some())
         || units::part(written).foreign.is_some()
+}
+
+/// As [`likeness`], of a row.
+pub fn likeness_of(row: &Row) -> usize {
+    likeness(row.cells.iter().map(|cell| cell.content.shown()))
 }
 
 /// Whether a text can be a heading: short, and with a letter in it.

@@ -1,18 +1,18 @@
 //! What a spreadsheet's cells hold and show.
 
+use crate::gather::books::bounds::{Bound, LONGEST_FORMAT, MOST_KEPT, MOST_REPEATS};
+use crate::gather::books::guard::guarded;
+use crate::gather::books::letters::is_space;
 use crate::gather::books::{Cell, Content, Merged, Room, Row, Sheet, Unreadable};
-use calamine::{DataRef, ExcelDateTime, ExcelDateTimeType};
-use chrono::{NaiveDate, NaiveDateTime};
+use chrono::{Days, NaiveDate};
 use ssfmt::{FormatOptions, NumberFormat};
 use std::collections::{BTreeMap, BTreeSet};
-
-/// Hidden rows, joined cells and the like that are kept in mind of a sheet; beyond that they are not told.
-const MOST_KEPT: usize = 200_000;
 
 /// The cells of a sheet in any order, and what else is known of it. Rows and columns count from 1.
 #[derive(Debug, Default)]
 pub struct Cells {
-    rows: BTreeMap<u32, Vec<Cell>>,
+    /// Rows as they come; one may come in several parts.
+    rows: Vec<(u32, Vec<Cell>)>,
     hidden_rows: BTreeSet<u32>,
     merged: Vec<Merged>,
 }
@@ -29,10 +29,11 @@ impl Cells {
             return Ok(());
         };
         room.take(&content, 1)?;
-        self.rows
-            .entry(row)
-            .or_default()
-            .push(Cell { column, content });
+        let cell = Cell { column, content };
+        match self.rows.last_mut() {
+            Some((number, cells)) if *number == row => cells.push(cell),
+            _ => self.rows.push((row, vec![cell])),
+        }
         Ok(())
     }
 
@@ -47,11 +48,14 @@ impl Cells {
         if cells.is_empty() {
             return Ok(());
         }
+        if times > MOST_REPEATS {
+            return Err(Unreadable::beyond(Bound::Repeats));
+        }
         for cell in cells {
             room.take(&cell.content, times as usize)?;
         }
         for row in first..first.saturating_add(times) {
-            self.rows.insert(row, cells.to_vec());
+            self.rows.push((row, cells.to_vec()));
         }
         Ok(())
     }
@@ -75,58 +79,42 @@ impl Cells {
 
     /// The sheet.
     pub fn into_sheet(self, name: String, hidden: bool) -> Sheet {
-        let rows = self.rows.into_iter().map(|(number, mut cells)| {
-            cells.reverse();
-            cells.sort_by_key(|cell| cell.column);
-            cells.dedup_by_key(|cell| cell.column);
-            cells.shrink_to_fit();
-            Row {
-                number,
-                hidden: self.hidden_rows.contains(&number),
-                cells,
+        let mut parts = self.rows;
+        if !parts.is_sorted_by(|a, b| a.0 < b.0) {
+            // Equal rows stay in the order in which they came.
+            parts.sort_by_key(|(number, _)| *number);
+        }
+        let mut rows: Vec<Row> = Vec::with_capacity(parts.len());
+        for (number, cells) in parts {
+            match rows.last_mut() {
+                Some(row) if row.number == number => row.cells.extend(cells),
+                _ => rows.push(Row {
+                    number,
+                    hidden: self.hidden_rows.contains(&number),
+                    cells,
+                }),
             }
-        });
+        }
+        for row in &mut rows {
+            if !row.cells.is_sorted_by(|a, b| a.column < b.column) {
+                row.cells.reverse();
+                row.cells.sort_by_key(|cell| cell.column);
+                row.cells.dedup_by_key(|cell| cell.column);
+            }
+            row.cells.shrink_to_fit();
+        }
         Sheet {
             name: Some(name.into()),
             hidden,
-            rows: rows.collect(),
+            rows,
             merged: self.merged,
         }
     }
 }
 
-/// What a cell holds; none where it shows nothing.
-pub fn content(value: &DataRef<'_>, show: impl FnOnce(f64) -> String) -> Option<Content> {
-    match value {
-        DataRef::Empty => None,
-        DataRef::String(s) => self::text(s),
-        DataRef::SharedString(s) => self::text(s),
-        DataRef::Int(n) => Some(Content::Number {
-            value: *n as f64,
-            shown: n.to_string().into(),
-        }),
-        DataRef::Float(value) if !value.is_finite() => Some(no_number()),
-        DataRef::Float(value) => Some(Content::Number {
-            value: *value,
-            shown: show(*value).into(),
-        }),
-        DataRef::Bool(yes) => Some(Content::Text(if *yes { "TRUE" } else { "FALSE" }.into())),
-        DataRef::DateTime(stamp) => Some(date(stamp)),
-        DataRef::DateTimeIso(iso) => Some(Content::Date {
-            day: iso.get(..10).and_then(|day| day.parse().ok()),
-            shown: iso.as_str().into(),
-        }),
-        DataRef::DurationIso(iso) => Some(Content::Date {
-            day: None,
-            shown: iso.as_str().into(),
-        }),
-        DataRef::Error(error) => Some(Content::Fault(error.to_string().into())),
-    }
-}
-
 /// Text without the space around it; none where that is all.
 pub fn text(text: &str) -> Option<Content> {
-    let text = text.trim_matches(crate::gather::text::is_space);
+    let text = text.trim_matches(is_space);
     (!text.is_empty()).then(|| Content::Text(text.into()))
 }
 
@@ -135,20 +123,39 @@ pub fn no_number() -> Content {
     Content::Fault("#NUM!".into())
 }
 
-fn date(stamp: &ExcelDateTime) -> Content {
-    // A time alone is a moment before the first day that a spreadsheet counts.
-    let moment: Option<NaiveDateTime> = if stamp.is_duration() || stamp.as_f64() < 1.0 {
+/// A day, or a time alone: a moment before the first day that a spreadsheet counts, or a span.
+fn date(value: f64, is_1904: bool, is_duration: bool) -> Content {
+    let day = if is_duration || value < 1.0 {
         None
     } else {
-        stamp.as_datetime()
+        day(value, is_1904)
     };
-    let day: Option<NaiveDate> = moment.map(|moment| moment.date());
     Content::Date {
         day,
         shown: day
-            .map_or_else(|| stamp.to_string(), |day| day.to_string())
+            .map_or_else(|| value.to_string(), |day| day.to_string())
             .into(),
     }
+}
+
+/// The day of a serial number (ECMA-376 part 1, 18.17.4.1). Counted from 1900, the programs have a 29 February 1900 that
+/// never was, so that the days before it are one off.
+fn day(value: f64, is_1904: bool) -> Option<NaiveDate> {
+    const DAYS_FROM_1900_TO_1904: f64 = 1462.0;
+    const MILLISECONDS: f64 = 24.0 * 60.0 * 60.0 * 1000.0;
+    const MOST_DAYS: f64 = 2_958_466.0; // the year 10000
+    let serial = if is_1904 {
+        value + DAYS_FROM_1900_TO_1904
+    } else {
+        value
+    };
+    let serial = if serial >= 60.0 { serial } else { serial + 1.0 };
+    // A moment is kept in parts of a day: the last half millisecond of a day is the next one.
+    let days = ((serial * MILLISECONDS).round() / MILLISECONDS).floor();
+    if !(0.0..MOST_DAYS).contains(&days) {
+        return None;
+    }
+    NaiveDate::from_ymd_opt(1899, 12, 30)?.checked_add_days(Days::new(days as u64))
 }
 
 /// A number without a number format, with the 15 digits that a spreadsheet keeps.
@@ -180,7 +187,11 @@ impl Format {
         if code.is_empty() || code.eq_ignore_ascii_case("general") || code == "@" {
             return None;
         }
-        let format = NumberFormat::parse(code).ok()?;
+        // What is longer than any program writes would take time that grows with its square.
+        if code.chars().nth(LONGEST_FORMAT).is_some() {
+            return None;
+        }
+        let format = guarded(|| NumberFormat::parse(code).ok()).flatten()?;
         let lower = code.to_ascii_lowercase();
         Some(Format {
             is_date: format.is_date_format(),
@@ -189,26 +200,14 @@ impl Format {
         })
     }
 
+    /// A number under this format; without it where the format cannot be followed.
     fn show(&self, value: f64) -> String {
-        self.format
-            .format(value, &FormatOptions::default())
-            .trim()
-            .to_owned()
+        let shown = guarded(|| self.format.format(value, &FormatOptions::default()));
+        shown.map_or_else(|| general(value), |shown| shown.trim().to_owned())
     }
 }
 
 impl Formats {
-    /// A number as its style shows it. The code of the style's number format is asked for once.
-    pub fn show<C: AsRef<str>>(
-        &mut self,
-        value: f64,
-        style: usize,
-        code: impl FnOnce() -> Option<C>,
-    ) -> String {
-        self.format(style, code)
-            .map_or_else(|| general(value), |format| format.show(value))
-    }
-
     /// What a number stands for under its style: itself, or a day.
     pub fn content<C: AsRef<str>>(
         &mut self,
@@ -221,14 +220,7 @@ impl Formats {
             return no_number();
         }
         match self.format(style, code) {
-            Some(format) if format.is_date => {
-                let kind = if format.is_duration {
-                    ExcelDateTimeType::TimeDelta
-                } else {
-                    ExcelDateTimeType::DateTime
-                };
-                date(&ExcelDateTime::new(value, kind, is_1904))
-            }
+            Some(format) if format.is_date => date(value, is_1904, format.is_duration),
             Some(format) => Content::Number {
                 value,
                 shown: format.show(value).into(),
@@ -264,6 +256,32 @@ pub fn built_in_format(number: u16) -> Option<&'static str> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn days_by_their_numbers() {
+        let told = |value, is_1904| day(value, is_1904).map(|day| day.to_string());
+        assert_eq!(told(1.0, false).as_deref(), Some("1900-01-01"));
+        assert_eq!(told(61.0, false).as_deref(), Some("1900-03-01"));
+        assert_eq!(told(47_914.75, false).as_deref(), Some("2031-03-07"));
+        assert_eq!(told(46_452.0, true).as_deref(), Some("2031-03-07"));
+        assert_eq!(told(2_958_465.0, false).as_deref(), Some("9999-12-31"));
+        assert_eq!(told(1e300, false), None);
+    }
+
+    #[test]
+    fn a_format_that_cannot_be_followed_costs_the_format_alone() {
+        let long = "0.".to_owned() + &"0".repeat(1 << 20);
+        for code in ["\u{e9}[x]General", long.as_str(), "[[[", "\u{1f600}[\u{e9}"] {
+            let content = Formats::default().content(17.5, 0, false, || Some(code));
+            assert!(
+                matches!(content, Content::Number { value, .. } if value == 17.5),
+                "{code:.20}"
+            );
+        }
+        let mut formats = Formats::default();
+        let shown = formats.content(17.5, 0, false, || Some(long.as_str()));
+        assert_eq!(shown.shown(), "17.5");
+    }
 
     #[test]
     fn a_bare_number_shows_as_in_a_spreadsheet() {

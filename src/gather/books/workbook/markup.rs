@@ -1,6 +1,7 @@
 //! The XML parts of a workbook, piece by piece, without building anything.
 
 use crate::gather::books::workbook::archive::Fault;
+use encoding_rs::Encoding;
 use quick_xml::events::attributes::Attribute;
 use quick_xml::events::{BytesRef, BytesStart, Event};
 use quick_xml::{Reader, XmlVersion};
@@ -23,25 +24,22 @@ pub enum Piece<'a> {
 /// An opening tag.
 pub struct Tag<'a>(&'a BytesStart<'a>);
 
-/// Passes every piece of a part. Names are without a namespace; comments and declarations are passed over.
+/// Passes every piece of a part. Names are without a namespace; comments and declarations are passed over. A part that ends
+/// within an element is damaged, and so is one with a reference that is not known: it would leave a hole in a figure.
 pub fn walk(
     content: &[u8],
     mut pass: impl FnMut(Piece<'_>) -> Result<(), Fault>,
 ) -> Result<(), Fault> {
-    let mut reader = Reader::from_reader(content);
+    let content = decoded(content)?;
+    let mut reader = Reader::from_str(&content);
     let config = reader.config_mut();
-    // As lenient as the spreadsheet reader.
+    // As lenient as spreadsheet programs.
     config.check_end_names = false;
     config.check_comments = false;
     config.expand_empty_elements = true;
-    let mut buffer = Vec::new();
     let mut depth = 0_usize;
     loop {
-        buffer.clear();
-        match reader
-            .read_event_into(&mut buffer)
-            .map_err(|_| Fault::Damaged)?
-        {
+        match reader.read_event().map_err(|_| Fault::Damaged)? {
             Event::Start(start) => {
                 depth += 1;
                 if depth > DEEPEST {
@@ -56,14 +54,36 @@ pub fn walk(
             Event::Text(text) => pass(Piece::Text(text.xml10_content()))?,
             Event::CData(text) => pass(Piece::Text(text.xml10_content()))?,
             Event::GeneralRef(reference) => {
-                if let Some(text) = referred(&reference) {
-                    pass(Piece::Text(text))?;
-                }
+                pass(Piece::Text(referred(&reference).ok_or(Fault::Damaged)?))?;
             }
+            Event::Eof if depth > 0 => return Err(Fault::Damaged),
             Event::Eof => return Ok(()),
             _ => {}
         }
     }
+}
+
+/// A part as text: UTF-8, UTF-16 by its mark, or the encoding that its first line names.
+fn decoded(content: &[u8]) -> Result<Cow<'_, str>, Fault> {
+    let content = content.strip_prefix(b"\xef\xbb\xbf").unwrap_or(content);
+    if let Some((encoding, _)) = Encoding::for_bom(content) {
+        return Ok(encoding.decode(content).0);
+    }
+    if let Ok(text) = std::str::from_utf8(content) {
+        return Ok(Cow::Borrowed(text));
+    }
+    let line = String::from_utf8_lossy(&content[..content.len().min(200)]);
+    let named = line.split_once("encoding=").and_then(|(_, rest)| {
+        let mut letters = rest.chars();
+        let mark = letters.next()?;
+        letters.as_str().split(mark).next()
+    });
+    let encoding = named
+        .and_then(|name| Encoding::for_label(name.as_bytes()))
+        .ok_or(Fault::Damaged)?;
+    encoding
+        .decode_without_bom_handling_and_without_replacement(content)
+        .ok_or(Fault::Damaged)
 }
 
 /// What a reference such as `&amp;` or `&#65;` stands for.
@@ -95,6 +115,15 @@ impl Tag<'_> {
         Some(value.into_owned())
     }
 
+    /// Passes the attributes in their order, names without a namespace. One whose value is not sound is passed over.
+    pub fn attributes(&self, mut pass: impl FnMut(&str, &str)) {
+        for attribute in self.0.attributes().with_checks(false).flatten() {
+            if let Ok(value) = attribute.normalized_value(XmlVersion::Implicit1_0) {
+                pass(attribute.key.local_name().as_ref(), &value);
+            }
+        }
+    }
+
     /// Whether an attribute of this name, in any namespace, has this value.
     pub fn says(&self, name: &str, value: &str) -> bool {
         self.0
@@ -115,6 +144,21 @@ impl Tag<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_part_that_is_cut_short_or_has_a_hole_is_damaged() {
+        let passes = |text: &[u8]| walk(text, |_| Ok(()));
+        assert_eq!(passes(b"<a><v>2&e;5</v></a>"), Err(Fault::Damaged));
+        assert_eq!(passes(b"<a><v>2"), Err(Fault::Damaged));
+        assert_eq!(passes(b"<a>\xff</a>"), Err(Fault::Damaged));
+        let latin = b"<?xml version='1.0' encoding='iso-8859-1'?><a>\xb5</a>";
+        assert_eq!(decoded(latin).map(|text| text.contains('\u{b5}')), Ok(true));
+        let wide: Vec<u8> = "\u{feff}<a/>"
+            .encode_utf16()
+            .flat_map(u16::to_le_bytes)
+            .collect();
+        assert_eq!(passes(&wide), Ok(()));
+    }
 
     #[test]
     fn tags_with_their_attributes_and_text() {

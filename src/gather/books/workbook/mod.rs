@@ -1,7 +1,7 @@
 //! Workbooks -> cells: .xlsx, .xlsm, .xlsb, .ods and .xls, told apart by content.
 //!
-//! A library reads .xlsx, cell by cell, once `peek` has seen that it can. It would read the other kinds as well, but only
-//! as rectangles of cells, blank ones too, as large as a file claims; so these have short readers here.
+//! Each kind has a short reader of its own here, which gives the cells that hold something and nothing else: a rectangle
+//! of all cells would be as large as a file claims.
 
 mod archive;
 mod binary;
@@ -9,17 +9,17 @@ mod cells;
 mod compound;
 mod markup;
 mod ods;
-mod peek;
+mod relations;
 mod shared;
 mod xls;
 mod xlsb;
+mod xlsx;
 
 use crate::gather::books::workbook::archive::{Archive, Fault};
-use crate::gather::books::workbook::cells::{Cells, Formats, content};
-use crate::gather::books::workbook::peek::Seen;
-use crate::gather::books::{Book, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
-use calamine::{Reader, SheetType, SheetVisible, Xlsx, XlsxError};
-use std::io::Cursor;
+use crate::gather::books::workbook::cells::Cells;
+use crate::gather::books::workbook::relations::Target;
+use crate::gather::books::{Book, Bound, MOST_SHEETS, Unreadable};
+use std::sync::Arc;
 
 /// Reads what is a ZIP archive: .xlsx, .xlsm, .xlsb, .ods.
 pub fn read_zip(bytes: &[u8]) -> Result<Book, Unreadable> {
@@ -28,11 +28,11 @@ pub fn read_zip(bytes: &[u8]) -> Result<Book, Unreadable> {
         xlsb::read(&mut archive)
     } else if archive.has("content.xml") && archive.has("mimetype") {
         ods::read(&mut archive)
-    } else if archive.has_folder("xl/") {
-        let seen = peek::xlsx(&mut archive).map_err(told)?;
-        drop(archive);
-        let book = Xlsx::new(Cursor::new(bytes)).map_err(|_| told(Fault::Damaged))?;
-        read_xlsx(book, seen)
+    } else if archive.has("_rels/.rels")
+        && !archive.has_folder("word/")
+        && !archive.has_folder("ppt/")
+    {
+        xlsx::read(&mut archive)
     } else {
         Err(no_workbook())
     }
@@ -46,7 +46,7 @@ pub fn read_compound(bytes: &[u8]) -> Result<Book, Unreadable> {
 /// A fault, as a person is told of it.
 fn told(fault: Fault) -> Unreadable {
     match fault {
-        Fault::TooLarge => Unreadable::too_large(),
+        Fault::TooLarge(bound) => Unreadable::beyond(bound),
         Fault::Damaged => Unreadable::new(
             "the workbook is damaged or cut short",
             "Copy it again from the lab's message, or ask the lab to send it again.",
@@ -65,86 +65,72 @@ fn no_workbook() -> Unreadable {
     )
 }
 
-fn read_xlsx(mut book: Xlsx<Cursor<&[u8]>>, seen: Vec<Seen>) -> Result<Book, Unreadable> {
-    let mut room = Room::default();
-    let mut formats = Formats::default();
-    let worksheets: Vec<(usize, String, bool)> = book
-        .sheets_metadata()
-        .iter()
-        .enumerate()
-        .filter(|(_, sheet)| sheet.typ == SheetType::WorkSheet)
-        .map(|(index, sheet)| {
-            let hidden = sheet.visible != SheetVisible::Visible;
-            (index, sheet.name.clone(), hidden)
-        })
-        .collect();
-    if worksheets.len() > MOST_SHEETS {
-        return Err(Unreadable::too_large());
-    }
-    let mut sheets = Vec::new();
-    let mut seen = seen;
-    for (index, name, hidden) in worksheets {
-        let seen = seen.get_mut(index).map(std::mem::take).unwrap_or_default();
-        sheets.extend(xlsx_sheet(
-            &mut book,
-            name,
-            hidden,
-            seen,
-            &mut formats,
-            &mut room,
-        )?);
-    }
-    Ok(Book {
-        format: "workbook (.xlsx)".to_owned(),
-        sheets,
-        guessed_encoding: false,
-    })
+/// The sheets that a workbook lists, in their order.
+#[derive(Default)]
+struct Entries {
+    sheets: Vec<Entry>,
+    /// Sheets of another kind, and entries that lead nowhere.
+    others: Vec<Arc<str>>,
 }
 
-/// A sheet; none where it is a chart.
-fn xlsx_sheet(
-    book: &mut Xlsx<Cursor<&[u8]>>,
+/// A worksheet in the list.
+struct Entry {
     name: String,
     hidden: bool,
-    seen: Seen,
-    formats: &mut Formats,
-    room: &mut Room,
-) -> Result<Option<Sheet>, Unreadable> {
-    let damaged = |_| told(Fault::Damaged);
-    let mut cells = Cells::default();
-    for region in book.merge_cells_by_sheet_name(&name).unwrap_or_default() {
-        cells.merge(Merged {
-            top: region.start.0.saturating_add(1),
-            bottom: region.end.0.saturating_add(1),
-            left: region.start.1.saturating_add(1),
-            right: region.end.1.saturating_add(1),
-        });
-    }
-    let mut reader = match book.worksheet_cells_reader(&name) {
-        Ok(reader) => reader,
-        Err(XlsxError::NotAWorksheet(_)) => return Ok(None),
-        Err(error) => return Err(damaged(error)),
-    };
-    while let Some((cell, style)) = reader.next_cell_with_style_id().map_err(damaged)? {
-        let (row, column) = cell.get_position();
-        let content = content(cell.get_value(), |value| {
-            formats.show(value, style, || {
-                let format = reader.styles().get(style)?.number_format.as_ref()?;
-                Some(format.format_code.as_str())
-            })
-        });
-        let place = (row.saturating_add(1), column.saturating_add(1));
-        if !seen.uncalculated.contains(&place) {
-            cells.add(place, content, room)?;
+    part: String,
+}
+
+impl Entries {
+    /// Adds a sheet by what its relation leads to.
+    fn add(&mut self, name: String, hidden: bool, target: Option<&Target>) -> Result<(), Fault> {
+        if self.sheets.len() + self.others.len() >= MOST_SHEETS {
+            return Err(Fault::TooLarge(Bound::Sheets));
         }
+        match target {
+            // A relation that does not say its kind may lead to results.
+            Some(target) if matches!(target.kind.as_str(), "worksheet" | "") => {
+                self.sheets.push(Entry {
+                    name,
+                    hidden,
+                    part: target.path.clone(),
+                })
+            }
+            // Charts, macros, dialogs.
+            _ => self.others.push(name.into()),
+        }
+        Ok(())
     }
-    for place in seen.uncalculated {
-        cells.add(place, Some(Content::Uncalculated), room)?;
+
+    /// Reads every worksheet. One whose part is missing is passed over, unless nothing is left then.
+    fn read(
+        self,
+        format: &str,
+        archive: &mut Archive<'_>,
+        mut read: impl FnMut(&[u8]) -> Result<Cells, Unreadable>,
+    ) -> Result<Book, Unreadable> {
+        let mut book = Book {
+            format: format.to_owned(),
+            passed_over: self.others,
+            ..Book::default()
+        };
+        let mut missing = false;
+        for entry in self.sheets {
+            match archive.content(&entry.part).map_err(told)? {
+                Some(part) => {
+                    let cells = read(&part)?;
+                    book.sheets.push(cells.into_sheet(entry.name, entry.hidden));
+                }
+                None => {
+                    missing = true;
+                    book.passed_over.push(entry.name.into());
+                }
+            }
+        }
+        if missing && book.sheets.is_empty() {
+            return Err(told(Fault::Damaged));
+        }
+        Ok(book)
     }
-    for row in seen.hidden_rows {
-        cells.hide(row);
-    }
-    Ok(Some(cells.into_sheet(name, hidden)))
 }
 
 #[cfg(test)]

@@ -1,19 +1,20 @@
 //! OpenDocument spreadsheets (OASIS, ODF 1.3) -> cells, in one pass. A row or a cell that says that it repeats itself a
 //! million times takes a line in the file: no more is made of it than a file may hold.
 
+use crate::gather::books::bounds::LONGEST_TEXT;
+use crate::gather::books::letters::is_space;
 use crate::gather::books::workbook::archive::{Archive, Fault};
 use crate::gather::books::workbook::cells::{Cells, general, no_number, text};
 use crate::gather::books::workbook::markup::{self, Piece, Tag};
 use crate::gather::books::workbook::{no_workbook, told};
-use crate::gather::books::{Book, Cell, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable};
+use crate::gather::books::{
+    Book, Bound, Cell, Content, MOST_SHEETS, Merged, Room, Sheet, Unreadable,
+};
 use std::collections::BTreeSet;
 
 /// The most columns and rows that spreadsheet programs have.
 const MOST_COLUMNS: u32 = 1 << 14;
 const MOST_ROWS: u32 = 1 << 20;
-
-/// Bytes of text that one cell may hold: spreadsheet programs have 32,767 letters.
-const LONGEST_TEXT: usize = 1 << 20;
 
 /// Blank rows are hidden by the million; only those near anything matter.
 const MOST_HIDDEN_AT_ONCE: u32 = 1000;
@@ -34,7 +35,7 @@ pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
     let walked = markup::walk(&content.unwrap_or_default(), |piece| {
         walk.pass(piece).map_err(|why| {
             refused = Some(why);
-            Fault::TooLarge
+            Fault::Damaged
         })
     });
     if let Some(why) = refused {
@@ -44,7 +45,7 @@ pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
     Ok(Book {
         format: "workbook (.ods)".to_owned(),
         sheets: walk.sheets,
-        guessed_encoding: false,
+        ..Book::default()
     })
 }
 
@@ -123,7 +124,9 @@ impl Walk {
             }
         }
         match &self.cell {
-            Some(cell) if cell.text.len() > LONGEST_TEXT => Err(Unreadable::too_large()),
+            Some(cell) if cell.text.len() > LONGEST_TEXT => {
+                Err(Unreadable::beyond(Bound::CellText))
+            }
             _ => Ok(()),
         }
     }
@@ -138,7 +141,7 @@ impl Walk {
                 self.tables += 1;
                 if self.tables == 1 {
                     if self.sheets.len() >= MOST_SHEETS {
-                        return Err(Unreadable::too_large());
+                        return Err(Unreadable::beyond(Bound::Sheets));
                     }
                     let style = tag.attribute("style-name").unwrap_or_default();
                     self.hidden = self.hiding.contains(&style);
@@ -296,7 +299,7 @@ impl Passing {
     }
 
     fn content(&self) -> Option<Content> {
-        let shown = self.text.trim_matches(crate::gather::text::is_space);
+        let shown = self.text.trim_matches(is_space);
         // Some programs show the error alone, over a value of 0.
         let shows_error = shown.starts_with("Err:") || shown.starts_with('#');
         if self.is_error || (shows_error && self.kind != "string") {

@@ -1,9 +1,9 @@
 //! The texts that the cells of an .xls share ([MS-XLS] 2.4.265): one after another over several records, at whose borders
 //! a text may go on in letters of another width.
 
-use crate::gather::books::MOST_CELLS;
 use crate::gather::books::workbook::archive::Fault;
 use crate::gather::books::workbook::binary::wide;
+use crate::gather::books::{Bound, MOST_CELLS};
 
 /// The texts in these records.
 pub fn shared_strings(parts: Vec<&[u8]>) -> Result<Vec<Box<str>>, Fault> {
@@ -16,7 +16,7 @@ pub fn shared_strings(parts: Vec<&[u8]>) -> Result<Vec<Box<str>>, Fault> {
     while parts.more() {
         strings.push(parts.string().ok_or(Fault::Damaged)?.into());
         if strings.len() > MOST_CELLS {
-            return Err(Fault::TooLarge);
+            return Err(Fault::TooLarge(Bound::Cells));
         }
     }
     Ok(strings)

@@ -7,9 +7,10 @@ use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, tex
 use crate::gather::books::workbook::compound::Compound;
 use crate::gather::books::workbook::shared::shared_strings;
 use crate::gather::books::workbook::told;
-use crate::gather::books::{Book, Content, MOST_SHEETS, Merged, Room, Unreadable};
+use crate::gather::books::{Book, Bound, Content, MOST_SHEETS, Merged, Room, Unreadable};
 use encoding_rs::{Encoding, WINDOWS_1252};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 const START: u16 = 0x0809;
 const END: u16 = 0x000a;
@@ -50,7 +51,8 @@ pub fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
     Ok(Book {
         format: "workbook (.xls)".to_owned(),
         sheets,
-        guessed_encoding: false,
+        passed_over: globals.others,
+        ..Book::default()
     })
 }
 
@@ -82,6 +84,8 @@ struct Globals {
     codes: BTreeMap<u16, String>,
     strings: Vec<Box<str>>,
     sheets: Vec<Listed>,
+    /// Charts, macros and modules.
+    others: Vec<Arc<str>>,
 }
 
 /// A sheet in the list of sheets.
@@ -101,6 +105,7 @@ impl Globals {
             codes: BTreeMap::new(),
             strings: Vec::new(),
             sheets: Vec::new(),
+            others: Vec::new(),
         };
         let mut records = Records(stream);
         let first = records.next().filter(|(kind, _)| *kind == START);
@@ -140,16 +145,17 @@ impl Globals {
             }
             0x0085 => {
                 let hidden = byte(data, 4).unwrap_or_default() & 0x3f != 0;
-                // Other kinds are charts and macros.
-                if byte(data, 5) == Some(0) {
+                if byte(data, 5) != Some(0) {
+                    self.others.push(self.short_text(data, 6).into());
+                } else {
                     self.sheets.push(Listed {
                         start: long(data, 0).ok_or(Fault::Damaged)?,
                         name: self.short_text(data, 6),
                         hidden,
                     });
                 }
-                if self.sheets.len() > MOST_SHEETS {
-                    return Err(Fault::TooLarge);
+                if self.sheets.len() + self.others.len() > MOST_SHEETS {
+                    return Err(Fault::TooLarge(Bound::Sheets));
                 }
             }
             _ => {}

@@ -1,38 +1,27 @@
 //! Binary workbooks in a ZIP archive ([MS-XLSB]) -> cells, record by record.
 
+use crate::gather::books::bounds::{MOST_STYLES, MOST_TEXT};
 use crate::gather::books::workbook::archive::{Archive, Fault};
 use crate::gather::books::workbook::binary::{byte, double, error_name, long, packed, short, wide};
 use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, text};
-use crate::gather::books::workbook::peek::targets;
-use crate::gather::books::workbook::told;
-use crate::gather::books::{
-    Book, Content, MOST_CELLS, MOST_SHEETS, Merged, Room, Sheet, Unreadable,
-};
+use crate::gather::books::workbook::relations::{self, Related};
+use crate::gather::books::workbook::{Entries, told};
+use crate::gather::books::{Book, Bound, Content, MOST_CELLS, Merged, Room, Unreadable};
 use std::collections::BTreeMap;
 
 /// Reads a workbook.
 pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
-    let (is_1904, listed) = listed(archive).map_err(told)?;
+    let workbook = relations::workbook(archive, "xl/workbook.bin").map_err(told)?;
+    let (is_1904, entries) = listed(archive, &workbook).map_err(told)?;
     let shared = Shared {
         is_1904,
-        strings: strings(archive).map_err(told)?,
-        styles: Styles::read(archive).map_err(told)?,
+        strings: strings(archive, &workbook).map_err(told)?,
+        styles: Styles::read(archive, &workbook).map_err(told)?,
     };
-    archive
-        .together(listed.iter().map(|sheet| sheet.part.as_str()))
-        .map_err(told)?;
     let mut room = Room::default();
     let mut formats = Formats::default();
-    let mut sheets = Vec::new();
-    for sheet in listed {
-        let part = archive.content(&sheet.part).map_err(told)?;
-        let part = part.ok_or_else(|| told(Fault::Damaged))?;
-        sheets.push(read_sheet(sheet, &part, &shared, &mut formats, &mut room)?);
-    }
-    Ok(Book {
-        format: "workbook (.xlsb)".to_owned(),
-        sheets,
-        guessed_encoding: false,
+    entries.read("workbook (.xlsb)", archive, |part| {
+        read_sheet(part, &shared, &mut formats, &mut room)
     })
 }
 
@@ -73,41 +62,23 @@ fn string(data: &[u8], at: usize) -> Option<(String, usize)> {
     Some((wide(data.get(start..end)?), end))
 }
 
-/// A sheet in the list of sheets.
-struct Listed {
-    name: String,
-    hidden: bool,
-    part: String,
-}
-
-/// Whether days count from 1904, and the worksheets.
-fn listed(archive: &mut Archive<'_>) -> Result<(bool, Vec<Listed>), Fault> {
-    let targets = targets(archive, "xl/", "workbook.bin")?;
-    let content = archive.content("xl/workbook.bin")?.unwrap_or_default();
-    let (mut is_1904, mut sheets) = (false, Vec::new());
+/// Whether days count from 1904, and the sheets.
+fn listed(archive: &mut Archive<'_>, workbook: &Related) -> Result<(bool, Entries), Fault> {
+    let content = archive.content(&workbook.path)?.unwrap_or_default();
+    let (mut is_1904, mut entries) = (false, Entries::default());
     for (kind, data) in Records(&content) {
         match kind {
             0x99 => is_1904 = byte(data, 0).ok_or(Fault::Damaged)? & 1 != 0,
             0x9c => {
+                let hidden = long(data, 0) != Some(0);
                 let (relation, end) = string(data, 8).ok_or(Fault::Damaged)?;
                 let (name, _) = string(data, end).ok_or(Fault::Damaged)?;
-                let part = targets.get(&relation).ok_or(Fault::Damaged)?.clone();
-                // Others are charts and macros.
-                if part.to_ascii_lowercase().contains("/worksheets/") {
-                    sheets.push(Listed {
-                        name,
-                        hidden: long(data, 0) != Some(0),
-                        part,
-                    });
-                }
+                entries.add(name, hidden, workbook.target(&relation))?;
             }
             _ => {}
         }
-        if sheets.len() > MOST_SHEETS {
-            return Err(Fault::TooLarge);
-        }
     }
-    Ok((is_1904, sheets))
+    Ok((is_1904, entries))
 }
 
 /// What the sheets share.
@@ -117,13 +88,19 @@ struct Shared {
     styles: Styles,
 }
 
-fn strings(archive: &mut Archive<'_>) -> Result<Vec<Box<str>>, Fault> {
-    let content = archive.content("xl/sharedStrings.bin")?.unwrap_or_default();
+fn strings(archive: &mut Archive<'_>, workbook: &Related) -> Result<Vec<Box<str>>, Fault> {
+    let part = workbook.of_kind("sharedStrings", "sharedStrings.bin");
+    let content = archive.content(&part)?.unwrap_or_default();
+    let mut left = MOST_TEXT;
     let mut strings = Vec::new();
     for (_, data) in Records(&content).filter(|(kind, _)| *kind == 0x13) {
-        strings.push(string(data, 1).ok_or(Fault::Damaged)?.0.into());
+        let (text, _) = string(data, 1).ok_or(Fault::Damaged)?;
+        left = left
+            .checked_sub(text.len())
+            .ok_or(Fault::TooLarge(Bound::Text))?;
+        strings.push(text.into());
         if strings.len() > MOST_CELLS {
-            return Err(Fault::TooLarge);
+            return Err(Fault::TooLarge(Bound::Cells));
         }
     }
     Ok(strings)
@@ -137,8 +114,9 @@ struct Styles {
 }
 
 impl Styles {
-    fn read(archive: &mut Archive<'_>) -> Result<Styles, Fault> {
-        let content = archive.content("xl/styles.bin")?.unwrap_or_default();
+    fn read(archive: &mut Archive<'_>, workbook: &Related) -> Result<Styles, Fault> {
+        let part = workbook.of_kind("styles", "styles.bin");
+        let content = archive.content(&part)?.unwrap_or_default();
         let mut styles = Styles::default();
         let mut of_cells = false;
         for (kind, data) in Records(&content) {
@@ -153,6 +131,9 @@ impl Styles {
                 0x2f if of_cells => styles.formats.push(short(data, 2).ok_or(Fault::Damaged)?),
                 _ => {}
             }
+            if styles.formats.len() > MOST_STYLES {
+                return Err(Fault::TooLarge(Bound::Styles));
+            }
         }
         Ok(styles)
     }
@@ -165,12 +146,11 @@ impl Styles {
 }
 
 fn read_sheet(
-    listed: Listed,
     part: &[u8],
     shared: &Shared,
     formats: &mut Formats,
     room: &mut Room,
-) -> Result<Sheet, Unreadable> {
+) -> Result<Cells, Unreadable> {
     let mut cells = Cells::default();
     let mut row = 0_u32;
     let mut ended = false;
@@ -203,7 +183,7 @@ fn read_sheet(
     if !ended {
         return Err(told(Fault::Damaged));
     }
-    Ok(cells.into_sheet(listed.name, listed.hidden))
+    Ok(cells)
 }
 
 /// What a cell's record holds, its column and style apart.

@@ -1,0 +1,100 @@
+//! What one file may take, in one place. All bounds count work or bytes and never the time, so that the same file is read
+//! or refused alike on any machine. Together they keep the reading of any file below 10 seconds and 512 MB.
+
+/// Bytes of a file. Lab files are a thousand times smaller.
+pub const LARGEST_FILE: u64 = 64 * 1024 * 1024;
+
+/// Bytes that one part of a workbook may inflate to.
+pub const LARGEST_PART: u64 = 128 * 1024 * 1024;
+
+/// Bytes that the parts of one workbook may inflate to together, a part that is used twice counted twice.
+pub const LARGEST_WORKBOOK: u64 = 256 * 1024 * 1024;
+
+/// Parts of one archive. A large workbook has hundreds.
+pub const MOST_PARTS: usize = 10_000;
+
+/// Sheets of one file.
+pub const MOST_SHEETS: usize = 1_000;
+
+/// Filled cells of one file.
+pub const MOST_CELLS: usize = 1 << 20;
+
+/// Filled cells of one row: what finds tables looks at each of them beside each other.
+pub const WIDEST_ROW: usize = 1 << 10;
+
+/// Rows that one filled row may stand for. Spreadsheet programs write equal rows once, with their number.
+pub const MOST_REPEATS: u32 = 1_000;
+
+/// Bytes of text that the cells of one file may hold together: a text that many cells share counts for each of them.
+pub const MOST_TEXT: usize = 96 * 1024 * 1024;
+
+/// Bytes of text in one cell: spreadsheet programs have 32,767 letters.
+pub const LONGEST_TEXT: usize = 1 << 20;
+
+/// Letters of a number format: spreadsheet programs have 255. The cells of a longer one are read without it.
+pub const LONGEST_FORMAT: usize = 255;
+
+/// Styles of cells, and number formats, of one workbook: spreadsheet programs have 65,490.
+pub const MOST_STYLES: usize = 1 << 17;
+
+/// Hidden rows and joined cells of one sheet that are kept in mind; beyond that they are not told.
+pub const MOST_KEPT: usize = 200_000;
+
+/// Bytes and cells of one record of delimited text: more than any spreadsheet has columns.
+pub const LONGEST_RECORD: usize = 1 << 20;
+/// Cells of one record of delimited text, blank ones too.
+pub const WIDEST_RECORD: usize = 1 << 14;
+
+/// Results that one file may give: each keeps its source and its settings.
+pub const MOST_RESULTS: usize = 400_000;
+
+/// A bound that a file can pass.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Bound {
+    /// [`LARGEST_FILE`].
+    File,
+    /// [`LARGEST_PART`] or [`LARGEST_WORKBOOK`].
+    Unpacked,
+    /// [`MOST_PARTS`].
+    Parts,
+    /// [`MOST_SHEETS`].
+    Sheets,
+    /// [`MOST_CELLS`].
+    Cells,
+    /// [`WIDEST_ROW`].
+    Row,
+    /// [`MOST_REPEATS`].
+    Repeats,
+    /// [`MOST_TEXT`].
+    Text,
+    /// [`LONGEST_TEXT`].
+    CellText,
+    /// [`MOST_STYLES`].
+    Styles,
+    /// [`MOST_RESULTS`].
+    Results,
+}
+
+impl Bound {
+    /// What is read at most, in words.
+    pub fn most(self) -> String {
+        let mega = |bytes: u64| bytes / (1024 * 1024);
+        match self {
+            Bound::File => format!("a file of {} MB", mega(LARGEST_FILE)),
+            Bound::Unpacked => format!(
+                "{} MB in a part of a workbook and {} MB in all its parts, once unpacked",
+                mega(LARGEST_PART),
+                mega(LARGEST_WORKBOOK)
+            ),
+            Bound::Parts => format!("{MOST_PARTS} parts of a workbook"),
+            Bound::Sheets => format!("{MOST_SHEETS} sheets"),
+            Bound::Cells => format!("{MOST_CELLS} filled cells"),
+            Bound::Row => format!("{WIDEST_ROW} filled cells in a row"),
+            Bound::Repeats => format!("a filled row repeated {MOST_REPEATS} times"),
+            Bound::Text => format!("{} MB of text in its cells", mega(MOST_TEXT as u64)),
+            Bound::CellText => format!("{} MB of text in a cell", mega(LONGEST_TEXT as u64)),
+            Bound::Styles => format!("{MOST_STYLES} styles of cells"),
+            Bound::Results => format!("{} thousand results", MOST_RESULTS / 1000),
+        }
+    }
+}
