@@ -115,7 +115,7 @@ pub fn understand(
             "If letters such as é or µ look wrong, ask the lab for the file in UTF-8.",
         );
     }
-    tell_of_control_characters(file, book, &mut taken.problems);
+    left_out(file, book, &mut taken.problems);
     swallowed_rows(file, book, codes, &mut taken.problems);
     let mut understanding = Understanding {
         file: file.path.clone(),
@@ -199,29 +199,43 @@ pub fn understand(
     taken.read = Some((file.clone(), understanding));
 }
 
-/// Tells, once a file, of characters that steer a device and show nothing: they were left out.
-fn tell_of_control_characters(file: &Arc<LabFile>, book: &Book, problems: &mut Problems) {
-    let Some(first) = book.cleaned.first() else {
-        return;
-    };
-    let place = Place {
-        sheet: first.sheet.as_deref().map(str::to_owned),
-        row: Some(first.row),
-        column: Some(first.column),
-        ..Place::file(file.path.clone())
-    };
-    let message = match book.cleaned.len() {
-        1 => "the cell has control characters, which show nothing; they are left out".to_owned(),
-        n => format!(
-            "{n} cells have control characters, which show nothing; they are left out. This is the first one"
-        ),
-    };
-    problems.add(
-        Code::ControlCharacter,
-        place,
-        message,
-        "Look whether the text reads as it should.",
-    );
+/// Tells of what the reader of the file has left out: control characters, and sheets that are no worksheets.
+fn left_out(file: &Arc<LabFile>, book: &Book, problems: &mut Problems) {
+    if let Some(first) = book.cleaned.first() {
+        let more = match book.cleaned.len() {
+            1 => String::new(),
+            count => format!(", as {} more do", count - 1),
+        };
+        problems.add(
+            Code::ControlCharacter,
+            Place {
+                sheet: first.sheet.as_deref().map(str::to_owned),
+                row: Some(first.row),
+                column: Some(first.column),
+                ..Place::file(file.path.clone())
+            },
+            format!(
+                "the cell holds characters that steer a device and show nothing{more}; they are left out"
+            ),
+            "Look whether anything is missing from the text, and ask the lab if it is.",
+        );
+    }
+    if !book.passed_over.is_empty() {
+        let names: Vec<String> = book
+            .passed_over
+            .iter()
+            .map(|name| format!("“{name}”"))
+            .collect();
+        problems.add(
+            Code::PassedOver,
+            Place::file(file.path.clone()),
+            format!(
+                "{} of the workbook holds no cells and was passed over: a chart, a macro, or an entry that leads nowhere",
+                names.join(", ")
+            ),
+            "Open the workbook if results may stand there, and ask the lab for them in a worksheet.",
+        );
+    }
 }
 
 /// Tells of rows that stray quotation marks have drawn into a cell of a delimited file. A remark may have several lines, but

@@ -351,7 +351,7 @@ impl Fields<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::gather::books::Cell;
+    use crate::gather::books::{Cell, letters};
     use crate::gather::registers::{ids, shapes};
 
     fn sheet(rows: &[&[&str]]) -> Sheet {
@@ -374,10 +374,11 @@ mod tests {
     }
 
     fn table(sheets: Vec<Sheet>, problems: &mut Problems) -> Table {
-        let book = Book {
+        let mut book = Book {
             sheets,
             ..Book::default()
         };
+        letters::clean(&mut book);
         let file = "registers/packages.csv".to_owned();
         Table::new(file, book, &shapes::PACKAGES, &mut Vec::new(), problems)
             .expect("has its columns")

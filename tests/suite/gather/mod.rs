@@ -8,6 +8,7 @@ mod hostile;
 mod inbox;
 mod messages;
 mod mutations;
+mod referee;
 mod registers;
 mod round_trip;
 mod shapes;

@@ -10,6 +10,7 @@ mod compound;
 mod markup;
 mod ods;
 mod relations;
+mod runs;
 mod shared;
 mod xls;
 mod xlsb;

@@ -320,7 +320,10 @@ impl Passing {
                 let yes = value?.eq_ignore_ascii_case("true");
                 Some(Content::Text(if yes { "TRUE" } else { "FALSE" }.into()))
             }
-            _ if self.formula && shown.is_empty() && value.is_none() => Some(Content::Uncalculated),
+            // A formula whose result is an empty text has an empty paragraph.
+            "" if self.formula && self.paragraphs == 0 && value.is_none() => {
+                Some(Content::Uncalculated)
+            }
             _ => text(value.filter(|_| shown.is_empty()).unwrap_or(shown)),
         }
     }

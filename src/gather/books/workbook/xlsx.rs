@@ -1,12 +1,13 @@
 //! Workbooks of XML parts ([ECMA-376] part 1, SpreadsheetML) -> cells, each part in one pass.
 
-use crate::gather::books::bounds::{Bound, LONGEST_TEXT, MOST_STYLES, MOST_TEXT};
+use crate::gather::books::bounds::{Bound, MOST_STYLES};
 use crate::gather::books::workbook::archive::{Archive, Fault};
 use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, no_number, text};
 use crate::gather::books::workbook::markup::{self, Piece, Tag};
 use crate::gather::books::workbook::relations::{self, Related};
+use crate::gather::books::workbook::runs::{Runs, add, shared_strings, unescaped};
 use crate::gather::books::workbook::{Entries, told};
-use crate::gather::books::{Book, Content, MOST_CELLS, Merged, Room, Unreadable};
+use crate::gather::books::{Book, Content, Merged, Room, Unreadable};
 use std::collections::BTreeMap;
 
 /// Reads a workbook.
@@ -17,7 +18,7 @@ pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
     let styles = workbook.of_kind("styles", "styles.xml");
     let shared = Shared {
         is_1904,
-        strings: strings_of(&archive.content(&strings).map_err(told)?.unwrap_or_default())
+        strings: shared_strings(&archive.content(&strings).map_err(told)?.unwrap_or_default())
             .map_err(told)?,
         styles: Styles::read(&archive.content(&styles).map_err(told)?.unwrap_or_default())
             .map_err(told)?,
@@ -59,99 +60,6 @@ struct Shared {
     is_1904: bool,
     strings: Vec<Box<str>>,
     styles: Styles,
-}
-
-/// Text that is being put together: in runs of one look each, and beside them how it is spoken, which is no part of it.
-#[derive(Default)]
-struct Runs {
-    text: String,
-    in_text: bool,
-    spoken: bool,
-}
-
-impl Runs {
-    fn open(&mut self, name: &str) {
-        match name {
-            "t" => self.in_text = !self.spoken,
-            "rPh" => self.spoken = true,
-            _ => {}
-        }
-    }
-
-    fn close(&mut self, name: &str) {
-        match name {
-            "t" => self.in_text = false,
-            "rPh" => self.spoken = false,
-            _ => {}
-        }
-    }
-
-    fn say(&mut self, text: &str) -> Result<(), Fault> {
-        if self.in_text {
-            add(&mut self.text, text)?;
-        }
-        Ok(())
-    }
-}
-
-fn add(text: &mut String, more: &str) -> Result<(), Fault> {
-    text.push_str(more);
-    if text.len() > LONGEST_TEXT {
-        return Err(Fault::TooLarge(Bound::CellText));
-    }
-    Ok(())
-}
-
-fn strings_of(content: &[u8]) -> Result<Vec<Box<str>>, Fault> {
-    let mut strings: Vec<Box<str>> = Vec::new();
-    let mut runs = Runs::default();
-    let mut left = MOST_TEXT;
-    markup::walk(content, |piece| {
-        match piece {
-            Piece::Open(tag) if tag.name() == "si" => runs = Runs::default(),
-            Piece::Open(tag) => runs.open(tag.name()),
-            Piece::Text(text) => runs.say(&text)?,
-            Piece::Close("si") => {
-                if strings.len() >= MOST_CELLS {
-                    return Err(Fault::TooLarge(Bound::Cells));
-                }
-                let text = unescaped(std::mem::take(&mut runs.text));
-                left = left
-                    .checked_sub(text.len())
-                    .ok_or(Fault::TooLarge(Bound::Text))?;
-                strings.push(text.into());
-            }
-            Piece::Close(name) => runs.close(name),
-        }
-        Ok(())
-    })?;
-    Ok(strings)
-}
-
-/// A text in which letters that XML cannot hold are written as `_x000D_` ([ECMA-376] part 1, 22.9.2.19).
-fn unescaped(text: String) -> String {
-    if !text.contains("_x") {
-        return text;
-    }
-    let escape = |rest: &str| {
-        let digits = rest.strip_prefix("_x")?.get(..5)?.strip_suffix('_')?;
-        digits
-            .bytes()
-            .all(|byte| byte.is_ascii_hexdigit())
-            .then(|| u16::from_str_radix(digits, 16).ok())?
-    };
-    let mut units: Vec<u16> = Vec::with_capacity(text.len());
-    let mut rest = text.as_str();
-    while let Some(letter) = rest.chars().next() {
-        if let Some(unit) = escape(rest) {
-            units.push(unit);
-            rest = &rest[7..];
-        } else {
-            units.extend_from_slice(letter.encode_utf16(&mut [0; 2]));
-            rest = &rest[letter.len_utf8()..];
-        }
-    }
-    String::from_utf16_lossy(&units)
 }
 
 /// The number format of each style of cells, and the codes of those that are written out.
@@ -508,16 +416,5 @@ mod tests {
         assert_eq!(cell_place("AA5"), Some((5, 27)));
         assert_eq!(cell_place("$A$1"), None);
         assert_eq!(rectangle("B2:C7").map(|merged| merged.right), Some(3));
-    }
-
-    #[test]
-    fn more_shared_strings_than_cells_are_refused() {
-        let many = [
-            b"<sst>".to_vec(),
-            b"<si/>".repeat(MOST_CELLS + 1),
-            b"</sst>".to_vec(),
-        ]
-        .concat();
-        assert_eq!(strings_of(&many), Err(Fault::TooLarge(Bound::Cells)));
     }
 }
