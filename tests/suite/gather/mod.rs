@@ -3,6 +3,7 @@
 mod accounting;
 mod binary;
 mod doubt;
+mod bounds;
 mod folder;
 mod hostile;
 mod inbox;

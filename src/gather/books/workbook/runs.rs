@@ -58,10 +58,11 @@ pub fn shared_strings(content: &[u8]) -> Result<Vec<Box<str>>, Fault> {
     let mut left = MOST_TEXT;
     markup::walk(content, |piece| {
         match piece {
-            Piece::Open(tag) if tag.name() == "si" => runs = Runs::default(),
+            // Early versions have another name for it.
+            Piece::Open(tag) if matches!(tag.name(), "si" | "sstItem") => runs = Runs::default(),
             Piece::Open(tag) => runs.open(tag.name()),
             Piece::Text(text) => runs.say(&text)?,
-            Piece::Close("si") => {
+            Piece::Close("si" | "sstItem") => {
                 if strings.len() >= MOST_CELLS {
                     return Err(Fault::TooLarge(Bound::Cells));
                 }

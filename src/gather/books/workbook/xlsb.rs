@@ -71,8 +71,12 @@ fn listed(archive: &mut Archive<'_>, workbook: &Related) -> Result<(bool, Entrie
             0x99 => is_1904 = byte(data, 0).ok_or(Fault::Damaged)? & 1 != 0,
             0x9c => {
                 let hidden = long(data, 0) != Some(0);
-                let (relation, end) = string(data, 8).ok_or(Fault::Damaged)?;
-                let (name, _) = string(data, end).ok_or(Fault::Damaged)?;
+                let two = |at| {
+                    let (relation, end) = string(data, at)?;
+                    Some((relation, string(data, end)?.0))
+                };
+                // An early version has one field more before the texts.
+                let (relation, name) = two(8).or_else(|| two(12)).ok_or(Fault::Damaged)?;
                 entries.add(name, hidden, workbook.target(&relation))?;
             }
             _ => {}
