@@ -99,13 +99,12 @@ fn open(
         );
         return Ok(None);
     }
-    let book = books::guard::guarded(|| books::read(&bytes, &crate::gather::headings::likeness_of))
-        .unwrap_or_else(|| {
-            Err(books::Unreadable::new(
-                "the register is damaged",
-                "Restore it from a copy.",
-            ))
-        });
+    let book = books::guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
+        Err(books::Unreadable::new(
+            "the register is damaged",
+            "Restore it from a copy.",
+        ))
+    });
     match book {
         Ok(book) => Table::new(file, book, shape, doubts, problems).map(Some),
         Err(why) => bail!(

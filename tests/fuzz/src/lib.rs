@@ -22,7 +22,7 @@ static CONFIG: LazyLock<config::Config> = LazyLock::new(|| {
 
 /// Reads a lab file's bytes. Whatever they are, it must end, and every reading must be of a registered package.
 pub fn read_lab_file(bytes: &[u8]) {
-    let Ok(book) = gather::books::read(bytes, &gather::headings::likeness_of) else {
+    let Ok(book) = gather::books::read(bytes, &gather::tables::headings::likeness_of) else {
         return;
     };
     let file = Arc::new(model::place::LabFile {

@@ -2,8 +2,8 @@
 
 mod accounting;
 mod binary;
-mod doubt;
 mod bounds;
+mod doubt;
 mod folder;
 mod hostile;
 mod inbox;
