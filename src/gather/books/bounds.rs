@@ -19,6 +19,9 @@ pub const MOST_SHEETS: usize = 1_000;
 /// Filled cells of one file.
 pub const MOST_CELLS: usize = 1 << 20;
 
+/// Filled rows of one file: each may give a result or a problem, which keep some 2.3 kB each.
+pub const MOST_ROWS: usize = 210_000;
+
 /// Filled cells of one row: what finds tables looks at each of them beside each other.
 pub const WIDEST_ROW: usize = 1 << 10;
 
@@ -46,7 +49,7 @@ pub const LONGEST_RECORD: usize = 1 << 20;
 pub const WIDEST_RECORD: usize = 1 << 14;
 
 /// Results that one file may give: each keeps its source and its settings.
-pub const MOST_RESULTS: usize = 400_000;
+pub const MOST_RESULTS: usize = 210_000;
 
 /// A bound that a file can pass.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -61,6 +64,8 @@ pub enum Bound {
     Sheets,
     /// [`MOST_CELLS`].
     Cells,
+    /// [`MOST_ROWS`].
+    Rows,
     /// [`WIDEST_ROW`].
     Row,
     /// [`MOST_REPEATS`].
@@ -89,6 +94,7 @@ impl Bound {
             Bound::Parts => format!("{MOST_PARTS} parts of a workbook"),
             Bound::Sheets => format!("{MOST_SHEETS} sheets"),
             Bound::Cells => format!("{MOST_CELLS} filled cells"),
+            Bound::Rows => format!("{MOST_ROWS} filled rows"),
             Bound::Row => format!("{WIDEST_ROW} filled cells in a row"),
             Bound::Repeats => format!("a filled row repeated {MOST_REPEATS} times"),
             Bound::Text => format!("{} MB of text in its cells", mega(MOST_TEXT as u64)),

@@ -8,7 +8,7 @@ pub mod workbook;
 
 pub use bounds::{Bound, LARGEST_FILE, MOST_CELLS, MOST_RESULTS, MOST_SHEETS};
 
-use bounds::{MOST_TEXT, WIDEST_ROW};
+use bounds::{MOST_ROWS, MOST_TEXT, WIDEST_ROW};
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -265,6 +265,10 @@ pub fn read(bytes: &[u8], likeness: Likeness<'_>) -> Result<Book, Unreadable> {
             "Ask the lab for the results as .csv or .xlsx, or open it in a spreadsheet program and save it as .xlsx.",
         )),
     }?;
+    let rows: usize = book.sheets.iter().map(|sheet| sheet.rows.len()).sum();
+    if rows > MOST_ROWS {
+        return Err(Unreadable::beyond(Bound::Rows));
+    }
     let mut rows = book.sheets.iter().flat_map(|sheet| &sheet.rows);
     if rows.any(|row| row.cells.len() > WIDEST_ROW) {
         return Err(Unreadable::beyond(Bound::Row));

@@ -5,7 +5,7 @@ use crate::make_binary::{BinaryCell, BinarySheet, xls, xlsb};
 use crate::make_ods::{OdsCell, OdsRow, OdsSheet, ods};
 use crate::workspace::Workspace;
 use galleyproof::gather::books::bounds::{
-    LARGEST_FILE, LONGEST_TEXT, MOST_CELLS, MOST_REPEATS, MOST_SHEETS, WIDEST_ROW,
+    LARGEST_FILE, LONGEST_TEXT, MOST_CELLS, MOST_REPEATS, MOST_ROWS, MOST_SHEETS, WIDEST_ROW,
 };
 use galleyproof::gather::books::{self, Book, Content, Unreadable};
 use galleyproof::gather::headings;
@@ -158,6 +158,23 @@ fn a_file_holds_no_more_cells_than_the_bound_in_any_kind_of_file() {
             message.contains("1048576 filled cells"),
             "{kind}: {message}"
         );
+    }
+}
+
+#[test]
+fn a_file_has_no_more_rows_than_the_bound() {
+    let most = "7\n".repeat(MOST_ROWS);
+    let book = read(most.as_bytes()).expect("stays within");
+    assert_eq!(book.sheets[0].rows.len(), MOST_ROWS);
+    for (kind, bytes) in [
+        ("csv", (most + "7\n").into_bytes()),
+        ("xlsx", xlsx(1, MOST_ROWS + 1)),
+        ("xlsb", xlsb(&[binary(1, MOST_ROWS + 1)])),
+        ("xls", xls(&vec![binary(1, 60_000); 4])),
+        ("ods", repeated(1, 1_000, MOST_ROWS / 1_000 + 1)),
+    ] {
+        let message = told(&bytes);
+        assert!(message.contains("210000 filled rows"), "{kind}: {message}");
     }
 }
 
