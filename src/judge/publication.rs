@@ -6,12 +6,14 @@
 
 use crate::config::Programme;
 use crate::model::extraction::Outcome;
+use crate::model::glob::path_fits;
 use crate::model::label::LabelFinding;
 use crate::model::package::Standing;
 use crate::model::pair::Usage;
 use crate::model::place::Place;
 use crate::model::publication::{Accusation, Correction, Publication, PublicationState, Why};
-use crate::model::registers::{Doubt, Followup, FollowupKind, IssuedRevision};
+use crate::model::reason::Reason;
+use crate::model::registers::{Doubt, DoubtKind, Followup, FollowupKind, IssuedRevision};
 use crate::model::verdict::{ProductVerdict, Verdict};
 use chrono::{Days, NaiveDate};
 
@@ -81,7 +83,11 @@ fn state(
     if !unreported.is_empty() && !over {
         return (PublicationState::Waiting, Why::NotReported(unreported));
     }
-    let open = open_in_registers(verdict, circumstances.doubts);
+    let mut open = open_in_registers(verdict, circumstances.doubts);
+    // What is unknown is settled in the product's own row before anything is published.
+    if open.is_empty() && verdict.reasons.iter().any(Reason::comes_first) {
+        open.push(verdict.product.place.clone());
+    }
     if !open.is_empty() {
         return (PublicationState::Held, Why::Register(open));
     }
@@ -119,15 +125,29 @@ fn state(
 /// Where the registers leave something open about this product and round.
 fn open_in_registers(verdict: &ProductVerdict, doubts: &[Doubt]) -> Vec<Place> {
     let matches = |wanted: &Option<String>, is: &str| wanted.as_deref().is_none_or(|w| w == is);
-    let bears = |doubt: &&Doubt| {
-        matches(&doubt.product_id, &verdict.product.product_id)
-            && matches(&doubt.round, &verdict.round)
+    let bears = |doubt: &&Doubt| match &doubt.what {
+        // A row about a lab's report bears on the products that have a reading of its file.
+        DoubtKind::Report { file } => sources(verdict).any(|path| path_fits(file, path)),
+        _ => {
+            matches(&doubt.product_id, &verdict.product.product_id)
+                && matches(&doubt.round, &verdict.round)
+        }
     };
     let places = doubts.iter().filter(bears).map(|doubt| doubt.place.clone());
     let mut places: Vec<Place> = places.collect();
     places.sort();
     places.dedup();
     places
+}
+
+/// The lab files that it has a reading of.
+fn sources(verdict: &ProductVerdict) -> impl Iterator<Item = &str> {
+    let packages = verdict.packages.iter();
+    let series = packages
+        .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+    series
+        .flat_map(|package| &package.pair.extractions)
+        .map(|paired| paired.extraction.source.file.path.as_str())
 }
 
 /// Where its readings cannot be used as they stand, and no person has set them aside.

@@ -6,6 +6,8 @@ pub mod ppm;
 
 pub mod place;
 
+pub mod glob;
+
 pub mod problem;
 
 pub mod rule;

@@ -176,3 +176,20 @@ fn an_entry_is_checked_and_the_register_is_as_it_was_where_it_is_refused() {
     refused.exits(2);
     assert!(!workspace.path("registers/followups.csv").exists());
 }
+
+/// A word that cannot be read, a claim that no rule knows: no verdict, and nothing is published on it.
+#[test]
+fn what_is_unknown_of_a_product_holds_its_sheet() {
+    let workspace = Workspace::new();
+    with_second_product(&workspace);
+    workspace.with("inbox/a.csv", WITHIN);
+    let products = workspace.text("registers/products.csv");
+    for claim in ["wheat-free", "made in a mill"] {
+        workspace.with(
+            "registers/products.csv",
+            products.replacen("gluten-free", claim, 1),
+        );
+        let states = [state(&workspace, "P1"), state(&workspace, "P2")];
+        assert_eq!(states, ["held", "ready"], "{claim}");
+    }
+}
