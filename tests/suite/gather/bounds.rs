@@ -8,7 +8,7 @@ use galleyproof::gather::books::bounds::{
     LARGEST_FILE, LONGEST_TEXT, MOST_CELLS, MOST_REPEATS, MOST_ROWS, MOST_SHEETS, WIDEST_ROW,
 };
 use galleyproof::gather::books::{self, Book, Content, Unreadable};
-use galleyproof::gather::headings;
+use galleyproof::gather::tables::headings;
 use std::io::Write;
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;

@@ -4,7 +4,7 @@
 use crate::make_binary::{self, BinaryCell, BinarySheet};
 use calamine::{Data, Reader, Sheets, open_workbook_auto_from_rs};
 use galleyproof::gather::books::{self, Book, Content};
-use galleyproof::gather::headings;
+use galleyproof::gather::tables::headings;
 use std::collections::BTreeMap;
 use std::io::Cursor;
 use std::path::PathBuf;
