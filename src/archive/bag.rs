@@ -61,6 +61,11 @@ impl Bag {
         Ok(())
     }
 
+    /// Whether a file of this path is in the payload.
+    pub fn holds(&self, path: &str) -> bool {
+        self.payload.contains_key(&portable(path))
+    }
+
     /// The path under which a file is archived: its own, or a near one where a checker could not read it in a manifest.
     /// `bag-info.txt` then names both.
     fn archived_path(&mut self, path: &str) -> String {

@@ -174,6 +174,22 @@ pub enum Command {
         #[command(flatten)]
         folder: Folder,
     },
+    /// Make the contact sheet: each package with its lot, shop, custody and small pictures of its photographs.
+    #[command(
+        after_help = "Examples:\n  galleyproof contact-sheet my-programme\n  galleyproof contact-sheet --only FH-031 --round 2 my-programme"
+    )]
+    ContactSheet {
+        /// Show packages of this product only; may be given several times.
+        #[arg(long, value_name = "ID")]
+        only: Vec<String>,
+        /// Show packages of this round only.
+        #[arg(long, value_name = "ROUND")]
+        round: Option<String>,
+        #[command(flatten)]
+        folder: Folder,
+        #[command(flatten)]
+        date: Date,
+    },
     /// Make the form that goes to the lab with the packages: a PDF, a table, and an empty table for the results.
     #[command(
         after_help = "Examples:\n  galleyproof request\n  galleyproof request --round 2 my-programme"

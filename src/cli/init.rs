@@ -16,7 +16,7 @@ const BLANK: &[(&str, &str)] = &[
     ),
     (
         "registers/packages.csv",
-        "package_code,product_id,round,lot,best_by,bought_on,shop,price,sent_on\n",
+        "package_code,product_id,round,lot,best_by,bought_on,shop,price,sent_on,photographs,custody\n",
     ),
     (
         "registers/corrections.csv",

@@ -129,6 +129,12 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             what,
             folder,
         } => log::log(&folder.named(at)?, &kind, &product, &what),
+        Command::ContactSheet {
+            only,
+            round,
+            folder,
+            date,
+        } => single::contact_sheet(&folder.named(at)?, &only, round.as_deref(), &date, quiet),
         Command::Request {
             round,
             blinds,

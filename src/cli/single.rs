@@ -39,6 +39,22 @@ pub fn request(dir: &Path, asked: &Asked<'_>, date: &Date, quiet: bool) -> Resul
     Ok(Ending::Well)
 }
 
+/// Makes the contact sheet.
+pub fn contact_sheet(
+    dir: &Path,
+    only: &[String],
+    round: Option<&str>,
+    date: &Date,
+    quiet: bool,
+) -> Result<Ending> {
+    let (config, decided) = decided(dir, date, quiet)?;
+    let out = config.root.join("out");
+    let made_on = date.given()?;
+    let path = pipeline::contact_sheet::make(&decided, &config, only, round, made_on, &out)?;
+    print::result(&format!("{}\n", path.display()))?;
+    Ok(Ending::Well)
+}
+
 fn decided(dir: &Path, date: &Date, quiet: bool) -> Result<(Config, Decided)> {
     let config = Config::read(dir)?;
     let meter = Meter::new(quiet);

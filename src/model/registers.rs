@@ -137,12 +137,25 @@ pub struct Package {
     pub shop: Option<String>,
     /// As on the receipt.
     pub price: Option<String>,
+    /// Who had it, from when, under which seal, as written. Private.
+    pub custody: Option<String>,
+    /// Its photographs, in the order of their paths. Private.
+    pub photographs: Vec<Photograph>,
     /// Day on which it went to the lab.
     pub sent_on: Option<NaiveDate>,
     /// Something stands in `sent_on` that reads as no day: the package counts as sent.
     pub sent_on_unreadable: bool,
     /// Where the register says so.
     pub place: Place,
+}
+
+/// A photograph of a package, by its path and content.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Photograph {
+    /// Path below the programme folder, with `/`.
+    pub path: String,
+    /// SHA-256 of the bytes, lower-case hexadecimal.
+    pub sha256: String,
 }
 
 /// A person's decision about readings, with its reason.

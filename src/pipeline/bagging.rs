@@ -103,6 +103,7 @@ fn add_private(
     for (path, bytes) in certificates(config)? {
         bag.add(&private(&path), &bytes)?;
     }
+    add_photographs(bag, decided, config)?;
     let published: BTreeSet<String> = decided
         .products
         .iter()
@@ -116,6 +117,26 @@ fn add_private(
                 &prepared.staging.read(&path)?,
             )?;
         }
+    }
+    Ok(())
+}
+
+/// The photographs of packages, as they were read; one that another part of the bag has already stands there once.
+fn add_photographs(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<()> {
+    let packages = decided.registers.packages.iter();
+    for photograph in packages.flat_map(|package| &package.photographs) {
+        let path = private(&photograph.path);
+        if bag.holds(&path) {
+            continue;
+        }
+        let bytes = files::read(&config.root.join(&photograph.path))?;
+        if files::sha256_of(&bytes) != photograph.sha256 {
+            bail!(
+                "nothing was issued: {} was changed meanwhile. Try again",
+                photograph.path
+            );
+        }
+        bag.add(&path, &bytes)?;
     }
     Ok(())
 }

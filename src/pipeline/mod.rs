@@ -24,6 +24,9 @@ pub mod single;
 /// The plan of a round.
 pub mod planning;
 
+/// The packages with their photographs.
+pub mod contact_sheet;
+
 /// Archives against their manifests and against each other.
 pub mod archive;
 

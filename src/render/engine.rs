@@ -48,6 +48,7 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "request.typ",
     "plan.typ",
     "labels.typ",
+    "contact-sheet.typ",
 );
 
 const FONTS: &[(&str, &[u8])] = &built_in!(

@@ -4,7 +4,7 @@ use crate::model::planning::{Blind, RoundPlan};
 use anyhow::{Context, Result, bail};
 
 /// The columns of the register of packages.
-const REGISTER: [&str; 9] = [
+const REGISTER: [&str; 11] = [
     "package_code",
     "product_id",
     "round",
@@ -14,6 +14,8 @@ const REGISTER: [&str; 9] = [
     "shop",
     "price",
     "sent_on",
+    "photographs",
+    "custody",
 ];
 
 /// The buying list: a row a package, by product in the order of the plan, with room for what is seen in the shop.

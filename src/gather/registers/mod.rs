@@ -7,6 +7,7 @@ mod headings;
 mod ids;
 mod packages;
 pub mod paths;
+mod photographs;
 mod products;
 mod records;
 mod reports;
@@ -51,6 +52,7 @@ pub fn read(
     };
     let known = products::read(&products, &mut registers, problems);
     let lost = packages::read(&packages, &known, &mut registers, problems);
+    photographs::add(&packages, &config.root, &mut registers, problems);
     if let Some(table) = corrections {
         records::corrections(&table, &lab_files, &mut registers, problems);
     }

@@ -134,6 +134,8 @@ fn package(
         bought_on,
         shop: text("shop"),
         price: text("price"),
+        custody: text("custody"),
+        photographs: Vec::new(),
         sent_on_unreadable: sent_on == Err(Unusable),
         sent_on: sent_on.ok().flatten(),
         place: fields.place(),

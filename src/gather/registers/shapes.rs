@@ -69,7 +69,15 @@ pub static PACKAGES: Shape = Shape {
     name: "packages",
     needed: &["package_code", "product_id"],
     bearing: &["round", "sent_on"],
-    others: &["lot", "best_by", "bought_on", "shop", "price"],
+    others: &[
+        "lot",
+        "best_by",
+        "bought_on",
+        "shop",
+        "price",
+        "photographs",
+        "custody",
+    ],
     heading_bars: Bars::Verdict,
     name_bars: Bars::Issue,
 };

@@ -5,6 +5,7 @@ use crate::model::extraction::Interval;
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Comparison, PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
+use crate::model::registers::Photograph;
 use crate::model::rule::{Decision, Limit, Rule};
 use crate::render::explain::words::{figure, line};
 
@@ -32,6 +33,14 @@ pub fn explain_package(out: &mut String, package: &PackageResult, rule: &Rule, c
     };
     line(out, 1, state);
     explain_result(out, package, rule);
+    let bought = &package.pair.package;
+    if let Some(custody) = &bought.custody {
+        line(out, 1, &format!("Custody: {custody}"));
+    }
+    for photograph in &bought.photographs {
+        let Photograph { path, sha256 } = photograph;
+        line(out, 1, &format!("Photograph: {path}, SHA-256 {sha256}"));
+    }
     line(out, 0, "");
 }
 

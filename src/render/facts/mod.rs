@@ -24,6 +24,9 @@ pub mod plan;
 /// The labels of its packages.
 pub mod labels;
 
+/// The packages with their photographs.
+pub mod contact_sheet;
+
 /// Which revision a sheet is.
 pub mod edition;
 

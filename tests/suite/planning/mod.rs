@@ -6,5 +6,8 @@ mod figures;
 /// The command: products in order, codes, costs, labels.
 mod command;
 
+/// Photographs and custody of packages.
+mod photographs;
+
 /// A newcomer's first season, from the list of foods to results.
 mod season;

@@ -1,0 +1,160 @@
+//! The contact sheet: each package with its purchase, its custody and small pictures of its photographs.
+
+use crate::config::Config;
+use crate::model::registers::{Package, Product};
+use crate::render::facts::DocumentFacts;
+use crate::render::words::{breakable, counted};
+use crate::render::{Job, JobFile, numbers};
+use anyhow::Result;
+use chrono::NaiveDate;
+use serde::Serialize;
+use typst::foundations::Bytes;
+use typst::visualize::{ExchangeFormat, RasterImage};
+
+/// The longer side of a small picture, in pixels: 42 mm at 220 pixels an inch.
+const PIXELS: u32 = 360;
+
+/// The largest file that is drawn, in bytes.
+const LARGEST: usize = 64 << 20;
+
+/// A package with its product and the bytes of its photographs, in their order; none where a file cannot be read.
+pub struct Shown<'a> {
+    /// The package.
+    pub package: &'a Package,
+    /// Its product.
+    pub product: &'a Product,
+    /// The bytes of each photograph.
+    pub bytes: Vec<Option<Vec<u8>>>,
+}
+
+#[derive(Serialize)]
+struct SheetFacts {
+    document: DocumentFacts,
+    programme: String,
+    packages: Vec<PackageFacts>,
+}
+
+#[derive(Serialize)]
+struct PackageFacts {
+    code: String,
+    product: String,
+    lines: Vec<Line>,
+    pictures: Vec<Picture>,
+    named: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct Line {
+    label: &'static str,
+    text: String,
+}
+
+/// A small picture: rows of red, green and blue bytes.
+#[derive(Serialize)]
+struct Picture {
+    read: String,
+    width: u32,
+    height: u32,
+    alt: String,
+    name: String,
+}
+
+/// The contact sheet of these packages. A photograph that cannot be drawn is named with the reason.
+///
+/// # Errors
+/// None that data can cause: facts are text.
+pub fn job(shown: Vec<Shown<'_>>, config: &Config, made_on: Option<NaiveDate>) -> Result<Job> {
+    let mut files = Vec::new();
+    let days = shown.iter().filter_map(|one| one.package.bought_on);
+    let date = made_on.or_else(|| days.max()).unwrap_or_default();
+    let count = counted(shown.len(), "package", "packages");
+    let packages = shown
+        .into_iter()
+        .map(|one| package(one, &mut files))
+        .collect();
+    let facts = SheetFacts {
+        document: DocumentFacts::new(
+            config,
+            "Packages and their photographs".to_owned(),
+            count,
+            vec![config.programme.short_name.clone()],
+        ),
+        programme: config.programme.name.clone(),
+        packages,
+    };
+    Ok(Job {
+        path: "contact-sheet.pdf".to_owned(),
+        template: "contact-sheet.typ",
+        ident: format!("contact sheet {}", config.programme.short_name),
+        date,
+        facts: serde_json::to_vec(&facts)?,
+        files,
+    })
+}
+
+fn package(shown: Shown<'_>, files: &mut Vec<JobFile>) -> PackageFacts {
+    let (package, product) = (shown.package, shown.product);
+    let bought = package.bought_on.map(numbers::date);
+    let lines = [
+        ("Lot", package.lot.as_ref()),
+        ("Best by", package.best_by.as_ref()),
+        ("Bought on", bought.as_ref()),
+        ("Shop", package.shop.as_ref()),
+        ("Custody", package.custody.as_ref()),
+    ];
+    let lines = lines.into_iter().map(|(label, text)| Line {
+        label,
+        text: text.map_or_else(|| "not recorded".to_owned(), |text| breakable(text, 60)),
+    });
+    let (mut pictures, mut named) = (Vec::new(), Vec::new());
+    for (photograph, bytes) in package.photographs.iter().zip(shown.bytes) {
+        let name = photograph.path.rsplit('/').next().unwrap_or_default();
+        match bytes.ok_or("cannot be read").and_then(small) {
+            Ok((width, height, pixels)) => {
+                let read = format!("picture-{}", files.len() + 1);
+                files.push(JobFile {
+                    name: read.clone(),
+                    made_from: None,
+                    bytes: pixels,
+                });
+                pictures.push(Picture {
+                    read,
+                    width,
+                    height,
+                    alt: format!("Photograph of package {}: {name}", package.package_code),
+                    name: breakable(name, 20),
+                });
+            }
+            Err(why) => named.push(format!("{}: {why}", breakable(&photograph.path, 60))),
+        }
+    }
+    PackageFacts {
+        code: breakable(&package.package_code, 40),
+        product: breakable(&product.name, 40),
+        lines: lines.collect(),
+        pictures,
+        named,
+    }
+}
+
+/// A JPEG or PNG made small: width, height and the bytes of its pixels; or why it is not drawn. A damaged file must not end
+/// the document, whatever it does to the decoder.
+fn small(bytes: Vec<u8>) -> Result<(u32, u32, Vec<u8>), &'static str> {
+    const BROKEN: &str = "is damaged and is not drawn";
+    let format = if bytes.starts_with(&[0xff, 0xd8, 0xff]) {
+        ExchangeFormat::Jpg
+    } else if bytes.starts_with(b"\x89PNG\r\n\x1a\n") {
+        ExchangeFormat::Png
+    } else {
+        return Err("is not a JPEG or PNG by its content and is not drawn");
+    };
+    if bytes.len() > LARGEST {
+        return Err("is larger than 64 MB and is not drawn");
+    }
+    let drawn = std::panic::catch_unwind(|| {
+        let image = RasterImage::plain(Bytes::new(bytes), format).ok()?;
+        let small = image.dynamic().thumbnail(PIXELS, PIXELS).to_rgb8();
+        Some((small.width(), small.height(), small.into_raw()))
+    });
+    drawn.ok().flatten().ok_or(BROKEN)
+}
