@@ -206,6 +206,14 @@ impl<'a> RowReader<'a> {
             }
             outcome.cells.push(cell);
         }
+        if let Some((column, other)) = self.second_code(row, &code) {
+            refusals::second_code(
+                self.context.place(row.number, column),
+                &code,
+                other,
+                &mut told,
+            );
+        }
         if row.hidden && !blank {
             refusals::hidden_row(row, plan, self.context, &mut told);
         }
@@ -215,6 +223,25 @@ impl<'a> RowReader<'a> {
             facts: Box::new(facts),
         };
         outcome
+    }
+
+    /// Another registered code on the row of a package, in a column of which nothing is known, or that names samples too.
+    fn second_code<'c>(&'c self, row: &Row, code: &str) -> Option<(u32, &'c str)> {
+        if self.plan.ambiguous.is_some() {
+            return None;
+        }
+        self.table
+            .cells(row)
+            .filter(|(column, _)| *column != self.plan.sample)
+            .filter(|(column, _)| {
+                let role = self.table.column(*column).and_then(|column| column.role());
+                role.is_none_or(|role| role == Role::Sample)
+            })
+            .find_map(|(column, content)| {
+                let other = self.context.codes.find(&content.shown())?;
+                (other != code && other.bytes().any(|b| !b.is_ascii_digit()))
+                    .then_some((column, other))
+            })
     }
 
     fn cell(

@@ -153,6 +153,18 @@ pub fn no_unit(heading: Place, problems: &mut Problems) {
     );
 }
 
+/// A second code on the row of a package.
+pub fn second_code(place: Place, code: &str, other: &str, problems: &mut Problems) {
+    problems.add(
+        Code::BadCode,
+        place,
+        format!(
+            "the package code “{other}” stands on the row of “{code}”, outside of the column of codes; nothing is read for it here"
+        ),
+        "If another table stands beside this one, ask the lab for headings over each that name the sample and the result.",
+    );
+}
+
 /// A row that the spreadsheet program does not show.
 pub fn hidden_row(row: &Row, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
     problems.add(

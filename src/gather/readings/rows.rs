@@ -181,15 +181,15 @@ impl<'a> Walker<'a> {
         if marks::is_control(&words) {
             return Standing::Passed(CONTROL);
         }
-        if results.is_empty() {
-            if let Some(astray) = self.astray(row) {
-                return astray;
-            }
-            return Standing::Passed("not used: no result, and no code of the register");
-        }
         let readable = results
             .iter()
             .any(|content| values::read(content, Marks::Point).is_ok());
+        if !readable && let Some(astray) = self.astray(row) {
+            return astray;
+        }
+        if results.is_empty() {
+            return Standing::Passed("not used: no result, and no code of the register");
+        }
         if is_sentence(&shown) && !readable {
             return Standing::Passed("not used: a note");
         }

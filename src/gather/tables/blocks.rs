@@ -4,7 +4,7 @@ use crate::gather::books::Row;
 use crate::gather::codes::Codes;
 use crate::gather::tables::finding::{Column, Table};
 use crate::gather::tables::headings::{Heading, Role};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashSet};
 
 /// Rows below a heading that are looked at to learn what its columns hold.
 const ROWS_TRIED: usize = 200;
@@ -48,9 +48,20 @@ fn starts(roles: &[Option<Role>], parted: &[bool]) -> Vec<usize> {
             // Columns that lead the first table before its sample lead this one too.
             let lead = first_sample.unwrap_or(0);
             let since = starts.last().copied().unwrap_or(0);
-            let fits = named && lead <= at - since && roles[at - lead..at] == roles[..lead];
-            starts.push(if fits { at - lead } else { at });
-            (named, reported, plain_sample) = (true, false, is_sample);
+            let leads_results = (0..lead).any(|at| is(at, Role::is_reported));
+            let fits = named
+                && !leads_results
+                && lead <= at - since
+                && roles[at - lead..at] == roles[..lead];
+            // Results behind a gap and before their codes are those codes' own.
+            let run = (since + 1..=at).rev().find(|at| parted[*at]).unwrap_or(at);
+            let is_mirrored = (run..at).all(|at| is(at, Role::is_reported));
+            starts.push(match (fits, is_mirrored) {
+                (true, _) => at - lead,
+                (false, true) => run,
+                (false, false) => at,
+            });
+            (named, reported, plain_sample) = (true, is_mirrored && !fits, is_sample);
             continue;
         }
         named |= is(at, Role::names_sample);
@@ -131,9 +142,37 @@ pub fn widen(tables: &mut [Table]) {
     }
 }
 
+/// Whether a column without a heading stands before one that has one, and holds a code at once.
+fn is_close(columns: &[Column], below: &[Row], column: u32, codes: &Codes) -> bool {
+    const ROWS: usize = 3;
+    let is_beside = columns.iter().any(|known| known.column == column + 1);
+    let mut first = below.iter().take(ROWS).filter_map(|row| row.at(column));
+    is_beside && first.any(|content| codes.find(&content.shown()).is_some())
+}
+
+/// How many kinds of headings stand in one run with a column: two and more are headings, and no row of a table above.
+fn kinds_beside(columns: &[Column], column: u32) -> usize {
+    let runs = columns.chunk_by(|a, b| b.column == a.column + 1);
+    let own = runs
+        .into_iter()
+        .find(|run| run.iter().any(|other| other.column == column));
+    let roles = own.into_iter().flatten().filter_map(Column::role);
+    let kinds: HashSet<std::mem::Discriminant<Role>> = roles
+        .filter(|role| *role != Role::Ignored)
+        .map(|role| std::mem::discriminant(&role))
+        .collect();
+    kinds.len()
+}
+
 /// A column that holds registered codes names the sample, though its heading is unknown or missing; those that
-/// are `taken` already name it for a table above.
-pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, taken: &[u32]) {
+/// are `taken` already name it for a table above, and in
+/// those of `data` the row of headings holds none.
+pub fn name_samples(
+    columns: &mut Vec<Column>,
+    below: &[Row],
+    codes: &Codes,
+    (taken, data): (&[u32], &[u32]),
+) {
     if !columns
         .iter()
         .filter_map(Column::role)
@@ -170,7 +209,8 @@ pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, tak
     });
     for (column, (registered, filled, telling)) in held {
         let enough = registered > 0 && (telling || registered * 2 >= filled);
-        if !enough || taken.contains(&column) {
+        let is_taken = taken.contains(&column) && kinds_beside(columns, column) < 2;
+        if !enough || is_taken || data.contains(&column) {
             continue;
         }
         let meaning = Some(Heading {
@@ -179,11 +219,13 @@ pub fn name_samples(columns: &mut Vec<Column>, below: &[Row], codes: &Codes, tak
             foreign: None,
             quantity: None,
         });
+        let close = is_close(columns, below, column, codes);
         match columns.iter_mut().find(|known| known.column == column) {
             // A lot or a product that looks like a code is none where a column for codes holds some.
             Some(known) if known.role().is_some() && named_well => {}
             Some(known) => known.meaning = meaning,
-            None if named_well => {}
+            // Without a heading, only right beside one and right below.
+            None if named_well || !close => {}
             None => columns.push(Column {
                 column,
                 heading: String::new(),

@@ -170,9 +170,9 @@ fn headings_at(
             }
         }
         let mut columns = columns_of(sheet, rows, codes, known);
-        if rows.iter().all(|row| holds_no_data(row, codes)) {
-            blocks::name_samples(&mut columns, &sheet.rows[index + height..], codes, taken);
-        }
+        let data: Vec<u32> = rows.iter().flat_map(|row| data_in(row, codes)).collect();
+        let below = &sheet.rows[index + height..];
+        blocks::name_samples(&mut columns, below, codes, (taken, &data));
         let alone = (height > 1).then(|| columns_of(sheet, &rows[height - 1..], codes, known));
         if let Some(score) = score(&columns)
             && alone.is_none_or(|alone| says_more(&columns, &alone))
@@ -225,14 +225,24 @@ fn heading_like(row: &Row, codes: &Codes, known: &mut Known) -> bool {
     says
 }
 
-/// Whether no cell of a row is a code or a result: only such a row can be headings over codes without saying so.
-fn holds_no_data(row: &Row, codes: &Codes) -> bool {
-    row.cells.iter().all(|cell| {
-        let shown = cell.content.shown();
-        matches!(cell.content, Content::Text(_))
-            && codes.find(&shown).is_none()
-            && (numbers_a_column(&shown) || values::read_text(&shown, Marks::Unsettled).is_err())
+/// The columns of those runs of cells that hold a code or a result: only headings can stand over codes without saying so. The
+/// column before a run is one of it, since the heading over it may be missing.
+fn data_in(row: &Row, codes: &Codes) -> Vec<u32> {
+    let is_data = |content: &Content| {
+        let shown = content.shown();
+        !matches!(content, Content::Text(_))
+            || codes.find(&shown).is_some()
+            || (!numbers_a_column(&shown) && values::read_text(&shown, Marks::Unsettled).is_ok())
+    };
+    let runs = row
+        .cells
+        .chunk_by(|a, b| b.column == a.column + 1)
+        .filter(|run| run.iter().any(|cell| is_data(&cell.content)));
+    runs.flat_map(|run| {
+        let before = run[0].column.saturating_sub(1);
+        run.iter().map(|cell| cell.column).chain([before])
     })
+    .collect()
 }
 
 /// The columns under one, two or three rows of headings. A code or a figure is no heading: it belongs to a table beside.

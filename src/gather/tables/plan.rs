@@ -217,7 +217,7 @@ fn choose_results(table: &Table, rows: &[Row], plan: &mut Plan) {
             .map(|(column, part)| (column.column, *part))
             .collect();
         side_by_side(&chosen, plan);
-    } else if candidates.len() > 1 && are_extractions(&candidates) {
+    } else if candidates.len() > 1 && are_extractions(table, &candidates) {
         plan.results = candidates
             .iter()
             .zip(1..)
@@ -317,10 +317,13 @@ fn of_gluten_in_food(candidates: Vec<Candidate<'_>>) -> Vec<Candidate<'_>> {
         .collect()
 }
 
-/// Columns with the same heading, each its own, are extractions. Those that one heading covers are alike by accident.
-fn are_extractions(candidates: &[Candidate<'_>]) -> bool {
+/// Columns with the same heading, each its own, are extractions. Those that one heading covers are alike by accident, and
+/// across a column without a heading another table may begin.
+fn are_extractions(table: &Table, candidates: &[Candidate<'_>]) -> bool {
     candidates.windows(2).all(|pair| {
-        pair[0].0.heading == pair[1].0.heading && !pair[0].0.spread && !pair[1].0.spread
+        let (a, b) = (pair[0].0, pair[1].0);
+        let is_whole = (a.column..b.column).all(|column| table.column(column).is_some());
+        a.heading == b.heading && !a.spread && !b.spread && is_whole
     })
 }
 
