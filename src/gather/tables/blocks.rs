@@ -50,6 +50,7 @@ fn starts(roles: &[Option<Role>], parted: &[bool]) -> Vec<usize> {
             let since = starts.last().copied().unwrap_or(0);
             let leads_results = (0..lead).any(|at| is(at, Role::is_reported));
             let fits = named
+                && lead > 0
                 && !leads_results
                 && lead <= at - since
                 && roles[at - lead..at] == roles[..lead];
@@ -209,8 +210,11 @@ pub fn name_samples(
     });
     for (column, (registered, filled, telling)) in held {
         let enough = registered > 0 && (telling || registered * 2 >= filled);
-        let is_taken = taken.contains(&column) && kinds_beside(columns, column) < 2;
-        if !enough || is_taken || data.contains(&column) {
+        // A lone word beside nothing is no heading, and one kind of heading may be a row of a table above.
+        let needed = if taken.contains(&column) { 2 } else { 1 };
+        let is_headed = columns.iter().any(|known| known.column == column);
+        let stands_alone = is_headed && kinds_beside(columns, column) < needed;
+        if !enough || stands_alone || data.contains(&column) {
             continue;
         }
         let meaning = Some(Heading {
@@ -225,7 +229,7 @@ pub fn name_samples(
             Some(known) if known.role().is_some() && named_well => {}
             Some(known) => known.meaning = meaning,
             // Without a heading, only right beside one and right below.
-            None if named_well || !close => {}
+            None if named_well || !close || taken.contains(&column) => {}
             None => columns.push(Column {
                 column,
                 heading: String::new(),
