@@ -13,6 +13,7 @@ mod make_ods;
 mod planning;
 mod render;
 mod sample;
+mod schema;
 mod summary;
 mod tidy;
 mod words;
