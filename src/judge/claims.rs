@@ -3,6 +3,8 @@
 use crate::judge::labels;
 use crate::model::claim::{Claim, ClaimClass};
 use crate::model::ppm::Ppm;
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::Registers;
 use crate::model::rule::{Limit, Regime, Rule};
 
 /// Gluten-free in the languages of labels.
@@ -63,5 +65,28 @@ pub fn class(text: &str, regime: Regime) -> ClaimClass {
         Regime::AuNz if is(&["lowgluten"]) => ClaimClass::Low,
         Regime::Custom => ClaimClass::GlutenFree,
         _ => ClaimClass::Unknown,
+    }
+}
+
+/// Asks about every claim that the rule doesn't know: nothing is decided on it, and that may be a slip of the pen. A blank one
+/// is told where the register is read.
+pub fn ask(registers: &Registers, regime: Regime, problems: &mut Problems) {
+    for product in registers.products.values() {
+        let text = product.claim.trim();
+        if text.is_empty() || class(text, regime) != ClaimClass::Unknown {
+            continue;
+        }
+        problems.add(
+            Code::Suspicious,
+            product.place.clone(),
+            format!(
+                "“{text}”, the claim of “{}”, is no claim about gluten that has a limit under the rule {}: the product gets no \
+                 verdict",
+                product.product_id,
+                regime.word()
+            ),
+            "Look at the package. If it says gluten-free in these or other words, write gluten-free; else leave it as it is: the \
+             rule has no limit that the results could be held against.",
+        );
     }
 }

@@ -74,6 +74,7 @@ pub fn judge(
         Some((rule, product))
     });
     let terms = terms(registers, problems);
+    claims::ask(registers, config.rule.regime, problems);
     verdicts::ask_about_processing(registers, problems);
     let verdicts = verdicts::decide(packages, registers, &terms, config);
     plausibility::claims(&verdicts, problems);

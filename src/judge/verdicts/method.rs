@@ -24,7 +24,12 @@ pub fn unfit(product: &Product, packages: &[PackageResult], regime: Regime) -> O
         return Some(Reason::RecordsDecide(product.processing));
     }
     let sandwich = |package: &PackageResult| package.pair.assay_kind == AssayKind::Sandwich;
-    let by_sandwich = packages.iter().any(sandwich);
+    let reported = |package: &&PackageResult| !package.pair.extractions.is_empty();
+    // A package that no file has a row for says nothing of the assay, as long as another one does.
+    let by_sandwich = match packages.iter().any(|package| reported(&package)) {
+        true => packages.iter().filter(reported).any(sandwich),
+        false => packages.iter().any(sandwich),
+    };
     by_sandwich.then_some(Reason::SandwichUnfit(product.processing))
 }
 

@@ -109,10 +109,7 @@ fn decide_one(
     let rule = claim.rule(config.rule);
     if !claim.is_known() {
         // There is nothing that they could be held against.
-        for package in &mut packages {
-            package.standing = Standing::Unresolved;
-            package.straddles_limit = false;
-        }
+        packages.iter_mut().for_each(leave_open);
     }
     let undecided = reasons::undecided(product, &round, &claim, registers);
     let method_unfit = method::unfit(product, &packages, rule.regime);
@@ -141,6 +138,15 @@ fn decide_one(
         method_unfit,
         claim,
         rule,
+    }
+}
+
+/// A package that nothing can be held against stands nowhere, and neither does its other series.
+fn leave_open(package: &mut PackageResult) {
+    package.standing = Standing::Unresolved;
+    package.straddles_limit = false;
+    if let Some(other) = &mut package.other_series {
+        leave_open(other);
     }
 }
 

@@ -7,7 +7,7 @@ use galleyproof::model::package::Standing;
 use galleyproof::model::place::Place;
 use galleyproof::model::problem::Code;
 use galleyproof::model::reason::Reason;
-use galleyproof::model::registers::{Bars, Doubt, DoubtKind, Processing, Product};
+use galleyproof::model::registers::{Bars, Doubt, DoubtKind, Processing, Product, Registers};
 use galleyproof::model::verdict::{ProductVerdict, Verdict};
 use proptest::prelude::*;
 
@@ -46,11 +46,17 @@ au-nz | low gluten | low | 56=w 200=w 200.001=o <200=w | Food Standards Code, Sc
 au-nz | reduced gluten | unknown | 56=n | no such claim in the Food Standards Code
 ";
 
-fn one(regime: &str, claim: &str, readings: &[&str]) -> ProductVerdict {
-    let settings = config(regime, "[testing]\npackages_per_product = 1\n");
-    let mut registers = registers(Product::default(), 1);
+/// One package of this product with this claim.
+fn claiming(claim: &str, product: Product) -> Registers {
+    let mut registers = registers(product, 1);
     let product = registers.products.get_mut("FH-01").expect("is there");
     product.claim = claim.to_owned();
+    registers
+}
+
+fn one(regime: &str, claim: &str, readings: &[&str]) -> ProductVerdict {
+    let settings = config(regime, "[testing]\npackages_per_product = 1\n");
+    let registers = claiming(claim, Product::default());
     let (mut judged, _) = run(&registers, extractions(&[readings]), &settings);
     judged.products.remove(0).verdict
 }
@@ -97,6 +103,74 @@ fn an_unknown_claim_accuses_nobody_and_passes_nobody() {
         assert!(!judged.notify_maker);
         assert!(judged.reasons[0].comes_first(), "{:?}", judged.reasons);
     }
+}
+
+#[test]
+fn a_claim_that_the_rule_does_not_know_is_asked_about() {
+    let asked = |regime: &str, claim: &str| {
+        let registers = claiming(claim, Product::default());
+        let limit = if regime == "custom" {
+            "limit_ppm = 20"
+        } else {
+            ""
+        };
+        let (_, problems) = run(&registers, vec![], &config(regime, limit));
+        crate::judge::bench::codes(&problems).contains(&Code::Suspicious)
+    };
+    for (regime, claim) in [
+        ("us", "very low gluten"),
+        ("eu", "low gluten"),
+        ("uk", "gluten-fee"),
+        ("au-nz", "wheat free"),
+    ] {
+        assert!(asked(regime, claim), "{regime}, {claim}");
+    }
+    for (regime, claim) in [
+        ("us", "Gluten Free"),
+        ("eu", "very low gluten"),
+        ("custom", "low in gluten"),
+        // A blank one is an error of the register.
+        ("us", " "),
+    ] {
+        assert!(!asked(regime, claim), "{regime}, {claim}");
+    }
+}
+
+#[test]
+fn an_unknown_claim_leaves_both_series_open() {
+    let mut rows = extractions(&[&["34", "35"]]);
+    let mut others = extractions(&[&["34", "35"]]);
+    others
+        .iter_mut()
+        .for_each(|row| row.assay_kind = AssayKind::Competitive);
+    rows.extend(others);
+    let fermented = Product {
+        processing: Processing::Fermented,
+        ..Product::default()
+    };
+    let (judged, _) = run(&claiming("wheat-free", fermented), rows, &config("eu", ""));
+    let package = &judged.products[0].verdict.packages[0];
+    let other = package.other_series.as_ref().expect("two series");
+    assert_eq!(package.standing, Standing::Unresolved);
+    assert_eq!(other.standing, Standing::Unresolved);
+    assert!(!judged.products[0].verdict.notify_maker);
+}
+
+#[test]
+fn a_package_without_a_row_does_not_make_the_assay_unfit() {
+    let mut rows = extractions(&[&["<5", "<5"], &["<5", "<5"]]);
+    rows.iter_mut()
+        .for_each(|row| row.assay_kind = AssayKind::Competitive);
+    let product = Product {
+        processing: Processing::Fermented,
+        ..Product::default()
+    };
+    let (judged, _) = run(&registers(product, 3), rows, &config("eu", ""));
+    let reasons = &judged.products[0].verdict.reasons;
+    assert!(
+        matches!(reasons[..], [Reason::Missing { .. }]),
+        "{reasons:?}"
+    );
 }
 
 #[test]
