@@ -4,10 +4,12 @@ use crate::model::decided::JudgedProduct;
 use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::PairState;
+use crate::model::rule::Limit;
 use crate::model::verdict::Verdict;
 use crate::render::numbers;
 use crate::render::terms::Terms;
 use crate::render::words::correspondence::{self, Standing as FollowUp};
+use crate::render::words::limit::LimitWords;
 use crate::render::words::{breakable, sentence_case};
 use crate::words::reasons;
 use serde::Serialize;
@@ -70,9 +72,13 @@ pub struct LabelLine {
 /// A product as a list shows it.
 pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     let verdict = &product.verdict;
+    // Where claims have different limits, each product is said to be above or below its own.
+    let own = LimitWords::of(verdict.rule);
+    let said =
+        |short: &str, in_full: String| sentence_case(if terms.mixed { &in_full } else { short });
     let (state, words) = match verdict.verdict {
-        Verdict::OverLimit => ("over", sentence_case(terms.over_short)),
-        Verdict::WithinLimit(_) => ("within", sentence_case(terms.within_short)),
+        Verdict::OverLimit => ("over", said(terms.over_short, own.over())),
+        Verdict::WithinLimit(_) => ("within", said(terms.within_short, own.within())),
         Verdict::NoVerdict => ("none", "No verdict".to_owned()),
     };
     Line {
@@ -88,7 +94,7 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
         results: verdict
             .packages
             .iter()
-            .map(|package| cell(package, terms))
+            .map(|package| cell(package, verdict.rule.limit))
             .collect(),
         repeated: verdict
             .packages
@@ -112,16 +118,16 @@ pub fn name(product: &JudgedProduct) -> String {
     }
 }
 
-fn cell(package: &PackageResult, terms: &Terms) -> Cell {
+fn cell(package: &PackageResult, limit: Limit) -> Cell {
     let disagree = package.pair.state == PairState::Disagree;
     let (state, text) = match package.standing {
-        Standing::Over => ("over", numbers::result(&package.result, terms.rule)),
+        Standing::Over => ("over", numbers::result(&package.result, limit)),
         Standing::BelowQuantification | Standing::Within => {
-            ("within", numbers::result(&package.result, terms.rule))
+            ("within", numbers::result(&package.result, limit))
         }
-        Standing::Inconclusive => ("none", numbers::result(&package.result, terms.rule)),
+        Standing::Inconclusive => ("none", numbers::result(&package.result, limit)),
         Standing::Unresolved if disagree => ("none", "disagree".to_owned()),
-        Standing::Unresolved => ("none", numbers::result(&package.result, terms.rule)),
+        Standing::Unresolved => ("none", numbers::result(&package.result, limit)),
     };
     Cell { state, text }
 }

@@ -41,6 +41,9 @@ pub struct Terms {
     pub below_short: String,
     /// "5 to below 20 ppm", "measured, at or below 5 mg/kg".
     pub measured: String,
+    /// Some product's claim has a limit of its own: then words about all of them name no figure, and what is said of one
+    /// product names that product's.
+    pub mixed: bool,
     /// What the limit is held against.
     #[serde(skip)]
     pub rule: Limit,
@@ -60,6 +63,8 @@ impl Terms {
     pub fn unshown(&self, packages: &str) -> String {
         if self.rule.detection {
             format!("whether {packages} has detectable gluten")
+        } else if self.mixed {
+            format!("on which side of the limit of its claim {packages} is")
         } else {
             format!("on which side of {} {packages} is", self.limit)
         }
@@ -74,10 +79,26 @@ impl Terms {
     }
 }
 
+/// What is said of products whose claims have different limits.
+const OVER_ITS_OWN: &str = "over the limit of its claim";
+
+/// The same of those within it.
+const WITHIN_ITS_OWN: &str = "within the limit of its claim";
+
 /// The words for these products under this programme's rule.
 pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
     let limit = config.rule.limit;
     let words = LimitWords::of(config.rule);
+    let own_limit = |product: &JudgedProduct| {
+        let claim = &product.verdict.claim;
+        claim.limit.is_some_and(|own| own != limit)
+    };
+    let mixed = products.iter().any(own_limit);
+    let (over_all, within_all) = if mixed {
+        (OVER_ITS_OWN.to_owned(), WITHIN_ITS_OWN.to_owned())
+    } else {
+        (words.over(), words.within())
+    };
     let unit = words.unit();
     let lloqs = quantification_limits(products, config.testing.lloq);
     // "Below 5" names a band only where every assay measures from 5 on, 5 is not over the limit, and no lab said more
@@ -96,10 +117,10 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
     };
     Terms {
         unit,
-        over: sentence_case(&words.over()),
+        over: sentence_case(&over_all),
         over_short,
         over_the_limit: words.over_the_limit(),
-        within: sentence_case(&words.within()),
+        within: sentence_case(&within_all),
         within_short,
         within_the_limit: words.within_the_limit(),
         below: lloq.map_or("too little to measure".into(), |n| {
@@ -107,15 +128,25 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         }),
         below_short: lloq.map_or("too little".into(), |n| format!("<{}", numbers::plain(n))),
         measured: match lloq {
+            _ if mixed => format!("measured, {within_all}"),
             Some(n) if !limit.passes && from_lloq(n) => {
                 format!("{} to {}", numbers::plain(n), words.within())
             }
             Some(n) if from_lloq(n) => format!("{} to {}", numbers::plain(n), words.figure()),
             _ => format!("measured, {}", words.within()),
         },
+        mixed,
         limit: words.figure(),
-        flag: words.flag(),
-        the_line: words.the_line(),
+        flag: if mixed {
+            format!("Gluten-free: {}", words.figure())
+        } else {
+            words.flag()
+        },
+        the_line: if mixed {
+            "the limit of the claim gluten-free"
+        } else {
+            words.the_line()
+        },
         rule: limit,
         words: Arc::clone(&config.words),
         lloq,

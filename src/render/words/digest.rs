@@ -52,14 +52,21 @@ pub fn how(config: &Config, terms: &Terms) -> String {
             )
         },
     );
+    let limit = if terms.mixed {
+        format!(
+            "The limit goes with the claim; for gluten-free it is {}.",
+            terms.limit
+        )
+    } else {
+        format!("The limit for the claim is {}.", terms.limit)
+    };
     format!(
-        "We buy {} of each product and have each package tested {}. The limit for the claim is {}. {measured}",
+        "We buy {} of each product and have each package tested {}. {limit} {measured}",
         number_of(config.testing.packages_per_product as u64, "package"),
         match config.testing.extractions_per_package {
             2 => "twice".to_owned(),
             n => format!("{} times", number(n as u64)),
-        },
-        terms.limit
+        }
     )
 }
 

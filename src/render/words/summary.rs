@@ -35,7 +35,7 @@ pub fn number_of(n: u64, one: &str) -> String {
 pub fn title(products: u64, claim: Option<&str>) -> String {
     let what = match claim {
         Some(claim) => format!("labelled {claim}"),
-        None => "with a gluten-free claim".to_owned(),
+        None => "with a claim about gluten".to_owned(),
     };
     match products {
         0 => "No food has been tested yet".to_owned(),

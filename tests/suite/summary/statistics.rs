@@ -223,3 +223,42 @@ fn a_band_holds_only_what_its_name_says() {
     let range = below(&[&["<5", "5.4"], &["6", "7"]]);
     assert_eq!(range, ["below 5 ppm", "measured, below 20 ppm"]);
 }
+
+/// A loaf of "very low gluten" at 57 mg/kg is within its limit of 100, and nobody may read that it is at or below 20.
+#[test]
+fn what_is_said_of_products_with_different_limits_names_no_figure_that_is_not_theirs() {
+    use crate::workspace::Workspace;
+    let workspace = Workspace::new();
+    let settings = "[programme]\nname = \"Brambleford Table Watch\"\nshort_name = \"BTW\"\n[rule]\nregime = \"eu\"\n\
+        [testing]\npackages_per_product = 1\n";
+    workspace.with("programme.toml", settings);
+    workspace.with(
+        "registers/products.csv",
+        "product_id,name,claim,ingredients\np1,Loaf,very low gluten,Rice flour\np2,Rolls,gluten-free,Rice flour\n",
+    );
+    workspace.with(
+        "registers/packages.csv",
+        "package_code,product_id,sent_on\nA-1,p1,2031-03-01\nA-2,p2,2031-03-01\n",
+    );
+    workspace.with(
+        "inbox/a.csv",
+        "Sample,Extraction,Gluten (mg/kg)\nA-1,1,56\nA-1,2,58\nA-2,1,7\nA-2,2,8\n",
+    );
+    workspace.run(&["run", "--date", "2031-05-01"]).exits(0);
+    let pdf = lopdf::Document::load(workspace.path("out/summary.pdf")).expect("is a PDF");
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let mut text = pdf.extract_text(&pages).expect("has text");
+    text += &workspace.text("out/newsletter/digest.txt");
+    text += &workspace.text("out/newsletter/digest.html");
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    for said in [
+        "Within the limit of its claim 2 of 2 products",
+        "At or below 100 mg/kg. Packages: 57.0",
+        "At or below 20 mg/kg. Packages: 7.5",
+        "for gluten-free it is 20 mg/kg",
+    ] {
+        assert!(text.contains(said), "{said} is not in: {text}");
+    }
+    let of_all = "At or below 20 mg/kg 2 of 2 products";
+    assert!(!text.contains(of_all), "{text}");
+}
