@@ -12,6 +12,7 @@ mod ods;
 mod relations;
 mod runs;
 mod shared;
+mod styles;
 mod xls;
 mod xlsb;
 mod xlsx;

@@ -1,13 +1,13 @@
 //! Binary workbooks in a ZIP archive ([MS-XLSB]) -> cells, record by record.
 
-use crate::gather::books::bounds::{MOST_STYLES, MOST_TEXT};
+use crate::gather::books::bounds::MOST_TEXT;
 use crate::gather::books::workbook::archive::{Archive, Fault};
 use crate::gather::books::workbook::binary::{byte, double, error_name, long, packed, short, wide};
-use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, text};
+use crate::gather::books::workbook::cells::{Cells, Formats, text};
 use crate::gather::books::workbook::relations::{self, Related};
+use crate::gather::books::workbook::styles::Styles;
 use crate::gather::books::workbook::{Entries, told};
 use crate::gather::books::{Book, Bound, Content, MOST_CELLS, Merged, Room, Unreadable};
-use std::collections::BTreeMap;
 
 /// Reads a workbook.
 pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
@@ -16,7 +16,7 @@ pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
     let shared = Shared {
         is_1904,
         strings: strings(archive, &workbook).map_err(told)?,
-        styles: Styles::read(archive, &workbook).map_err(told)?,
+        styles: styles(archive, &workbook).map_err(told)?,
     };
     let mut room = Room::default();
     let mut formats = Formats::default();
@@ -110,43 +110,25 @@ fn strings(archive: &mut Archive<'_>, workbook: &Related) -> Result<Vec<Box<str>
     Ok(strings)
 }
 
-/// The number format of each style, and the codes of those that are written out.
-#[derive(Default)]
-struct Styles {
-    formats: Vec<u16>,
-    codes: BTreeMap<u16, String>,
-}
-
-impl Styles {
-    fn read(archive: &mut Archive<'_>, workbook: &Related) -> Result<Styles, Fault> {
-        let part = workbook.of_kind("styles", "styles.bin");
-        let content = archive.content(&part)?.unwrap_or_default();
-        let mut styles = Styles::default();
-        let mut of_cells = false;
-        for (kind, data) in Records(&content) {
-            match kind {
-                0x2c => {
-                    let format = short(data, 0).ok_or(Fault::Damaged)?;
-                    let (code, _) = string(data, 2).ok_or(Fault::Damaged)?;
-                    styles.codes.insert(format, code);
-                }
-                0x269 => of_cells = true,
-                0x26a => of_cells = false,
-                0x2f if of_cells => styles.formats.push(short(data, 2).ok_or(Fault::Damaged)?),
-                _ => {}
+fn styles(archive: &mut Archive<'_>, workbook: &Related) -> Result<Styles, Fault> {
+    let part = workbook.of_kind("styles", "styles.bin");
+    let content = archive.content(&part)?.unwrap_or_default();
+    let mut styles = Styles::default();
+    let mut of_cells = false;
+    for (kind, data) in Records(&content) {
+        match kind {
+            0x2c => {
+                let format = short(data, 0).ok_or(Fault::Damaged)?;
+                let (code, _) = string(data, 2).ok_or(Fault::Damaged)?;
+                styles.write_out(format, code);
             }
-            if styles.formats.len() > MOST_STYLES {
-                return Err(Fault::TooLarge(Bound::Styles));
-            }
+            0x269 => of_cells = true,
+            0x26a => of_cells = false,
+            0x2f if of_cells => styles.add(short(data, 2).ok_or(Fault::Damaged)?)?,
+            _ => {}
         }
-        Ok(styles)
     }
-
-    fn code(&self, style: usize) -> Option<&str> {
-        let format = *self.formats.get(style)?;
-        let written = self.codes.get(&format).map(String::as_str);
-        written.or_else(|| built_in_format(format))
-    }
+    Ok(styles)
 }
 
 fn read_sheet(

@@ -1,26 +1,25 @@
 //! Workbooks of XML parts ([ECMA-376] part 1, SpreadsheetML) -> cells, each part in one pass.
 
-use crate::gather::books::bounds::{Bound, MOST_STYLES};
 use crate::gather::books::workbook::archive::{Archive, Fault};
-use crate::gather::books::workbook::cells::{Cells, Formats, built_in_format, no_number, text};
+use crate::gather::books::workbook::cells::{Cells, Formats, no_number, text};
 use crate::gather::books::workbook::markup::{self, Piece, Tag};
 use crate::gather::books::workbook::relations::{self, Related};
 use crate::gather::books::workbook::runs::{Runs, add, shared_strings, unescaped};
+use crate::gather::books::workbook::styles::Styles;
 use crate::gather::books::workbook::{Entries, told};
 use crate::gather::books::{Book, Content, Merged, Room, Unreadable};
-use std::collections::BTreeMap;
 
 /// Reads a workbook.
 pub fn read(archive: &mut Archive<'_>) -> Result<Book, Unreadable> {
     let workbook = relations::workbook(archive, "xl/workbook.xml").map_err(told)?;
     let (is_1904, entries) = listed(archive, &workbook).map_err(told)?;
     let strings = workbook.of_kind("sharedStrings", "sharedStrings.xml");
-    let styles = workbook.of_kind("styles", "styles.xml");
+    let formats = workbook.of_kind("styles", "styles.xml");
     let shared = Shared {
         is_1904,
         strings: shared_strings(&archive.content(&strings).map_err(told)?.unwrap_or_default())
             .map_err(told)?,
-        styles: Styles::read(&archive.content(&styles).map_err(told)?.unwrap_or_default())
+        styles: styles(&archive.content(&formats).map_err(told)?.unwrap_or_default())
             .map_err(told)?,
     };
     let mut room = Room::default();
@@ -62,47 +61,29 @@ struct Shared {
     styles: Styles,
 }
 
-/// The number format of each style of cells, and the codes of those that are written out.
-#[derive(Default)]
-struct Styles {
-    formats: Vec<u16>,
-    codes: BTreeMap<u16, String>,
-}
-
-impl Styles {
-    fn read(content: &[u8]) -> Result<Styles, Fault> {
-        let mut styles = Styles::default();
-        let mut of_cells = false;
-        markup::walk(content, |piece| {
-            match piece {
-                Piece::Open(tag) => match tag.name() {
-                    "cellXfs" => of_cells = true,
-                    "xf" if of_cells => styles.formats.push(tag.number("numFmtId").unwrap_or(0)),
-                    "numFmt" => {
-                        if let (Some(number), Some(code)) =
-                            (tag.number("numFmtId"), tag.attribute("formatCode"))
-                        {
-                            styles.codes.insert(number, code);
-                        }
+fn styles(content: &[u8]) -> Result<Styles, Fault> {
+    let mut styles = Styles::default();
+    let mut of_cells = false;
+    markup::walk(content, |piece| {
+        match piece {
+            Piece::Open(tag) => match tag.name() {
+                "cellXfs" => of_cells = true,
+                "xf" if of_cells => styles.add(tag.number("numFmtId").unwrap_or(0))?,
+                "numFmt" => {
+                    if let (Some(number), Some(code)) =
+                        (tag.number("numFmtId"), tag.attribute("formatCode"))
+                    {
+                        styles.write_out(number, code);
                     }
-                    _ => {}
-                },
-                Piece::Close("cellXfs") => of_cells = false,
+                }
                 _ => {}
-            }
-            if styles.formats.len() > MOST_STYLES {
-                return Err(Fault::TooLarge(Bound::Styles));
-            }
-            Ok(())
-        })?;
-        Ok(styles)
-    }
-
-    fn code(&self, style: usize) -> Option<&str> {
-        let format = *self.formats.get(style)?;
-        let written = self.codes.get(&format).map(String::as_str);
-        written.or_else(|| built_in_format(format))
-    }
+            },
+            Piece::Close("cellXfs") => of_cells = false,
+            _ => {}
+        }
+        Ok(())
+    })?;
+    Ok(styles)
 }
 
 fn read_sheet(
