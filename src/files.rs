@@ -91,10 +91,16 @@ pub fn rename(from: &Path, to: &Path) -> Result<()> {
     fs::rename(from, to).map_err(|error| refused("put in its place", to, &error))
 }
 
-/// Whether a path leads to a place below the folder it is joined to: no root, no drive, no step upwards.
+/// Whether a path with `/` names something below the folder it is joined to and nothing else: no root, no drive, no step
+/// upwards or on the spot.
 pub fn stays_below(path: &str) -> bool {
-    let mut parts = Path::new(path).components().peekable();
-    parts.peek().is_some() && parts.all(|part| matches!(part, std::path::Component::Normal(_)))
+    !path.is_empty()
+        && path
+            .split('/')
+            .all(|name| !matches!(name, "" | "." | "..") && !name.contains('\0'))
+        && Path::new(path)
+            .components()
+            .all(|part| matches!(part, std::path::Component::Normal(_)))
 }
 
 /// What the system refused, in words that say what to do about the usual reasons.

@@ -48,7 +48,7 @@ impl Bag {
     /// # Errors
     /// Where the path leaves the bag, or the disk refuses.
     pub fn add(&mut self, path: &str, bytes: &[u8]) -> Result<()> {
-        if !stays_below(path) {
+        if !files::stays_below(path) {
             bail!("`{path}` cannot be archived: the path leads out of the archive");
         }
         let path = self.archived_path(path);
@@ -213,15 +213,6 @@ fn portable(path: &str) -> String {
     let end = kept.trim_end_matches(|c: char| c.is_whitespace());
     let dropped = kept[end.len()..].chars().map(|_| '_');
     end.chars().chain(dropped).collect()
-}
-
-/// Whether a path with `/` names something below its folder and nothing else.
-pub fn stays_below(path: &str) -> bool {
-    !path.is_empty()
-        && path
-            .split('/')
-            .all(|name| !matches!(name, "" | "." | "..") && !name.contains('\0'))
-        && Path::new(path).is_relative()
 }
 
 fn push_line(text: &mut String, sha256: &str, path: &str) {

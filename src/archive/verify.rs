@@ -1,6 +1,6 @@
 //! Checks a bag against its own manifests (RFC 8493, section 3): what has changed, what is missing, what was added.
 
-use crate::archive::bag::{decode_path, stays_below};
+use crate::archive::bag::decode_path;
 use crate::files;
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
@@ -125,7 +125,7 @@ fn check_manifest(
             );
             continue;
         };
-        if !stays_below(&path) || (name == MANIFEST && !path.starts_with("data/")) {
+        if !files::stays_below(&path) || (name == MANIFEST && !path.starts_with("data/")) {
             let line = index + 1;
             found.unusable(
                 name,
