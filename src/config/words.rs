@@ -5,24 +5,23 @@ use crate::files;
 use crate::model::language::Language;
 use crate::words::{CATALOGUE_FOLDER, Catalogue};
 use anyhow::{Context, Result, bail};
-use std::sync::{Arc, LazyLock};
+use std::sync::{Arc, OnceLock};
 use walkdir::WalkDir;
 
 /// The folder of a programme's own templates and words.
 const TEMPLATE_FOLDER: &str = "report-templates";
 
-/// The built-in catalogue of a language: read once a program.
+/// The built-in catalogue of a language: read once a program, and only where it is wanted.
 pub fn built_in(language: Language) -> Arc<Catalogue> {
-    static READ: LazyLock<Vec<(Language, Arc<Catalogue>)>> = LazyLock::new(|| {
-        let all = Language::ALL.iter();
-        all.map(|(language, _)| (*language, Arc::new(Catalogue::built_in(*language))))
-            .collect()
-    });
-    let (_, catalogue) = READ
-        .iter()
-        .find(|(of, _)| *of == language)
-        .expect("every language has its catalogue");
-    Arc::clone(catalogue)
+    static ENGLISH: OnceLock<Arc<Catalogue>> = OnceLock::new();
+    static GERMAN: OnceLock<Arc<Catalogue>> = OnceLock::new();
+    static SPANISH: OnceLock<Arc<Catalogue>> = OnceLock::new();
+    let read = match language {
+        Language::English => &ENGLISH,
+        Language::German => &GERMAN,
+        Language::Spanish => &SPANISH,
+    };
+    Arc::clone(read.get_or_init(|| Arc::new(Catalogue::built_in(language))))
 }
 
 /// The settings with the programme's own messages: `report-templates/words/<language>/*.ftl`. Links are not followed.

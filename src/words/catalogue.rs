@@ -1,6 +1,6 @@
 //! A catalogue: the messages of one language, ours and those that a programme replaces.
 
-use super::faults::{WordFault, line_of, line_of_message};
+use super::faults::{WordFault, line_of};
 use super::locale::Locale;
 use super::messages::{MESSAGES, Message, say};
 use super::trees;
@@ -10,6 +10,7 @@ use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
+use std::sync::LazyLock;
 
 /// The folder of the catalogues, below the template folder.
 pub const CATALOGUE_FOLDER: &str = "words";
@@ -222,14 +223,12 @@ fn missing(language: Language, found: &BTreeSet<String>) -> Vec<WordFault> {
 }
 
 /// The table of messages by name.
-pub fn by_id() -> BTreeMap<&'static str, &'static Message> {
-    MESSAGES
-        .iter()
-        .map(|message| (message.id, message))
-        .collect()
-}
-
-/// The line on which a message of a file begins.
-pub fn line_of_id(text: &str, id: &str) -> usize {
-    line_of_message(text, id)
+pub fn by_id() -> &'static BTreeMap<&'static str, &'static Message> {
+    static BY_ID: LazyLock<BTreeMap<&'static str, &'static Message>> = LazyLock::new(|| {
+        MESSAGES
+            .iter()
+            .map(|message| (message.id, message))
+            .collect()
+    });
+    &BY_ID
 }

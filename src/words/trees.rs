@@ -1,7 +1,7 @@
 //! What the messages of a file use and choose by, read from their trees.
 
-use super::catalogue::{by_id, line_of_id};
-use super::faults::WordFault;
+use super::catalogue::by_id;
+use super::faults::{WordFault, line_of_message};
 use super::messages::{Kind, Message};
 use fluent_bundle::FluentResource;
 use fluent_syntax::ast::{
@@ -43,7 +43,7 @@ pub fn faults(path: &str, resource: &FluentResource) -> Vec<WordFault> {
         let mut tell = |message: String| {
             faults.push(WordFault {
                 file: path.to_owned(),
-                line: line_of_id(resource.source(), id),
+                line: line_of_message(resource.source(), id),
                 message,
             });
         };
