@@ -53,33 +53,50 @@ impl Held {
 }
 
 /// One series by itself.
-pub(crate) fn one(pair: Pair, rule: &Rule) -> PackageResult {
-    let held: Vec<Held> = pair
-        .usable()
+fn one(pair: Pair, rule: &Rule) -> PackageResult {
+    let held = held(&pair, rule);
+    let result = together(&pair, &held);
+    PackageResult {
+        straddles_limit: pair.state == PairState::Agree
+            && held.iter().any(Held::over)
+            && held.iter().any(Held::within),
+        standing: standing(&pair, &result, &held, rule),
+        pair,
+        result,
+        other_series: None,
+    }
+}
+
+/// Whether a package is over the limit by its deciding series alone.
+pub fn over_by_itself(package: &PackageResult, rule: &Rule) -> bool {
+    let held = held(&package.pair, rule);
+    standing(&package.pair, &package.result, &held, rule) == Standing::Over
+}
+
+fn held(pair: &Pair, rule: &Rule) -> Vec<Held> {
+    pair.usable()
         .filter_map(|extraction| {
             Some(Held {
                 reading: extraction.outcome.reading()?,
                 limit: rule.limit.at(extraction.lod),
             })
         })
-        .collect();
+        .collect()
+}
+
+fn together(pair: &Pair, held: &[Held]) -> ResultKind {
     let readings: Vec<Interval> = held.iter().map(|held| held.reading).collect();
-    let agree = pair.state == PairState::Agree;
-    let result = match pair.state {
+    match pair.state {
         PairState::Agree => combine(&readings),
         PairState::Disagree => span(&readings),
         PairState::Incomplete | PairState::Missing => ResultKind::None,
-    };
-    let standing = match pair.state {
-        PairState::Disagree => stand_apart(&held, limit_of(&held, rule)),
-        _ => stand(&result, &held, rule),
-    };
-    PackageResult {
-        straddles_limit: agree && held.iter().any(Held::over) && held.iter().any(Held::within),
-        pair,
-        result,
-        standing,
-        other_series: None,
+    }
+}
+
+fn standing(pair: &Pair, result: &ResultKind, held: &[Held], rule: &Rule) -> Standing {
+    match pair.state {
+        PairState::Disagree => stand_apart(held, limit_of(held, rule)),
+        _ => stand(result, held, rule),
     }
 }
 

@@ -1,6 +1,7 @@
 //! A verdict's reasons, as data.
 
 use crate::config::Config;
+use crate::judge::packages::over_by_itself;
 use crate::model::claim::Claim;
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{PairState, Usage};
@@ -104,15 +105,14 @@ fn within(grade: Grade, packages: &[PackageResult], rule: &Rule) -> Reason {
 
 fn over(result: &PackageResult, rule: &Rule) -> Reason {
     let package = result.pair.package.package_code.clone();
-    if let Some(other) = &result.other_series {
-        let own = result.pair.state == PairState::Agree || result.pair.state == PairState::Disagree;
-        let by_itself = own && is_over(result, rule);
-        if !by_itself && other.standing == Standing::Over {
-            return Reason::OverBySandwich {
-                package,
-                result: other.result,
-            };
-        }
+    if let Some(other) = &result.other_series
+        && other.standing == Standing::Over
+        && !over_by_itself(result, rule)
+    {
+        return Reason::OverBySandwich {
+            package,
+            result: other.result,
+        };
     }
     if result.pair.state == PairState::Disagree {
         return if each_over(result, rule) {
@@ -125,12 +125,6 @@ fn over(result: &PackageResult, rule: &Rule) -> Reason {
         package,
         result: result.result,
     }
-}
-
-/// Whether a package is over by its deciding series alone.
-fn is_over(result: &PackageResult, rule: &Rule) -> bool {
-    let alone = crate::judge::packages::one(result.pair.clone(), rule);
-    alone.standing == Standing::Over
 }
 
 fn each_over(result: &PackageResult, rule: &Rule) -> bool {
