@@ -88,7 +88,7 @@ pub enum Command {
         #[command(flatten)]
         date: Date,
     },
-    /// Give each changed sheet its number, revision and date, and archive what it rests on.
+    /// Issue the sheets that may be published, archive what they rest on, and name what is held, with the day.
     #[command(
         after_help = "Examples:\n  galleyproof issue my-programme --date 2031-05-06\n  galleyproof issue my-programme --only FH-031 --reason \"The lab corrected its report\""
     )]

@@ -23,11 +23,7 @@ fn config(folder: &Path) -> Config {
     Config::parse(SETTINGS, folder).expect("the settings are sound")
 }
 
-const LIMIT: Limit = Limit {
-    ppm: Ppm(20.0),
-    passes: false,
-    detection: false,
-};
+const LIMIT: Limit = Limit::amount(Ppm(20.0), false);
 
 const RULE: Rule = Rule {
     regime: Regime::Us,

@@ -121,11 +121,7 @@ pub fn decided(products: usize, config: &Config) -> Decided {
 
 const RULE: Rule = Rule {
     regime: Regime::Us,
-    limit: Limit {
-        ppm: Ppm(20.0),
-        passes: false,
-        detection: false,
-    },
+    limit: Limit::amount(Ppm(20.0), false),
     decision: Decision::Simple,
 };
 

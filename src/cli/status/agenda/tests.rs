@@ -23,11 +23,7 @@ fn day(text: &str) -> NaiveDate {
     text.parse().expect("a date")
 }
 
-const LIMIT: Limit = Limit {
-    ppm: Ppm(20.0),
-    passes: false,
-    detection: false,
-};
+const LIMIT: Limit = Limit::amount(Ppm(20.0), false);
 
 const RULE: Rule = Rule {
     regime: Regime::Us,
