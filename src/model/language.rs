@@ -28,4 +28,13 @@ impl Language {
             Language::Spanish => "es",
         }
     }
+
+    /// The region whose spelling and quotation marks are used (ISO 3166-1).
+    pub fn region(self) -> &'static str {
+        match self {
+            Language::English => "GB",
+            Language::German => "DE",
+            Language::Spanish => "ES",
+        }
+    }
 }

@@ -2,7 +2,7 @@
 
 use super::faults::{WordFault, line_of};
 use super::locale::Locale;
-use super::messages::{MESSAGES, Message, say};
+use super::messages::{BUILT_IN, Message, messages, say};
 use super::trees;
 use crate::model::language::Language;
 use chrono::NaiveDate;
@@ -15,20 +15,8 @@ use std::sync::LazyLock;
 /// The folder of the catalogues, below the template folder.
 pub const CATALOGUE_FOLDER: &str = "words";
 
-macro_rules! built_in {
-    ($($group:literal),* $(,)?) => {
-        &[
-            (Language::English, &[$((concat!("words/en/", $group, ".ftl"), include_str!(concat!("../../report-templates/words/en/", $group, ".ftl")))),*]),
-            (Language::German, &[$((concat!("words/de/", $group, ".ftl"), include_str!(concat!("../../report-templates/words/de/", $group, ".ftl")))),*]),
-            (Language::Spanish, &[$((concat!("words/es/", $group, ".ftl"), include_str!(concat!("../../report-templates/words/es/", $group, ".ftl")))),*]),
-        ]
-    };
-}
-
 /// A file of a catalogue: its path below the template folder, and its text.
 pub type CatalogueFile<'a> = (&'a str, &'a str);
-
-const BUILT_IN: &[(Language, &[CatalogueFile<'static>])] = built_in!("common", "reasons");
 
 /// What a message is given.
 #[derive(Clone, Debug, PartialEq)]
@@ -148,6 +136,20 @@ impl Catalogue {
         worded.into_owned()
     }
 
+    /// The messages of these groups that are given nothing, by name: headings and the like, which a template prints as they are.
+    pub fn fixed(&self, groups: &[&str]) -> BTreeMap<&'static str, String> {
+        messages()
+            .filter(|message| message.given.is_empty() && groups.contains(&message.group))
+            .map(|message| {
+                let said = Said {
+                    id: message.id,
+                    values: Vec::new(),
+                };
+                (message.id, self.say(&said))
+            })
+            .collect()
+    }
+
     /// A day in full.
     pub fn day(&self, day: NaiveDate) -> String {
         let (day, month, year) = Locale::day(day);
@@ -210,9 +212,7 @@ fn parse(path: &str, text: &str, faults: &mut Vec<WordFault>) -> FluentResource 
 
 /// Messages that no file of a language has.
 fn missing(language: Language, found: &BTreeSet<String>) -> Vec<WordFault> {
-    let lacking = MESSAGES
-        .iter()
-        .filter(|message| !found.contains(message.id));
+    let lacking = messages().filter(|message| !found.contains(message.id));
     lacking
         .map(|message| WordFault {
             file: format!("words/{}/{}.ftl", language.tag(), message.group),
@@ -224,11 +224,7 @@ fn missing(language: Language, found: &BTreeSet<String>) -> Vec<WordFault> {
 
 /// The table of messages by name.
 pub fn by_id() -> &'static BTreeMap<&'static str, &'static Message> {
-    static BY_ID: LazyLock<BTreeMap<&'static str, &'static Message>> = LazyLock::new(|| {
-        MESSAGES
-            .iter()
-            .map(|message| (message.id, message))
-            .collect()
-    });
+    static BY_ID: LazyLock<BTreeMap<&'static str, &'static Message>> =
+        LazyLock::new(|| messages().map(|message| (message.id, message)).collect());
     &BY_ID
 }

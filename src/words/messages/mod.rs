@@ -1,0 +1,123 @@
+//! Every message that there is, with what it is given: the one table that code, catalogues and tests share, a file a group.
+//!
+//! A row makes a function of the message's name, so that a message without its figures does not compile; a catalogue that
+//! lacks a message, or uses a figure that the message is not given, is refused with its line.
+
+use super::catalogue::{CatalogueFile, Said, Value};
+use crate::model::language::Language;
+
+/// What a message is given under one name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// Words from elsewhere or a figure that is already written: a name, a code, "20 ppm".
+    Text,
+    /// A whole number, to be counted in the language's own plural.
+    Count,
+    /// One of these words, which choose between wordings.
+    Choice(&'static [&'static str]),
+}
+
+/// A message: its group (the file of the catalogue that holds it), its name there, and what it is given.
+#[derive(Clone, Copy, Debug)]
+pub struct Message {
+    /// The file that holds it: `verdict` for `words/en/verdict.ftl`.
+    pub group: &'static str,
+    /// Its name in the catalogue.
+    pub id: &'static str,
+    /// What it is given.
+    pub given: &'static [(&'static str, Kind)],
+}
+
+macro_rules! kind {
+    (text) => { Kind::Text };
+    (count) => { Kind::Count };
+    ([$($word:literal)+]) => { Kind::Choice(&[$($word),+]) };
+}
+
+macro_rules! kind_type {
+    (text) => { impl Into<String> };
+    (count) => { impl Into<u64> };
+    ([$($word:literal)+]) => { &'static str };
+}
+
+macro_rules! value {
+    (text, $value:ident) => { Value::Text($value.into()) };
+    (count, $value:ident) => { Value::Count($value.into()) };
+    ([$($word:literal)+], $value:ident) => {{
+        debug_assert!([$($word),+].contains(&$value), "{} is none of the words", $value);
+        Value::Text($value.to_owned())
+    }};
+}
+
+macro_rules! messages {
+    ($group:literal $( $(#[$doc:meta])* $id:ident ( $($name:ident : $kind:tt),* $(,)? ) ; )*) => {
+        /// The messages of this group, in the order in which a reader meets them.
+        pub const MESSAGES: &[Message] = &[$(Message {
+            group: $group,
+            id: stringify!($id),
+            given: &[$((stringify!($name), kind!($kind))),*],
+        }),*];
+
+        /// One function a message.
+        pub mod say {
+            #[allow(unused_imports)] // A group may be empty.
+            use super::*;
+            $(
+                $(#[$doc])*
+                pub fn $id($($name: kind_type!($kind)),*) -> Said {
+                    Said { id: stringify!($id), values: vec![$((stringify!($name), value!($kind, $name))),*] }
+                }
+            )*
+        }
+    };
+}
+
+/// The groups in the order in which a reader meets them: a file of messages here, and one in each catalogue.
+macro_rules! groups {
+    ($($group:ident),* $(,)?) => {
+        $(mod $group;)*
+
+        /// The tables of all groups.
+        const TABLES: &[&[Message]] = &[$($group::MESSAGES),*];
+
+        /// The names of the groups.
+        pub const GROUPS: &[&str] = &[$(stringify!($group)),*];
+
+        /// One function a message.
+        pub mod say {
+            #[allow(unused_imports)] // A group may be empty.
+            pub use {$(super::$group::say::*),*};
+        }
+
+        /// The built-in catalogues: each language with its files, path and text.
+        pub const BUILT_IN: &[(Language, &[CatalogueFile<'static>])] = &[
+            (Language::English, &[$(catalogue_file!("en", $group)),*]),
+            (Language::German, &[$(catalogue_file!("de", $group)),*]),
+            (Language::Spanish, &[$(catalogue_file!("es", $group)),*]),
+        ];
+    };
+}
+
+macro_rules! catalogue_file {
+    ($tag:literal, $group:ident) => {
+        (
+            concat!("words/", $tag, "/", stringify!($group), ".ftl"),
+            include_str!(concat!(
+                "../../../report-templates/words/",
+                $tag,
+                "/",
+                stringify!($group),
+                ".ftl"
+            )),
+        )
+    };
+}
+
+groups!(
+    common, sheet, reasons, label, method, letters, lab, summary, newsletter, report, plan
+);
+
+/// Every message, group by group.
+pub fn messages() -> impl Iterator<Item = &'static Message> {
+    TABLES.iter().flat_map(|table| table.iter())
+}

@@ -1,0 +1,7 @@
+//! The newsletter, on paper, on a screen and as text.
+
+use super::*;
+
+messages! {
+    "newsletter"
+}

@@ -1,0 +1,7 @@
+//! What was found in the inbox.
+
+use super::*;
+
+messages! {
+    "report"
+}

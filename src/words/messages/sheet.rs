@@ -1,0 +1,7 @@
+//! What a results sheet says: verdict, ruler, packages, what the result says and does not say.
+
+use super::*;
+
+messages! {
+    "sheet"
+}
