@@ -1,7 +1,12 @@
 //! Any text as a result, a heading, a code, a day.
 #![no_main]
 
-use galleyproof_fuzz::gather::{codes, dates, headings, numbers::Marks, units, values};
+use galleyproof_fuzz::gather::{
+    codes, dates,
+    numbers::Marks,
+    readings::values,
+    tables::{headings, units},
+};
 
 libfuzzer_sys::fuzz_target!(|text: &str| {
     for marks in [Marks::Unsettled, Marks::Point, Marks::Comma, Marks::Mixed] {

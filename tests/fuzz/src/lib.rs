@@ -12,6 +12,9 @@ pub mod files;
 #[path = "../../../src/gather/mod.rs"]
 pub mod gather;
 
+#[path = "../../../src/words/mod.rs"]
+pub mod words;
+
 use std::sync::{Arc, LazyLock};
 
 static CONFIG: LazyLock<config::Config> = LazyLock::new(|| {
@@ -32,12 +35,22 @@ pub fn read_lab_file(bytes: &[u8]) {
     });
     let codes = gather::codes::Codes::new(["TKW-101", "TKW-102", "0077"].into_iter());
     let mut taken = gather::lab_file::Taken::default();
-    gather::lab_file::understand(&file, &book, &codes, (&CONFIG, &gather::record::Reports::default()), &mut taken);
+    gather::lab_file::understand(
+        &file,
+        &book,
+        &codes,
+        (&CONFIG, &gather::record::Reports::default()),
+        &mut taken,
+    );
     for extraction in taken.extractions {
         assert!(codes.find(&extraction.package_code).is_some());
         if let Some(interval) = extraction.outcome.reading() {
             assert!(interval.lower.0.is_finite() && interval.lower.0 >= 0.0);
-            assert!(interval.upper.is_none_or(|upper| upper.0.is_finite() && upper.0 >= interval.lower.0));
+            assert!(
+                interval
+                    .upper
+                    .is_none_or(|upper| upper.0.is_finite() && upper.0 >= interval.lower.0)
+            );
         }
     }
 }
