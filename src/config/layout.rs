@@ -17,7 +17,7 @@ pub fn read(section: &Section, faults: &mut Faults) -> Layout {
         match column(&key) {
             Some(column) => columns.push((column, heading)),
             None => {
-                let nearest = unknown::nearest(&key, &COLUMNS.map(|(_, word)| word));
+                let nearest = unknown::nearest(&key, &LAYOUT_COLUMNS.map(|(_, word)| word));
                 faults.at(
                     &span,
                     format!(
@@ -67,7 +67,8 @@ pub fn read(section: &Section, faults: &mut Faults) -> Layout {
     }
 }
 
-const COLUMNS: [(LayoutColumn, &str); 12] = [
+/// The columns that a layout can name, but for the numbered results (`result_1`, `result_2` …).
+pub const LAYOUT_COLUMNS: [(LayoutColumn, &str); 12] = [
     (LayoutColumn::Sample, "sample"),
     (LayoutColumn::Extraction, "extraction"),
     (LayoutColumn::Result, "result"),
@@ -103,7 +104,7 @@ fn column(key: &str) -> Option<LayoutColumn> {
             .filter(|n| (1..=99).contains(n))
             .map(LayoutColumn::ResultOf);
     }
-    COLUMNS
+    LAYOUT_COLUMNS
         .iter()
         .find(|(_, word)| *word == key)
         .map(|(column, _)| *column)

@@ -3,6 +3,7 @@
 mod check;
 mod keys;
 mod layout;
+pub use layout::LAYOUT_COLUMNS;
 mod planning;
 mod settings;
 mod unknown;

@@ -3,11 +3,10 @@
 use crate::files;
 use crate::gather::books::{Bound, Unreadable};
 use crate::gather::inbox::{self, InboxFile};
-use crate::gather::lab_file;
+use crate::gather::unreadable;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use std::collections::BTreeMap;
-use std::io::ErrorKind;
 
 /// Files by content.
 #[derive(Debug, Default)]
@@ -24,13 +23,13 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
     let mut contents = Contents::default();
     for file in listed {
         if inbox::is_too_large(&file) {
-            lab_file::unreadable(&file.name, &Unreadable::beyond(Bound::File), problems);
+            unreadable::tell(&file.name, &Unreadable::beyond(Bound::File), problems);
             continue;
         }
         let bytes = match files::read(&file.path) {
             Ok(bytes) => bytes,
             Err(error) => {
-                lab_file::unreadable(&file.name, &cannot_open(&error), problems);
+                unreadable::tell(&file.name, &unreadable::cannot_open(&error), problems);
                 continue;
             }
         };
@@ -50,28 +49,6 @@ pub fn compare(listed: Vec<InboxFile>, problems: &mut Problems) -> Contents {
         }
     }
     contents
-}
-
-/// Why a file cannot be opened, without the words of the operating system.
-pub fn cannot_open(error: &anyhow::Error) -> Unreadable {
-    let kind = error
-        .root_cause()
-        .downcast_ref::<std::io::Error>()
-        .map(std::io::Error::kind);
-    match kind {
-        Some(ErrorKind::NotFound) => Unreadable::new(
-            "the file is no longer there",
-            "Run again. If it should be there, copy it into the inbox again.",
-        ),
-        Some(ErrorKind::PermissionDenied) => Unreadable::new(
-            "the file cannot be opened: you are not permitted to read it",
-            "Change its permissions, or copy it anew, then run again.",
-        ),
-        _ => Unreadable::new(
-            "the file cannot be opened",
-            "Close it in other programs and wait until it is copied whole, then run again.",
-        ),
-    }
 }
 
 fn same_file(file: &InboxFile, first: &str, problems: &mut Problems) {

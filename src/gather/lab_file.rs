@@ -4,23 +4,21 @@ use crate::config::Config;
 use crate::files;
 use crate::gather::books::{self, Book, Unreadable};
 use crate::gather::codes::Codes;
-use crate::gather::contents;
+use crate::gather::explained;
 use crate::gather::facts::Facts;
 use crate::gather::inbox::InboxFile;
-use crate::gather::numbers::Marks;
 use crate::gather::readings::extractions::{self, Context};
 use crate::gather::readings::missing;
 use crate::gather::readings::pages::Page;
 use crate::gather::record::{self, Reports};
-use crate::gather::tables::finding::Table;
 use crate::gather::tables::headings;
-use crate::gather::tables::headings::Role;
 use crate::gather::tables::location::{self, Located};
 use crate::gather::tables::plan::{self, NoResults, Plan};
+use crate::gather::unreadable;
 use crate::model::extraction::Extraction;
-use crate::model::place::{LabFile, Place, column_letter};
+use crate::model::place::{LabFile, Place};
 use crate::model::problem::{Code, Problems};
-use crate::model::understanding::{Understanding, UnderstoodColumn, UnderstoodTable};
+use crate::model::understanding::{Understanding, UnderstoodTable};
 use std::sync::Arc;
 
 /// What one file gave.
@@ -32,16 +30,6 @@ pub struct Taken {
     pub extractions: Vec<Extraction>,
     /// What is wrong with it.
     pub problems: Problems,
-}
-
-/// Tells that a file cannot be read.
-pub fn unreadable(name: &str, why: &Unreadable, problems: &mut Problems) {
-    problems.add(
-        Code::UnreadableFile,
-        Place::file(name),
-        why.message.clone(),
-        why.hint.clone(),
-    );
 }
 
 /// Reads one file. A panic in a reader becomes a problem of that file.
@@ -57,7 +45,7 @@ pub fn take(
             "the file is damaged in a way that was not foreseen",
             "Ask the lab to send it again.",
         );
-        unreadable(&file.name, &why, &mut taken.problems);
+        unreadable::tell(&file.name, &why, &mut taken.problems);
         taken
     })
 }
@@ -70,7 +58,7 @@ fn take_unguarded(
 ) -> Taken {
     let mut taken = Taken::default();
     let book = files::read(&file.path)
-        .map_err(|error| contents::cannot_open(&error))
+        .map_err(|error| unreadable::cannot_open(&error))
         .and_then(|bytes| {
             if files::sha256_of(&bytes) == sha256 {
                 books::read(&bytes, &headings::likeness_of)
@@ -94,7 +82,7 @@ fn take_unguarded(
             });
             understand(&lab_file, &book, codes, (config, reports), &mut taken);
         }
-        Err(why) => unreadable(&file.name, &why, &mut taken.problems),
+        Err(why) => unreadable::tell(&file.name, &why, &mut taken.problems),
     }
     taken
 }
@@ -133,15 +121,19 @@ pub fn understand(
         .map(|(found, named)| named.or(&found))
         .collect();
     let mut unread = Vec::new();
+    let mut pages: Vec<Page<'_>> = Vec::new();
     for ((sheet, tables), facts) in book.sheets.iter().zip(&located).zip(&facts) {
         if tables.is_empty() {
             let name = sheet.name.as_deref().unwrap_or("the file");
             understanding
                 .passed_over
                 .push(format!("{name}: no table of results"));
+        } else if let Some(outside) = explained::rows_outside(sheet, tables) {
+            let name = sheet.name.as_ref().map(|name| format!("{name}: "));
+            let name = name.unwrap_or_default();
+            understanding.passed_over.push(format!("{name}{outside}"));
         }
         let record = Arc::new(record::record(&stated.clone().or(facts), row));
-        let mut before: Option<Page<'_>> = None;
         for located in tables {
             let context = Context {
                 file,
@@ -164,17 +156,16 @@ pub fn understand(
                     let start = taken.extractions.len();
                     read_table(located, &plan, &context, &mut understanding, taken);
                     let page = Page::new(located, &plan, start..taken.extractions.len());
-                    if let (Some(before), Some(table)) = (&before, understanding.tables.last_mut())
-                    {
-                        page.go_on_from(before, &mut taken.extractions, table);
+                    if let Some(table) = understanding.tables.last_mut() {
+                        page.go_on_from(&pages, &mut taken.extractions, table);
                     }
-                    before = Some(page);
+                    pages.push(page);
                 }
                 Err(none) => unread.push((none, context.place(located.table.heading_row, 1))),
             }
             if taken.extractions.len() > books::MOST_RESULTS {
                 *taken = Taken::default();
-                unreadable(
+                unreadable::tell(
                     &file.path,
                     &Unreadable::beyond(books::Bound::Results),
                     &mut taken.problems,
@@ -321,120 +312,9 @@ fn read_table(
     understanding.tables.push(UnderstoodTable {
         sheet: context.sheet.name.as_deref().map(str::to_owned),
         heading_row: context.place(located.table.heading_row, 1).row.unwrap_or(1),
-        shape: shape(located, plan, context),
-        columns: understood_columns(&located.table, plan, located.turned),
+        shape: explained::shape(located, plan, context),
+        columns: explained::columns(located, plan),
         rows: given.rows,
     });
     taken.extractions.extend(given.extractions);
-}
-
-/// All that governs the reading of a table, in words.
-fn shape(located: &Located<'_>, plan: &Plan, context: &Context<'_>) -> Vec<String> {
-    let mut shape = vec![
-        if plan.is_wide() {
-            "wide: a row a package, a column an extraction"
-        } else {
-            "long: a row an extraction"
-        }
-        .to_owned(),
-    ];
-    if located.turned {
-        shape = vec!["upright: a row a field, a column a package".to_owned()];
-    }
-    if located.by_layout {
-        shape.push("its columns are named by [[layout]] in programme.toml".to_owned());
-    }
-    if plan.wells {
-        shape.push("the wells of an extraction are averaged".to_owned());
-    }
-    match context.marks {
-        Marks::Comma => {
-            shape.push("a comma is the decimal mark, as other figures of the file show".to_owned())
-        }
-        Marks::Mixed => {
-            shape.push("both comma and point are decimal marks in this file".to_owned())
-        }
-        Marks::Point | Marks::Unsettled => {}
-    }
-    let facts = context.facts;
-    let said = [
-        ("laboratory", facts.lab.clone()),
-        ("report", facts.report.clone()),
-        (
-            "day of the test",
-            facts.tested.map(|(_, day)| day.to_string().into()),
-        ),
-        ("assay", facts.assay.clone()),
-        (
-            "LLOQ",
-            facts.lloq.map(|(figure, _)| figure.to_string().into()),
-        ),
-        ("unit", facts.unit.map(|unit| unit.ppm.word().into())),
-    ];
-    shape.extend(
-        said.into_iter()
-            .filter_map(|(what, said)| Some(format!("{what} as the file says: {}", said?))),
-    );
-    shape
-}
-
-fn understood_columns(table: &Table, plan: &Plan, turned: bool) -> Vec<UnderstoodColumn> {
-    table
-        .columns
-        .iter()
-        .map(|column| UnderstoodColumn {
-            // In an upright table the headings stand in rows.
-            letter: if turned {
-                format!("row {}", column.column)
-            } else {
-                column_letter(column.column)
-            },
-            heading: column.heading.clone(),
-            taken_for: taken_for(column.column, column.role(), plan),
-        })
-        .collect()
-}
-
-fn taken_for(column: u32, role: Option<Role>, plan: &Plan) -> String {
-    if let Some(result) = plan.results.iter().find(|result| result.column == column) {
-        return match result.extraction {
-            Some(number) => format!("result of extraction {number}"),
-            None => "result".to_owned(),
-        };
-    }
-    const USED: [(Role, &str); 13] = [
-        (Role::Unit, "unit"),
-        (Role::Lloq, "lowest quantity reported as a number"),
-        (Role::Uloq, "highest quantity reported as a number"),
-        (Role::Lod, "lowest quantity that the assay detects"),
-        (
-            Role::Uncertainty,
-            "uncertainty: printed, no part of a decision",
-        ),
-        (Role::TestedOn, "day of the test"),
-        (Role::Report, "report number"),
-        (Role::Assay, "assay"),
-        (Role::Dilution, "dilution"),
-        (Role::Remark, "remark"),
-        (Role::Lab, "laboratory"),
-        (Role::Analyte, "what was measured"),
-        (Role::Extraction, "number of the extraction"),
-    ];
-    if plan.sample == column {
-        return "package code".to_owned();
-    }
-    if plan.extraction == Some(column) {
-        return "number of the extraction".to_owned();
-    }
-    if let Some((_, what)) = USED.iter().find(|(role, _)| plan.of(*role) == Some(column)) {
-        return (*what).to_owned();
-    }
-    if plan.means.contains(&column) {
-        return "mean: checked, not a reading".to_owned();
-    }
-    match role {
-        Some(Role::Well | Role::Replicate) => "well".to_owned(),
-        Some(Role::LabSample) => "the lab's own number: not used".to_owned(),
-        _ => "not used".to_owned(),
-    }
 }

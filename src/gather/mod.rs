@@ -6,6 +6,9 @@ pub mod inbox;
 /// Files by content.
 pub mod contents;
 
+/// Files that cannot be read.
+pub mod unreadable;
+
 /// Bytes -> cells as written.
 pub mod books;
 
@@ -41,6 +44,9 @@ pub mod facts;
 
 /// A lab file from its bytes to its extractions.
 pub mod lab_file;
+
+/// How a file was understood, in words.
+mod explained;
 
 use crate::config::Config;
 use crate::gather::codes::Codes;

@@ -8,6 +8,7 @@ use crate::gather::readings::values::{self, Said};
 use crate::gather::tables::blocks;
 use crate::gather::tables::headings::{self, Role};
 use crate::gather::tables::location::Located;
+use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
@@ -16,6 +17,15 @@ use std::fmt::Write;
 
 /// Says why nothing was read, and how to help.
 pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems) {
+    if holds_only_absorbances(book, codes) {
+        problems.add(
+            Code::PassedOver,
+            Place::file(file.path.clone()),
+            "the file holds absorbances and no results; nothing of it is used",
+            "The results that were worked out from them are wanted, in this file or in another.",
+        );
+        return;
+    }
     let best = book
         .sheets
         .iter()
@@ -117,6 +127,41 @@ pub fn tell_of_lost_codes(
             );
         }
     }
+}
+
+/// Whether a file has words for absorbances, none for results, and no package with figures that might be anything else.
+fn holds_only_absorbances(book: &Book, codes: &Codes) -> bool {
+    let headings = || {
+        let rows = book.sheets.iter().flat_map(|sheet| &sheet.rows);
+        rows.flat_map(|row| &row.cells)
+            .map(|cell| cell.content.shown())
+            .filter(|shown| headings::may_be_heading(shown) && codes.find(shown).is_none())
+    };
+    let speaks_of_results = |shown: &str| {
+        headings::read(shown)
+            .is_some_and(|heading| heading.role.is_reported() && heading.foreign.is_none())
+    };
+    let speaks_of_absorbances =
+        |shown: &str| vocabulary::has_one_that_means(&text::words(shown), Meaning::Absorbance);
+    let may_be_results = |sheet: &Sheet, index: usize| {
+        let row = &sheet.rows[index];
+        let is_ours = row
+            .cells
+            .iter()
+            .any(|cell| codes.find(&cell.content.shown()).is_some());
+        is_ours
+            && row.cells.iter().any(|cell| {
+                is_figure(&cell.content)
+                    && codes.find(&cell.content.shown()).is_none()
+                    && kinship(&sheet.rows[..index], cell.column) != Kinship::Other
+            })
+    };
+    headings().any(|shown| speaks_of_absorbances(&shown))
+        && !headings().any(|shown| speaks_of_results(&shown))
+        && !book
+            .sheets
+            .iter()
+            .any(|sheet| (0..sheet.rows.len()).any(|index| may_be_results(sheet, index)))
 }
 
 /// What the heading above a figure says that it is.

@@ -187,12 +187,14 @@ pub fn ambiguous_columns(
 ) {
     let (left, right) = doubt.columns;
     let heading = |column: u32| table.column(column).map_or("", |column| &column.heading);
-    let named = |column: u32| {
-        format!(
+    let is_bare = heading(right).is_empty();
+    let named = |column: u32| match heading(column) {
+        "" => format!("column {}, which has no heading,", column_letter(column)),
+        heading => format!(
             "“{}” (column {})",
-            text::short(heading(column)),
+            text::short(heading),
             column_letter(column)
-        )
+        ),
     };
     let is_sample = doubt.what == "the package code";
     let other = |role: fn(Role) -> bool| {
@@ -205,10 +207,16 @@ pub fn ambiguous_columns(
     let (sample, result) = if is_sample {
         (heading(right), other(Role::is_reported))
     } else {
-        (other(Role::names_sample), heading(right))
+        let taken = if is_bare { left } else { right };
+        (other(Role::names_sample), heading(taken))
     };
-    let mut hint = String::from(
-        "Ask the lab which it is, then name it in programme.toml. This block takes the second of the two:\n[[layout]]\n",
+    let which = if is_bare {
+        "the one that has a heading"
+    } else {
+        "the second of the two"
+    };
+    let mut hint = format!(
+        "Ask the lab which it is, then name it in programme.toml. This block takes {which}:\n[[layout]]\n",
     );
     let path = &context.file.path;
     hint.push_str(&format!(

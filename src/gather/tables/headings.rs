@@ -1,6 +1,8 @@
 //! One heading -> what its column holds, by the meaning of its words.
 
 use crate::gather::books::Row;
+use crate::gather::tables::roles;
+pub use crate::gather::tables::roles::{Part, Role};
 use crate::gather::tables::units::{self, Quantity, Unit};
 use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::tables::wordings;
@@ -18,89 +20,6 @@ pub struct Heading {
     pub foreign: Option<String>,
     /// Gluten or gliadin, where the heading says so.
     pub quantity: Option<Quantity>,
-}
-
-/// What a column holds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Role {
-    /// The package code.
-    Sample,
-    /// A number that the lab gave itself.
-    LabSample,
-    /// The number of the extraction.
-    Extraction,
-    /// A number that may count extractions or wells.
-    Replicate,
-    /// A well of the plate.
-    Well,
-    /// A result, or one of several side by side.
-    Result(Part),
-    /// A final result: a mean beside others, a reading where it stands alone.
-    Final,
-    /// A mean.
-    Mean,
-    /// The unit.
-    Unit,
-    /// The lowest quantity reported as a number.
-    Lloq,
-    /// The highest quantity reported as a number.
-    Uloq,
-    /// The lowest quantity that the assay detects.
-    Lod,
-    /// The uncertainty of a result.
-    Uncertainty,
-    /// Day on which the report was issued: no day of the test.
-    IssuedOn,
-    /// Day on which the lab received the packages.
-    ReceivedOn,
-    /// Day of the test.
-    TestedOn,
-    /// The lab's report number.
-    Report,
-    /// The assay.
-    Assay,
-    /// The dilution.
-    Dilution,
-    /// A remark.
-    Remark,
-    /// The lab's name.
-    Lab,
-    /// What was measured.
-    Analyte,
-    /// Known, and not used.
-    Ignored,
-}
-
-impl Role {
-    /// Whether it can name the package.
-    pub fn names_sample(self) -> bool {
-        matches!(self, Role::Sample | Role::LabSample)
-    }
-
-    /// Whether it holds what was found: results, or their means.
-    pub fn is_reported(self) -> bool {
-        matches!(self, Role::Result(_) | Role::Final | Role::Mean)
-    }
-}
-
-/// Which result of a row a column holds, where there are several.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Part {
-    /// Extraction n.
-    pub extraction: Option<u32>,
-    /// Replicate n, which may be an extraction or a well.
-    pub replicate: Option<u32>,
-    /// Well n.
-    pub well: Option<u32>,
-    /// Result n, where no word says of what.
-    pub number: Option<u32>,
-}
-
-impl Part {
-    /// Whether the heading numbers it at all.
-    pub fn is_numbered(&self) -> bool {
-        *self != Part::default()
-    }
 }
 
 /// How much a row looks like headings: the number of different things that its cells name.
@@ -152,7 +71,9 @@ pub fn read(written: &str) -> Option<Heading> {
         quantity,
     };
     let bare = without_quantity(&words);
-    let named = [whole.as_str(), &words, &bare].into_iter().find_map(named);
+    let named = [whole.as_str(), &words, &bare]
+        .into_iter()
+        .find_map(roles::named);
     if let Some(role) = named {
         return Some(heading(role));
     }
@@ -165,34 +86,6 @@ pub fn read(written: &str) -> Option<Heading> {
     wordings::composed(&words, has_unit)
         .or_else(|| wordings::gluten_in_other_words(&words, quantity, parted.unit))
         .map(heading)
-}
-
-/// A heading that is one of the known wordings as a whole.
-fn named(words: &str) -> Option<Role> {
-    const KNOWN: [(Meaning, Role); 17] = [
-        (Meaning::Sample, Role::Sample),
-        (Meaning::Unit, Role::Unit),
-        (Meaning::Lloq, Role::Lloq),
-        (Meaning::Uloq, Role::Uloq),
-        (Meaning::Lod, Role::Lod),
-        (Meaning::Uncertainty, Role::Uncertainty),
-        (Meaning::IssuedOn, Role::IssuedOn),
-        (Meaning::ReceivedOn, Role::ReceivedOn),
-        (Meaning::TestedOn, Role::TestedOn),
-        (Meaning::Report, Role::Report),
-        (Meaning::Assay, Role::Assay),
-        (Meaning::Dilution, Role::Dilution),
-        (Meaning::Analyte, Role::Analyte),
-        (Meaning::LabSample, Role::LabSample),
-        (Meaning::Lab, Role::Lab),
-        (Meaning::Remark, Role::Remark),
-        (Meaning::Ignored, Role::Ignored),
-    ];
-    let meaning = vocabulary::first(words, &KNOWN.map(|(meaning, _)| meaning))?;
-    KNOWN
-        .iter()
-        .find(|(known, _)| *known == meaning)
-        .map(|(_, role)| *role)
 }
 
 fn without_quantity(words: &str) -> String {

@@ -1,9 +1,10 @@
 //! `[[layout]]`: tables that a person has described, for files whose headings are not recognised.
 
-use crate::config::{Layout, LayoutColumn};
+use crate::config::Layout;
 use crate::gather::books::{Row, Sheet};
 use crate::gather::tables::finding::{Column, Table};
-use crate::gather::tables::headings::{self, Heading, Part, Role};
+use crate::gather::tables::headings::{self, Heading, Role};
+use crate::gather::tables::roles;
 use crate::gather::text;
 pub use crate::model::glob::path_fits;
 
@@ -48,12 +49,15 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
         return None;
     }
     let names = |wanted: fn(Role) -> bool| {
-        let mut roles = layout.columns.iter().map(|(column, _)| role(*column));
+        let mut roles = layout
+            .columns
+            .iter()
+            .map(|(column, _)| roles::of_layout(*column));
         roles.any(wanted)
     };
     let (has_sample, has_result) = (names(is_sample), names(is_result));
     let may_add = |role: Role| {
-        adds_to_layout(role)
+        roles::kind(role).is_some_and(|kind| kind.joins_layout)
             || (!has_sample && is_sample(role))
             || (!has_result && (is_result(role) || is_number(role)))
     };
@@ -79,7 +83,7 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
         let read = headings::read(&column.heading);
         let parted = crate::gather::tables::units::part(&column.heading);
         column.meaning = Some(Heading {
-            role: role(*wanted),
+            role: roles::of_layout(*wanted),
             unit: parted.unit,
             foreign: parted.foreign,
             quantity: read
@@ -91,7 +95,7 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
     let named: Vec<Role> = layout
         .columns
         .iter()
-        .map(|(wanted, _)| role(*wanted))
+        .map(|(wanted, _)| roles::of_layout(*wanted))
         .collect();
     for column in &mut columns {
         if !taken.contains(&column.column)
@@ -117,45 +121,6 @@ fn is_number(role: Role) -> bool {
         role,
         Role::Extraction | Role::Replicate | Role::Well | Role::Mean
     )
-}
-
-/// Columns that our own reading may add: never another sample, result or number.
-fn adds_to_layout(role: Role) -> bool {
-    matches!(
-        role,
-        Role::Unit
-            | Role::Lloq
-            | Role::Uloq
-            | Role::Lod
-            | Role::Uncertainty
-            | Role::TestedOn
-            | Role::Report
-            | Role::Assay
-            | Role::Dilution
-            | Role::Remark
-            | Role::Lab
-    )
-}
-
-fn role(column: LayoutColumn) -> Role {
-    match column {
-        LayoutColumn::Sample => Role::Sample,
-        LayoutColumn::Extraction => Role::Extraction,
-        LayoutColumn::Result => Role::Result(Part::default()),
-        LayoutColumn::ResultOf(number) => Role::Result(Part {
-            extraction: Some(number),
-            ..Part::default()
-        }),
-        LayoutColumn::Unit => Role::Unit,
-        LayoutColumn::Lloq => Role::Lloq,
-        LayoutColumn::Lod => Role::Lod,
-        LayoutColumn::Uncertainty => Role::Uncertainty,
-        LayoutColumn::TestedOn => Role::TestedOn,
-        LayoutColumn::Report => Role::Report,
-        LayoutColumn::Assay => Role::Assay,
-        LayoutColumn::Dilution => Role::Dilution,
-        LayoutColumn::Remark => Role::Remark,
-    }
 }
 
 /// Whether a layout is for this file.

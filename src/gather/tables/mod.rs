@@ -18,6 +18,9 @@ pub mod location;
 /// How a table is read, or why it can be understood in two ways.
 pub mod plan;
 
+/// What a column can be.
+pub mod roles;
+
 /// Tables that stand upright.
 pub mod turned;
 

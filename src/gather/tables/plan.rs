@@ -90,7 +90,7 @@ pub fn plan(
             .find(|column| column.role() == Some(wanted))
             .map(|column| column.column)
     };
-    let rows = &rows[table.rows.clone()];
+    let rows: &[Row] = &rows[table.rows.clone()];
     let extraction = only(Role::Extraction);
     let replicate = only(Role::Replicate);
     let well = only(Role::Well);
@@ -122,6 +122,9 @@ pub fn plan(
         return Err(NoResults {
             has_mean: !plan.means.is_empty(),
         });
+    }
+    if plan.ambiguous.is_none() && !by_layout {
+        plan.ambiguous = unheaded(table, rows, &plan, codes);
     }
     Ok(plan)
 }
@@ -194,12 +197,12 @@ fn choose_results(table: &Table, rows: &[Row], plan: &mut Plan) {
             _ => None,
         })
         .collect();
+    let mut doubt = contradiction(&candidates, rows);
     let candidates = of_gluten_in_food(of_one_quantity(candidates));
     let (numbered, plain): (Vec<Candidate<'_>>, Vec<Candidate<'_>>) = candidates
         .iter()
         .copied()
         .partition(|(_, part)| part.is_numbered());
-    let mut doubt = None;
     if numbered.len() > 1 || (numbered.len() == 1 && plain.is_empty()) {
         // A result without a number beside numbered ones sums them up.
         plan.means
@@ -228,10 +231,10 @@ fn choose_results(table: &Table, rows: &[Row], plan: &mut Plan) {
             })
             .collect();
     } else if let Some(best) = best_of(&candidates, rows) {
-        doubt = candidates
+        let mut others = candidates
             .iter()
-            .filter(|(column, _)| column.column != best.column)
-            .find_map(|(column, _)| differ(best, column, rows));
+            .filter(|(column, _)| column.column != best.column);
+        doubt = doubt.or_else(|| others.find_map(|(column, _)| differ(best, column, rows)));
         plan.results = vec![single(best.column)];
     }
     let finals = columns_of(table, Role::Final);
@@ -289,6 +292,79 @@ fn of_one_quantity(candidates: Vec<Candidate<'_>>) -> Vec<Candidate<'_>> {
             .collect();
     }
     candidates
+}
+
+/// A gluten and a gliadin column of the same extraction that contradict each other: gluten is twice the gliadin (CXS 118-1979,
+/// 5.2). Where either is in other units than it says, or by another factor, the gluten is not known.
+fn contradiction(candidates: &[Candidate<'_>], rows: &[Row]) -> Option<Ambiguous> {
+    let of = |wanted| {
+        candidates
+            .iter()
+            .filter(move |(column, _)| quantity(column) == Some(wanted) && !is_foreign(column))
+    };
+    let pairs = of(Quantity::Gluten).flat_map(|gluten| {
+        of(Quantity::Gliadin)
+            .filter(|gliadin| gliadin.1 == gluten.1)
+            .map(|gliadin| (gluten.0, gliadin.0))
+    });
+    let figures = |row: &Row, column: &Column| match figure(row, column)? {
+        Said::Number(figure) => Some((
+            scale(column).unwrap_or(Scale::One).to_ppm(figure.value),
+            scale(column)
+                .unwrap_or(Scale::One)
+                .to_ppm(0.5 / 10f64.powi(figure.decimals as i32)),
+        )),
+        _ => None,
+    };
+    pairs
+        .into_iter()
+        .find(|(gluten, gliadin)| {
+            rows.iter().any(|row| {
+                let both = figures(row, gluten).zip(figures(row, gliadin));
+                both.is_some_and(|((gluten, rounded), (gliadin, halved))| {
+                    (gluten - 2.0 * gliadin).abs() > (rounded + 2.0 * halved) * (1.0 + 1e-9)
+                })
+            })
+        })
+        .map(|(gluten, gliadin)| Ambiguous {
+            what: "the gluten",
+            columns: (
+                gluten.column.min(gliadin.column),
+                gluten.column.max(gliadin.column),
+            ),
+        })
+}
+
+/// A column without a heading right behind the results that holds figures beside registered codes: a heading may have stood
+/// over both, and which of them is the result cannot be seen.
+fn unheaded(table: &Table, rows: &[Row], plan: &Plan, codes: &Codes) -> Option<Ambiguous> {
+    let beside = |result: &ResultColumn| {
+        let next = result.column + 1;
+        let is_bare = table
+            .column(next)
+            .is_none_or(|column| column.heading.is_empty());
+        let is_within = (table.span.0..=table.span.1).contains(&next);
+        (is_bare && is_within).then_some((result.column, next))
+    };
+    let holds_figures = |column: u32| {
+        rows.iter().any(|row| {
+            let is_ours = row
+                .at(plan.sample)
+                .is_some_and(|content| codes.find(&content.shown()).is_some());
+            let says = row
+                .at(column)
+                .and_then(|content| values::read(content, Marks::Point).ok());
+            is_ours && says.is_some_and(|value| value.said != Said::NotReported)
+        })
+    };
+    let columns = plan.results.iter().filter_map(beside);
+    columns
+        .into_iter()
+        .find(|(_, next)| holds_figures(*next))
+        .map(|columns| Ambiguous {
+            what: "the result",
+            columns,
+        })
 }
 
 /// A column that names gluten with a unit that converts goes before one without a unit; and any before one whose unit does

@@ -5,115 +5,93 @@ use std::borrow::Cow;
 use std::collections::{HashMap, HashSet};
 use std::sync::LazyLock;
 
-/// What a wording means.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum Meaning {
-    /// The package code.
-    Sample,
-    /// A number that the lab gave itself.
-    LabSample,
-    /// A word of a result's heading.
-    Result,
-    /// Gluten, gliadin, and words for the method that stand beside them.
-    Quantity,
-    /// One test portion taken through extraction.
-    Extraction,
-    /// A word that some labs use for extractions and others for wells.
-    Replicate,
-    /// One reading of one extract.
-    Well,
-    /// A mean: not a reading.
-    Mean,
-    /// A final result: a mean beside others, a reading where it stands alone.
-    Final,
-    /// A small word in a heading.
-    Filler,
-    /// The unit.
-    Unit,
-    /// The lowest quantity reported as a number.
-    Lloq,
-    /// The highest quantity reported as a number.
-    Uloq,
-    /// The lowest quantity that the assay detects.
-    Lod,
-    /// The uncertainty of a result.
-    Uncertainty,
-    /// Day on which the report was issued.
-    IssuedOn,
-    /// Day on which the lab received the packages.
-    ReceivedOn,
-    /// Day of the test.
-    TestedOn,
-    /// The lab's report number.
-    Report,
-    /// The assay.
-    Assay,
-    /// The dilution.
-    Dilution,
-    /// A remark.
-    Remark,
-    /// The lab's name.
-    Lab,
-    /// What was measured, where a table holds several analytes.
-    Analyte,
-    /// A column that is known and not used.
-    Ignored,
-    /// A row that is a control, a blank or a standard.
-    Control,
-    /// A row that holds a statistic of the rows above.
-    Statistic,
-    /// A result: too little to put a number on.
-    Below,
-    /// A result: not detected.
-    Undetected,
-    /// A result: more than the assay can put a number on.
-    Above,
-    /// Words before a figure: below it.
-    Less,
-    /// Words before a figure: above it.
-    More,
-    /// A result: there is none.
-    Unreported,
-    /// A number in words.
-    Ordinal,
+macro_rules! meanings {
+    ($($(#[$doc:meta])* $meaning:ident = $name:literal,)*) => {
+        /// What a wording means.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+        pub enum Meaning {
+            $($(#[$doc])* $meaning,)*
+        }
+
+        /// The name of each meaning in `vocabulary.txt`.
+        const NAMES: &[(&str, Meaning)] = &[$(($name, Meaning::$meaning)),*];
+    };
 }
 
-const NAMES: [(&str, Meaning); 34] = [
-    ("sample", Meaning::Sample),
-    ("labsample", Meaning::LabSample),
-    ("result", Meaning::Result),
-    ("quantity", Meaning::Quantity),
-    ("extraction", Meaning::Extraction),
-    ("replicate", Meaning::Replicate),
-    ("well", Meaning::Well),
-    ("mean", Meaning::Mean),
-    ("final", Meaning::Final),
-    ("less", Meaning::Less),
-    ("more", Meaning::More),
-    ("filler", Meaning::Filler),
-    ("unit", Meaning::Unit),
-    ("lloq", Meaning::Lloq),
-    ("uloq", Meaning::Uloq),
-    ("lod", Meaning::Lod),
-    ("uncertainty", Meaning::Uncertainty),
-    ("undetected", Meaning::Undetected),
-    ("issued", Meaning::IssuedOn),
-    ("received", Meaning::ReceivedOn),
-    ("tested_on", Meaning::TestedOn),
-    ("report", Meaning::Report),
-    ("assay", Meaning::Assay),
-    ("dilution", Meaning::Dilution),
-    ("remark", Meaning::Remark),
-    ("lab", Meaning::Lab),
-    ("analyte", Meaning::Analyte),
-    ("ignored", Meaning::Ignored),
-    ("control", Meaning::Control),
-    ("statistic", Meaning::Statistic),
-    ("below", Meaning::Below),
-    ("above", Meaning::Above),
-    ("unreported", Meaning::Unreported),
-    ("ordinal", Meaning::Ordinal),
-];
+meanings! {
+    /// The package code.
+    Sample = "sample",
+    /// A number that the lab gave itself.
+    LabSample = "labsample",
+    /// A word of a result's heading.
+    Result = "result",
+    /// Gluten, gliadin, and words for the method that stand beside them.
+    Quantity = "quantity",
+    /// One test portion taken through extraction.
+    Extraction = "extraction",
+    /// A word that some labs use for extractions and others for wells.
+    Replicate = "replicate",
+    /// One reading of one extract.
+    Well = "well",
+    /// A mean: not a reading.
+    Mean = "mean",
+    /// A final result: a mean beside others, a reading where it stands alone.
+    Final = "final",
+    /// A small word in a heading.
+    Filler = "filler",
+    /// The unit.
+    Unit = "unit",
+    /// The lowest quantity reported as a number.
+    Lloq = "lloq",
+    /// The highest quantity reported as a number.
+    Uloq = "uloq",
+    /// The lowest quantity that the assay detects.
+    Lod = "lod",
+    /// The uncertainty of a result.
+    Uncertainty = "uncertainty",
+    /// Day on which the report was issued.
+    IssuedOn = "issued",
+    /// Day on which the lab received the packages.
+    ReceivedOn = "received",
+    /// Day of the test.
+    TestedOn = "tested_on",
+    /// The lab's report number.
+    Report = "report",
+    /// The assay.
+    Assay = "assay",
+    /// The dilution.
+    Dilution = "dilution",
+    /// A remark.
+    Remark = "remark",
+    /// The lab's name.
+    Lab = "lab",
+    /// What was measured, where a table holds several analytes.
+    Analyte = "analyte",
+    /// A column that is known and not used.
+    Ignored = "ignored",
+    /// A row that is a control, a blank or a standard.
+    Control = "control",
+    /// A row that holds a statistic of the rows above.
+    Statistic = "statistic",
+    /// A result: too little to put a number on.
+    Below = "below",
+    /// A result: not detected.
+    Undetected = "undetected",
+    /// A result: more than the assay can put a number on.
+    Above = "above",
+    /// Words before a figure: below it.
+    Less = "less",
+    /// Words before a figure: above it.
+    More = "more",
+    /// A result: there is none.
+    Unreported = "unreported",
+    /// A number in words.
+    Ordinal = "ordinal",
+    /// Words that speak of a second analysis of the same samples.
+    Again = "again",
+    /// Words for the signal of a plate: no result, but what results are worked out from.
+    Absorbance = "absorbance",
+}
 
 static TABLE: LazyLock<HashMap<String, Vec<Meaning>>> = LazyLock::new(|| {
     let mut table: HashMap<String, Vec<Meaning>> = HashMap::new();
@@ -177,6 +155,13 @@ fn entries() -> impl Iterator<Item = (Meaning, &'static str)> {
 /// Whether words (as [`text::words`] leaves them) have this meaning as a whole.
 pub fn means(words: &str, meaning: Meaning) -> bool {
     known(words).is_some_and(|meanings| meanings.contains(&meaning))
+}
+
+/// Whether one of these words, or two beside one another, has this meaning by itself.
+pub fn has_one_that_means(words: &str, meaning: Meaning) -> bool {
+    let single: Vec<&str> = words.split(' ').collect();
+    single.iter().any(|word| means(word, meaning))
+        || single.windows(2).any(|two| means(&two.join(" "), meaning))
 }
 
 /// The first of these meanings that words have as a whole.

@@ -58,6 +58,12 @@ fn the_result_is_gluten_in_a_unit_that_converts_whatever_stands_beside_it() {
             &[],
         ),
         (
+            "gliadin gives way to gluten, rounding apart",
+            "Sample,Gliadin (ppm),Gluten (ppm)\nTKW-101,12.3,25\n",
+            &["TKW-101 1 25"],
+            &[],
+        ),
+        (
             "gliadin gives way to gluten",
             "Sample,Gliadin (ppm),Gluten (ppm)\nTKW-101,12,24\n",
             &["TKW-101 1 24"],
@@ -481,4 +487,105 @@ fn cells_of_a_layout_say_what_the_file_says_once() {
         read.gathered.extractions[0].report.as_deref(),
         Some("HV-79")
     );
+}
+
+#[test]
+fn gluten_that_is_not_twice_the_gliadin_beside_it_is_told_and_none_is_used() {
+    hold(&[
+        (
+            "another factor",
+            "Sample,Extraction,Gliadin (ppm),Gluten (ppm)\nTKW-101,1,15,15\nTKW-101,2,15,30\n",
+            &["TKW-101 1 unreadable", "TKW-101 2 unreadable"],
+            &["ambiguous_table inbox/a.csv D1"],
+        ),
+        (
+            "side by side, of different extractions",
+            "Sample,Gluten ext. 1 (ppm),Gliadin ext. 1 (ppm),Gluten ext. 2 (ppm),Gliadin ext. 2 (ppm)\nTKW-101,30,15,24,12\n",
+            &["TKW-101 1 30", "TKW-101 2 24"],
+            &[],
+        ),
+    ]);
+}
+
+#[test]
+fn figures_without_a_heading_right_behind_the_result_are_told() {
+    hold(&[
+        (
+            "long",
+            "Sample,Gluten (ppm),\nTKW-101,12,34\nTKW-101,13,33\n",
+            &["TKW-101 1 unreadable", "TKW-101 2 unreadable"],
+            &["ambiguous_table inbox/a.csv C1"],
+        ),
+        (
+            "a mark is no figure",
+            "Sample,Gluten (ppm),\nTKW-101,12,*\nTKW-101,13,ok\n",
+            &["TKW-101 1 12", "TKW-101 2 13"],
+            &[],
+        ),
+    ]);
+}
+
+#[test]
+fn absorbances_or_controls_alone_are_no_error() {
+    hold(&[
+        (
+            "absorbances",
+            "Well,Sample,OD 450 nm\nA1,TKW-101,0.412\nA2,TKW-101,0.398\n",
+            &[],
+            &["passed_over inbox/a.csv"],
+        ),
+        (
+            "absorbances of a plate",
+            "Plate 1,Absorbance\nA1,0.412\nA2,0.398\n",
+            &[],
+            &["passed_over inbox/a.csv"],
+        ),
+        (
+            "absorbances as a plate stands",
+            "Absorbance 450 nm\n,1,2,3\nA,0.41,0.39,1.20\nB,0.05,0.06,1.22\n",
+            &[],
+            &["passed_over inbox/a.csv"],
+        ),
+        (
+            "controls",
+            "Sample,Gluten (ppm)\nNegative control,<5\nPositive control,41\nBlank,<5\n",
+            &[],
+            &[],
+        ),
+    ]);
+}
+
+#[test]
+fn rows_under_repeated_headings_are_counted_on() {
+    hold(&[
+        (
+            "over a page with a footer",
+            "Sample,Gluten (ppm)\nTKW-101,7\nPage 1 of 2,\n\nFenwick Hollow Laboratory\nSample,Gluten (ppm)\nTKW-101,40\nTKW-102,<5\nTKW-102,<5\n",
+            &[
+                "TKW-101 1 7",
+                "TKW-101 2 40",
+                "TKW-102 1 <5",
+                "TKW-102 2 <5",
+            ],
+            &[],
+        ),
+        (
+            "two of the same",
+            "Sample,Gluten (ppm)\nTKW-101,<5\n\nSample,Gluten (ppm)\nTKW-101,<5\n",
+            &["TKW-101 1 <5", "TKW-101 2 <5"],
+            &[],
+        ),
+        (
+            "a copy of a whole pair stays a copy",
+            "Sample,Gluten (ppm)\nTKW-101,7\nTKW-101,8\n\nSample,Gluten (ppm)\nTKW-101,7\nTKW-101,8\n",
+            &["TKW-101 1 7", "TKW-101 1 7", "TKW-101 2 8", "TKW-101 2 8"],
+            &[],
+        ),
+        (
+            "a second analysis is for a person to judge",
+            "Sample,Gluten (ppm)\nTKW-101,7\n\nRepeat analysis of 9 May\nSample,Gluten (ppm)\nTKW-101,40\n",
+            &["TKW-101 1 40", "TKW-101 1 7"],
+            &[],
+        ),
+    ]);
 }

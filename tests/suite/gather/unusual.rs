@@ -183,6 +183,38 @@ fn every_row_says_what_became_of_it() {
 }
 
 #[test]
+fn every_column_and_every_row_outside_is_accounted_for() {
+    let read = Folder::new()
+        .with(
+            "inbox/a.csv",
+            b"Fenwick Hollow Laboratory,,,,,\n\nSample,Kwz,Gluten (ppm),CV %,Unit,Unit\nTKW-101,7,12.4,3,ppm,ppm,seen\n",
+        )
+        .gather();
+    let understanding = &read.gathered.understandings[0];
+    let columns: Vec<String> = understanding.tables[0]
+        .columns
+        .iter()
+        .map(|column| format!("{} {}: {}", column.letter, column.heading, column.taken_for))
+        .collect();
+    assert_eq!(
+        columns,
+        [
+            "A Sample: package code",
+            "B Kwz: nothing, since its heading is not known",
+            "C Gluten (ppm): result",
+            "D CV %: nothing, since it is no part of a result",
+            "E Unit: unit",
+            "F Unit: unit, a second time and not used",
+            "G : nothing, since it has no heading",
+        ]
+    );
+    assert_eq!(
+        understanding.passed_over,
+        ["row 1: outside the tables of results, used only where it speaks of the whole report"]
+    );
+}
+
+#[test]
 fn rows_within_a_cell_are_told() {
     let (readings, problems) = read(
         "Sample,Extraction,Gluten (ppm),Remark\nTKW-101,1,12.4,\"pan\nTKW-101,2,13.5,\nTKW-102,1,7,\"\nTKW-102,2,8,\"two\nlines\"\n",

@@ -203,6 +203,35 @@ fn merged_cells_and_two_rows_of_headings() {
 }
 
 #[test]
+fn columns_under_one_merged_heading_without_a_second_row_are_told() {
+    let bytes = xlsx(|sheet| {
+        sheet
+            .merge_range(0, 1, 0, 2, "Gluten (mg/kg)", &Format::new())
+            .expect("merges");
+        text(sheet, 0, &["Sample"]);
+        text(sheet, 1, &["TKW-101", "6", "34"]);
+        text(sheet, 2, &["TKW-101", "7", "33"]);
+    });
+    let (readings, problems) = read("inbox/a.xlsx", &bytes);
+    assert_eq!(readings, ["TKW-101 1 unreadable", "TKW-101 2 unreadable"]);
+    assert_eq!(problems, ["ambiguous_table inbox/a.xlsx C1"]);
+}
+
+#[test]
+fn a_pair_over_two_sheets_is_two_extractions() {
+    let mut book = rust_xlsxwriter::Workbook::new();
+    for result in ["6", "34"] {
+        let sheet = book.add_worksheet();
+        text(sheet, 0, &["Sample", "Gluten (mg/kg)"]);
+        text(sheet, 1, &["TKW-101", result]);
+    }
+    let bytes = book.save_to_buffer().expect("is written");
+    let (readings, problems) = read("inbox/a.xlsx", &bytes);
+    assert_eq!(readings, ["TKW-101 1 6", "TKW-101 2 34"]);
+    assert_eq!(problems, [""; 0]);
+}
+
+#[test]
 fn a_code_merged_over_its_rows_is_the_code_of_each() {
     let bytes = xlsx(|sheet| {
         text(sheet, 0, &["Sample", "Gluten (ppm)"]);
