@@ -218,14 +218,20 @@ fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Mar
             facts.quantity = facts.quantity.or(units::quantity(&shown));
         }
         Role::Analyte => facts.quantity = facts.quantity.or(units::quantity(&shown)),
-        Role::Lloq if facts.lloq.is_none() => facts.lloq = limit(label, content, marks),
-        Role::Lod if facts.lod.is_none() => facts.lod = limit(label, content, marks),
+        Role::Lloq if facts.lloq.is_none() => {
+            facts.lloq = limit(units::part(label).unit, content, marks)
+        }
+        Role::Lod if facts.lod.is_none() => {
+            facts.lod = limit(units::part(label).unit, content, marks)
+        }
         Role::Uncertainty
             if facts.uncertainty.is_none() && shown.contains(|c: char| c.is_ascii_digit()) =>
         {
             facts.uncertainty = words();
         }
-        Role::Uloq if facts.uloq.is_none() => facts.uloq = limit(label, content, marks),
+        Role::Uloq if facts.uloq.is_none() => {
+            facts.uloq = limit(units::part(label).unit, content, marks)
+        }
         _ => {}
     }
 }
@@ -304,15 +310,19 @@ pub fn day(content: &Content) -> Option<NaiveDate> {
     }
 }
 
-/// A limit of the assay, with the unit that stands with it or with its label.
-pub fn limit(label: &str, content: &Content, marks: Marks) -> Option<(f64, Option<Unit>)> {
+/// A limit of the assay, with the unit that stands with it or in its label.
+pub fn limit(
+    labelled: Option<Unit>,
+    content: &Content,
+    marks: Marks,
+) -> Option<(f64, Option<Unit>)> {
     let value = values::read(content, marks).ok()?;
     let figure = match value.said {
         Said::Number(figure) => figure.value,
         Said::Below(Some(n)) | Said::Above(Some(n)) | Said::NotDetected(Some(n)) => n,
         _ => return None,
     };
-    (figure > 0.0).then(|| (figure, value.unit.or_else(|| units::part(label).unit)))
+    (figure > 0.0).then(|| (figure, value.unit.or(labelled)))
 }
 
 /// A sentence outside tables that says what the results are in: "All results in mg/kg".

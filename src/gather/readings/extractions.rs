@@ -92,6 +92,7 @@ pub fn extract(
         plan,
         context,
         groups: Vec::new(),
+        extractions: Vec::new(),
         counts: BTreeMap::new(),
         means: means::Claims::default(),
         said_once: BTreeSet::new(),
@@ -110,7 +111,9 @@ pub fn extract(
 struct Walk<'a> {
     plan: &'a Plan,
     context: &'a Context<'a>,
+    /// Extractions of which a further well may come: none in a table without wells.
     groups: Vec<Group>,
+    extractions: Vec<Extraction>,
     counts: BTreeMap<String, u32>,
     means: means::Claims,
     said_once: BTreeSet<(Code, u32)>,
@@ -123,7 +126,7 @@ struct Group {
     number: u32,
     numbered: bool,
     cells: Vec<CellRead>,
-    facts: RowFacts,
+    facts: Arc<RowFacts>,
 }
 
 impl Walk<'_> {
@@ -167,27 +170,23 @@ impl Walk<'_> {
     }
 
     /// Puts a reading to its extraction: a new one, or a further well of one that is there.
-    fn place_reading(&mut self, code: &str, cell: CellRead, facts: &RowFacts) {
+    fn place_reading(&mut self, code: &str, cell: CellRead, facts: &Arc<RowFacts>) {
         let raw = cell.reading.as_ref().and_then(|reading| reading.raw);
         let row = cell.row;
-        let at = match self.group_of(code, &cell) {
-            Some(at) => at,
-            None => {
-                let count = self.counts.entry(code.to_owned()).or_insert(0);
-                *count += 1;
-                self.groups.push(Group {
-                    code: code.to_owned(),
-                    number: cell.number.unwrap_or(*count),
-                    numbered: cell.numbered,
-                    cells: Vec::new(),
-                    facts: facts.clone(),
-                });
-                self.groups.len() - 1
+        let number = if let Some(at) = self.group_of(code, &cell) {
+            let group = &mut self.groups[at];
+            group.cells.push(cell);
+            group.number
+        } else {
+            let group = self.begin(code, cell, facts);
+            let number = group.number;
+            if self.plan.wells {
+                self.groups.push(group);
+            } else {
+                self.end(group);
             }
+            number
         };
-        let group = &mut self.groups[at];
-        group.cells.push(cell);
-        let number = group.number;
         if let Some(interval) = raw {
             let part = means::Part {
                 row,
@@ -196,6 +195,28 @@ impl Walk<'_> {
             };
             self.means.reading(code, part);
         }
+    }
+
+    /// A new extraction, with its first cell.
+    fn begin(&mut self, code: &str, cell: CellRead, facts: &Arc<RowFacts>) -> Group {
+        let count = match self.counts.get_mut(code) {
+            Some(count) => count,
+            None => self.counts.entry(code.to_owned()).or_insert(0),
+        };
+        *count += 1;
+        Group {
+            code: code.to_owned(),
+            number: cell.number.unwrap_or(*count),
+            numbered: cell.numbered,
+            cells: vec![cell],
+            facts: Arc::clone(facts),
+        }
+    }
+
+    /// An extraction to which nothing more is added.
+    fn end(&mut self, group: Group) {
+        self.rows.extend(in_words(&group, self.plan.wells));
+        self.extractions.push(assemble(group, self.context));
     }
 
     /// The extraction that is there already and that a cell is a well of.
@@ -223,15 +244,12 @@ impl Walk<'_> {
     }
 
     fn finish(mut self) -> Given {
-        let groups = std::mem::take(&mut self.groups);
-        let mut extractions = Vec::with_capacity(groups.len());
-        for group in groups {
-            self.rows.extend(in_words(&group, self.plan.wells));
-            extractions.push(assemble(group, self.context));
+        for group in std::mem::take(&mut self.groups) {
+            self.end(group);
         }
         self.rows.sort_by_key(|row| row.row);
         Given {
-            extractions,
+            extractions: self.extractions,
             rows: self.rows,
         }
     }
@@ -291,16 +309,13 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
     }
     let remark = (!remarks.is_empty()).then(|| Arc::from(remarks.join("; ")));
     let lod = read().find_map(|reading| reading.lod);
-    let facts = group.facts.facts;
+    let facts = &group.facts.facts;
     let source = group
         .cells
         .into_iter()
         .next()
         .expect("a group starts with a cell")
         .source;
-    let assay = facts
-        .assay
-        .unwrap_or_else(|| context.config.lab.assay.clone().into());
     Extraction {
         package_code: group.code,
         number: group.number,
@@ -310,12 +325,10 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
         from_gliadin,
         lloq: group.facts.lloq,
         lod: lod.unwrap_or(group.facts.lod),
-        assay_kind: assay_kind(&assay, context.config.lab.assay_kind),
-        assay,
-        lab: facts
-            .lab
-            .unwrap_or_else(|| context.config.lab.name.clone().into()),
-        report: facts.report,
+        assay_kind: assay_kind(&group.facts.assay, context.config.lab.assay_kind),
+        assay: group.facts.assay.clone(),
+        lab: group.facts.lab.clone(),
+        report: facts.report.clone(),
         record: context.record.clone(),
         tested_on: facts.tested.map(|(_, to)| to),
         tested_from: facts
@@ -323,7 +336,7 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
             .filter(|(from, to)| from < to)
             .map(|(from, _)| from),
         uncertainty,
-        dilution: facts.dilution,
+        dilution: facts.dilution.clone(),
         remark,
         source,
     }

@@ -38,7 +38,7 @@ pub enum Kind {
         /// As the register spells it.
         code: String,
         /// What the row says besides.
-        facts: Box<RowFacts>,
+        facts: Arc<RowFacts>,
     },
     /// A mean of this package's results.
     Mean(String),
@@ -69,7 +69,7 @@ pub struct CellRead {
 }
 
 /// What a row says besides its results, and the file where the row is silent.
-#[derive(Clone)]
+#[derive(Clone, PartialEq)]
 pub struct RowFacts {
     /// The lowest quantity reported as a number.
     pub lloq: Ppm,
@@ -77,6 +77,10 @@ pub struct RowFacts {
     pub uloq: Ppm,
     /// The lowest quantity that the assay detects.
     pub lod: Ppm,
+    /// The assay, the programme's where the file names none.
+    pub assay: Arc<str>,
+    /// The lab, likewise.
+    pub lab: Arc<str>,
     /// All that is known as text.
     pub facts: Facts,
     /// The lab's remark.
@@ -94,6 +98,10 @@ pub struct RowReader<'a> {
     at: usize,
     doubtful: bool,
     ended: bool,
+    /// The programme's own assay and lab.
+    otherwise: (Arc<str>, Arc<str>),
+    /// What the row before said: most rows say the same, and share it.
+    before: Option<Arc<RowFacts>>,
 }
 
 impl<'a> RowReader<'a> {
@@ -111,6 +119,11 @@ impl<'a> RowReader<'a> {
             at: 0,
             doubtful: false,
             ended: false,
+            otherwise: (
+                context.config.lab.assay.as_str().into(),
+                context.config.lab.name.as_str().into(),
+            ),
+            before: None,
         }
     }
 
@@ -168,10 +181,10 @@ impl<'a> RowReader<'a> {
     }
 
     /// The outcome of a row of a registered package.
-    fn package(&self, mut outcome: RowOutcome<'a>, code: String) -> RowOutcome<'a> {
+    fn package(&mut self, mut outcome: RowOutcome<'a>, code: String) -> RowOutcome<'a> {
         let (row, plan) = (outcome.row, self.plan);
         let mut told = Problems::default();
-        let facts = self.row_facts(row, &mut told);
+        let facts = self.shared(row, &mut told);
         outcome.tell(plan.of(Role::TestedOn), std::mem::take(&mut told));
         let given = plan
             .extraction
@@ -218,10 +231,7 @@ impl<'a> RowReader<'a> {
             refusals::hidden_row(row, plan, self.context, &mut told);
         }
         outcome.tell(None, told);
-        outcome.kind = Kind::Package {
-            code,
-            facts: Box::new(facts),
-        };
+        outcome.kind = Kind::Package { code, facts };
         outcome
     }
 
@@ -339,6 +349,19 @@ impl<'a> RowReader<'a> {
         }
     }
 
+    /// The facts of a row; those of the row before where it says the same.
+    fn shared(&mut self, row: &Row, problems: &mut Problems) -> Arc<RowFacts> {
+        let facts = self.row_facts(row, problems);
+        match &self.before {
+            Some(before) if **before == facts => Arc::clone(before),
+            _ => {
+                let facts = Arc::new(facts);
+                self.before = Some(Arc::clone(&facts));
+                facts
+            }
+        }
+    }
+
     /// What a row says of itself, and the file where the row is silent.
     fn row_facts(&self, row: &Row, problems: &mut Problems) -> RowFacts {
         let shown = |role: Role| -> Option<Arc<str>> {
@@ -347,11 +370,9 @@ impl<'a> RowReader<'a> {
         };
         let limit = |role: Role| {
             let column = self.plan.of(role)?;
-            let label = self
-                .table
-                .column(column)
-                .map_or("", |column| &column.heading);
-            facts::limit(label, row.at(column)?, self.context.marks)
+            let known = self.table.column(column);
+            let unit = known.and_then(|column| column.meaning.as_ref()?.unit);
+            facts::limit(unit, row.at(column)?, self.context.marks)
         };
         let own = Facts {
             lab: shown(Role::Lab),
@@ -390,6 +411,11 @@ impl<'a> RowReader<'a> {
             uloq: in_force(all.uloq, testing.uloq),
             lod: in_force(all.lod, testing.lod),
             remark: shown(Role::Remark),
+            assay: all
+                .assay
+                .clone()
+                .unwrap_or_else(|| self.otherwise.0.clone()),
+            lab: all.lab.clone().unwrap_or_else(|| self.otherwise.1.clone()),
             facts: all,
         }
     }

@@ -2,6 +2,7 @@
 
 use crate::config::LayoutColumn;
 use crate::gather::tables::vocabulary::{self, Meaning};
+use std::sync::LazyLock;
 
 /// What a column holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -136,16 +137,17 @@ pub fn kind(role: Role) -> Option<&'static ColumnKind> {
 
 /// What a heading names that is one of the known wordings as a whole.
 pub fn named(words: &str) -> Option<Role> {
-    let worded: Vec<(Meaning, Role)> = COLUMN_KINDS
+    static MEANINGS: LazyLock<Vec<Meaning>> = LazyLock::new(|| {
+        COLUMN_KINDS
+            .iter()
+            .filter_map(|kind| kind.wordings)
+            .collect()
+    });
+    let found = vocabulary::first(words, &MEANINGS)?;
+    COLUMN_KINDS
         .iter()
-        .filter_map(|kind| Some((kind.wordings?, kind.role)))
-        .collect();
-    let meanings: Vec<Meaning> = worded.iter().map(|(meaning, _)| *meaning).collect();
-    let found = vocabulary::first(words, &meanings)?;
-    worded
-        .iter()
-        .find(|(meaning, _)| *meaning == found)
-        .map(|(_, role)| *role)
+        .find(|kind| kind.wordings == Some(found))
+        .map(|kind| kind.role)
 }
 
 /// What a column holds that a `[[layout]]` names.
