@@ -38,10 +38,11 @@ pub fn text(decided: &Decided, config: &Config) -> String {
         let label = label_words(judged.verdict.label.finding);
         writeln!(
             text,
-            "  {:<width$}  {:<12}  {}{}",
+            "  {:<width$}  {:<12}  {}{}{}",
             cut(&name(judged), width),
             verdict_words(judged.verdict.verdict),
             found.join(", "),
+            own_limit(judged, config),
             label
                 .map(|label| format!("   [label: {label}]"))
                 .unwrap_or_default()
@@ -50,6 +51,17 @@ pub fn text(decided: &Decided, config: &Config) -> String {
     }
     text.push_str(&counts(decided));
     text
+}
+
+/// The limit of a claim that is not held against the one in the head line.
+fn own_limit(judged: &JudgedProduct, config: &Config) -> String {
+    let claim = &judged.verdict.claim;
+    match claim.limit {
+        Some(own) if own != config.rule.limit => {
+            format!("   [its claim’s limit: {} ppm]", own.ppm.0)
+        }
+        _ => String::new(),
+    }
 }
 
 fn name(judged: &JudgedProduct) -> String {
@@ -106,7 +118,15 @@ fn label_words(finding: LabelFinding) -> Option<&'static str> {
     }
 }
 
+/// The rule for the claim gluten-free; other claims have their own, which their products' lines name.
 fn rule_words(rule: &Rule) -> String {
+    if rule.limit.detection {
+        return format!(
+            "rule {}, no detectable gluten (LOD {} ppm where the lab states none)",
+            rule.regime.word(),
+            rule.limit.ppm.0
+        );
+    }
     let at = if rule.limit.passes {
         "exactly the limit is within it"
     } else {

@@ -89,7 +89,7 @@ pub fn facts(
             ),
             part(
                 "What this letter does not say",
-                vec![words::notice::says_not(config)],
+                vec![words::notice::says_not(verdict.rule)],
             ),
         ],
         beside: beside(product, correction, config, &number),

@@ -120,7 +120,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         offer: words::notice::offer(config),
         steps: steps(days, config),
         without_reply: words::notice::without_reply(days, config),
-        says_not: words::notice::says_not(config),
+        says_not: words::notice::says_not(verdict.rule),
         beside: beside(verdict, config, &number, days),
         title: breakable(&title, 22),
         sheet_number: number,

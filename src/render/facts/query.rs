@@ -65,9 +65,12 @@ pub fn open(
     let packages = products
         .iter()
         .filter(|product| product.publication.is_reported())
-        .flat_map(|product| &product.verdict.packages);
+        .flat_map(|product| {
+            let packages = product.verdict.packages.iter();
+            packages.map(move |package| (package, product.verdict.rule))
+        });
     let patience = Days::new(config.publishing.report_days.into());
-    for package in packages {
+    for (package, rule) in packages {
         let due = package
             .pair
             .package
@@ -75,7 +78,7 @@ pub fn open(
             .and_then(|sent| sent.checked_add_days(patience));
         let is_late = due.zip(as_of).is_some_and(|(due, day)| day > due);
         let asked_for = config.testing.extractions_per_package;
-        if let Some(asked) = question(package, config.rule, asked_for, is_late) {
+        if let Some(asked) = question(package, rule, asked_for, is_late) {
             let lab = package
                 .pair
                 .extractions

@@ -441,7 +441,9 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
             &format!(
                 "{}{}{}",
                 words::verdict::sentence(verdict, config),
-                words::near_limit::beside_the_verdict(product, verdict.rule),
+                words::near_limit::beside_the_verdict(product, &config.words)
+                    .map(|said| format!(" {said}"))
+                    .unwrap_or_default(),
                 words::label::beside_the_verdict(verdict)
             ),
             22,

@@ -5,9 +5,8 @@ use crate::model::package::{PackageResult, Standing};
 use crate::model::rule::Rule;
 use crate::model::statistics::{OtherSide, UncertaintyBasis};
 use crate::model::verdict::Verdict;
-use crate::render::numbers::{self, NBSP};
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{listed, with_unit};
+use crate::render::numbers;
+use crate::words::{Catalogue, say, side};
 
 /// A smaller chance than this is not said beside the verdict.
 pub const WORTH_SAYING: f64 = 0.05;
@@ -15,15 +14,14 @@ pub const WORTH_SAYING: f64 = 0.05;
 /// Packages that are named; the others are counted.
 const NAMED_AT_MOST: usize = 3;
 
-/// The sentence beside the verdict, with a space before it; nothing where no result that decides is near the limit.
+/// The sentence beside the verdict; none where no result that decides is near the limit.
 ///
 /// One package over the limit is enough for the verdict, so that a package near it is told of only where none is far over.
-pub fn beside_the_verdict(product: &JudgedProduct, rule: Rule) -> String {
-    let limit = LimitWords::of(rule);
+pub fn beside_the_verdict(product: &JudgedProduct, words: &Catalogue) -> Option<String> {
     let (deciding, other) = match product.verdict.verdict {
-        Verdict::OverLimit => (Standing::Over, limit.within()),
-        Verdict::WithinLimit(_) => (Standing::Within, limit.over()),
-        Verdict::NoVerdict => return String::new(),
+        Verdict::OverLimit => (Standing::Over, "within"),
+        Verdict::WithinLimit(_) => (Standing::Within, "over"),
+        Verdict::NoVerdict => return None,
     };
     let standing = |package: &&PackageResult| package.standing == deciding;
     let decided: Vec<&PackageResult> = product.verdict.packages.iter().filter(standing).collect();
@@ -33,9 +31,9 @@ pub fn beside_the_verdict(product: &JudgedProduct, rule: Rule) -> String {
         .filter(|one| one.chance > WORTH_SAYING)
         .collect();
     if near.is_empty() || (deciding == Standing::Over && near.len() < decided.len()) {
-        return String::new();
+        return None;
     }
-    format!(" {}", said(&near, &other, rule))
+    Some(said(&near, other, product.verdict.rule, words))
 }
 
 fn of_package<'a>(product: &'a JudgedProduct, package: &PackageResult) -> Option<&'a OtherSide> {
@@ -44,46 +42,39 @@ fn of_package<'a>(product: &'a JudgedProduct, package: &PackageResult) -> Option
     sides.find(|side| side.package_code == *code)
 }
 
-fn said(near: &[&OtherSide], other: &str, rule: Rule) -> String {
-    let unit = LimitWords::of(rule).unit();
-    let one = |side: &&OtherSide| {
-        format!(
-            "{}{NBSP}% for {} ({})",
-            numbers::percent(side.chance),
-            side.package_code,
-            with_unit(&numbers::figure(side.figure, rule.limit), unit)
-        )
+fn said(near: &[&OtherSide], other: &'static str, rule: Rule, words: &Catalogue) -> String {
+    let (locale, unit) = (words.locale(), rule.regime.unit());
+    let package = |side: &&OtherSide| {
+        let figure = locale.with_unit(&numbers::figure(side.figure, rule.limit), unit);
+        let chance = locale.with_unit(&numbers::percent(side.chance), "%");
+        words.say(&say::near_limit_package(&side.package_code, figure, chance))
     };
-    let mut packages: Vec<String> = near.iter().take(NAMED_AT_MOST).map(one).collect();
-    match near.len().saturating_sub(NAMED_AT_MOST) {
-        0 => {}
-        1 => packages.push(format!("more than 5{NBSP}% for one more")),
-        more => packages.push(format!("more than 5{NBSP}% for {more} more")),
+    let mut packages: Vec<String> = near.iter().take(NAMED_AT_MOST).map(package).collect();
+    let more = near.len().saturating_sub(NAMED_AT_MOST);
+    if more > 0 {
+        let worth_saying = locale.with_unit(&numbers::percent(WORTH_SAYING), "%");
+        packages.push(words.say(&say::near_limit_more(more as u64, worth_saying)));
     }
-    let scatter = near.iter().any(|side| {
-        matches!(
-            side.basis,
-            UncertaintyBasis::OwnRepeatability | UncertaintyBasis::AssumedRepeatability
-        )
-    });
-    let least = if scatter { "at least about" } else { "about" };
-    format!(
-        "Close to the limit: the chance that the true content is {other} is {least} {} ({}).",
-        listed(&packages),
-        basis(near)
-    )
+    let limit = locale.with_unit(&numbers::plain(rule.limit.ppm), unit);
+    words.say(&say::near_limit(
+        words.list(&packages),
+        basis(near),
+        other,
+        side(rule.limit),
+        limit,
+    ))
 }
 
 /// Where the uncertainty comes from; what holds for the least certain of the packages.
 fn basis(near: &[&OtherSide]) -> &'static str {
     let has = |basis| near.iter().any(|side| side.basis == basis);
     if has(UncertaintyBasis::AssumedRepeatability) {
-        "from the assumed scatter within the lab alone"
+        "assumed"
     } else if has(UncertaintyBasis::OwnRepeatability) {
-        "from the scatter between extractions alone"
+        "own"
     } else if has(UncertaintyBasis::LabAssumed) {
-        "from the lab’s uncertainty, taken as k = 2"
+        "lab_k2"
     } else {
-        "from the lab’s uncertainty"
+        "lab"
     }
 }

@@ -5,6 +5,7 @@ use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
 use crate::model::pair::PairState;
+use crate::model::rule::Rule;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
@@ -106,8 +107,8 @@ pub fn without_reply(days: Option<NoticeDays>, config: &Config) -> String {
 }
 
 /// What the letter does not say.
-pub fn says_not(config: &Config) -> String {
-    let limit = LimitWords::of(config.rule).over_the_limit();
+pub fn says_not(rule: Rule) -> String {
+    let limit = LimitWords::of(rule).over_the_limit();
     format!(
         "It does not say how any gluten got in, that other packages are like these, or that anyone was careless. It is not a \
          legal finding: it says which packages tested {limit} and what the list of ingredients names, no more."

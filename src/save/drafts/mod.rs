@@ -119,7 +119,7 @@ pub fn to_maker(
         sheet_number,
         packages => verdict.packages.len(),
         over => verdict.packages.iter().filter(|package| package.standing == Standing::Over).count(),
-        over_words => over_words(config.rule),
+        over_words => over_words(verdict.rule),
         terms => terms(judged),
         reply_by,
         reply_days => config.programme.reply_days,

@@ -4,4 +4,10 @@ use super::*;
 
 messages! {
     "sheet"
+    /// A package near the limit, as the sentence beside the verdict lists it.
+    near_limit_package(package: text, figure: text, chance: text);
+    /// The packages near the limit beyond those that are named.
+    near_limit_more(packages: count, chance: text);
+    /// How likely the truth is on the other side of the limit.
+    near_limit(packages: text, basis: ["lab" "lab_k2" "own" "assumed"], side: ["over" "within"], rule: ["fails" "passes" "detection"], limit: text);
 }

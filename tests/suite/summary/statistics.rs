@@ -164,14 +164,14 @@ fn sentence(packages: &[&[&str]]) -> String {
 fn a_pass_near_the_limit_is_never_a_plain_one() {
     let near = sentence(&[&["18.9", "20.4"], &["6", "6"], &["7", "7"]]);
     assert!(
-        near.contains("Close to the limit: the chance that the true content is at or above 20 ppm is at least about 43 % for P-1 (19.7 ppm) (from the assumed scatter within the lab alone)."),
+        near.contains("Close to the limit: the chance that the true content is at or above the limit of 20 ppm is at least about 43 % for P-1 (19.7 ppm), by the scatter that this programme assumes within a lab alone."),
         "{near}"
     );
     let far = sentence(&[&["12", "12"], &["6", "6"], &["7", "7"]]);
     assert!(!far.contains("Close to the limit"), "{far}");
     let over = sentence(&[&["20.5", "20.5"], &["6", "6"], &["7", "7"]]);
     assert!(
-        over.contains("the true content is below 20 ppm is at least about"),
+        over.contains("the true content is below the limit of 20 ppm is at least about"),
         "{over}"
     );
     // One package far over decides, whatever another one is near.
