@@ -244,7 +244,7 @@ fn testing(section: &Section, faults: &mut Faults) -> Testing {
 mod tests {
     use super::*;
 
-    const LEAST: &str = "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n";
+    const LEAST: &str = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n";
 
     fn parse(rest: &str) -> Result<Config, Vec<String>> {
         check(&format!("{LEAST}{rest}"), Path::new("."))

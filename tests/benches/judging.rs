@@ -100,7 +100,7 @@ fn reading(at: u32, number: u32) -> Interval {
 }
 
 fn judging(criterion: &mut Criterion) {
-    let settings = "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n[rule]\nregime = \"us\"\n";
+    let settings = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n[rule]\nregime = \"us\"\n";
     let config = Config::parse(settings, Path::new("programme")).expect("sound settings");
     let registers = registers();
     let extractions = extractions(&registers);

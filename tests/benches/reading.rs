@@ -31,7 +31,7 @@ fn programme(files: &[(String, Vec<u8>)]) -> (tempfile::TempDir, Config) {
     for (name, bytes) in files {
         write(&format!("inbox/{name}"), bytes);
     }
-    let settings = "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n";
+    let settings = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n";
     let config = Config::parse(settings, folder.path()).expect("the settings are right");
     (folder, config)
 }

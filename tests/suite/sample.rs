@@ -25,11 +25,11 @@ use std::sync::Arc;
 /// A programme's settings, with further lines for the sections after [programme].
 pub fn config(root: &Path, paper: &str, rest: &str) -> Config {
     let text = format!(
-        "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\npaper = \"{paper}\"\n\
+        "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\npaper = \"{paper}\"\n\
          email = \"notices@tidewater.example\"\naddress = \"The Old Net Loft, 3 Quay Steps, Lower Saltmere\"\n\
          director = \"Odile Fennimore\"\ncorrections = \"corrections@tidewater.example\"\n\
          regulator = \"Saltmere Food Office\"\nretained = \"the other half of each package, sealed and frozen, for 90 days\"\n\
-         statement = \"Tidewater Kitchen Watch buys every package in shops at its own cost. No maker pays for a test or a sheet.\"\n{rest}"
+         statement = \"Tidewater Kitchen Works buys every package in shops at its own cost. No maker pays for a test or a sheet.\"\n{rest}"
     );
     Config::parse(&text, root).expect("the sample's settings are right")
 }

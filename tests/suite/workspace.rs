@@ -17,7 +17,7 @@ impl Workspace {
         };
         workspace.with(
             "programme.toml",
-            "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n",
+            "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n",
         );
         workspace.with(
             "registers/products.csv",

@@ -16,7 +16,7 @@ use crate::model::statistics::ProductStatistics;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use std::path::Path;
 
-const SETTINGS: &str = "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n\
+const SETTINGS: &str = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n\
     email = \"results@tidewater.example\"\ndirector = \"Ines Quay\"\n[rule]\nregime = \"us\"\n";
 
 fn config(folder: &Path) -> Config {

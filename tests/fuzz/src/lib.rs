@@ -18,7 +18,7 @@ pub mod words;
 use std::sync::{Arc, LazyLock};
 
 static CONFIG: LazyLock<config::Config> = LazyLock::new(|| {
-    let settings = "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n\
+    let settings = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n\
         [[layout]]\nfiles = \"*\"\ncolumns = { sample = \"Pot\", result = \"Quux\" }\n";
     config::Config::parse(settings, std::path::Path::new(".")).expect("the settings are right")
 });

@@ -17,7 +17,7 @@ impl Folder {
     pub fn new() -> Folder {
         let folder = Folder {
             root: tempfile::tempdir().expect("makes a folder"),
-            settings: "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n"
+            settings: "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n"
                 .to_owned(),
         };
         std::fs::create_dir_all(folder.path("inbox")).expect("makes the inbox");

@@ -159,7 +159,7 @@ fn sound_files() -> Vec<Vec<u8>> {
 #[test]
 fn damaged_files_are_read_or_refused() {
     let config = Config::parse(
-        "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n",
+        "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n",
         Path::new("."),
     )
     .expect("the settings are right");

@@ -15,7 +15,7 @@ use std::sync::Arc;
 /// Settings of a programme under `regime`, with further lines of the [rule] and other tables.
 pub fn config(regime: &str, more: &str) -> Config {
     let text = format!(
-        "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n\
+        "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n\
          [rule]\nregime = \"{regime}\"\n{more}\n"
     );
     Config::parse(&text, Path::new("programme")).expect("sound settings")

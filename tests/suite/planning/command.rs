@@ -71,7 +71,7 @@ fn settings(workspace: &Workspace, regime: &str, more: &str) {
     workspace.with(
         "programme.toml",
         format!(
-            "[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\n[rule]\nregime = \"{regime}\"\n{more}"
+            "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n[rule]\nregime = \"{regime}\"\n{more}"
         ),
     );
 }
@@ -268,7 +268,7 @@ fn an_independent_reader_reads_every_label() {
         let workspace = every_state();
         workspace.with(
             "programme.toml",
-            format!("[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\npaper = \"{paper}\"\n"),
+            format!("[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\npaper = \"{paper}\"\n"),
         );
         workspace.run(&["plan", "--labels", &grid]).exits(0);
         let codes: BTreeSet<String> = rows(&workspace, "out/plan/packages.csv")

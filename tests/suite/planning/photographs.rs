@@ -91,7 +91,7 @@ fn a_contact_sheet_draws_what_it_can_and_names_the_rest_in_both_papers() {
         let workspace = with_photographs();
         workspace.with(
             "programme.toml",
-            format!("[programme]\nname = \"Tidewater Kitchen Watch\"\nshort_name = \"TKW\"\npaper = \"{paper}\"\n"),
+            format!("[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\npaper = \"{paper}\"\n"),
         );
         workspace.run(&["contact-sheet", "--only", "P1"]).exits(0);
         let pdf = std::fs::read(workspace.path("out/contact-sheet.pdf")).expect("was written");

@@ -73,7 +73,7 @@ fn a_sheet_says_what_it_is() {
         text(get(&pdf, info, "Title")),
         "Test results: Stone-Baked Buckwheat, Teff and Toasted Chestnut Sandwich Loaf, Sliced, Åsvindel Kværn. Sheet TKW-0612-1"
     );
-    assert_eq!(text(get(&pdf, info, "Author")), "Tidewater Kitchen Watch");
+    assert_eq!(text(get(&pdf, info, "Author")), "Tidewater Kitchen Works");
     let keywords = text(get(&pdf, info, "Keywords"));
     assert!(
         keywords.contains("TKW-0612-1") && keywords.contains("Proof of revision 3"),

@@ -64,7 +64,7 @@ pub fn config(rule: &str, paper: &str) -> Config {
     let text = format!(
         r#"
         [programme]
-        name = "Tidewater Kitchen Watch"
+        name = "Tidewater Kitchen Works"
         short_name = "TKW"
         email = "tests@tidewater.example"
         corrections = "corrections@tidewater.example"
