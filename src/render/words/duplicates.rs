@@ -75,7 +75,7 @@ pub fn range_note(chart: &RangeChart) -> String {
 /// the test, the package was decided on all of them.
 pub fn became(point: &RangePoint) -> String {
     let pair = if point.agrees {
-        "still allowed"
+        "within what is allowed"
     } else {
         "disagrees"
     };

@@ -3,13 +3,12 @@
 use crate::config::Config;
 use crate::model::decided::{EarlierRound, JudgedProduct};
 use crate::model::package::{PackageResult, ResultKind, Standing};
-use crate::model::pair::Pair;
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::model::verdict::{Grade, Verdict};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::limit::LimitWords;
-use crate::render::words::verdict::{highest_bound, highest_over};
+use crate::render::words::verdict::{highest_bound, single_readings};
 use crate::render::words::{counted, with_unit};
 
 /// What this result says.
@@ -123,13 +122,7 @@ fn undecided(product: &JudgedProduct, rule: Rule) -> String {
             n - k
         ),
     };
-    let pairs: Vec<&Pair> = packages.iter().map(|package| &package.pair).collect();
-    if let Some(figure) = highest_over(&pairs, rule) {
-        said += &format!(
-            " One extraction measured {}.",
-            with_unit(&figure, limit.unit())
-        );
-    }
+    said += &single_readings(packages, rule);
     said
 }
 

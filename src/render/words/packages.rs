@@ -12,7 +12,7 @@ use crate::render::words::{counted, full_stop, listed, sentence_case};
 /// How a package's extractions agree: a word, and what it rests on.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Agreement {
-    /// `Agree`, `Disagree`, `One extraction only`.
+    /// `Agree`, `No sign they differ`, `Disagree`, `One extraction only`.
     pub head: String,
     /// `3.3 apart, 12.7 allowed`.
     pub detail: String,
@@ -27,6 +27,10 @@ pub fn agreement(package: &PackageResult) -> Agreement {
     let usable = package.pair.usable().count();
     let reported = package.pair.extractions.len();
     match package.pair.state {
+        // What is beyond the assay's range may be equal and may be far apart: only that nothing speaks against it is known.
+        PairState::Agree if all_beyond(package).is_some() => {
+            said("No sign they differ", apart(package))
+        }
         PairState::Agree => said("Agree", apart(package)),
         PairState::Disagree => said("Disagree", apart(package)),
         PairState::Missing if reported == 0 => said("No result", "nothing reported yet".to_owned()),

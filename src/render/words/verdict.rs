@@ -9,7 +9,7 @@ use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
-use crate::render::words::summary::number_of;
+use crate::render::words::summary::{number, number_of};
 use crate::render::words::{counted, listed, sentence_case, with_unit};
 use crate::words::{reason_in_words, reasons};
 
@@ -174,7 +174,11 @@ fn measured_within(product: &ProductVerdict, rule: Rule) -> String {
         (k, n) if k == n => format!("Gluten was measured in all {n} packages"),
         (k, n) => format!("Gluten was measured in {k} of the {n} packages"),
     };
-    let each = if measured == 1 { "" } else { "each time " };
+    // A package's result is within the limit; one of its extractions may have measured more.
+    let results = match measured {
+        1 => "with a result",
+        _ => "with results",
+    };
     let others = match below {
         0 => String::new(),
         1 => format!(
@@ -187,9 +191,10 @@ fn measured_within(product: &ProductVerdict, rule: Rule) -> String {
         ),
     };
     format!(
-        "{where_measured}, {each}{} of {}.{others}",
+        "{where_measured}, {results} {} of {}.{others}{}",
         limit.within_the_limit(),
-        limit.in_full()
+        limit.in_full(),
+        single_readings(&product.packages, rule)
     )
 }
 
@@ -309,13 +314,34 @@ fn named(codes: &[&str]) -> String {
     }
 }
 
-/// The highest single reading that is over the limit, as printed; so that no verdict never hides one.
-pub fn highest_over(pairs: &[&Pair], rule: Rule) -> Option<String> {
+/// The single readings that are over the limit: how many, and the highest as printed; so that no verdict hides one.
+pub fn readings_over(pairs: &[&Pair], rule: Rule) -> Option<(usize, String)> {
     let readings = pairs
         .iter()
         .flat_map(|pair| pair.usable())
         .filter_map(|extraction| extraction.outcome.reading());
-    let over = readings.filter(|reading| rule.limit.surely_over(reading));
-    let highest = over.max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
-    Some(numbers::interval(highest, rule.limit))
+    let over: Vec<_> = readings
+        .filter(|reading| rule.limit.surely_over(reading))
+        .collect();
+    let highest = over.iter().max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
+    Some((over.len(), numbers::interval(*highest, rule.limit)))
+}
+
+/// A sentence on the single readings that are over the limit, with a space before it; nothing where there is none.
+pub fn single_readings(packages: &[PackageResult], rule: Rule) -> String {
+    let limit = LimitWords::of(rule);
+    let pairs: Vec<&Pair> = packages.iter().map(|package| &package.pair).collect();
+    match readings_over(&pairs, rule) {
+        None => String::new(),
+        Some((1, figure)) => format!(
+            " One extraction measured {}.",
+            with_unit(&figure, limit.unit())
+        ),
+        Some((n, figure)) => format!(
+            " {} extractions measured {}, the highest {}.",
+            sentence_case(&number(n as u64)),
+            limit.over(),
+            with_unit(&figure, limit.unit())
+        ),
+    }
 }
