@@ -16,6 +16,8 @@ pub mod claim;
 
 pub mod registers;
 
+pub mod exhibit;
+
 pub mod extraction;
 
 pub mod understanding;

@@ -7,6 +7,7 @@ use crate::archive::bag::{Bag, InfoLine};
 use crate::archive::issued;
 use crate::config::{self, Config};
 use crate::files;
+use crate::gather::exhibits;
 use crate::model::decided::Decided;
 use crate::pipeline::making::{self, Prepared, Wanted};
 use crate::pipeline::states;
@@ -143,7 +144,6 @@ fn add_photographs(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<
 
 /// What else the lab or a shop gave: certificates and photographs in the inbox, by their path, with their bytes.
 fn certificates(config: &Config) -> Result<Vec<(String, Vec<u8>)>> {
-    const ENDINGS: [&str; 4] = ["pdf", "jpg", "jpeg", "png"];
     let inbox = config.inbox();
     if !inbox.is_dir() {
         return Ok(Vec::new());
@@ -152,11 +152,7 @@ fn certificates(config: &Config) -> Result<Vec<(String, Vec<u8>)>> {
     for listed in files::list(&inbox)? {
         let path = &listed.path;
         let name = path.rsplit('/').next().unwrap_or(path);
-        let ending = name
-            .rsplit_once('.')
-            .map(|(_, ending)| ending.to_lowercase());
-        let is_one = ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str()));
-        if listed.is_plain_file && is_one && !files::is_litter(name) {
+        if listed.is_plain_file && exhibits::is_one(name) && !files::is_litter(name) {
             found.push((format!("inbox/{path}"), files::read(&inbox.join(path))?));
         }
     }

@@ -239,7 +239,7 @@ impl Run<'_> {
             Paper::Digest(digest) => facts::digest::job(digest),
             Paper::Sheet(judged) => {
                 let facts = facts::sheet::facts(judged, config, made_on);
-                facts::sheet::outline(judged, &facts, config)
+                facts::carried::outline(judged, &facts, config)
             }
             Paper::Notice(judged) => match judged.publication.correction {
                 Some(correction) => {
@@ -260,7 +260,7 @@ impl Run<'_> {
 
     fn complete(&self, job: &mut Job, paper: &Paper<'_>) -> Result<()> {
         match paper {
-            Paper::Sheet(judged) => facts::sheet::complete(job, judged, self.config),
+            Paper::Sheet(judged) => facts::carried::complete(job, judged, self.config),
             Paper::Summary(_) | Paper::Digest(_) | Paper::Notice(_) | Paper::Query { .. } => Ok(()),
         }
     }

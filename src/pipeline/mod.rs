@@ -31,7 +31,7 @@ pub mod contact_sheet;
 pub mod archive;
 
 use crate::config::Config;
-use crate::gather;
+use crate::gather::{self, exhibits};
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
@@ -89,8 +89,15 @@ pub fn decide(
         as_of,
         &mut problems,
     );
+    let mut products = judged.products;
+    exhibits::note(
+        &mut products,
+        &gathered.lab_files,
+        &gathered.others,
+        &mut problems,
+    );
     let mut decided = Decided {
-        products: judged.products,
+        products,
         statistics: judged.statistics,
         registers: gathered.registers,
         lab_files: gathered.lab_files,

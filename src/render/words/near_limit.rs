@@ -60,12 +60,9 @@ fn said(near: &[&OtherSide], other: &str, rule: Rule) -> String {
         1 => packages.push(format!("more than 5{NBSP}% for one more")),
         more => packages.push(format!("more than 5{NBSP}% for {more} more")),
     }
-    let scatter = near.iter().any(|side| {
-        matches!(
-            side.basis,
-            UncertaintyBasis::OwnRepeatability | UncertaintyBasis::AssumedRepeatability
-        )
-    });
+    let scatter = near
+        .iter()
+        .any(|side| side.basis == UncertaintyBasis::AssumedRepeatability);
     let least = if scatter { "at least about" } else { "about" };
     format!(
         "Close to the limit: the chance that the true content is {other} is {least} {} ({}).",
@@ -79,8 +76,6 @@ fn basis(near: &[&OtherSide]) -> &'static str {
     let has = |basis| near.iter().any(|side| side.basis == basis);
     if has(UncertaintyBasis::AssumedRepeatability) {
         "from the assumed scatter within the lab alone"
-    } else if has(UncertaintyBasis::OwnRepeatability) {
-        "from the scatter between extractions alone"
     } else if has(UncertaintyBasis::LabAssumed) {
         "from the lab’s uncertainty, taken as k = 2"
     } else {

@@ -8,6 +8,7 @@ mod issue;
 mod leaks;
 mod life;
 mod public;
+mod shared;
 mod sheets;
 mod status;
 mod watch;

@@ -163,6 +163,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
             ..Publication::of_nothing()
         },
         publication_said: String::new(),
+        exhibits: Vec::new(),
         content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {

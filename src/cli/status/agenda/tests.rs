@@ -60,6 +60,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
             ..Publication::of_nothing()
         },
         publication_said: String::new(),
+        exhibits: Vec::new(),
         content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {
