@@ -29,6 +29,8 @@ pub struct Decided {
     pub problems: Problems,
     /// For whom it is: the programme itself, or anyone.
     pub audience: Audience,
+    /// Products of which the lab has reported nothing, where these are left out of `products`.
+    pub with_lab: usize,
     /// What was issued and does not stand any more; only where it is for anyone.
     pub under_revision: Vec<UnderRevision>,
 }

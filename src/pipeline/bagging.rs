@@ -101,6 +101,7 @@ fn add_private(
         }
         bag.add(&private(&file.path), &bytes)?;
     }
+    add_replaced(bag, decided, config)?;
     for (path, bytes) in certificates(config)? {
         bag.add(&private(&path), &bytes)?;
     }
@@ -117,6 +118,20 @@ fn add_private(
                 &private(&format!("letters/{path}")),
                 &prepared.staging.read(&path)?,
             )?;
+        }
+    }
+    Ok(())
+}
+
+/// Lab files that a later one replaces: nothing rests on them, and the register of reports names them.
+fn add_replaced(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<()> {
+    let rows = decided.registers.reports.iter();
+    for replaced in rows.filter_map(|row| row.supersedes.as_deref()) {
+        let path = private(replaced);
+        if !bag.holds(&path)
+            && let Some(bytes) = files::read_if_there(&config.root.join(replaced))?
+        {
+            bag.add(&path, &bytes)?;
         }
     }
     Ok(())

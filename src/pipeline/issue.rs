@@ -64,12 +64,8 @@ pub struct Held {
     pub round: String,
     /// The product's name.
     pub name: String,
-    /// Why it is not issued.
-    pub state: PublicationState,
-    /// From when it may be, where that is known.
-    pub may_publish_on: Option<NaiveDate>,
-    /// The same in words.
-    pub why: String,
+    /// Its state, from when it may be issued where that is known, and why.
+    pub standing: String,
 }
 
 /// Issues what may be issued, and leaves the outputs as a run would.
@@ -236,9 +232,7 @@ fn held(judged: &JudgedProduct, config: &Config) -> Held {
         product_id: verdict.product.product_id.clone(),
         round: verdict.round.clone(),
         name: verdict.product.name.clone(),
-        state: judged.publication.state,
-        may_publish_on: judged.publication.may_publish_on,
-        why: judged.publication_said.clone(),
+        standing: states::standing(judged),
     }
 }
 

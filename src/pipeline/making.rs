@@ -85,9 +85,10 @@ pub fn prepare(
         engine: Engine::new(config)?,
         staging: Staging::open(out)?,
     };
+    let reported = states::reported(decided, config);
     let digest = match is_partial {
         true => None,
-        false => Some(facts::digest::digest(decided, config, run.made_on())?),
+        false => Some(facts::digest::digest(&reported, config, run.made_on())?),
     };
     let mut tasks: Vec<Task<'_>> = products_papers(&products)
         .into_iter()
@@ -96,7 +97,7 @@ pub fn prepare(
     if let Some(digest) = &digest {
         tasks.insert(
             summarys_place(tasks.len()),
-            Task::Typeset(Paper::Summary(decided)),
+            Task::Typeset(Paper::Summary(&reported)),
         );
         tasks.push(Task::Typeset(Paper::Digest(digest)));
         tasks.push(Task::Newsletter(digest));

@@ -105,6 +105,7 @@ pub fn decide(
         problems,
         audience: Audience::Programme,
         under_revision: Vec::new(),
+        with_lab: 0,
     };
     states::note(&mut decided, config, as_of);
     Ok(decided)

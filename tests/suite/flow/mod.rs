@@ -10,6 +10,7 @@ mod life;
 mod public;
 mod shared;
 mod sheets;
+mod states;
 mod status;
 mod watch;
 

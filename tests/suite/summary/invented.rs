@@ -116,6 +116,7 @@ pub fn decided(products: usize, config: &Config) -> Decided {
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),
+        with_lab: 0,
     }
 }
 

@@ -102,6 +102,7 @@ fn decided(products: Vec<JudgedProduct>) -> Decided {
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),
+        with_lab: 0,
     }
 }
 
