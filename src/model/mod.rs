@@ -46,6 +46,8 @@ pub mod publication;
 
 pub mod decided;
 
+pub mod results;
+
 pub mod document;
 
 pub mod planning;

@@ -288,7 +288,7 @@ fn revisions(
             wanting.join(", ")
         );
     }
-    let now = edition::products(results::json(decided, config).as_bytes())?;
+    let now = edition::keyed(results::view(decided, config).products);
     let mut sought = Sought::new();
     for judged in selected.iter().filter(|one| one.publication.revision > 1) {
         let number = sheet::sheet_number(&judged.verdict, config);
