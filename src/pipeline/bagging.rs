@@ -12,6 +12,7 @@ use crate::model::decided::Decided;
 use crate::pipeline::making::{self, Prepared, Wanted};
 use crate::pipeline::states;
 use crate::render::numbers;
+use crate::save::alone;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -55,8 +56,7 @@ fn add_public(
         let path = format!("sheets/{}.pdf", judged.verdict.stem());
         bag.add(&format!("public/{path}"), &prepared.staging.read(&path)?)?;
     }
-    let folder = tempfile::tempdir()
-        .map_err(|error| files::refused("write in", &std::env::temp_dir(), &error))?;
+    let folder = alone::scratch()?;
     let wanted = Wanted {
         made_on: Some(on),
         only: &[],

@@ -19,7 +19,7 @@ use crate::pipeline::{self, Listener, bagging, states};
 use crate::render::facts::sheet;
 use crate::render::words;
 use crate::save::out::Outcome;
-use crate::save::results;
+use crate::save::{alone, results};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -101,7 +101,7 @@ pub fn issue(
         false => {
             let register = issued::with_rows(register.bytes.as_deref(), &revisions)?;
             let bag = bagging::archive(&decided, config, order.on, &prepared, &register)?;
-            files::write_durably(&config.root.join(issued::FILE_NAME), &register)?;
+            alone::register(&config.root.join(issued::FILE_NAME), &register)?;
             Some(bag)
         }
     };
@@ -121,7 +121,7 @@ pub fn issue(
 pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
     let archive = config.root.join("archive");
     bag::sweep(&archive)?;
-    files::sweep_unfinished(&config.registers())?;
+    alone::sweep(&config.registers())?;
     let Ok(register) = Register::read(config) else {
         // A register that `issue` does not write is no register to finish.
         return Ok(Vec::new());
@@ -141,7 +141,7 @@ pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
     if !missing.is_empty() {
         let existing = (!living.is_empty()).then_some(living.as_slice());
         let whole = issued::with_rows(existing, &missing)?;
-        files::write_durably(&config.root.join(issued::FILE_NAME), &whole)?;
+        alone::register(&config.root.join(issued::FILE_NAME), &whole)?;
     }
     Ok(missing)
 }

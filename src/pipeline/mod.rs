@@ -38,7 +38,7 @@ use crate::model::problem::Problems;
 use crate::model::publication::Audience;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
-use crate::save::{report, results};
+use crate::save::{alone, report, results};
 use anyhow::Result;
 use chrono::NaiveDate;
 pub use making::{Made, Wanted};
@@ -123,6 +123,14 @@ pub fn make(
     listener: Listener<'_>,
 ) -> Result<Made> {
     making::prepare(decided, config, wanted, out, listener)?.finish()
+}
+
+/// Lays out a new programme folder.
+///
+/// # Errors
+/// Where a file of it cannot be written.
+pub fn lay_out(dir: &Path, laid_out: &[(&str, &[u8])]) -> Result<()> {
+    alone::programme(dir, laid_out)
 }
 
 /// Everything that was decided, as the data file shows it.
