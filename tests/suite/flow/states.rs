@@ -99,3 +99,29 @@ fn what_is_with_the_lab_counts_as_no_result() {
     let last = results["products"].as_array().expect("a list").last();
     assert_eq!(last.expect("is listed")["publication"]["state"], "with_lab");
 }
+
+/// The letter to the lab that the settings know has its address; another lab is not written to under it.
+#[test]
+fn a_query_is_addressed_to_the_lab_of_the_settings() {
+    let workspace = programme();
+    let settings = workspace.text("programme.toml");
+    let lab = "[lab]\nname = \"Saltgrass Analytical\"\naddress = \"7 Pier Road, Saltmarsh\"\nemail = \"desk@saltgrass.example\"\n";
+    workspace.with("programme.toml", format!("{settings}{lab}"));
+    workspace.with(
+        "inbox/d.csv",
+        "Lab,Sample,Extraction,Gluten (ppm)\nSaltgrass  analytical,D3,1,7.5\nSaltgrass  analytical,D3,2,35.0\n",
+    );
+    workspace.with(
+        "inbox/e.csv",
+        "Lab,Sample,Extraction,Gluten (ppm)\nHarrow & Vane,E1,1,6.0\nHarrow & Vane,E1,2,37.0\n",
+    );
+    workspace.run(&["run"]).exits(0);
+    let own = pages(&workspace.path("out/queries/saltgrass-analytical.pdf"));
+    let lines = "7 Pier Road Saltmarsh desk@saltgrass.example";
+    assert!(own.contains(lines) && own.contains("D3"), "{own}");
+    let other = pages(&workspace.path("out/queries/harrow-vane.pdf"));
+    assert!(
+        other.contains("E1") && !other.contains("Pier Road"),
+        "{other}"
+    );
+}
