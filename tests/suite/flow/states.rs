@@ -125,3 +125,40 @@ fn a_query_is_addressed_to_the_lab_of_the_settings() {
         "{other}"
     );
 }
+
+/// A maker who is told again has the whole time again: letter, draft, `status` and the state count from the last notice.
+#[test]
+fn the_last_notice_counts() {
+    let workspace = programme();
+    for day in ["2031-05-08", "2031-05-12"] {
+        workspace
+            .run(&["log", "notice-sent", "P2", "--date", day])
+            .exits(0);
+    }
+    workspace.run(&["run", "--date", "2031-05-20"]).exits(0);
+    let letter = pages(&workspace.path("out/notices/P2--1.pdf"));
+    for said in ["12 May 2031", "27 May 2031", "3 June 2031"] {
+        assert!(letter.contains(said), "{said}: {letter}");
+    }
+    for first in ["8 May 2031", "23 May 2031", "30 May 2031"] {
+        assert!(!letter.contains(first), "{first}: {letter}");
+    }
+    let draft = workspace.text("out/drafts/P2--1.eml");
+    assert!(
+        !draft.contains("23 May") && !draft.contains("30 May"),
+        "{draft}"
+    );
+    let state = workspace.run(&["status", "--date", "2031-05-20"]).stdout();
+    assert!(state.contains("held until 2031-06-03"), "{state}");
+    assert!(
+        state.contains("2031-05-27: the maker’s answer is due"),
+        "{state}"
+    );
+    // On a day between the two the first one counts.
+    let between = workspace.run(&["status", "--date", "2031-05-10"]).stdout();
+    assert!(between.contains("held until 2031-05-30"), "{between}");
+    assert!(
+        between.contains("2031-05-23: the maker’s answer is due"),
+        "{between}"
+    );
+}
