@@ -1,7 +1,8 @@
 //! What a reader of one edition must know of another: sheets that are new, amended or withdrawn, and changed verdicts.
 
-use crate::archive::edition::{Change, Edition, Print, Product, SheetKey, changes};
+use crate::archive::edition::{Change, Edition, Print, SheetKey, changes};
 use crate::model::registers::IssuedRevision;
+use crate::model::results::Product;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -127,9 +128,9 @@ fn sheet(row: &IssuedRevision, edition: &Edition) -> Sheet {
         sheet_number: row.sheet_number.clone(),
         product_id: row.product_id.clone(),
         round: row.round.clone(),
-        name: product.map(|product| product.name.clone()),
+        name: product.map(|product| product.name.to_string()),
         revision: row.revision,
-        verdict: product.map(|product| product.verdict.clone()),
+        verdict: product.map(|product| product.verdict.to_string()),
     }
 }
 
@@ -141,12 +142,12 @@ fn reasons(edition: &Edition, number: &str, after_revision: u32) -> Vec<String> 
     since.filter_map(|row| row.reason.clone()).collect()
 }
 
-fn verdict_change(number: &str, old: &Product, new: &Product) -> VerdictChange {
+fn verdict_change(number: &str, old: &Product<'_>, new: &Product<'_>) -> VerdictChange {
     VerdictChange {
         sheet_number: number.to_owned(),
-        name: new.name.clone(),
-        old: old.verdict.clone(),
-        new: new.verdict.clone(),
+        name: new.name.to_string(),
+        old: old.verdict.to_string(),
+        new: new.verdict.to_string(),
     }
 }
 
@@ -170,11 +171,11 @@ mod tests {
         }
     }
 
-    fn edition(products: &[Product], issued: &[IssuedRevision]) -> Edition {
+    fn edition(products: &[Product<'static>], issued: &[IssuedRevision]) -> Edition {
         let keyed = products.iter().map(|product| {
             let key = SheetKey {
-                product_id: product.product_id.clone(),
-                round: product.round.clone(),
+                product_id: product.product_id.to_string(),
+                round: product.round.to_string(),
             };
             (key, product.clone())
         });

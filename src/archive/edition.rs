@@ -3,9 +3,9 @@
 use crate::archive::{bag, issued};
 use crate::files;
 use crate::model::registers::IssuedRevision;
+use crate::model::results::{Figures, Label, Package, Product, Results, Rule, UNDER_REVISION};
 use anyhow::{Context, Result};
-use serde::Deserialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::path::Path;
 
@@ -19,22 +19,11 @@ const RESULTS: [&str; 2] = [
 #[derive(Clone, Debug, Default)]
 pub struct Edition {
     /// The results, as published.
-    pub products: BTreeMap<SheetKey, Product>,
+    pub products: BTreeMap<SheetKey, Product<'static>>,
     /// Every revision issued up to then, oldest first.
     pub issued: Vec<IssuedRevision>,
     /// The regime's word and its limit, as published; none where nothing was.
-    pub rule: Option<PublishedRule>,
-}
-
-/// The rule of a `results.json`, as far as figures are printed by it.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct PublishedRule {
-    /// `us`, `codex` …
-    pub regime: String,
-    /// The limit in ppm.
-    pub limit_ppm: f64,
-    /// Whether exactly the limit is within it.
-    pub limit_passes: bool,
+    pub rule: Option<Rule<'static>>,
 }
 
 /// How amounts are printed.
@@ -54,86 +43,6 @@ pub struct SheetKey {
     pub round: String,
 }
 
-/// One product of `results.json`, as far as readers are told of it.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct Product {
-    /// The programme's own name for it.
-    pub product_id: String,
-    /// The round of testing.
-    pub round: String,
-    /// As on the front of the package.
-    pub name: String,
-    /// `over_limit`, `within_limit`, `no_verdict`.
-    pub verdict: String,
-    /// What the label says.
-    pub label: Label,
-    /// Whether it is published; none in a bag of an earlier version.
-    #[serde(default)]
-    pub publication: Option<PublicationOf>,
-    /// By code.
-    pub packages: Vec<Package>,
-}
-
-/// The state of a sheet.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct PublicationOf {
-    /// `published`, `under_revision` …
-    pub state: String,
-}
-
-/// The word for a sheet that was issued and does not stand any more.
-pub const UNDER_REVISION: &str = "under_revision";
-
-/// What a label said.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct Label {
-    /// `gluten_source`, `none` …
-    pub finding: String,
-    /// The terms, as printed.
-    pub terms: Vec<String>,
-}
-
-/// One package of `results.json`.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct Package {
-    /// What the lab is given.
-    pub package_code: String,
-    /// `within`, `over` …
-    pub standing: String,
-    /// What its extractions give together.
-    pub result: Figures,
-    /// As the lab reported them.
-    pub extractions: Vec<Extraction>,
-}
-
-/// A package's result, in ppm.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct Figures {
-    /// `value`, `below`, `range`, `none`.
-    pub kind: String,
-    /// The lowest that the reports allow.
-    pub lower_ppm: Option<f64>,
-    /// The highest that they allow.
-    pub upper_ppm: Option<f64>,
-}
-
-/// One extraction of `results.json`.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
-pub struct Extraction {
-    /// 1, 2, …
-    pub number: u32,
-    /// The text of the cell.
-    pub reported: String,
-    /// Set aside by a person.
-    pub excluded: bool,
-}
-
-#[derive(Deserialize)]
-struct Results {
-    rule: PublishedRule,
-    products: Vec<Product>,
-}
-
 /// Reads what a bag told its readers.
 ///
 /// # Errors
@@ -144,7 +53,7 @@ pub fn read(bag: &Path) -> Result<Edition> {
     let results = files::read(there.unwrap_or(&results[0]))
         .with_context(|| format!("{} is not an archive that `issue` wrote", bag.display()))?;
     let issued = files::read_if_there(&bag::programme(bag).join(issued::FILE_NAME))?;
-    let results: Results = serde_json::from_slice(&results)
+    let results: Results<'static> = serde_json::from_slice(&results)
         .with_context(|| format!("cannot read the results in {}", bag.display()))?;
     Ok(Edition {
         products: keyed(results.products),
@@ -153,25 +62,13 @@ pub fn read(bag: &Path) -> Result<Edition> {
     })
 }
 
-/// The products of a `results.json`.
-///
-/// # Errors
-/// Where it is not one.
-pub fn products(json: &[u8]) -> Result<BTreeMap<SheetKey, Product>> {
-    let results: Results = serde_json::from_slice(json)?;
-    Ok(keyed(results.products))
-}
-
-fn keyed(products: Vec<Product>) -> BTreeMap<SheetKey, Product> {
-    // What is under revision is named, and nothing is said of it.
-    let told = |product: &Product| {
-        let publication = product.publication.as_ref();
-        publication.is_none_or(|publication| publication.state != UNDER_REVISION)
-    };
+/// These products by their sheets. What is under revision is named in the data, and nothing is said of it.
+pub fn keyed<'a>(products: Vec<Product<'a>>) -> BTreeMap<SheetKey, Product<'a>> {
+    let told = |product: &Product<'_>| product.publication.state != UNDER_REVISION;
     let keyed = products.into_iter().filter(told).map(|product| {
         let key = SheetKey {
-            product_id: product.product_id.clone(),
-            round: product.round.clone(),
+            product_id: product.product_id.to_string(),
+            round: product.round.to_string(),
         };
         (key, product)
     });
@@ -196,7 +93,7 @@ impl fmt::Display for Change {
 }
 
 /// What a sheet's reader must know: verdict, each package's result and extractions, the label finding.
-pub fn changes(before: &Product, after: &Product, print: &Print<'_>) -> Vec<Change> {
+pub fn changes(before: &Product<'_>, after: &Product<'_>, print: &Print<'_>) -> Vec<Change> {
     let mut changes = Vec::new();
     let mut note = |what: String, old: String, new: String| {
         if old != new {
@@ -205,30 +102,24 @@ pub fn changes(before: &Product, after: &Product, print: &Print<'_>) -> Vec<Chan
     };
     note(
         "product name".to_owned(),
-        before.name.clone(),
-        after.name.clone(),
+        before.name.to_string(),
+        after.name.to_string(),
     );
     note(
         "verdict".to_owned(),
         words(&before.verdict),
         words(&after.verdict),
     );
-    let by_code = |product: &Product| -> BTreeMap<String, Package> {
-        let packages = product.packages.iter();
-        packages
-            .map(|package| (package.package_code.clone(), package.clone()))
-            .collect()
-    };
     let (old, new) = (by_code(before), by_code(after));
-    let codes: std::collections::BTreeSet<&String> = old.keys().chain(new.keys()).collect();
+    let codes: BTreeSet<&str> = old.keys().chain(new.keys()).copied().collect();
     for code in codes {
-        let (old, new) = (old.get(code), new.get(code));
-        let shown = |package: Option<&Package>| match package {
-            Some(package) => printed(&package.result, print),
+        let (old, new) = (old.get(code).copied(), new.get(code).copied());
+        let shown = |package: Option<&Package<'_>>| match package {
+            Some(package) => printed(&package.series.result, print),
             None => "not listed".to_owned(),
         };
         note(format!("package {code}, result"), shown(old), shown(new));
-        let shown = |package: Option<&Package>| package.map(reported).unwrap_or_default();
+        let shown = |package: Option<&Package<'_>>| package.map(reported).unwrap_or_default();
         note(
             format!("package {code}, extractions"),
             shown(old),
@@ -243,6 +134,13 @@ pub fn changes(before: &Product, after: &Product, print: &Print<'_>) -> Vec<Chan
     changes
 }
 
+fn by_code<'a>(product: &'a Product<'_>) -> BTreeMap<&'a str, &'a Package<'a>> {
+    let packages = product.packages.iter();
+    packages
+        .map(|package| (package.package_code.as_ref(), package))
+        .collect()
+}
+
 /// A state's word in the data as one would say it: `over_limit` is "over limit".
 pub fn words(state: &str) -> String {
     match state {
@@ -252,9 +150,9 @@ pub fn words(state: &str) -> String {
     }
 }
 
-fn printed(result: &Figures, print: &Print<'_>) -> String {
+fn printed(result: &Figures<'_>, print: &Print<'_>) -> String {
     let Print { figure, unit } = print;
-    match (result.kind.as_str(), result.lower_ppm, result.upper_ppm) {
+    match (result.kind.as_ref(), result.lower_ppm, result.upper_ppm) {
         ("value", Some(mean), _) => format!("{} {unit}", figure(mean)),
         ("below", _, Some(upper)) => format!("<{upper} {unit}"),
         ("range", Some(0.0), Some(upper)) => format!("up to {} {unit}", figure(upper)),
@@ -266,8 +164,8 @@ fn printed(result: &Figures, print: &Print<'_>) -> String {
     }
 }
 
-fn reported(package: &Package) -> String {
-    let texts = package.extractions.iter().map(|extraction| {
+fn reported(package: &Package<'_>) -> String {
+    let texts = package.series.extractions.iter().map(|extraction| {
         let text = extraction
             .reported
             .split_whitespace()
@@ -281,7 +179,7 @@ fn reported(package: &Package) -> String {
     texts.collect::<Vec<_>>().join(", ")
 }
 
-fn label(label: &Label) -> String {
+fn label(label: &Label<'_>) -> String {
     match label.terms.is_empty() {
         true => words(&label.finding),
         false => format!("{} ({})", words(&label.finding), label.terms.join(", ")),
@@ -291,6 +189,7 @@ fn label(label: &Label) -> String {
 #[cfg(test)]
 pub(crate) mod tests {
     use super::*;
+    use crate::model::results::{Extraction, Series};
 
     /// One decimal, in ppm.
     pub const PLAIN: Print<'static> = Print {
@@ -299,31 +198,38 @@ pub(crate) mod tests {
     };
 
     /// A product with one package of this result.
-    pub fn product(id: &str, verdict: &str, ppm: f64) -> Product {
+    pub fn product(id: &str, verdict: &str, ppm: f64) -> Product<'static> {
+        let result = Figures {
+            kind: "value".into(),
+            lower_ppm: Some(ppm),
+            upper_ppm: Some(ppm),
+            ..Figures::default()
+        };
+        let extraction = Extraction {
+            number: 1,
+            reported: format!("{ppm}").into(),
+            ..Extraction::default()
+        };
         Product {
-            product_id: id.to_owned(),
-            round: "1".to_owned(),
-            name: "Oat Biscuits".to_owned(),
-            verdict: verdict.to_owned(),
+            product_id: id.to_owned().into(),
+            round: "1".into(),
+            name: "Oat Biscuits".into(),
+            verdict: verdict.to_owned().into(),
             label: Label {
-                finding: "none".to_owned(),
+                finding: "none".into(),
                 terms: vec![],
             },
-            publication: None,
             packages: vec![Package {
-                package_code: "B7".to_owned(),
-                standing: "within".to_owned(),
-                result: Figures {
-                    kind: "value".to_owned(),
-                    lower_ppm: Some(ppm),
-                    upper_ppm: Some(ppm),
+                package_code: "B7".into(),
+                series: Series {
+                    standing: "within".into(),
+                    result,
+                    extractions: vec![extraction],
+                    ..Series::default()
                 },
-                extractions: vec![Extraction {
-                    number: 1,
-                    reported: format!("{ppm}"),
-                    excluded: false,
-                }],
+                other_series: None,
             }],
+            ..Product::default()
         }
     }
 
@@ -331,8 +237,8 @@ pub(crate) mod tests {
     fn each_figure_is_named_with_its_old_and_new_value() {
         let before = product("FH-01", "within_limit", 18.25);
         let mut after = product("FH-01", "over_limit", 22.44);
-        after.label.finding = "gluten_source".to_owned();
-        after.label.terms = vec!["malt extract".to_owned()];
+        after.label.finding = "gluten_source".into();
+        after.label.terms = vec!["malt extract".into()];
         let told: Vec<String> = changes(&before, &after, &PLAIN)
             .iter()
             .map(Change::to_string)
@@ -360,15 +266,18 @@ pub(crate) mod tests {
     }
 
     #[test]
-    fn results_are_read_as_they_are_written() {
+    fn results_of_an_earlier_version_lack_what_came_later() {
         let json = r#"{"schema": "galleyproof.results/1",
             "rule": {"regime": "us", "limit_ppm": 20, "limit_passes": false, "decision": "simple"}, "products": [{"product_id": "A", "round": "2", "name": "n",
             "verdict": "within_limit", "grade": "quantified", "reasons": [], "label": {"finding": "none", "terms": []},
             "notify_maker": false, "packages": [{"package_code": "p", "state": "agree", "standing": "within",
             "straddles_limit": false, "gap_ppm": 0.5, "allowed_ppm": 2, "result": {"kind": "below", "ppm": null,
             "lower_ppm": 0, "upper_ppm": 5}, "extractions": []}]}], "counts": {}, "problems": []}"#;
-        let products = products(json.as_bytes()).expect("reads");
+        let results: Results<'static> = serde_json::from_str(json).expect("reads");
+        let products = keyed(results.products);
         let product = products.values().next().expect("has one");
-        assert_eq!(printed(&product.packages[0].result, &PLAIN), "<5 ppm");
+        let package = &product.packages[0];
+        assert_eq!(printed(&package.series.result, &PLAIN), "<5 ppm");
+        assert_eq!(package.series.allowed_ppm, Some(2.0));
     }
 }

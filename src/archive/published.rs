@@ -1,12 +1,13 @@
 //! What amended sheets said in the revision that they replace.
 
 use crate::archive::amended::{self, Decide, Former};
-use crate::archive::edition::{self, Change, Print, Product, SheetKey};
+use crate::archive::edition::{self, Change, Print, SheetKey};
 use crate::archive::{bag, issued};
 use crate::config::Config;
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::ppm::Ppm;
+use crate::model::results::Product;
 use crate::render::numbers;
 use anyhow::Result;
 use std::collections::BTreeMap;
@@ -14,7 +15,7 @@ use std::path::Path;
 
 /// What amended sheets said in the revision that they replace.
 pub struct Published {
-    products: BTreeMap<SheetKey, Product>,
+    products: BTreeMap<SheetKey, Product<'static>>,
     sheets: BTreeMap<SheetKey, Former>,
 }
 
@@ -59,7 +60,7 @@ impl Published {
     pub fn changed(
         &self,
         key: &SheetKey,
-        now: Option<&Product>,
+        now: Option<&Product<'_>>,
         judged: &JudgedProduct,
         config: &Config,
     ) -> Option<String> {

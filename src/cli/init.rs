@@ -4,6 +4,7 @@ use crate::cli::Ending;
 use crate::cli::demo;
 use crate::cli::print;
 use crate::files;
+use crate::pipeline;
 use anyhow::{Result, bail};
 use std::path::Path;
 
@@ -44,16 +45,14 @@ pub fn init(dir: &Path, with_demo: bool) -> Result<Ending> {
             dir.display()
         );
     }
-    if with_demo {
-        for (path, bytes) in demo::FILES {
-            files::write(&dir.join(path), bytes)?;
+    let laid_out: Vec<(&str, &[u8])> = match with_demo {
+        true => demo::FILES.to_vec(),
+        false => {
+            let blank = BLANK.iter();
+            blank.map(|(path, text)| (*path, text.as_bytes())).collect()
         }
-    } else {
-        for (path, text) in BLANK {
-            files::write(&dir.join(path), text.as_bytes())?;
-        }
-        files::create_folder(&dir.join("inbox"))?;
-    }
+    };
+    pipeline::lay_out(dir, &laid_out)?;
     print::result(&next_steps(dir, with_demo))?;
     Ok(Ending::Well)
 }

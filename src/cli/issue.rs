@@ -90,17 +90,10 @@ fn held(issued: &Issued) -> String {
         text.push_str("\nNot issued\n");
     }
     for one in &issued.held {
-        let day = one
-            .may_publish_on
-            .map(|day| format!(" until {day}"))
-            .unwrap_or_default();
         writeln!(
             text,
-            "  {} ({}): {}{day}. {}",
-            one.sheet_number,
-            one.name,
-            one.state.word().replace('_', " "),
-            one.why
+            "  {} ({}): {}",
+            one.sheet_number, one.name, one.standing
         )
         .expect("a string takes all");
     }

@@ -8,6 +8,7 @@ use crate::model::package::{PackageResult, ResultKind};
 use crate::model::problem::Severity;
 use crate::model::rule::Rule;
 use crate::model::verdict::{Grade, Verdict};
+use crate::pipeline::states;
 use std::fmt::Write;
 
 /// Every product with its verdict, and the counts.
@@ -36,9 +37,10 @@ pub fn text(decided: &Decided, config: &Config) -> String {
             .map(|package| result_words(&package.result));
         let found: Vec<String> = found.collect();
         let label = label_words(judged.verdict.label.finding);
+        let state = states::standing(judged);
         writeln!(
             text,
-            "  {:<width$}  {:<12}  {}{}{}",
+            "  {:<width$}  {:<12}  {}{}{}\n      {state}",
             cut(&name(judged), width),
             verdict_words(judged.verdict.verdict),
             found.join(", "),
@@ -157,12 +159,19 @@ fn counts(decided: &Decided) -> String {
         .sum();
     let problems =
         |severity: Severity| print::counted(decided.problems.count(severity), severity.word());
+    let with_lab = decided.products.iter();
+    let with_lab = with_lab.filter(|judged| !judged.publication.is_reported());
+    let with_lab = with_lab.count() as u64;
+    let still = match with_lab {
+        0 => String::new(),
+        n => format!(", {n} with the lab"),
+    };
     format!(
-        "\n{}: {} within the limit, {} over it, {} without a verdict. {}, {}.\n{}, {}, {}.\n",
+        "\n{}: {} within the limit, {} over it, {} without a verdict{still}. {}, {}.\n{}, {}, {}.\n",
         print::counted(decided.products.len(), "product"),
         products.within_limit,
         products.over_limit,
-        products.no_verdict,
+        products.no_verdict.saturating_sub(with_lab),
         print::counted(packages, "package"),
         print::counted(extractions, "extraction"),
         problems(Severity::Error),

@@ -42,6 +42,9 @@ pub mod readings;
 /// What stands outside the tables.
 pub mod facts;
 
+/// Certificates and photographs in the inbox.
+pub mod exhibits;
+
 /// A lab file from its bytes to its extractions.
 pub mod lab_file;
 

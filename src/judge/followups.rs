@@ -8,13 +8,15 @@ use chrono::{Days, NaiveDate};
 /// Where a product stands between the programme and its maker.
 ///
 /// What came after the latest notice decides; a notice without a day of answer asks for one within `reply_days`. An
-/// action of the maker's is an answer too. Only a given day (`as_of`) can make an answer overdue.
+/// action of the maker's is an answer too. Only a given day (`as_of`) can make an answer overdue; what is entered for a later
+/// day has not happened yet.
 pub fn state(verdict: &ProductVerdict, reply_days: u32, as_of: Option<NaiveDate>) -> FollowUpState {
-    let events = &verdict.followups;
+    let has_happened = |event: &&Followup| as_of.is_none_or(|day| event.on <= day);
+    let events: Vec<&Followup> = verdict.followups.iter().filter(has_happened).collect();
     let notice_at = events
         .iter()
         .rposition(|event| event.kind == FollowupKind::NoticeSent);
-    let notice = notice_at.map(|at| told(&events[at], reply_days));
+    let notice = notice_at.map(|at| told(events[at], reply_days));
     let since = &events[notice_at.map_or(0, |at| at + 1)..];
     let last = |kind| since.iter().rfind(|event| event.kind == kind);
     let answer = since

@@ -79,7 +79,7 @@ pub fn judge(
     let verdicts = verdicts::decide(packages, registers, &terms, config);
     plausibility::claims(&verdicts, problems);
     let statistics = statistics::summarise(&verdicts, config);
-    let of_products = statistics::of_products(&verdicts, &statistics, config);
+    let of_products = statistics::of_products(&verdicts, config);
     let earlier: Vec<_> = verdicts
         .iter()
         .map(|verdict| verdicts::earlier(verdict, &verdicts))
@@ -101,6 +101,7 @@ pub fn judge(
             publication: publication::publication(&verdict, &circumstances, false),
             // What is printed is known later.
             publication_said: String::new(),
+            exhibits: Vec::new(),
             content_sha256: String::new(),
             verdict,
         })

@@ -1,6 +1,7 @@
 //! All that a run knows once everything is decided, and before anything is drawn or written.
 
 use crate::model::caution::Caution;
+use crate::model::exhibit::Exhibit;
 use crate::model::followup::FollowUpState;
 use crate::model::place::LabFile;
 use crate::model::problem::Problems;
@@ -28,6 +29,8 @@ pub struct Decided {
     pub problems: Problems,
     /// For whom it is: the programme itself, or anyone.
     pub audience: Audience,
+    /// Products of which the lab has reported nothing, where these are left out of `products`.
+    pub with_lab: usize,
     /// What was issued and does not stand any more; only where it is for anyone.
     pub under_revision: Vec<UnderRevision>,
 }
@@ -45,6 +48,8 @@ pub struct JudgedProduct {
     pub cautions: Vec<Caution>,
     /// The rounds in which the product was tested before, the latest first.
     pub earlier: Vec<EarlierRound>,
+    /// Certificates and photographs in the inbox that bear on it.
+    pub exhibits: Vec<Exhibit>,
     /// Whether its sheet may be published.
     pub publication: Publication,
     /// What that rests on, in words.

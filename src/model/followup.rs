@@ -66,15 +66,19 @@ pub struct NoticeDays {
 }
 
 impl NoticeDays {
-    /// From the register where the notice was sent, else from the day given; none where neither is known.
+    /// From the latest notice that the register has, else from the day given; none where neither is known. A maker who is
+    /// told again has the whole time again; what is entered for a day after the one given is not sent yet.
     pub fn of(
         followups: &[Followup],
         reply_days: u32,
         publish_days: u32,
         made_on: Option<NaiveDate>,
     ) -> Option<NoticeDays> {
-        let mut followups = followups.iter();
-        let sent = followups.find(|followup| followup.kind == FollowupKind::NoticeSent);
+        let is_sent = |event: &&Followup| made_on.is_none_or(|day| event.on <= day);
+        let sent = followups
+            .iter()
+            .filter(is_sent)
+            .rfind(|event| event.kind == FollowupKind::NoticeSent);
         let written = sent.map(|sent| sent.on).or(made_on)?;
         let after = |days: u32| written.checked_add_days(Days::new(days.into()));
         let reply_by = sent

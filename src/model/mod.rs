@@ -16,6 +16,8 @@ pub mod claim;
 
 pub mod registers;
 
+pub mod exhibit;
+
 pub mod extraction;
 
 pub mod understanding;
@@ -43,6 +45,8 @@ pub mod followup;
 pub mod publication;
 
 pub mod decided;
+
+pub mod results;
 
 pub mod document;
 

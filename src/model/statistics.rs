@@ -46,9 +46,7 @@ pub enum UncertaintyBasis {
     Lab,
     /// The same where the lab does not say its k, so that 2 is assumed.
     LabAssumed,
-    /// The programme's own repeatability: the scatter within the lab alone, so that the chance is at least what is said.
-    OwnRepeatability,
-    /// The repeatability of the settings, likewise, where there are too few pairs for one's own.
+    /// The repeatability of the settings: the scatter within the lab alone, so that the chance is at least what is said.
     AssumedRepeatability,
 }
 

@@ -7,10 +7,12 @@ use crate::archive::bag::{Bag, InfoLine};
 use crate::archive::issued;
 use crate::config::{self, Config};
 use crate::files;
+use crate::gather::exhibits;
 use crate::model::decided::Decided;
 use crate::pipeline::making::{self, Prepared, Wanted};
 use crate::pipeline::states;
 use crate::render::numbers;
+use crate::save::alone;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -54,8 +56,7 @@ fn add_public(
         let path = format!("sheets/{}.pdf", judged.verdict.stem());
         bag.add(&format!("public/{path}"), &prepared.staging.read(&path)?)?;
     }
-    let folder = tempfile::tempdir()
-        .map_err(|error| files::refused("write in", &std::env::temp_dir(), &error))?;
+    let folder = alone::scratch()?;
     let wanted = Wanted {
         made_on: Some(on),
         only: &[],
@@ -100,6 +101,7 @@ fn add_private(
         }
         bag.add(&private(&file.path), &bytes)?;
     }
+    add_replaced(bag, decided, config)?;
     for (path, bytes) in certificates(config)? {
         bag.add(&private(&path), &bytes)?;
     }
@@ -116,6 +118,20 @@ fn add_private(
                 &private(&format!("letters/{path}")),
                 &prepared.staging.read(&path)?,
             )?;
+        }
+    }
+    Ok(())
+}
+
+/// Lab files that a later one replaces: nothing rests on them, and the register of reports names them.
+fn add_replaced(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<()> {
+    let rows = decided.registers.reports.iter();
+    for replaced in rows.filter_map(|row| row.supersedes.as_deref()) {
+        let path = private(replaced);
+        if !bag.holds(&path)
+            && let Some(bytes) = files::read_if_there(&config.root.join(replaced))?
+        {
+            bag.add(&path, &bytes)?;
         }
     }
     Ok(())
@@ -143,7 +159,6 @@ fn add_photographs(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<
 
 /// What else the lab or a shop gave: certificates and photographs in the inbox, by their path, with their bytes.
 fn certificates(config: &Config) -> Result<Vec<(String, Vec<u8>)>> {
-    const ENDINGS: [&str; 4] = ["pdf", "jpg", "jpeg", "png"];
     let inbox = config.inbox();
     if !inbox.is_dir() {
         return Ok(Vec::new());
@@ -152,11 +167,7 @@ fn certificates(config: &Config) -> Result<Vec<(String, Vec<u8>)>> {
     for listed in files::list(&inbox)? {
         let path = &listed.path;
         let name = path.rsplit('/').next().unwrap_or(path);
-        let ending = name
-            .rsplit_once('.')
-            .map(|(_, ending)| ending.to_lowercase());
-        let is_one = ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str()));
-        if listed.is_plain_file && is_one && !files::is_litter(name) {
+        if listed.is_plain_file && exhibits::is_one(name) && !files::is_litter(name) {
             found.push((format!("inbox/{path}"), files::read(&inbox.join(path))?));
         }
     }

@@ -5,6 +5,7 @@ use crate::files;
 use crate::model::decided::Decided;
 use crate::render::facts::contact_sheet::{self, Shown};
 use crate::render::{Engine, documents};
+use crate::save::alone;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::path::{Path, PathBuf};
@@ -58,6 +59,6 @@ pub fn make(
         anyhow::anyhow!("the contact sheet could not be made. {}", faults.join(" "))
     })?;
     let path = out.join(&job.path);
-    files::write(&path, &pdf)?;
+    alone::document(&path, &pdf)?;
     Ok(path)
 }

@@ -19,7 +19,7 @@ use crate::pipeline::{self, Listener, bagging, states};
 use crate::render::facts::sheet;
 use crate::render::words;
 use crate::save::out::Outcome;
-use crate::save::results;
+use crate::save::{alone, results};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -64,12 +64,8 @@ pub struct Held {
     pub round: String,
     /// The product's name.
     pub name: String,
-    /// Why it is not issued.
-    pub state: PublicationState,
-    /// From when it may be, where that is known.
-    pub may_publish_on: Option<NaiveDate>,
-    /// The same in words.
-    pub why: String,
+    /// Its state, from when it may be issued where that is known, and why.
+    pub standing: String,
 }
 
 /// Issues what may be issued, and leaves the outputs as a run would.
@@ -105,7 +101,7 @@ pub fn issue(
         false => {
             let register = issued::with_rows(register.bytes.as_deref(), &revisions)?;
             let bag = bagging::archive(&decided, config, order.on, &prepared, &register)?;
-            files::write_durably(&config.root.join(issued::FILE_NAME), &register)?;
+            alone::register(&config.root.join(issued::FILE_NAME), &register)?;
             Some(bag)
         }
     };
@@ -125,7 +121,7 @@ pub fn issue(
 pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
     let archive = config.root.join("archive");
     bag::sweep(&archive)?;
-    files::sweep_unfinished(&config.registers())?;
+    alone::sweep(&config.registers())?;
     let Ok(register) = Register::read(config) else {
         // A register that `issue` does not write is no register to finish.
         return Ok(Vec::new());
@@ -145,7 +141,7 @@ pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
     if !missing.is_empty() {
         let existing = (!living.is_empty()).then_some(living.as_slice());
         let whole = issued::with_rows(existing, &missing)?;
-        files::write_durably(&config.root.join(issued::FILE_NAME), &whole)?;
+        alone::register(&config.root.join(issued::FILE_NAME), &whole)?;
     }
     Ok(missing)
 }
@@ -236,9 +232,7 @@ fn held(judged: &JudgedProduct, config: &Config) -> Held {
         product_id: verdict.product.product_id.clone(),
         round: verdict.round.clone(),
         name: verdict.product.name.clone(),
-        state: judged.publication.state,
-        may_publish_on: judged.publication.may_publish_on,
-        why: judged.publication_said.clone(),
+        standing: states::standing(judged),
     }
 }
 
@@ -294,7 +288,7 @@ fn revisions(
             wanting.join(", ")
         );
     }
-    let now = edition::products(results::json(decided, config).as_bytes())?;
+    let now = edition::keyed(results::view(decided, config).products);
     let mut sought = Sought::new();
     for judged in selected.iter().filter(|one| one.publication.revision > 1) {
         let number = sheet::sheet_number(&judged.verdict, config);

@@ -8,7 +8,7 @@ use crate::model::publication::PublicationState;
 use crate::model::registers::{Followup, FollowupKind};
 use crate::pipeline;
 use crate::render::{numbers, words};
-use crate::save::followups;
+use crate::save::{alone, followups};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::fmt::Write;
@@ -42,7 +42,7 @@ pub fn log(config: &Config, entry: &Entry<'_>) -> Result<String> {
     refuse_workbook(config, &row)?;
     let path = config.root.join(followups::FILE_NAME);
     let whole = followups::with_row(files::read_if_there(&path)?.as_deref(), &row)?;
-    files::write_durably(&path, &whole)?;
+    alone::register(&path, &whole)?;
     let decided = pipeline::decide(config, Some(entry.on), &|_| ())?;
     let mut told = format!(
         "Entered in {}: {}.\n",

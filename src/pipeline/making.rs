@@ -85,9 +85,10 @@ pub fn prepare(
         engine: Engine::new(config)?,
         staging: Staging::open(out)?,
     };
+    let reported = states::reported(decided, config);
     let digest = match is_partial {
         true => None,
-        false => Some(facts::digest::digest(decided, config, run.made_on())?),
+        false => Some(facts::digest::digest(&reported, config, run.made_on())?),
     };
     let mut tasks: Vec<Task<'_>> = products_papers(&products)
         .into_iter()
@@ -96,7 +97,7 @@ pub fn prepare(
     if let Some(digest) = &digest {
         tasks.insert(
             summarys_place(tasks.len()),
-            Task::Typeset(Paper::Summary(decided)),
+            Task::Typeset(Paper::Summary(&reported)),
         );
         tasks.push(Task::Typeset(Paper::Digest(digest)));
         tasks.push(Task::Newsletter(digest));
@@ -239,7 +240,7 @@ impl Run<'_> {
             Paper::Digest(digest) => facts::digest::job(digest),
             Paper::Sheet(judged) => {
                 let facts = facts::sheet::facts(judged, config, made_on);
-                facts::sheet::outline(judged, &facts, config)
+                facts::carried::outline(judged, &facts, config)
             }
             Paper::Notice(judged) => match judged.publication.correction {
                 Some(correction) => {
@@ -260,7 +261,7 @@ impl Run<'_> {
 
     fn complete(&self, job: &mut Job, paper: &Paper<'_>) -> Result<()> {
         match paper {
-            Paper::Sheet(judged) => facts::sheet::complete(job, judged, self.config),
+            Paper::Sheet(judged) => facts::carried::complete(job, judged, self.config),
             Paper::Summary(_) | Paper::Digest(_) | Paper::Notice(_) | Paper::Query { .. } => Ok(()),
         }
     }

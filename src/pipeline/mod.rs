@@ -31,14 +31,14 @@ pub mod contact_sheet;
 pub mod archive;
 
 use crate::config::Config;
-use crate::gather;
+use crate::gather::{self, exhibits};
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
-use crate::save::{report, results};
+use crate::save::{alone, report, results};
 use anyhow::Result;
 use chrono::NaiveDate;
 pub use making::{Made, Wanted};
@@ -89,8 +89,15 @@ pub fn decide(
         as_of,
         &mut problems,
     );
+    let mut products = judged.products;
+    exhibits::note(
+        &mut products,
+        &gathered.lab_files,
+        &gathered.others,
+        &mut problems,
+    );
     let mut decided = Decided {
-        products: judged.products,
+        products,
         statistics: judged.statistics,
         registers: gathered.registers,
         lab_files: gathered.lab_files,
@@ -98,6 +105,7 @@ pub fn decide(
         problems,
         audience: Audience::Programme,
         under_revision: Vec::new(),
+        with_lab: 0,
     };
     states::note(&mut decided, config, as_of);
     Ok(decided)
@@ -115,6 +123,14 @@ pub fn make(
     listener: Listener<'_>,
 ) -> Result<Made> {
     making::prepare(decided, config, wanted, out, listener)?.finish()
+}
+
+/// Lays out a new programme folder.
+///
+/// # Errors
+/// Where a file of it cannot be written.
+pub fn lay_out(dir: &Path, laid_out: &[(&str, &[u8])]) -> Result<()> {
+    alone::programme(dir, laid_out)
 }
 
 /// Everything that was decided, as the data file shows it.

@@ -11,7 +11,7 @@ pub use crate::render::facts::labels::LabelGrid;
 use crate::render::facts::{labels, plan as facts};
 use crate::render::words::plan as words;
 use crate::render::{Engine, Job, documents};
-use crate::save::planning as tables;
+use crate::save::{alone, planning as tables};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
@@ -81,7 +81,7 @@ pub fn plan(
     written.push((folder.join("packages.csv"), tables::register_rows(&plan)?));
     let key = folder.join("blinds.csv");
     if plan.blinds.is_empty() {
-        files::remove_file(&key)?;
+        alone::clear(&key)?;
     } else {
         written.push((key, tables::blind_key(&plan.blinds)?));
     }
@@ -91,10 +91,10 @@ pub fn plan(
         false => None,
     };
     for (path, bytes) in &written {
-        files::write(path, bytes)?;
+        alone::document(path, bytes)?;
     }
     if let Some(bytes) = entered {
-        files::write_durably(&register, &bytes)?;
+        alone::register(&register, &bytes)?;
         written.push((register, bytes));
     }
     Ok(Planned {

@@ -5,6 +5,7 @@ use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::render::facts::request::BlindSample;
 use crate::render::{self, Engine, explain, facts};
+use crate::save::alone::document;
 use crate::save::forms::{self, LabForm};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
@@ -124,9 +125,9 @@ pub fn request(
         codes: request.codes(),
         extractions: config.testing.extractions_per_package,
     })?;
-    files::write(&results, &empty)?;
-    files::write(&form, &pdf)?;
-    files::write(&table, &csv(&facts::request::csv_rows(&request))?)?;
+    document(&results, &empty)?;
+    document(&form, &pdf)?;
+    document(&table, &csv(&facts::request::csv_rows(&request))?)?;
     Ok(vec![form, table, results])
 }
 

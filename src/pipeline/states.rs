@@ -13,6 +13,7 @@ use crate::model::verdict::ProductVerdict;
 use crate::render::facts::sheet;
 use crate::render::words;
 use chrono::NaiveDate;
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A product and a round.
@@ -63,6 +64,11 @@ pub fn note_issuing(
             published.insert(own);
         }
     }
+}
+
+/// State, day and reason of a sheet, in the words of `check`, `run`, `status` and `issue`.
+pub fn standing(judged: &JudgedProduct) -> String {
+    words::publication::standing(&judged.publication)
 }
 
 /// What anyone may see: what was issued and still reads as it did, counted and summed up by itself.
@@ -119,9 +125,36 @@ pub fn for_anyone(decided: &Decided, config: &Config) -> Decided {
         problems: Problems::default(),
         audience: Audience::Anyone,
         under_revision: under_revision(decided),
+        with_lab: 0,
         registers,
         products,
     }
+}
+
+/// What can be summed up: all of which the lab has reported something. What is still with the lab is no result, and is
+/// only counted.
+pub fn reported<'a>(decided: &'a Decided, config: &Config) -> Cow<'a, Decided> {
+    let is_reported = |judged: &&JudgedProduct| judged.publication.is_reported();
+    let products: Vec<JudgedProduct> = decided
+        .products
+        .iter()
+        .filter(is_reported)
+        .cloned()
+        .collect();
+    let with_lab = decided.products.len() - products.len();
+    if with_lab == 0 {
+        return Cow::Borrowed(decided);
+    }
+    let verdicts: Vec<ProductVerdict> = products
+        .iter()
+        .map(|judged| judged.verdict.clone())
+        .collect();
+    Cow::Owned(Decided {
+        statistics: judge::statistics::summarise(&verdicts, config),
+        products,
+        with_lab,
+        ..decided.clone()
+    })
 }
 
 /// What was issued and now reads otherwise, or is not there any more.

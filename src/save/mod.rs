@@ -3,7 +3,10 @@
 /// The outputs folder: staging, moving in, clearing what an earlier run left.
 pub mod out;
 
-/// `results.json` and its shape.
+/// Files that are written by themselves.
+pub mod alone;
+
+/// `results.json`.
 pub mod results;
 
 /// The same figures as tables for a spreadsheet, with their data dictionary.

@@ -89,7 +89,7 @@ fn one_sheet(criterion: &mut Criterion) {
     let decided = pipeline::decide(&config, None, &|_| {}).expect("it can be read");
     let judged = &decided.products[0];
     let sheet = facts::sheet::facts(judged, &config, wanted(true).made_on);
-    let job = facts::sheet::job(judged, &sheet, &config).expect("its lab file is there");
+    let job = facts::carried::job(judged, &sheet, &config).expect("its lab file is there");
     // What the typesetter remembers of a sheet would make the same one free; another gains nothing from it.
     let forget = || typst::comemo::evict(0);
     criterion.bench_function("one sheet, fresh engine", |bencher| {

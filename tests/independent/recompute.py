@@ -212,7 +212,6 @@ def nearest(interval, point):
 def compare(rows, relative):
     """gap, m, s and what is allowed between the readings of one package."""
     intervals = [row["interval"] for row in rows]
-    quantities = [row["lloq"] for row in rows] + [one[1] for one in intervals if one[0] == 0 and one[3] and one[1]]
     low = max(Fraction(one[0]) for one in intervals)
     ends = [Fraction(one[1]) for one in intervals if one[1] is not None]
     gap = max(Fraction(0), low - min(ends)) if ends else Fraction(0)
@@ -221,8 +220,14 @@ def compare(rows, relative):
         m = mean([nearest(one, middle) for one in intervals])
     else:
         m = mean([bound for one in intervals for bound in one[:2] if bound is not None])
-    s = math.sqrt(float(max(quantities)) ** 2 / 100 + (relative * float(m)) ** 2)
-    return gap, float(FACTORS[len(rows)]) * s
+    return gap, float(FACTORS[len(rows)]) * scatter(rows, float(m), relative)
+
+
+def scatter(rows, at, relative):
+    """The standard deviation of one extraction at this content."""
+    quantities = [row["lloq"] for row in rows]
+    quantities += [row["interval"][1] for row in rows if row["interval"][0] == 0 and row["interval"][3] and row["interval"][1]]
+    return math.sqrt(float(max(quantities)) ** 2 / 100 + (relative * at) ** 2)
 
 
 def over(bound, is_open, limit):
@@ -307,25 +312,12 @@ def upper_end(k, n, alpha):
     return 1.0 if k == n else bisect(lambda p: 1 - tail(k + 1, n, p) > alpha)
 
 
-def own_repeatability(found, packages, settings):
-    """Relative, from the first two readings of each package where both are figures and do not lie too far apart."""
-    squares = []
-    for code in packages:
-        used = sorted((row for row in found[code] if row["interval"]), key=lambda row: row["number"])[:2]
-        if len(used) < 2 or any(row["interval"][0] != row["interval"][1] for row in used):
-            continue
-        gap, allowed = compare(used, settings["relative"])
-        if float(gap) <= allowed * (1 + 1e-9):
-            squares.append((float(gap) / float(mean([row["interval"][0] for row in used]))) ** 2)
-    return math.sqrt(sum(squares) / (2 * len(squares))) if len(squares) >= 5 else None
-
-
-def other_side(one, n, limit, relative):
-    """JCGM 106: the chance that the true content is across the limit, with the scatter of the extractions alone."""
+def other_side(one, used, limit, relative):
+    """JCGM 106: the chance that the true content is across the limit, with the assumed scatter of the extractions alone."""
     if one["state"] != "agree" or one["standing"] not in ("within", "over") or one["kind"] == "below":
         return None
     figure = float(one["upper"] if one["standing"] == "within" else one["lower"])
-    u = relative * figure / math.sqrt(n)
+    u = scatter(used, figure, relative) / math.sqrt(len(used))
     distance = (float(limit) - figure) / u
     return 0.5 * math.erfc((distance if one["standing"] == "within" else -distance) / math.sqrt(2))
 
@@ -479,7 +471,6 @@ def main(folder, results, facts_dir, wanted):
     found = extractions(folder, {row["package_code"] for row in register}, settings)
     corrected(found, rows_of(folder / "registers/corrections.csv"))
     counted = [row for row in register if row["sent_on"] or row["package_code"] in found]
-    relative = own_repeatability(found, [r["package_code"] for r in counted if r["package_code"] in found], settings)
     differences, compared = Differences(), 0
     for theirs in json.loads(results.read_text(encoding="utf-8"))["products"]:
         identity, round_ = theirs["product_id"], theirs["round"]
@@ -499,7 +490,7 @@ def main(folder, results, facts_dir, wanted):
         for one in theirs["packages"]:
             code = one["package_code"]
             hold_package(f"{what} {code}", one, packages[code], sorted_rows[code], differences)
-        known = known_figures(packages, found, settings, relative, ours)
+        known = known_figures(packages, found, settings, ours)
         hold_reasons(what, theirs["reasons"], packages, products[identity], known["figures"], differences)
         file = facts_dir / f"{identity}.json"
         if file.exists():
@@ -511,7 +502,7 @@ def main(folder, results, facts_dir, wanted):
     return 1 if differences or compared < len(wanted) else 0
 
 
-def known_figures(packages, found, settings, relative, ours):
+def known_figures(packages, found, settings, ours):
     """What may stand in the sentences of a product, and what must."""
     limit, n = settings["limit"], len(packages)
     k = sum(one["standing"] == "over" for one in packages.values())
@@ -538,7 +529,7 @@ def known_figures(packages, found, settings, relative, ours):
         for bound in (one["gap"], one["allowed"]):
             if bound is not None:
                 known |= {str(rounded(bound, 1)), str(rounded(bound, 2)), plain(rounded(bound, 1))}
-        chance = other_side(one, max(1, len(used)), limit, relative or settings["relative"])
+        chance = other_side(one, used, limit, settings["relative"])
         deciding = {"over_limit": "over", "within_limit": "within"}.get(ours)
         if chance is not None and chance > 0.05 and one["standing"] == deciding:
             known.add(percent(chance))

@@ -220,6 +220,7 @@ impl Sample {
                 ..Publication::of_nothing()
             },
             publication_said: String::new(),
+            exhibits: Vec::new(),
             content_sha256: String::new(),
             verdict: ProductVerdict {
                 notify_maker: verdict == Verdict::OverLimit,

@@ -1,6 +1,7 @@
 //! The schema that goes out with `results.json` names what stands there: no key more, no key fewer, no other word.
 
 use crate::workspace::Workspace;
+use galleyproof::model::results::Results;
 use serde_json::Value;
 use std::collections::BTreeSet;
 
@@ -134,4 +135,16 @@ fn what_the_schema_does_not_know_is_noticed() {
     results["products"][1]["claim"]["more"] = 1.into();
     results["products"][1]["verdict"] = Value::Null;
     assert_eq!(faults(&results).len(), 3);
+}
+
+/// The file is written and read back by one set of types, so that nothing of it can be lost on the way.
+#[test]
+fn what_is_written_is_read_back_whole() {
+    let demo = Workspace::demo();
+    demo.run(&["-q", "run"]).exits(1);
+    let written = demo.text("out/data/results.json");
+    let read: Results<'static> = serde_json::from_str(&written).expect("reads");
+    assert_eq!(read.products.len(), 29);
+    let again = serde_json::to_string_pretty(&read).expect("writes");
+    assert!(written == format!("{again}\n"), "they differ");
 }

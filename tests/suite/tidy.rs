@@ -89,6 +89,57 @@ fn charts_and_sentences_know_nothing_of_facts() {
     }
 }
 
+/// What leaves a trace on the disk; `files` has the means, and only `save` and `archive` use them.
+const WRITING: &[&str] = &[
+    "files::write",
+    "files::create_",
+    "files::rename",
+    "files::remove_",
+    "files::publish_",
+    "files::sweep_",
+    "files::set_aside",
+    "files::{",
+    "files::*",
+    "use crate::files as",
+    "fs::write",
+    "fs::create_",
+    "fs::rename",
+    "fs::remove_",
+    "fs::copy",
+    "fs::hard_link",
+    "fs::set_permissions",
+    "File::create",
+    "File::options",
+    "OpenOptions",
+    "tempfile",
+];
+
+#[test]
+fn only_saving_and_archiving_write_files() {
+    let writes = |text: &str| -> Vec<&str> {
+        let code = code(text);
+        let all = WRITING.iter();
+        all.filter(|word| code.contains(**word)).copied().collect()
+    };
+    let (mut faults, mut writers) = (Vec::new(), Vec::new());
+    for (path, text) in sources() {
+        let found = writes(&text);
+        match part_of(&path).as_str() {
+            _ if found.is_empty() || is_test(&path) => {}
+            "save" | "archive" => writers.push(path),
+            "files" => {}
+            _ => faults.push(format!("{}: {}", path.display(), found.join(", "))),
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+    assert!(writers.len() > 3, "the words are those in use: {writers:?}");
+}
+
+/// Whether a file is the tests of its module.
+fn is_test(path: &Path) -> bool {
+    path.ends_with("tests.rs")
+}
+
 #[test]
 fn judging_touches_nothing_outside() {
     let mut faults = Vec::new();

@@ -12,14 +12,13 @@ near_limit_more = { $packages ->
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "own" and "assumed" know only the scatter within the lab, so that
-# the chance is a least one.
+# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# chance is a least one.
 near_limit = Nahe am Grenzwert: Die Wahrscheinlichkeit, dass der wahre Gehalt { $side ->
     [over] { side_over }
    *[within] { side_within }
 } liegt, beträgt { $basis ->
     [lab] nach der Messunsicherheit des Labors etwa { $packages }.
     [lab_k2] nach der Messunsicherheit des Labors (als k = 2 gelesen) etwa { $packages }.
-    [own] allein nach der Streuung zwischen den Extraktionen dieses Programms mindestens etwa { $packages }.
    *[assumed] allein nach der Streuung, die dieses Programm innerhalb eines Labors annimmt, mindestens etwa { $packages }.
 }

@@ -12,14 +12,13 @@ near_limit_more = { $packages ->
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "own" and "assumed" know only the scatter within the lab, so that
-# the chance is a least one.
+# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# chance is a least one.
 near_limit = Close to the limit: the chance that the true content is { $side ->
     [over] { side_over }
    *[within] { side_within }
 } is { $basis ->
     [lab] about { $packages }, by the lab’s uncertainty.
     [lab_k2] about { $packages }, by the lab’s uncertainty, taken as k = 2.
-    [own] at least about { $packages }, by the scatter between this programme’s extractions alone.
    *[assumed] at least about { $packages }, by the scatter that this programme assumes within a lab alone.
 }

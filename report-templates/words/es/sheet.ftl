@@ -12,14 +12,13 @@ near_limit_more = { $packages ->
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "own" and "assumed" know only the scatter within the lab, so that
-# the chance is a least one.
+# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# chance is a least one.
 near_limit = Cerca del límite: la probabilidad de que el contenido real sea { $side ->
     [over] { side_over }
    *[within] { side_within }
 } es de { $basis ->
     [lab] aproximadamente { $packages }, según la incertidumbre del laboratorio.
     [lab_k2] aproximadamente { $packages }, según la incertidumbre del laboratorio, tomada como k = 2.
-    [own] al menos { $packages } aproximadamente, solo por la dispersión entre las extracciones de este programa.
    *[assumed] al menos { $packages } aproximadamente, solo por la dispersión que este programa supone dentro de un laboratorio.
 }

@@ -6,32 +6,12 @@
 use crate::judge::pairs::characteristic;
 use crate::judge::paper::twelve_digits;
 use crate::judge::statistics::distributions::normal_above;
-use crate::judge::statistics::repeatability;
 use crate::model::extraction::Extraction;
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::PairState;
 use crate::model::ppm::Ppm;
 use crate::model::rule::{Decision, Limit, Rule};
-use crate::model::statistics::{OtherSide, ProgrammeStatistics, UncertaintyBasis};
-
-/// What an uncertainty is taken from where the lab states none.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Scatter {
-    /// The programme's own relative repeatability, a fraction.
-    Own(f64),
-    /// The relative repeatability of the settings.
-    Assumed(f64),
-}
-
-impl Scatter {
-    /// The programme's own where it has enough pairs, else the assumed one.
-    pub fn of(all: &ProgrammeStatistics, assumed: f64) -> Scatter {
-        match all.repeatability.first() {
-            Some(own) if own.pairs >= repeatability::ENOUGH_PAIRS => Scatter::Own(own.relative_s),
-            _ => Scatter::Assumed(assumed),
-        }
-    }
-}
+use crate::model::statistics::{OtherSide, UncertaintyBasis};
 
 /// Probability that a true value is above `upper`, given a result `y` with standard uncertainty `u` (not 0):
 /// 1 - Phi((upper - y) / u), a normal distribution and no prior knowledge (JCGM 106:2012, 7.2).
@@ -46,16 +26,27 @@ pub fn conformance(y: f64, u: f64, upper: f64) -> f64 {
 
 /// Every agreeing package whose figure decides, in order. None under a guarded rule, which has its own band, and where
 /// the claim has no limit but detection.
-pub fn other_sides(packages: &[PackageResult], rule: &Rule, scatter: Scatter) -> Vec<OtherSide> {
+///
+/// Where the lab states no uncertainty it is taken from `relative_repeatability`, that of the settings, and not from the
+/// programme's own pairs: a sheet would change with every other product's results.
+pub fn other_sides(
+    packages: &[PackageResult],
+    rule: &Rule,
+    relative_repeatability: f64,
+) -> Vec<OtherSide> {
     if rule.decision != Decision::Simple || rule.limit.detection {
         return Vec::new();
     }
-    let of = |package| other_side(package, rule.limit, scatter);
+    let of = |package| other_side(package, rule.limit, relative_repeatability);
     packages.iter().filter_map(of).collect()
 }
 
 /// A range counts with the end that is nearer to the limit, so that the chance is not understated.
-fn other_side(package: &PackageResult, limit: Limit, scatter: Scatter) -> Option<OtherSide> {
+fn other_side(
+    package: &PackageResult,
+    limit: Limit,
+    relative_repeatability: f64,
+) -> Option<OtherSide> {
     if package.pair.state != PairState::Agree {
         return None;
     }
@@ -72,7 +63,7 @@ fn other_side(package: &PackageResult, limit: Limit, scatter: Scatter) -> Option
         ResultKind::Range(range) => range.upper?,
         ResultKind::Below { .. } | ResultKind::None => return None,
     };
-    let (u, basis) = uncertainty(package, figure, scatter)?;
+    let (u, basis) = uncertainty(package, figure, relative_repeatability)?;
     let chance = if over {
         conformance(figure.0, u, limit.ppm.0)
     } else {
@@ -94,7 +85,7 @@ fn other_side(package: &PackageResult, limit: Limit, scatter: Scatter) -> Option
 fn uncertainty(
     package: &PackageResult,
     figure: Ppm,
-    scatter: Scatter,
+    relative_repeatability: f64,
 ) -> Option<(f64, UncertaintyBasis)> {
     let stated: Option<Vec<LabUncertainty>> = package.pair.usable().map(of_lab).collect();
     if let Some(stated) = stated.filter(|stated| !stated.is_empty()) {
@@ -113,14 +104,8 @@ fn uncertainty(
     }
     let comparison = package.pair.comparison?;
     let root = (comparison.n as f64).sqrt();
-    let (s, basis) = match scatter {
-        Scatter::Own(relative) => (relative * figure.0, UncertaintyBasis::OwnRepeatability),
-        Scatter::Assumed(relative) => (
-            characteristic(figure, comparison.q, relative).0,
-            UncertaintyBasis::AssumedRepeatability,
-        ),
-    };
-    (s > 0.0).then_some((s / root, basis))
+    let s = characteristic(figure, comparison.q, relative_repeatability).0;
+    (s > 0.0).then_some((s / root, UncertaintyBasis::AssumedRepeatability))
 }
 
 /// A standard uncertainty as a lab states it: its expanded uncertainty over its coverage factor.

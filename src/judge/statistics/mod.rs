@@ -108,17 +108,17 @@ fn over_limit(once: &[&ProductVerdict], shares: &mut Shares) -> Option<Share> {
 
 /// What each product's packages can say of all its packages, in the same order. `all` is what the programme's results say
 /// together: a result without an uncertainty of the lab's takes the programme's own repeatability.
-pub fn of_products(
-    verdicts: &[ProductVerdict],
-    all: &ProgrammeStatistics,
-    config: &Config,
-) -> Vec<ProductStatistics> {
+pub fn of_products(verdicts: &[ProductVerdict], config: &Config) -> Vec<ProductStatistics> {
     let mut shares = Shares::default();
-    let scatter = conformity::Scatter::of(all, config.testing.relative_repeatability);
+    let relative_repeatability = config.testing.relative_repeatability;
     verdicts
         .iter()
         .map(|verdict| ProductStatistics {
-            other_side: conformity::other_sides(&verdict.packages, &verdict.rule, scatter),
+            other_side: conformity::other_sides(
+                &verdict.packages,
+                &verdict.rule,
+                relative_repeatability,
+            ),
             ..of_product(verdict, &mut shares)
         })
         .collect()

@@ -3,6 +3,7 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
+use crate::model::exhibit::Exhibit;
 use crate::model::package::PackageResult;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::{LabFile, column_letter};
@@ -68,11 +69,16 @@ pub fn case(
             "finding": verdict.label.finding.word(),
             "terms": verdict.label.terms.iter().map(|term| term.printed.as_str()).collect::<Vec<_>>(),
         },
+        "exhibits": product.exhibits.iter().map(exhibit).collect::<Vec<_>>(),
         "carried": carried,
     });
     let mut text = serde_json::to_string_pretty(&case).expect("the case has only JSON's own types");
     text.push('\n');
     text.into_bytes()
+}
+
+fn exhibit(exhibit: &Exhibit) -> Value {
+    json!({ "kind": exhibit.kind.word(), "path": exhibit.path, "sha256": exhibit.sha256 })
 }
 
 fn of_register(product: &Product) -> Value {

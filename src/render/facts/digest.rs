@@ -12,9 +12,9 @@ use crate::render::facts::sheet::sheet_number;
 use crate::render::facts::summary::latest_day;
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
 use crate::render::listing::{self, Line};
-use crate::render::tally::{self, BandRow};
+use crate::render::tally::{self, BandRow, Tally};
 use crate::render::terms::{Terms, terms};
-use crate::render::words::{breakable, digest as words, method, publication};
+use crate::render::words::{breakable, digest as words, method, publication, summary};
 use crate::render::{Job, JobFile, chart_name, numbers};
 use anyhow::Result;
 use chrono::NaiveDate;
@@ -174,7 +174,7 @@ pub fn digest(
             .iter()
             .map(|one| one.said.clone())
             .collect(),
-        totals: words::totals(&all_tally, &terms),
+        totals: totals(decided, &all_tally, &terms),
         bands: rows.to_vec(),
         bands_picture,
         caution: method::caution(config),
@@ -183,6 +183,15 @@ pub fn digest(
         headline,
         terms,
     })
+}
+
+/// The programme so far, and what is not counted.
+fn totals(decided: &Decided, tally: &Tally, terms: &Terms) -> String {
+    let counted = words::totals(tally, terms);
+    match summary::with_lab(decided.with_lab) {
+        Some(with_lab) => format!("{counted} {with_lab}"),
+        None => counted,
+    }
 }
 
 /// The newsletter as a job for the typesetter.

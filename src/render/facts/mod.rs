@@ -3,6 +3,9 @@
 /// A product's results sheet.
 pub mod sheet;
 
+/// The files that it carries.
+pub mod carried;
+
 /// What a sheet rests on, as data that goes with it.
 pub mod case;
 

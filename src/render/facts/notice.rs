@@ -221,7 +221,12 @@ fn beside(
         "Method",
         words::sentence_case(&words::method::assays(verdict, config)),
     );
-    say("Laboratory", words::method::provenance(verdict).join(" "));
+    let sources = words::method::provenance(verdict).into_iter();
+    let sources = sources.zip(words::method::places(verdict));
+    let sources: Vec<String> = sources
+        .map(|(said, place)| format!("{said} {place}"))
+        .collect();
+    say("Laboratory", sources.join(" "));
     say(
         "Reply to",
         config.programme.email.clone().unwrap_or_default(),

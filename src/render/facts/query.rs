@@ -2,10 +2,10 @@
 //!
 //! It names package codes alone: the lab works blind.
 
-use crate::config::Config;
+use crate::config::{Config, Lab};
 use crate::model::decided::JudgedProduct;
 use crate::model::package::PackageResult;
-use crate::render::facts::{DocumentFacts, ProgrammeFacts};
+use crate::render::facts::{DocumentFacts, ProgrammeFacts, lines};
 use crate::render::words::query::{Question, question};
 use crate::render::words::{breakable, counted};
 use crate::render::{Job, numbers};
@@ -23,6 +23,8 @@ pub struct QueryFacts {
     pub programme: ProgrammeFacts,
     /// Whom to.
     pub lab: String,
+    /// Where that is and how it is reached, a line each, as the settings have it.
+    pub lab_address: Vec<String>,
     /// Day of the letter, where it is known.
     pub date: Option<String>,
     /// The first line.
@@ -132,6 +134,7 @@ pub fn facts(
         ),
         programme: ProgrammeFacts::new(&config.programme),
         lab: breakable(lab, 40),
+        lab_address: address(lab, &config.lab),
         date: made_on.map(numbers::date),
         opening: format!(
             "Thank you for your reports. For {n} we can’t decide yet, for the reasons below. Codes are those on the packages."
@@ -148,6 +151,22 @@ pub fn facts(
         ],
         day: made_on,
     }
+}
+
+/// Postal and mail address of a lab. The settings know those of one lab; a letter to another goes without.
+fn address(lab: &str, known: &Lab) -> Vec<String> {
+    let folded = |name: &str| {
+        name.split_whitespace()
+            .collect::<Vec<_>>()
+            .join(" ")
+            .to_lowercase()
+    };
+    if folded(lab) != folded(&known.name) {
+        return Vec::new();
+    }
+    let postal = lines(known.address.as_deref()).into_iter();
+    let all = postal.chain(known.email.clone());
+    all.map(|line| breakable(&line, 40)).collect()
 }
 
 /// The job of typesetting a letter to a lab. `latest` is the latest date in the results, for a letter without a date.

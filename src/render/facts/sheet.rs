@@ -3,20 +3,17 @@
 use crate::config::{Attach, Config};
 use crate::files;
 use crate::model::decided::JudgedProduct;
-use crate::model::place::LabFile;
 use crate::model::registers::Product;
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;
-use crate::render::facts::case;
+use crate::render::facts::carried;
 use crate::render::facts::edition::Edition;
 use crate::render::facts::packages::{self, BlockState, PackageTable};
-use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, mime_type};
+use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts};
+use crate::render::numbers;
 use crate::render::words::{self, breakable, counted};
-use crate::render::{Job, JobFile, chart_name, numbers};
-use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use serde::Serialize;
-use std::sync::Arc;
 
 /// Everything that the sheet's template may see.
 #[derive(Clone, Debug, Serialize)]
@@ -27,12 +24,17 @@ pub struct SheetFacts {
     pub edition: Edition,
     /// What it says.
     pub content: SheetContent,
+    /// Where in each file of the provenance the numbers stand, with the file's checksum. A file that is changed elsewhere
+    /// changes this, and makes no revision.
+    pub places: Vec<String>,
+    /// The certificates and photographs in the inbox that bear on the product, a sentence each.
+    pub exhibits: Vec<String>,
     /// The files that the PDF carries.
     pub attachments: Vec<Attachment>,
     /// What is carried of the lab's files, where something is of each.
     pub carried_words: &'static str,
     #[serde(skip)]
-    latest_day: Option<NaiveDate>,
+    pub(crate) latest_day: Option<NaiveDate>,
 }
 
 /// What a sheet says: a change here makes a new revision.
@@ -62,7 +64,7 @@ pub struct SheetContent {
     pub correspondence: Vec<String>,
     /// How was tested and decided.
     pub method: Vec<String>,
-    /// Where the numbers come from.
+    /// Which report and which file each of the numbers comes from.
     pub provenance: Vec<String>,
     /// What every sheet says last.
     pub caution: String,
@@ -122,12 +124,6 @@ pub struct Piece {
     pub marked: bool,
 }
 
-/// The name of a sheet's case, in the PDF and for its template.
-const CASE: &str = "case.json";
-
-/// Larger lab files are named on the sheet but not carried by it: a sheet is to be mailed.
-const LARGEST_ATTACHMENT: u64 = 1024 * 1024;
-
 /// The facts of a product's sheet. `made_on` is printed on a proof, where it is known.
 pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> SheetFacts {
     let content = content(product, config);
@@ -154,12 +150,14 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         format!("{}. {}", content.verdict.words, content.verdict.count),
         vec![edition.sheet_number.clone(), edition.line.clone()],
     );
-    let attachments = attachments(verdict, config, &edition.sheet_number);
+    let attachments = carried::attachments(verdict, config, &edition.sheet_number);
     let latest_day = edition.day.or_else(|| latest_day(verdict));
     SheetFacts {
         document,
         edition,
         content,
+        places: broken(words::method::places(verdict), 18),
+        exhibits: exhibits(product),
         attachments,
         carried_words: match config.publishing.attach {
             Attach::Whole => "The lab’s files are attached to this PDF.",
@@ -185,167 +183,26 @@ fn sha256(content: &SheetContent) -> String {
     files::sha256_of(&json)
 }
 
-/// The job of typesetting a sheet.
-///
-/// # Errors
-/// Where a lab file that the sheet carries cannot be read, or is no longer what the results were read from.
-pub fn job(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
-    let mut job = outline(product, facts, config)?;
-    complete(&mut job, product, config)?;
-    Ok(job)
-}
-
-/// The job as far as its [`Job::content_key`] needs it: its files are named, with what they are made from, and empty.
-///
-/// # Errors
-/// Where the facts cannot be written as JSON.
-pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
-    let verdict = &product.verdict;
-    let file = |name: String, made_from: String| JobFile {
-        name,
-        made_from: Some(made_from),
-        bytes: Vec::new(),
-    };
-    let made = |name: String, bytes: Vec<u8>| JobFile {
-        name,
-        made_from: None,
-        bytes,
-    };
-    let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
-    let drawn = ruler::made_from(&verdict.packages, verdict.rule);
-    let mut files: Vec<JobFile> = drawings
-        .map(|number| file(chart_name(number), drawn.clone()))
-        .collect();
-    let sources = facts
-        .attachments
-        .iter()
-        .filter(|one| one.relationship == "source");
-    let lab_files = words::method::lab_files(verdict);
-    let mut carried_by_name = Vec::new();
-    let mut carried_files = Vec::new();
-    for (attachment, lab_file) in sources.zip(carried(&lab_files, config)) {
-        let (sha256, carried) = match config.publishing.attach {
-            Attach::Whole => {
-                let carried = file(attachment.read.clone(), lab_file.sha256.clone());
-                (lab_file.sha256.clone(), carried)
-            }
-            Attach::Excerpt | Attach::None => {
-                let bytes = case::excerpt(product, lab_file);
-                (
-                    files::sha256_of(&bytes),
-                    made(attachment.read.clone(), bytes),
-                )
-            }
-        };
-        let name = &attachment.name;
-        carried_by_name.push(case::Carried { name, sha256 });
-        carried_files.push(carried);
-    }
-    let words = serde_json::to_vec(facts)?;
-    let name = &facts.attachments[0].name;
-    let sha256 = files::sha256_of(&words);
-    carried_by_name.insert(0, case::Carried { name, sha256 });
-    let number = &facts.edition.sheet_number;
-    let case = case::case(product, config, number, &carried_by_name);
-    files.extend(carried_files);
-    files.push(made(CASE.to_owned(), case));
-    Ok(Job {
-        path: format!("sheets/{}.pdf", verdict.stem()),
-        template: "sheet.typ",
-        ident: format!("{} {}", facts.edition.sheet_number, facts.edition.line),
-        date: facts.latest_day.unwrap_or_default(),
-        facts: words,
-        files,
-    })
-}
-
-/// Draws the ruler and reads the lab files of an [`outline`].
-///
-/// # Errors
-/// As [`job`].
-pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
-    let drawings = ruler::draw(&product.verdict.packages, product.verdict.rule)?.concat();
-    let lab_files = words::method::lab_files(&product.verdict);
-    let (charts, sources) = job.files.split_at_mut(drawings.len());
-    for (file, svg) in charts.iter_mut().zip(drawings) {
-        file.bytes = svg.into_bytes();
-    }
-    if config.publishing.attach != Attach::Whole {
-        return Ok(());
-    }
-    for (file, lab_file) in sources.iter_mut().zip(carried(&lab_files, config)) {
-        let bytes = files::read(&lab_file.real_path(&config.root))?;
-        if files::sha256_of(&bytes) != lab_file.sha256 {
-            bail!(
-                "{} was changed while the results were made. Run again.",
-                lab_file.path
-            );
-        }
-        file.bytes = bytes;
-    }
-    Ok(())
-}
-
-/// The lab files of which something is carried: all of which an excerpt is, and those that are small enough to be carried
-/// whole.
-fn carried<'a>(
-    lab_files: &'a [Arc<LabFile>],
-    config: &'a Config,
-) -> impl Iterator<Item = &'a LabFile> {
-    let small = |file: &LabFile| match config.publishing.attach {
-        Attach::Excerpt => true,
-        Attach::Whole => files::length(&file.real_path(&config.root))
-            .is_some_and(|length| length <= LARGEST_ATTACHMENT),
-        Attach::None => false,
-    };
-    lab_files
-        .iter()
-        .map(AsRef::as_ref)
-        .filter(move |file| small(file))
-}
-
-fn attachments(verdict: &ProductVerdict, config: &Config, sheet_number: &str) -> Vec<Attachment> {
-    let lab_files = words::method::lab_files(verdict);
-    let mut attachments = vec![Attachment {
-        read: "data.json".to_owned(),
-        name: format!("{sheet_number}.json"),
-        mime_type: "application/json",
-        relationship: "data",
-        description: "Everything that this sheet says, as data".to_owned(),
-    }];
-    attachments.push(Attachment {
-        read: CASE.to_owned(),
-        name: CASE.to_owned(),
-        mime_type: "application/json",
-        relationship: "data",
-        description: "What this sheet rests on: the registers’ rows, the rule, the readings with their places, the verdict".to_owned(),
+/// The first exhibits, and how many more there are; all stand in the case.
+fn exhibits(product: &JudgedProduct) -> Vec<String> {
+    const NAMED_AT_MOST: usize = 4;
+    let all = &product.exhibits;
+    let named = all.iter().take(NAMED_AT_MOST).map(words::method::exhibit);
+    let more = all.len().saturating_sub(NAMED_AT_MOST);
+    let rest = (more > 0).then(|| {
+        let more = counted(
+            more,
+            "more certificate or photograph",
+            "more certificates and photographs",
+        );
+        format!("{more} by name and SHA-256 in {}.", carried::CASE)
     });
-    for (index, file) in carried(&lab_files, config).enumerate() {
-        let name = file.path.rsplit('/').next().unwrap_or(&file.path);
-        let is_whole = config.publishing.attach == Attach::Whole;
-        attachments.push(Attachment {
-            read: format!("source-{}", index + 1),
-            // Numbered: two folders may hold files of one name.
-            name: match is_whole {
-                true => format!("{}-{name}", index + 1),
-                false => format!("{}-{name}.excerpt.csv", index + 1),
-            },
-            mime_type: if is_whole {
-                mime_type(name)
-            } else {
-                "text/csv"
-            },
-            relationship: "source",
-            description: match is_whole {
-                true => format!("The lab’s file, as it came. SHA-256 {}", file.sha256),
-                false => format!(
-                    "The cells of the lab’s file that are used here. SHA-256 of the whole file {}",
-                    file.sha256
-                ),
-            },
-        });
-    }
-    attachments
+    broken(named.chain(rest).collect(), 18)
+}
+
+/// Sentences whose longest words may be broken after so many letters.
+fn broken(said: Vec<String>, letters: usize) -> Vec<String> {
+    said.iter().map(|said| breakable(said, letters)).collect()
 }
 
 fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
@@ -374,10 +231,7 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             .map(|said| breakable(said, 30))
             .collect(),
         method: words::method::method(product, config),
-        provenance: words::method::provenance(verdict)
-            .iter()
-            .map(|said| breakable(said, 18))
-            .collect(),
+        provenance: broken(words::method::provenance(verdict), 18),
         caution: words::method::caution(config),
     }
 }

@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::model::caution::Caution;
 use crate::model::decided::JudgedProduct;
+use crate::model::exhibit::{Exhibit, ExhibitKind};
 use crate::model::extraction::Extraction;
 use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
@@ -168,7 +169,8 @@ pub fn lab_files(product: &ProductVerdict) -> Vec<Arc<LabFile>> {
     files.into_iter().collect()
 }
 
-/// Where the numbers come from: a sentence a lab file.
+/// Where the numbers come from: a sentence a lab file. Which rows of it these are, and what else stands in it, is no part
+/// of what a sheet says: see [`places`].
 pub fn provenance(product: &ProductVerdict) -> Vec<String> {
     lab_files(product)
         .iter()
@@ -176,10 +178,35 @@ pub fn provenance(product: &ProductVerdict) -> Vec<String> {
         .collect()
 }
 
-fn source(product: &ProductVerdict, file: &LabFile) -> String {
-    let from: Vec<&Extraction> = extractions(product)
+/// Where in each of these files the numbers stand, and the file's checksum: "Rows 3 to 8. SHA-256 …".
+pub fn places(product: &ProductVerdict) -> Vec<String> {
+    lab_files(product)
+        .iter()
+        .map(|file| place(product, file))
+        .collect()
+}
+
+fn from_file<'a>(product: &'a ProductVerdict, file: &LabFile) -> Vec<&'a Extraction> {
+    extractions(product)
         .filter(|extraction| extraction.source.file.as_ref() == file)
+        .collect()
+}
+
+fn place(product: &ProductVerdict, file: &LabFile) -> String {
+    let rows: BTreeSet<u32> = from_file(product, file)
+        .iter()
+        .map(|extraction| extraction.source.row)
         .collect();
+    let rows = match (rows.first(), rows.last()) {
+        (Some(first), Some(last)) if first == last => format!("Row {first}"),
+        (Some(first), Some(last)) => format!("Rows {first} to {last}"),
+        _ => "No rows".to_owned(),
+    };
+    format!("{rows}. SHA-256 {}.", short_hash(&file.sha256))
+}
+
+fn source(product: &ProductVerdict, file: &LabFile) -> String {
+    let from = from_file(product, file);
     let distinct = |value: fn(&Extraction) -> Option<String>| -> Vec<String> {
         let values: BTreeSet<String> = from
             .iter()
@@ -201,20 +228,18 @@ fn source(product: &ProductVerdict, file: &LabFile) -> String {
         [first, .., last] => format!(", tested {first} to {last}"),
     };
     let name = file.path.rsplit('/').next().unwrap_or(&file.path);
-    let rows: BTreeSet<u32> = from
-        .iter()
-        .map(|extraction| extraction.source.row)
-        .collect();
-    let rows = match (rows.first(), rows.last()) {
-        (Some(first), Some(last)) if first == last => format!("row {first}"),
-        (Some(first), Some(last)) => format!("rows {first} to {last}"),
-        _ => "no rows".to_owned(),
+    format!("{}{report}{tested}. File {name}.", sentence_case(&labs))
+}
+
+/// A certificate or a photograph, as the sheet names it.
+pub fn exhibit(exhibit: &Exhibit) -> String {
+    let path = &exhibit.path;
+    let name = path.rsplit('/').next().unwrap_or(path);
+    let kind = match exhibit.kind {
+        ExhibitKind::Certificate => "Certificate",
+        ExhibitKind::Photograph => "Photograph",
     };
-    format!(
-        "{}{report}{tested}. File {name}, {rows}. SHA-256 {}.",
-        sentence_case(&labs),
-        short_hash(&file.sha256)
-    )
+    format!("{kind} {name}. SHA-256 {}.", short_hash(&exhibit.sha256))
 }
 
 /// A hash that can be compared by eye: its first eight and last four digits.

@@ -70,8 +70,6 @@ fn basis(near: &[&OtherSide]) -> &'static str {
     let has = |basis| near.iter().any(|side| side.basis == basis);
     if has(UncertaintyBasis::AssumedRepeatability) {
         "assumed"
-    } else if has(UncertaintyBasis::OwnRepeatability) {
-        "own"
     } else if has(UncertaintyBasis::LabAssumed) {
         "lab_k2"
     } else {

@@ -55,6 +55,15 @@ pub fn why(publication: &Publication) -> String {
     format!("{why}{correction}")
 }
 
+/// State, day and reason: "held until 2031-03-15. The maker was told on …".
+pub fn standing(publication: &Publication) -> String {
+    let until = match (publication.state, &publication.why) {
+        (PublicationState::Held, Why::NoReply { until, .. }) => format!(" until {until}"),
+        _ => String::new(),
+    };
+    format!("{}{until}. {}", state(publication.state), why(publication))
+}
+
 /// The state as one would say it.
 pub fn state(state: PublicationState) -> &'static str {
     match state {

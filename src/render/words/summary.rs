@@ -70,6 +70,18 @@ pub fn rounds_note(foods: u64, products: u64) -> Option<String> {
     })
 }
 
+/// What is not counted, since the lab has reported nothing of it.
+pub fn with_lab(products: usize) -> Option<String> {
+    match products {
+        0 => None,
+        1 => Some("One more product is with the lab and counted nowhere here.".to_owned()),
+        n => Some(format!(
+            "{} more products are with the lab and counted nowhere here.",
+            sentence_case(&number(n as u64))
+        )),
+    }
+}
+
 /// Under the cover's title: what this is and which time it is about.
 pub fn subtitle(days: Option<(NaiveDate, NaiveDate)>) -> String {
     match days {

@@ -63,6 +63,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
         earlier: Vec::new(),
         publication: Publication::of_nothing(),
         publication_said: String::new(),
+        exhibits: Vec::new(),
         content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {

@@ -9,5 +9,5 @@ messages! {
     /// The packages near the limit beyond those that are named.
     near_limit_more(packages: count, chance: text);
     /// How likely the truth is on the other side of the limit.
-    near_limit(packages: text, basis: ["lab" "lab_k2" "own" "assumed"], side: ["over" "within"], rule: ["fails" "passes" "detection"], limit: text);
+    near_limit(packages: text, basis: ["lab" "lab_k2" "assumed"], side: ["over" "within"], rule: ["fails" "passes" "detection"], limit: text);
 }

@@ -105,7 +105,10 @@ fn fourteen_months_of_a_programme() {
     life.page("out/web/index.html", &["No results sheet is published"]);
     life.says(
         &["issue", "--date", "2031-01-21"],
-        &["Nothing to issue", "TKW-P1-1 (Harbour Loaf): with lab"],
+        &[
+            "Nothing to issue",
+            "TKW-P1-1 (Harbour Loaf): with the lab. The lab has reported nothing yet.",
+        ],
     );
 
     // Partly reported: a proof, that waits.
@@ -232,17 +235,17 @@ fn fourteen_months_of_a_programme() {
     );
     let issued = fs::read(life.0.path(sheet)).expect("is there");
 
-    // The lab withdraws its report: the accusation is taken back at once.
+    // The lab withdraws its report, a new one stands in its place, and the repeat of the old one is set aside: the accusation
+    // is taken back at once.
     let anew = ["A1", "A2", "A3"].map(|code| [(code, 1, "<5"), (code, 2, "<5")]);
     life.report("L4", "2031-04-05", &anew.concat());
     life.0.with(
         "registers/corrections.csv",
         "file,package_code,extraction,action,reason,by,on\n\
-         inbox/L1.csv,A1,,exclude,Report withdrawn,O. Fennimore,2031-04-08\n\
-         inbox/L1.csv,A2,,exclude,Report withdrawn,O. Fennimore,2031-04-08\n\
-         inbox/L1.csv,A3,,exclude,Report withdrawn,O. Fennimore,2031-04-08\n\
          inbox/L3.csv,A2,,exclude,Report withdrawn,O. Fennimore,2031-04-08\n",
     );
+    let replaced = "file,report,supersedes\nL4.csv,L4-31,L1.csv\n";
+    life.0.with("registers/reports.csv", replaced);
     life.run("2031-04-10");
     assert_eq!(life.state("2031-04-10", "P1", "1").0, "ready");
     life.says(
@@ -291,6 +294,15 @@ fn fourteen_months_of_a_programme() {
     assert!(
         issued == fs::read(life.0.path(sheet)).expect("is there"),
         "the old sheet stays"
+    );
+    let corrected = pages(&life.0.path(&format!("{public}/sheets/P1--1.pdf")));
+    assert!(
+        corrected.contains("report L4-31") && !corrected.contains("L1.csv"),
+        "{corrected}"
+    );
+    assert!(
+        life.has("archive/2031-04-10/data/private/inbox/L1.csv"),
+        "what was withdrawn is kept"
     );
     let told = life.says(
         &["compare", "archive/2031-03-15", "archive/2031-04-10"],

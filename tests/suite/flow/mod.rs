@@ -8,7 +8,9 @@ mod issue;
 mod leaks;
 mod life;
 mod public;
+mod shared;
 mod sheets;
+mod states;
 mod status;
 mod watch;
 

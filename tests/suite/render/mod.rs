@@ -21,7 +21,7 @@ mod words;
 
 use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
-use galleyproof::render::facts::sheet;
+use galleyproof::render::facts::{carried, sheet};
 use galleyproof::render::{Engine, Job, documents};
 use std::path::Path;
 
@@ -33,7 +33,7 @@ fn engine(config: &Config) -> Engine {
 /// The job of a product's sheet, as a proof.
 fn sheet_job(product: &JudgedProduct, config: &Config) -> Job {
     let facts = sheet::facts(product, config, None);
-    sheet::job(product, &facts, config).expect("a sheet whose lab files are there has a job")
+    carried::job(product, &facts, config).expect("a sheet whose lab files are there has a job")
 }
 
 /// Typesets a job that has no mistake in it.

@@ -3,7 +3,7 @@
 use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
 use crate::summary::invented;
-use galleyproof::render::facts::{sheet, summary};
+use galleyproof::render::facts::{carried, sheet, summary};
 use lopdf::{Dictionary, Document, Object};
 use sha2::{Digest, Sha256};
 
@@ -184,7 +184,7 @@ fn a_lab_file_that_changed_meanwhile_is_not_passed_off_as_the_source() {
         .package("A", &["<5", "<5"])
         .done();
     let facts = sheet::facts(&product, &config, None);
-    let error = sheet::job(&product, &facts, &config).expect_err("the file is another");
+    let error = carried::job(&product, &facts, &config).expect_err("the file is another");
     assert!(
         error.to_string().contains("inbox/lab.csv was changed"),
         "{error}"

@@ -116,6 +116,7 @@ pub fn decided(products: usize, config: &Config) -> Decided {
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),
+        with_lab: 0,
     }
 }
 
@@ -163,6 +164,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
             ..Publication::of_nothing()
         },
         publication_said: String::new(),
+        exhibits: Vec::new(),
         content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {

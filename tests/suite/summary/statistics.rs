@@ -49,6 +49,7 @@ fn decided(products: &[&[&[&str]]]) -> Decided {
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),
+        with_lab: 0,
     }
 }
 

@@ -7,6 +7,7 @@ use crate::model::place::Place;
 use crate::model::problem::{Code, Problem, Severity};
 use crate::model::publication::PublicationState;
 use crate::model::registers::FollowupKind;
+use crate::pipeline::states;
 use chrono::{Days, NaiveDate};
 
 /// One thing to do.
@@ -269,7 +270,7 @@ fn publication(judged: &JudgedProduct) -> Vec<Task> {
     };
     let mut tasks: Vec<Task> = kind
         .map(|kind| {
-            let what = format!("{}{reason}", judged.publication_said);
+            let what = format!("{}{reason}", states::standing(judged));
             task(kind, what, publication.may_publish_on)
         })
         .into_iter()

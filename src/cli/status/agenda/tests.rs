@@ -60,6 +60,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
             ..Publication::of_nothing()
         },
         publication_said: String::new(),
+        exhibits: Vec::new(),
         content_sha256: String::new(),
         verdict: ProductVerdict {
             product: Product {
@@ -101,6 +102,7 @@ fn decided(products: Vec<JudgedProduct>) -> Decided {
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),
+        with_lab: 0,
     }
 }
 

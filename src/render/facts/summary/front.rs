@@ -71,11 +71,11 @@ pub struct Bands {
 
 /// The cover.
 pub fn cover(
+    decided: &Decided,
     tally: &Tally,
     terms: &Terms,
     config: &Config,
     title: String,
-    subtitle: String,
     charts: &mut Charts,
 ) -> Result<Cover> {
     let block = |state, words: &str, n: u64, text: String| Block {
@@ -110,7 +110,7 @@ pub fn cover(
     ];
     Ok(Cover {
         title,
-        subtitle,
+        subtitle: words::subtitle(decided.statistics.days),
         blocks: if tally.products() == 0 {
             Vec::new()
         } else {
@@ -120,6 +120,7 @@ pub fn cover(
         squares_note: [
             Some(words::squares_note(tally, terms)),
             words::rounds_note(tally.foods, tally.products()),
+            words::with_lab(decided.with_lab),
         ]
         .into_iter()
         .flatten()

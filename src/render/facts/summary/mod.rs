@@ -117,7 +117,7 @@ pub fn summary(
             .map(|one| one.said.clone())
             .collect(),
         made_on: made_on.map(numbers::date),
-        cover: front::cover(&tally, &terms, config, title, subtitle, &mut charts)?,
+        cover: front::cover(decided, &tally, &terms, config, title, &mut charts)?,
         bands: front::bands_page(decided, &tally, &terms, config, &mut charts)?,
         strip: plots::strip_page(decided, &tally, &terms, &mut charts)?,
         groups: plots::groups_page(decided, &terms, config, &mut charts)?,
