@@ -17,6 +17,7 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
     let date = Date { date: what.date };
     let (made_on, on) = (date.given()?, date.or_today()?);
     let _lock = cli::lock(&config.root.join("out"), "issue")?;
+    print::tell_unfinished(&config.root.join("out"));
     put_back(&config)?;
     let meter = Meter::new(quiet);
     let listener = |progress| meter.note(progress);

@@ -32,12 +32,14 @@ pub mod archive;
 
 use crate::config::Config;
 use crate::gather;
+use crate::guard;
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
+pub use crate::save::out::unfinished;
 use crate::save::{report, results};
 use anyhow::Result;
 use chrono::NaiveDate;
@@ -82,12 +84,17 @@ pub fn decide(
     let gathered = gather::gather(config, &mut problems, &|done, total| {
         listener(Progress::Reading { done, total })
     })?;
-    let judged = judge::judge(
-        &gathered.registers,
-        gathered.extractions,
-        config,
-        as_of,
-        &mut problems,
+    let judged = guard::naming(
+        "the results in inbox/ and registers/ taken together",
+        || {
+            judge::judge(
+                &gathered.registers,
+                gathered.extractions,
+                config,
+                as_of,
+                &mut problems,
+            )
+        },
     );
     let mut decided = Decided {
         products: judged.products,

@@ -1,6 +1,7 @@
 //! The contact sheet: each package with its purchase, its custody and small pictures of its photographs.
 
 use crate::config::Config;
+use crate::guard;
 use crate::model::registers::{Package, Product};
 use crate::render::facts::DocumentFacts;
 use crate::render::words::{breakable, counted};
@@ -152,10 +153,10 @@ fn small(bytes: Vec<u8>) -> Result<(u32, u32, Vec<u8>), &'static str> {
     if bytes.len() > LARGEST {
         return Err("is larger than 64 MB and is not drawn");
     }
-    let drawn = std::panic::catch_unwind(|| {
+    let drawn = guard::guarded(|| {
         let image = RasterImage::plain(Bytes::new(bytes), format).ok()?;
         let small = image.dynamic().thumbnail(PIXELS, PIXELS).to_rgb8();
         Some((small.width(), small.height(), small.into_raw()))
     });
-    drawn.ok().flatten().ok_or(BROKEN)
+    drawn.flatten().ok_or(BROKEN)
 }

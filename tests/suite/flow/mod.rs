@@ -7,6 +7,7 @@ mod held;
 mod issue;
 mod leaks;
 mod life;
+mod own_faults;
 mod public;
 mod sheets;
 mod status;
