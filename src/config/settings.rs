@@ -6,6 +6,9 @@ use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
+/// Characters of a text at most: titles of documents hold no more.
+const LONGEST_TEXT: usize = 5_000;
+
 /// The faults of the settings, each with its line.
 pub struct Faults<'t> {
     text: &'t str,
@@ -154,8 +157,13 @@ impl<'a, 'i> Section<'a, 'i> {
     pub fn text(&self, key: &str, faults: &mut Faults<'_>) -> Option<String> {
         let wanted = "a text is wanted, between quotation marks";
         let take = |value: &DeValue<'i>| value.as_str().map(|text| text.trim().to_owned());
-        self.read(key, wanted, take, faults)
-            .filter(|text| !text.is_empty())
+        let text = self.read(key, wanted, take, faults)?;
+        if text.chars().count() > LONGEST_TEXT {
+            let wanted = format!("it may have {LONGEST_TEXT} characters at most");
+            self.fault(key, &wanted, faults);
+            return None;
+        }
+        (!text.is_empty()).then_some(text)
     }
 
     /// An amount in ppm: above 0, and no more than there can be.

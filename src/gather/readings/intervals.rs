@@ -140,7 +140,8 @@ pub fn read(
         Said::NotReported => return Some(Reading::not_reported()),
     };
     let highest = raw.upper.unwrap_or(raw.lower);
-    if highest.compare(Ppm::WHOLE) == Ordering::Greater {
+    // An infinity is equal to all on paper, hence the plain comparison.
+    if highest.0 > Ppm::WHOLE.0 {
         return report.refuse(&Fault::MoreThanAll, &value.reported);
     }
     if let Some(number) = raw.as_number()

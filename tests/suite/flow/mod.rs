@@ -3,6 +3,7 @@
 mod cut_off;
 mod diary;
 mod drafts;
+mod extremes;
 mod held;
 mod issue;
 mod leaks;
