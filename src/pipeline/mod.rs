@@ -9,6 +9,9 @@ mod making;
 /// Publishing: numbers, revisions, the archive.
 pub mod issue;
 
+/// The register of what was issued, held against the archive.
+pub mod healing;
+
 /// What goes into the archive.
 mod bagging;
 

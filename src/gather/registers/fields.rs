@@ -364,7 +364,7 @@ impl Fields<'_> {
 /// hold 32,767 bytes, several of these together.
 fn longest(column: &str) -> usize {
     match column {
-        "name" | "brand" | "category" | "claim" | "barcode" | "net_content" => 1_000,
+        "name" | "brand" | "category" | "claim" | "barcode" | "net_content" => 2_000,
         _ => 20_000,
     }
 }

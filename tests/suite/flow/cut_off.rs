@@ -219,3 +219,30 @@ fn every_command_tells_of_outputs_that_are_partly_new() {
         assert!(!told(&["check"]), "a run finishes it");
     }
 }
+
+#[test]
+fn an_entry_that_is_killed_is_there_or_not() {
+    let log = ["log", "notice-sent", "P1", "--date", "2031-05-06"];
+    let model = Workspace::new();
+    let length = whole(&model, &log);
+    let after = model.text("registers/followups.csv");
+    for kill in 0..kills() {
+        let workspace = Workspace::new();
+        killed_after(&workspace, &log, length * (kill + 1) / kills());
+        let register = workspace.path("registers/followups.csv");
+        let entered = register.exists();
+        if entered {
+            assert!(
+                workspace.text("registers/followups.csv") == after,
+                "kill {kill}"
+            );
+        } else {
+            whole(&workspace, &log);
+            assert!(
+                workspace.text("registers/followups.csv") == after,
+                "kill {kill}"
+            );
+        }
+        workspace.run(&["check"]).exits(0);
+    }
+}

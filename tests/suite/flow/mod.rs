@@ -5,6 +5,7 @@ mod diary;
 mod drafts;
 mod extremes;
 mod held;
+mod history;
 mod issue;
 mod leaks;
 mod life;
