@@ -11,6 +11,9 @@ pub mod config;
 /// The one place that opens or writes a file.
 pub mod files;
 
+/// Where the program itself may fail.
+pub mod guard;
+
 /// The words of the documents: catalogues of whole messages, a language each.
 pub mod words;
 

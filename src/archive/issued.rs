@@ -1,11 +1,11 @@
 //! `registers/issued.csv`: one row a published revision, written by `issue` alone and only ever added to.
 //!
 //! The archive holds a copy in each bag. A bag moves into place before the register is written, so a run that is cut off
-//! between the two leaves a bag that knows more than the register; [`missing_from`] finds what to put back.
+//! between the two leaves a bag that knows more than the register; [`mended`] puts that back, and what a person changed.
 
 use crate::model::registers::IssuedRevision;
 use anyhow::{Context, Result};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The register's name in a programme folder.
 pub const FILE_NAME: &str = "registers/issued.csv";
@@ -31,64 +31,60 @@ pub const COLUMNS: [&str; 11] = [
 /// # Errors
 /// Where the register is there and cannot be read as a table.
 pub fn with_rows(existing: Option<&[u8]>, rows: &[IssuedRevision]) -> Result<Vec<u8>> {
-    let table = Table::read(existing.unwrap_or_default())?;
-    let mut headings = table.headings.clone();
-    for column in COLUMNS {
-        if table.column(column).is_none() {
-            headings.push(column.to_owned());
-        }
-    }
-    let mut writer = csv::WriterBuilder::new()
-        .delimiter(table.delimiter)
-        .from_writer(Vec::new());
-    let width = headings.len();
-    let padded = |mut record: Vec<String>| {
-        record.resize(width.max(record.len()), String::new());
-        record
-    };
-    writer.write_record(&headings)?;
-    for record in table.records {
-        writer.write_record(padded(record))?;
-    }
-    for row in rows {
-        let cells: Vec<String> = headings.iter().map(|heading| cell(row, heading)).collect();
-        writer.write_record(cells)?;
-    }
-    writer.into_inner().context("a register is built in memory")
+    Table::read(existing.unwrap_or_default())?.with_rows(rows)
 }
 
 /// The rows of a register that can be read whole; a row that cannot is left to the reader of registers to name.
 pub fn rows(bytes: &[u8]) -> Result<Vec<IssuedRevision>> {
     let table = Table::read(bytes)?;
-    let columns = COLUMNS.map(|column| table.column(column));
-    let rows = table.records.iter().filter_map(|record| {
-        let text = |index: usize| {
-            let cell = columns[index].and_then(|column| record.get(column))?.trim();
-            (!cell.is_empty()).then(|| cell.to_owned())
-        };
-        Some(IssuedRevision {
-            sheet_number: text(0)?,
-            product_id: text(1)?,
-            round: text(2)?,
-            revision: text(3)?.parse().ok()?,
-            issued_on: text(4)?.parse().ok()?,
-            content_sha256: text(5)?,
-            reason: text(6),
-            changed: text(7),
-            verdict: text(8),
-            label: text(9),
-            early: text(10),
-        })
-    });
+    let rows = (0..table.records.len()).filter_map(|at| table.row(at));
     Ok(rows.collect())
 }
 
-/// The revisions that an archived register holds and the living one does not.
-pub fn missing_from(living: &[IssuedRevision], archived: &[IssuedRevision]) -> Vec<IssuedRevision> {
-    let key = |row: &IssuedRevision| (row.sheet_number.clone(), row.revision);
-    let known: BTreeSet<_> = living.iter().map(key).collect();
-    let missing = archived.iter().filter(|row| !known.contains(&key(row)));
-    missing.cloned().collect()
+/// What holding a register against the archive came to.
+#[derive(Clone, Debug, Default)]
+pub struct Mended {
+    /// The register as it should be; none where it is so already.
+    pub register: Option<Vec<u8>>,
+    /// Rows that it lacked.
+    pub added: Vec<IssuedRevision>,
+    /// Rows that said something else.
+    pub mended: Vec<IssuedRevision>,
+    /// Its rows that can be read and that no bag has.
+    pub unarchived: Vec<IssuedRevision>,
+}
+
+/// Holds a register against what the archive has: rows that were changed since are as they were again, rows that it lacks
+/// stand at its end. A person's further columns, and rows that no bag has, stay.
+///
+/// # Errors
+/// Where the register cannot be read as a table.
+pub fn mended(living: &[u8], archived: Vec<IssuedRevision>) -> Result<Mended> {
+    let mut table = Table::read(living)?;
+    let mut found = Mended::default();
+    let mut seen = BTreeSet::new();
+    let archived_at: BTreeMap<_, _> = archived
+        .iter()
+        .map(|row| ((row.sheet_number.clone(), row.revision), row))
+        .collect();
+    for at in 0..table.records.len() {
+        let Some(key) = table.key(at) else { continue };
+        let Some(row) = archived_at.get(&key) else {
+            found.unarchived.extend(table.row(at));
+            continue;
+        };
+        seen.insert(key);
+        if !table.says(at, row) {
+            table.set(at, row);
+            found.mended.push((*row).clone());
+        }
+    }
+    let lacks = |row: &IssuedRevision| !seen.contains(&(row.sheet_number.clone(), row.revision));
+    found.added = archived.iter().filter(|row| lacks(row)).cloned().collect();
+    if !found.mended.is_empty() || !found.added.is_empty() {
+        found.register = Some(table.with_rows(&found.added)?);
+    }
+    Ok(found)
 }
 
 fn cell(row: &IssuedRevision, heading: &str) -> String {
@@ -150,6 +146,99 @@ impl Table {
             headings,
             records,
         })
+    }
+
+    /// A cell of one of our columns, without the blanks round it; empty where there is none.
+    fn text(&self, at: usize, column: &str) -> &str {
+        let place = self.column(column);
+        let cell = place.and_then(|place| self.records[at].get(place));
+        cell.map_or("", |cell| cell.trim())
+    }
+
+    /// A row that can be read whole.
+    fn row(&self, at: usize) -> Option<IssuedRevision> {
+        let text = |column: &str| {
+            let cell = self.text(at, column);
+            (!cell.is_empty()).then(|| cell.to_owned())
+        };
+        Some(IssuedRevision {
+            sheet_number: text("sheet_number")?,
+            product_id: text("product_id")?,
+            round: text("round")?,
+            revision: text("revision")?.parse().ok()?,
+            issued_on: text("issued_on")?.parse().ok()?,
+            content_sha256: text("content_sha256")?,
+            reason: text("reason"),
+            changed: text("changed"),
+            verdict: text("verdict"),
+            label: text("label"),
+            early: text("early"),
+        })
+    }
+
+    /// Which revision a row is of, also where a spreadsheet program wrote `1.0` or `1,0`.
+    fn key(&self, at: usize) -> Option<(String, u32)> {
+        let number = self.text(at, "sheet_number");
+        let revision = self.text(at, "revision");
+        let whole = revision
+            .split_once(['.', ','])
+            .map_or(revision, |(whole, rest)| {
+                match rest.bytes().all(|digit| digit == b'0') {
+                    true => whole,
+                    false => revision,
+                }
+            });
+        (!number.is_empty()).then_some((number.to_owned(), whole.parse().ok()?))
+    }
+
+    /// Whether a row says what was issued. Line ends and double blanks say nothing.
+    fn says(&self, at: usize, row: &IssuedRevision) -> bool {
+        COLUMNS.iter().all(|column| {
+            let written = self.text(at, column).split_whitespace();
+            written.eq(cell(row, column).split_whitespace())
+        })
+    }
+
+    /// Has a row say what was issued.
+    fn set(&mut self, at: usize, row: &IssuedRevision) {
+        self.complete();
+        for (place, heading) in self.headings.iter().enumerate() {
+            if COLUMNS.contains(&normal(heading).as_str()) {
+                let record = &mut self.records[at];
+                record.resize(record.len().max(self.headings.len()), String::new());
+                record[place] = cell(row, heading);
+            }
+        }
+    }
+
+    /// Adds the columns of ours that are not there.
+    fn complete(&mut self) {
+        for column in COLUMNS {
+            if self.column(column).is_none() {
+                self.headings.push(column.to_owned());
+            }
+        }
+    }
+
+    fn with_rows(mut self, rows: &[IssuedRevision]) -> Result<Vec<u8>> {
+        self.complete();
+        let mut writer = csv::WriterBuilder::new()
+            .delimiter(self.delimiter)
+            .from_writer(Vec::new());
+        let width = self.headings.len();
+        let padded = |mut record: Vec<String>| {
+            record.resize(width.max(record.len()), String::new());
+            record
+        };
+        writer.write_record(&self.headings)?;
+        for record in self.records {
+            writer.write_record(padded(record))?;
+        }
+        for row in rows {
+            let cells = self.headings.iter().map(|heading| cell(row, heading));
+            writer.write_record(cells)?;
+        }
+        writer.into_inner().context("a register is built in memory")
     }
 
     fn column(&self, name: &str) -> Option<usize> {
@@ -236,14 +325,48 @@ mod tests {
     }
 
     #[test]
-    fn what_a_cut_off_run_left_out_is_found() {
-        let living = [row("FH-01", 1, None)];
-        let archived = [
+    fn what_a_cut_off_run_left_out_is_put_back() {
+        let archived = vec![
             row("FH-01", 1, None),
             row("FH-01", 2, Some("amended")),
             row("FH-02", 1, None),
         ];
-        assert_eq!(missing_from(&living, &archived), archived[1..]);
-        assert!(missing_from(&archived, &living).is_empty());
+        let living = with_rows(None, &archived[..1]).expect("writes");
+        let healed = mended(&living, archived.clone()).expect("reads");
+        assert_eq!(healed.added, archived[1..]);
+        let whole = healed.register.expect("is written");
+        assert!(whole.starts_with(&living) && healed.mended.is_empty());
+        assert_eq!(rows(&whole).expect("reads"), archived);
+        let again = mended(&whole, archived).expect("reads");
+        assert!(again.register.is_none() && again.unarchived.is_empty());
+        let alone = mended(&whole, Vec::new()).expect("reads");
+        assert!(alone.register.is_none() && alone.unarchived.len() == 3);
+    }
+
+    #[test]
+    fn what_a_spreadsheet_program_or_a_person_changed_is_as_it_was() {
+        let archived = vec![row("FH-01", 1, None), row("FH-02", 1, Some("new lot"))];
+        let whole = String::from_utf8(with_rows(None, &archived).expect("writes")).expect("UTF-8");
+        for (from, to) in [
+            ("2031-04-22", "22.4.2031"),
+            ("2031-04-22", "2031-04-22 00:00:00"),
+            (",1,1,", ",1,1.0,"),
+            ("ab12", "ab13"),
+            ("over_limit", "within_limit"),
+            ("new lot", ""),
+        ] {
+            let changed = whole.replace(from, to);
+            assert_ne!(changed, whole);
+            let healed = mended(changed.as_bytes(), archived.clone()).expect("reads");
+            assert!(healed.added.is_empty(), "{to}: {:?}", healed.added);
+            assert_eq!(healed.register.as_deref(), Some(whole.as_bytes()), "{to}");
+        }
+        // Another delimiter, a mark at the beginning and a column of a person's own say nothing else.
+        let own: String = whole
+            .lines()
+            .map(|line| format!("{};posted\r\n", line.replace(',', ";")))
+            .collect();
+        let healed = mended(format!("\u{feff}{own}").as_bytes(), archived).expect("reads");
+        assert!(healed.register.is_none());
     }
 }

@@ -91,6 +91,25 @@ pub fn verify(bag: &Path) -> Result<Verification> {
     Ok(found)
 }
 
+/// Whether these bytes, of a file in a bag, are those that its manifest names, and the manifest is that of its own manifest.
+pub fn is_as_archived(bag: &Path, path: &Path, bytes: &[u8]) -> bool {
+    let Ok(below) = path.strip_prefix(bag) else {
+        return false;
+    };
+    let names: Vec<_> = below.iter().map(|name| name.to_string_lossy()).collect();
+    names_with(bag, MANIFEST, &names.join("/"), bytes)
+        && files::read(&bag.join(MANIFEST))
+            .is_ok_and(|manifest| names_with(bag, TAG_MANIFEST, MANIFEST, &manifest))
+}
+
+fn names_with(bag: &Path, manifest: &str, path: &str, bytes: &[u8]) -> bool {
+    let text = files::read(&bag.join(manifest)).unwrap_or_default();
+    let text = String::from_utf8_lossy(&text);
+    let sha256 = files::sha256_of(bytes);
+    let mut lines = text.lines().filter_map(read_line);
+    lines.any(|(stated, named)| named == path && stated.eq_ignore_ascii_case(&sha256))
+}
+
 /// The declaration must read as RFC 8493 has it, whatever its checksum says.
 fn check_declaration(bag: &Path, found: &mut Verification) {
     let text = files::read(&bag.join(DECLARATION)).unwrap_or_default();

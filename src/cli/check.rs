@@ -17,6 +17,7 @@ pub fn check(
     quiet: bool,
 ) -> Result<Ending> {
     let config = Config::read(dir)?;
+    print::tell_unfinished(&config.root.join("out"));
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, date.given()?, &|progress| meter.note(progress))?;
     drop(meter);

@@ -4,8 +4,9 @@ use crate::cli::args::{Date, Format, IssueArguments};
 use crate::cli::print::{self, Meter};
 use crate::cli::{self, Ending};
 use crate::config::Config;
-use crate::pipeline;
+use crate::model::registers::IssuedRevision;
 use crate::pipeline::issue::{self, Issued, Order};
+use crate::pipeline::{self, healing};
 use anyhow::Result;
 use serde_json::json;
 use std::fmt::Write;
@@ -17,6 +18,7 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
     let date = Date { date: what.date };
     let (made_on, on) = (date.given()?, date.or_today()?);
     let _lock = cli::lock(&config.root.join("out"), "issue")?;
+    print::tell_unfinished(&config.root.join("out"));
     put_back(&config)?;
     let meter = Meter::new(quiet);
     let listener = |progress| meter.note(progress);
@@ -39,20 +41,49 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
     Ok(ending)
 }
 
-/// Finishes an issue that was cut off, and says so.
+/// Finishes an issue that was cut off, mends the register of what was issued from the archive, and says so.
 pub fn put_back(config: &Config) -> Result<()> {
-    let rows = issue::heal(config)?;
-    if !rows.is_empty() {
-        let sheets: Vec<String> = rows
-            .iter()
-            .map(|row| format!("{} revision {}", row.sheet_number, row.revision))
-            .collect();
+    let healed = healing::heal(config)?;
+    let register = "registers/issued.csv";
+    for bag in &healed.doubted {
         print::say(&format!(
-            "An issue was cut off after its archive was written; registers/issued.csv now has what it lacked: {}.",
-            sheets.join(", ")
+            "{}: its copy of {register} is not as it was archived; nothing is taken from it. `galleyproof verify {0}` names what has changed.",
+            bag.display()
         ));
     }
+    let told = [
+        (
+            &healed.added,
+            "lacked what the archive holds, since an issue was cut off or rows were taken out. They stand there again",
+        ),
+        (
+            &healed.mended,
+            "said something else than the archive, which has it as it was issued. That stands there again",
+        ),
+        (
+            &healed.unarchived,
+            "has revisions that no archive has. Copy archive/ back if it was moved; take the rows out if nobody issued them",
+        ),
+    ];
+    for (rows, what) in told {
+        if !rows.is_empty() {
+            print::say(&format!("{register} {what}: {}.", few(rows)));
+        }
+    }
     Ok(())
+}
+
+/// A few revisions by their numbers, and how many more.
+fn few(rows: &[IssuedRevision]) -> String {
+    const NAMED: usize = 5;
+    let named = rows.iter().take(NAMED);
+    let named: Vec<String> = named
+        .map(|row| format!("{} revision {}", row.sheet_number, row.revision))
+        .collect();
+    match rows.len().saturating_sub(NAMED) {
+        0 => named.join(", "),
+        more => format!("{} and {more} more", named.join(", ")),
+    }
 }
 
 fn as_text(issued: &Issued) -> String {

@@ -17,6 +17,7 @@ mod understanding;
 mod verify;
 mod watch;
 
+use crate::guard::{self, Fault};
 use crate::model::decided::Decided;
 use crate::model::problem::Severity;
 use crate::pipeline::single::Asked;
@@ -62,7 +63,8 @@ pub fn main(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
         print::say(&format!("galleyproof: {why}"));
         std::process::exit(2);
     });
-    match dispatch(arguments) {
+    let ending = guard::unless_faulty(|| dispatch(arguments));
+    match ending.unwrap_or_else(|fault| Err(own_fault(&fault))) {
         Ok(Ending::Well) => ExitCode::SUCCESS,
         Ok(Ending::LookAtErrors) => ExitCode::from(1),
         Err(error) => {
@@ -70,6 +72,21 @@ pub fn main(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
             ExitCode::from(2)
         }
     }
+}
+
+/// What to tell of a fault of the program: whose it is, what was in hand, and what to send.
+fn own_fault(fault: &Fault) -> anyhow::Error {
+    let in_hand = match fault.in_hand.as_str() {
+        "" => String::new(),
+        name => format!(" at work on {name}"),
+    };
+    anyhow::anyhow!(
+        "this is a fault of the program, not of your files. It came about{in_hand} ({}, version {}). Your files are as \
+         they were, or the next run finishes what was begun. Please report it: send this line, the command that you typed \
+         and, if you may, programme.toml, registers/ and the files in inbox/ that it was at work on.",
+        fault.at,
+        env!("CARGO_PKG_VERSION")
+    )
 }
 
 fn dispatch(arguments: Arguments) -> Result<Ending> {

@@ -1,11 +1,12 @@
 //! What is said on the screen: results on standard output, all else on standard error.
 
-use crate::pipeline::Progress;
+use crate::pipeline::{self, Progress};
 use anyhow::{Context, Result};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::borrow::Cow;
 use std::fmt::Write as _;
 use std::io::{self, IsTerminal, Write};
+use std::path::Path;
 use std::sync::Mutex;
 
 /// Writes a result to standard output. A reader that has gone away (`| head`) is no error.
@@ -33,6 +34,13 @@ pub fn counted(count: usize, one: &str) -> String {
 pub fn say(text: &str) {
     // A standard error that is closed is nobody's to tell.
     let _ = writeln!(anstream::stderr().lock(), "{}", shown(text));
+}
+
+/// Says that an outputs folder is partly new, where it is.
+pub fn tell_unfinished(out: &Path) {
+    if let Some(told) = pipeline::unfinished(out) {
+        say(&told);
+    }
 }
 
 /// A text as a screen may have it: names, cells and paths come from strangers, and a control character or one that turns the

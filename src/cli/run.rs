@@ -35,6 +35,7 @@ pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
         .clone()
         .unwrap_or_else(|| config.root.join("out"));
     let _lock = cli::lock(&out, "run")?;
+    print::tell_unfinished(&out);
     if wanted.out.is_none() {
         issue::put_back(&config)?;
     }

@@ -165,7 +165,7 @@ fn rule(section: &Section, lod: Ppm, faults: &mut Faults) -> Rule {
     let regime = section
         .word("regime", Regime::ALL, faults)
         .unwrap_or(Regime::Us);
-    let ppm = section.positive("limit_ppm", faults).map(Ppm);
+    let ppm = section.amount("limit_ppm", faults).map(Ppm);
     let passes = section.flag("limit_passes", faults);
     let limit = match (regime.limit(), ppm) {
         (Some(own), _) if regime == Regime::AuNz => {
@@ -216,15 +216,15 @@ fn decision(section: &Section, faults: &mut Faults) -> Decision {
 }
 
 fn testing(section: &Section, faults: &mut Faults) -> Testing {
-    let lloq = section.positive("lloq_ppm", faults).unwrap_or(5.0);
+    let lloq = section.amount("lloq_ppm", faults).unwrap_or(5.0);
     let uloq = section
-        .positive("uloq_ppm", faults)
+        .amount("uloq_ppm", faults)
         .unwrap_or(f64::max(80.0, lloq * 2.0));
     if uloq <= lloq {
         let wanted = format!("it must be above lloq_ppm ({lloq})");
         section.fault("uloq_ppm", &wanted, faults);
     }
-    let lod = section.positive("lod_ppm", faults);
+    let lod = section.amount("lod_ppm", faults);
     let packages = section.whole("packages_per_product", (1, 1000), "", faults);
     let why = ": nothing is decided on one extraction";
     let extractions = section.whole("extractions_per_package", (2, 1000), why, faults);

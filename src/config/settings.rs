@@ -1,9 +1,13 @@
 //! A section of `programme.toml`, key by key: each value of the kind that is wanted, or a fault in plain words.
 
 use super::unknown::line_of;
+use crate::model::ppm::Ppm;
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
+
+/// Characters of a text at most: titles of documents hold no more.
+const LONGEST_TEXT: usize = 5_000;
 
 /// The faults of the settings, each with its line.
 pub struct Faults<'t> {
@@ -153,17 +157,26 @@ impl<'a, 'i> Section<'a, 'i> {
     pub fn text(&self, key: &str, faults: &mut Faults<'_>) -> Option<String> {
         let wanted = "a text is wanted, between quotation marks";
         let take = |value: &DeValue<'i>| value.as_str().map(|text| text.trim().to_owned());
-        self.read(key, wanted, take, faults)
-            .filter(|text| !text.is_empty())
+        let text = self.read(key, wanted, take, faults)?;
+        if text.chars().count() > LONGEST_TEXT {
+            let wanted = format!("it may have {LONGEST_TEXT} characters at most");
+            self.fault(key, &wanted, faults);
+            return None;
+        }
+        (!text.is_empty()).then_some(text)
     }
 
-    /// A number above 0.
-    pub fn positive(&self, key: &str, faults: &mut Faults<'_>) -> Option<f64> {
+    /// An amount in ppm: above 0, and no more than there can be.
+    pub fn amount(&self, key: &str, faults: &mut Faults<'_>) -> Option<f64> {
         let wanted = "a number above 0 is wanted, without quotation marks and without a unit, such as 20 or 2.5";
-        let take = |value: &DeValue<'i>| {
-            number(value).filter(|number| number.is_finite() && *number > 0.0)
-        };
-        self.read(key, wanted, take, faults)
+        let take = |value: &DeValue<'i>| number(value).filter(|number| *number > 0.0);
+        let amount = self.read(key, wanted, take, faults)?;
+        if amount > Ppm::WHOLE.0 {
+            let wanted = "it cannot be more than 1000000, which is the whole of a food";
+            self.fault(key, wanted, faults);
+            return None;
+        }
+        Some(amount)
     }
 
     /// A number from 0 on.

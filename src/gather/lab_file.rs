@@ -15,6 +15,7 @@ use crate::gather::tables::headings;
 use crate::gather::tables::location::{self, Located};
 use crate::gather::tables::plan::{self, NoResults, Plan};
 use crate::gather::unreadable;
+use crate::guard;
 use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place};
 use crate::model::problem::{Code, Problems};
@@ -39,7 +40,7 @@ pub fn take(
     codes: &Codes,
     settings: (&Config, &Reports<'_>),
 ) -> Taken {
-    books::guard::guarded(|| take_unguarded(file, sha256, codes, settings)).unwrap_or_else(|| {
+    guard::guarded(|| take_unguarded(file, sha256, codes, settings)).unwrap_or_else(|| {
         let mut taken = Taken::default();
         let why = Unreadable::new(
             "the file is damaged in a way that was not foreseen",

@@ -13,6 +13,9 @@ pub const SAME_FIGURE: f64 = 1e-9;
 pub struct Ppm(pub f64);
 
 impl Ppm {
+    /// All there is: a sample that is nothing but gluten.
+    pub const WHOLE: Ppm = Ppm(1e6);
+
     /// Nothing at all: the lower end of every result that is below quantification.
     pub const ZERO: Ppm = Ppm(0.0);
 

@@ -3,19 +3,19 @@
 //!
 //! The order makes every moment safe to be cut off at. Everything is made beside its place; then the bag moves into the
 //! archive, which is the moment of publication; then the register is written; then the outputs move. A bag carries the
-//! register as it will be, so that [`heal`] can finish what was cut off between the second step and the third; the fourth
+//! register as it will be, so that [`healing`] can finish what was cut off between the second step and the third; the fourth
 //! is a plain run.
 
 use crate::archive::edition::{self, SheetKey};
+use crate::archive::issued;
 use crate::archive::published::{Published, Sought};
-use crate::archive::{bag, issued};
 use crate::config::Config;
-use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::problem::{Problem, Severity};
 use crate::model::publication::PublicationState;
 use crate::model::registers::IssuedRevision;
 use crate::pipeline::making::{self, Wanted, prepare};
-use crate::pipeline::{self, Listener, bagging, states};
+use crate::pipeline::{self, Listener, bagging, healing, states};
 use crate::render::facts::sheet;
 use crate::render::words;
 use crate::save::out::Outcome;
@@ -81,7 +81,8 @@ pub fn issue(
     listener: Listener<'_>,
 ) -> Result<Issued> {
     refuse_placeholders(config)?;
-    let register = Register::read(config)?;
+    let register = healing::read(config)?;
+    refuse_unreadable_history(&decided)?;
     let selection = select(&decided, order)?;
     let held = selection.held.iter().map(|one| held(one, config)).collect();
     let mut revisions = revisions(&selection.issued, &decided, config, order)?;
@@ -99,7 +100,7 @@ pub fn issue(
     let bag = match revisions.is_empty() {
         true => None,
         false => {
-            let register = issued::with_rows(register.bytes.as_deref(), &revisions)?;
+            let register = issued::with_rows(register.as_deref(), &revisions)?;
             let bag = bagging::archive(&decided, config, order.on, &prepared, &register)?;
             alone::register(&config.root.join(issued::FILE_NAME), &register)?;
             Some(bag)
@@ -113,61 +114,24 @@ pub fn issue(
     })
 }
 
-/// Finishes an issue that was cut off: what a bag holds and the register does not is put back, and what was still being
-/// made is cleared away. To be called only by the one run that may write.
-///
-/// # Errors
-/// Where the archive cannot be read or the register cannot be written.
-pub fn heal(config: &Config) -> Result<Vec<IssuedRevision>> {
-    let archive = config.root.join("archive");
-    bag::sweep(&archive)?;
-    alone::sweep(&config.registers())?;
-    let Ok(register) = Register::read(config) else {
-        // A register that `issue` does not write is no register to finish.
-        return Ok(Vec::new());
+/// Which revision comes next is known from the register alone: a row that cannot be read could be the last one.
+fn refuse_unreadable_history(decided: &Decided) -> Result<()> {
+    let is_of_history = |problem: &&&Problem| {
+        problem.severity() == Severity::Error && problem.place.file == issued::FILE_NAME
     };
-    let living = register.bytes.unwrap_or_default();
-    let mut missing = Vec::new();
-    for bag in bag::list(&archive)? {
-        let archived = files::read_if_there(&bag::programme(&bag).join(issued::FILE_NAME))?;
-        let archived = archived.unwrap_or_default();
-        // A register only grows, so that a bag's is nearly always its beginning.
-        if !living.starts_with(&archived) {
-            let mut known = issued::rows(&living)?;
-            known.extend(missing.iter().cloned());
-            missing.extend(issued::missing_from(&known, &issued::rows(&archived)?));
-        }
-    }
-    if !missing.is_empty() {
-        let existing = (!living.is_empty()).then_some(living.as_slice());
-        let whole = issued::with_rows(existing, &missing)?;
-        alone::register(&config.root.join(issued::FILE_NAME), &whole)?;
-    }
-    Ok(missing)
-}
-
-/// The register of what was issued, as it stands.
-struct Register {
-    bytes: Option<Vec<u8>>,
-}
-
-impl Register {
-    fn read(config: &Config) -> Result<Register> {
-        let other = ["xlsx", "xls", "ods"]
-            .map(|ending| config.registers().join(format!("issued.{ending}")))
-            .into_iter()
-            .find(|path| path.exists());
-        if let Some(other) = other {
-            bail!(
-                "{} is a workbook, and `issue` writes {} alone: save it as CSV under that name and move the workbook away",
-                other.display(),
-                issued::FILE_NAME
-            );
-        }
-        Ok(Register {
-            bytes: files::read_if_there(&config.root.join(issued::FILE_NAME))?,
-        })
-    }
+    let problems = decided.problems.sorted();
+    let mut faults = problems.iter().filter(is_of_history);
+    let Some(first) = faults.next() else {
+        return Ok(());
+    };
+    let cell = first.place.cell();
+    bail!(
+        "nothing was issued: {} has rows that cannot be read, so that nobody knows which revision comes next. {}: {}. Copy \
+         archive/ back if it was moved, and run again, which mends the register from it; or restore the register from a copy",
+        issued::FILE_NAME,
+        cell.map_or_else(|| "Its headings".to_owned(), |cell| format!("Cell {cell}")),
+        first.message
+    )
 }
 
 /// What a folder has from `init` and nobody has replaced is not to be printed on a sheet.

@@ -9,6 +9,9 @@ mod making;
 /// Publishing: numbers, revisions, the archive.
 pub mod issue;
 
+/// The register of what was issued, held against the archive.
+pub mod healing;
+
 /// What goes into the archive.
 mod bagging;
 
@@ -32,12 +35,14 @@ pub mod archive;
 
 use crate::config::Config;
 use crate::gather::{self, exhibits};
+use crate::guard;
 use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
+pub use crate::save::out::unfinished;
 use crate::save::{alone, report, results};
 use anyhow::Result;
 use chrono::NaiveDate;
@@ -82,12 +87,17 @@ pub fn decide(
     let gathered = gather::gather(config, &mut problems, &|done, total| {
         listener(Progress::Reading { done, total })
     })?;
-    let judged = judge::judge(
-        &gathered.registers,
-        gathered.extractions,
-        config,
-        as_of,
-        &mut problems,
+    let judged = guard::naming(
+        "the results in inbox/ and registers/ taken together",
+        || {
+            judge::judge(
+                &gathered.registers,
+                gathered.extractions,
+                config,
+                as_of,
+                &mut problems,
+            )
+        },
     );
     let mut products = judged.products;
     exhibits::note(

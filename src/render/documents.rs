@@ -1,5 +1,6 @@
 //! A job becomes a PDF (PDF/A-3a and PDF/UA-1); many jobs are typeset side by side with flat memory.
 
+use crate::guard;
 use crate::render::Job;
 use crate::render::engine::{Engine, TEMPLATE_FOLDER};
 use crate::render::overrun::Watched;
@@ -207,7 +208,7 @@ impl Batch<'_> {
         let long = usize::from(!ONE_PAGE.contains(&job.template));
         self.long.fetch_add(long, Ordering::Relaxed);
         let in_work = self.watched.begin(self.engine, &job, long > 0);
-        let made = pool.install(|| pdf(self.engine, &job));
+        let made = pool.install(|| guard::naming(&job.path, || pdf(self.engine, &job)));
         drop(in_work);
         self.long.fetch_sub(long, Ordering::Relaxed);
         self.forget();

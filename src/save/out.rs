@@ -25,9 +25,17 @@ const UNFINISHED_TEXT: &str = "A run of galleyproof was putting new files into t
     Each file is whole, but some are new and some are of the run before. Run galleyproof again:\n\
     it finishes, and this note goes.\n";
 
-/// Whether a run was cut off while it moved its files into this folder: then some are new and some old.
-pub fn is_unfinished(folder: &Path) -> bool {
-    folder.join(PLANNED).is_file() || folder.join(UNFINISHED).is_file()
+/// What to tell whoever looks at this folder, where some of its files are new and some of the run before: a run is putting
+/// them there just now, or was cut off while it did.
+pub fn unfinished(folder: &Path) -> Option<String> {
+    let is_unfinished = folder.join(PLANNED).is_file() || folder.join(UNFINISHED).is_file();
+    is_unfinished.then(|| {
+        format!(
+            "{} is not finished: some of its files are new and some are of the run before, each whole. Where no run is at \
+             work, one was cut off; `galleyproof run` finishes it.",
+            folder.display()
+        )
+    })
 }
 
 /// What runs before a killed one had planned and not finished.
@@ -406,10 +414,10 @@ mod tests {
         fs::write(folder.path().join(FORMER), plan("2")).expect("writes");
         fs::write(folder.path().join(PLANNED), plan("3")).expect("writes");
         fs::write(folder.path().join("a.txt"), "2").expect("writes");
-        assert!(is_unfinished(folder.path()));
+        assert!(unfinished(folder.path()).is_some());
         let outcome = run(folder.path(), &[("a.txt", "4"), ("b.txt", "4")]);
         assert_eq!(outcome.set_aside, []);
-        assert!(!is_unfinished(folder.path()));
+        assert!(unfinished(folder.path()).is_none());
         let left: Vec<_> = fs::read_dir(folder.path())
             .expect("lists")
             .flatten()

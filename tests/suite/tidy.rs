@@ -7,11 +7,15 @@ use std::path::{Path, PathBuf};
 const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("model", &["model"]),
     ("files", &[]),
+    ("guard", &[]),
     ("words", &["words", "model"]),
     ("config", &["config", "model", "files", "words"]),
-    ("gather", &["gather", "model", "config", "files"]),
+    ("gather", &["gather", "model", "config", "files", "guard"]),
     ("judge", &["judge", "model", "config"]),
-    ("render", &["render", "model", "config", "files", "words"]),
+    (
+        "render",
+        &["render", "model", "config", "files", "guard", "words"],
+    ),
     ("save", &["save", "model", "config", "files", "words"]),
     (
         "archive",
@@ -20,10 +24,14 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     (
         "pipeline",
         &[
-            "pipeline", "model", "config", "files", "gather", "judge", "render", "save", "archive",
+            "pipeline", "model", "config", "files", "guard", "gather", "judge", "render", "save",
+            "archive",
         ],
     ),
-    ("cli", &["cli", "model", "config", "files", "pipeline"]),
+    (
+        "cli",
+        &["cli", "model", "config", "files", "guard", "pipeline"],
+    ),
     ("lib", &[]),
     ("main", &[]),
 ];

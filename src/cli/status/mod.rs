@@ -19,6 +19,7 @@ use std::path::Path;
 pub fn status(dir: &Path, what: &StatusArguments, quiet: bool) -> Result<Ending> {
     let config = Config::read(dir)?;
     let today = Date { date: what.date }.or_today()?;
+    print::tell_unfinished(&config.root.join("out"));
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, Some(today), &|progress| meter.note(progress))?;
     drop(meter);

@@ -5,8 +5,9 @@ mod folder;
 mod settling;
 
 use crate::cli::print;
-use crate::cli::{Ending, issue, lock};
+use crate::cli::{Ending, issue, lock, own_fault};
 use crate::config::Config;
+use crate::guard;
 use crate::model::problem::Severity;
 use crate::pipeline::{self, Wanted};
 use anyhow::Result;
@@ -26,7 +27,8 @@ pub fn watch(dir: &Path, date: Option<NaiveDate>) -> Result<Ending> {
         // A standard output that is closed is nobody's to tell; the outputs are written all the same.
         let _ = print::result(&format!("{line}\n"));
     };
-    let mut run = |_: &[Change]| match one_run(dir, date) {
+    let whole_run = || guard::unless_faulty(|| one_run(dir, date));
+    let mut run = |_: &[Change]| match whole_run().unwrap_or_else(|fault| Err(own_fault(&fault))) {
         Ok(line) => RunEnding::Ran(line),
         Err(error) => RunEnding::Failed(format!("Not run: {error:#}")),
     };
@@ -47,6 +49,7 @@ fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
     let config = Config::read(dir)?;
     let out = config.root.join("out");
     let _lock = lock(&out, "watch")?;
+    print::tell_unfinished(&out);
     issue::put_back(&config)?;
     let decided = pipeline::decide(&config, date, &|_| {})?;
     let wanted = Wanted {

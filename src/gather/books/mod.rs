@@ -2,7 +2,6 @@
 
 pub mod bounds;
 pub mod csv;
-pub mod guard;
 pub mod letters;
 pub mod workbook;
 

@@ -77,6 +77,15 @@ pub struct Report<'a> {
     pub problems: &'a mut Problems,
 }
 
+impl Report<'_> {
+    /// Tells of a cell that cannot be used.
+    fn refuse(&mut self, fault: &Fault, shown: &str) -> Option<Reading> {
+        let (code, message, hint) = in_plain_words(fault, shown);
+        self.problems.add(code, self.place.clone(), message, hint);
+        None
+    }
+}
+
 /// Reads a cell; none where a problem says why it cannot be read.
 pub fn read(
     content: &Content,
@@ -86,13 +95,7 @@ pub fn read(
 ) -> Option<Reading> {
     let value = match values::read(content, marks) {
         Ok(value) => value,
-        Err(fault) => {
-            let (code, message, hint) = in_plain_words(&fault, &content.shown());
-            report
-                .problems
-                .add(code, report.place.clone(), message, hint);
-            return None;
-        }
+        Err(fault) => return report.refuse(&fault, &content.shown()),
     };
     if value.said == Said::NotReported {
         return Some(Reading::not_reported());
@@ -136,15 +139,16 @@ pub fn read(
         Said::Above(n) => Interval::above(n.map_or(in_force.uloq, ppm)),
         Said::NotReported => return Some(Reading::not_reported()),
     };
+    let highest = raw.upper.unwrap_or(raw.lower);
+    // An infinity is equal to all on paper, hence the plain comparison.
+    if highest.0 > Ppm::WHOLE.0 {
+        return report.refuse(&Fault::MoreThanAll, &value.reported);
+    }
     if let Some(number) = raw.as_number()
         && number.0 < 0.0
     {
         if Ppm(-number.0).compare(in_force.lloq) == Ordering::Greater {
-            let (code, message, hint) = in_plain_words(&Fault::Negative, &value.reported);
-            report
-                .problems
-                .add(code, report.place.clone(), message, hint);
-            return None;
+            return report.refuse(&Fault::Negative, &value.reported);
         }
         report.problems.add(
             Code::BelowZero,
@@ -276,6 +280,12 @@ fn in_plain_words(fault: &Fault, shown: &str) -> (Code, String, String) {
                 "“{shown}” is further below zero than the lowest quantity that can be measured is above it; it is not used"
             ),
             "Ask the lab for the result as it would report it, such as <5.",
+        ),
+        Fault::MoreThanAll => (
+            format!(
+                "“{shown}” comes to more than a million ppm, more gluten than there is sample; it is not used"
+            ),
+            "Ask the lab for the figure and its unit.",
         ),
         Fault::Scientific => (
             format!(

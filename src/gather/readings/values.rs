@@ -46,6 +46,8 @@ pub enum Fault {
     UnclearComma,
     /// Less than nothing.
     Negative,
+    /// More gluten than there is sample.
+    MoreThanAll,
     /// `1.2E+01`.
     Scientific,
     /// A day or a time.

@@ -178,6 +178,18 @@ impl Fields<'_> {
             );
             return Err(Unusable);
         }
+        let (length, most) = (written.chars().count(), longest(column));
+        if length > most {
+            self.fault(
+                column,
+                format!(
+                    "“{column}” has {length} characters, and {most} are the most; it is not used"
+                ),
+                "Shorten it: it may have been pasted into the wrong cell.",
+                problems,
+            );
+            return Err(Unusable);
+        }
         if self.is_cleaned(column) {
             problems.add(
                 Code::ControlCharacter,
@@ -345,6 +357,15 @@ impl Fields<'_> {
                 Err(Unusable)
             }
         }
+    }
+}
+
+/// Characters of a field at most. What stands in titles and in the descriptions of pictures goes into strings of a PDF, which
+/// hold 32,767 bytes, several of these together.
+fn longest(column: &str) -> usize {
+    match column {
+        "name" | "brand" | "category" | "claim" | "barcode" | "net_content" => 2_000,
+        _ => 20_000,
     }
 }
 

@@ -23,6 +23,7 @@ use crate::gather::registers::files::Files;
 use crate::gather::registers::paths::LabFiles;
 use crate::gather::registers::shapes::Shape;
 use crate::gather::tables::headings::likeness_of;
+use crate::guard;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Doubt, Registers};
@@ -101,7 +102,7 @@ fn open(
         );
         return Ok(None);
     }
-    let book = books::guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
+    let book = guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
         Err(books::Unreadable::new(
             "the register is damaged",
             "Restore it from a copy.",

@@ -8,7 +8,7 @@ use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::Problems;
 use crate::model::registers::{Bars, Doubt, Package, Registers};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The codes of rows that are not used, by what makes codes equal, each with the place of its row.
 pub type LostCodes = BTreeMap<String, Place>;
@@ -44,6 +44,16 @@ pub fn read(
             }
         }
     }
+    let alike = sheets_alike(by_key.values());
+    for fields in table.rows() {
+        let key = codes::key(&fields.written("package_code"));
+        let own = by_key.get(&key).filter(|own| own.place == fields.place());
+        if let Some((package, other)) = own.and_then(|own| Some((own, alike.get(&sheet_of(own))?)))
+        {
+            not_told_apart(&fields, package, other, &mut registers.doubts, problems);
+            unclear.insert(key, fields.place());
+        }
+    }
     by_key.retain(|key, _| !unclear.contains_key(key));
     lost.append(&mut unclear);
     lost.retain(|key, _| !by_key.contains_key(key));
@@ -52,6 +62,58 @@ pub fn read(
         .packages
         .sort_by(|a, b| a.package_code.cmp(&b.package_code));
     lost
+}
+
+/// A product and a round.
+type SheetOf = (String, String);
+
+fn sheet_of(package: &Package) -> SheetOf {
+    (package.product_id.clone(), package.round.clone())
+}
+
+/// The sheets that would have their number, or the name of their file, in common with another one, each with that other:
+/// `a-1` in round `1` is numbered as `a` in round `1-1`. A file system may ignore case.
+fn sheets_alike<'a>(packages: impl Iterator<Item = &'a Package>) -> BTreeMap<SheetOf, SheetOf> {
+    let sheets: BTreeSet<SheetOf> = packages.map(sheet_of).collect();
+    let mut by_name: BTreeMap<String, Vec<SheetOf>> = BTreeMap::new();
+    for sheet in sheets {
+        let (product, round) = &sheet;
+        let names = [format!("{product}-{round}"), format!("{product}--{round}.")];
+        for name in names {
+            by_name
+                .entry(ids::key(&name))
+                .or_default()
+                .push(sheet.clone());
+        }
+    }
+    let mut alike = BTreeMap::new();
+    for sheets in by_name.into_values().filter(|sheets| sheets.len() > 1) {
+        for (at, sheet) in sheets.iter().enumerate() {
+            let other = &sheets[usize::from(at == 0)];
+            alike.insert(sheet.clone(), other.clone());
+        }
+    }
+    alike
+}
+
+/// Tells of a package whose sheet could not be told from another one.
+fn not_told_apart(
+    fields: &Fields<'_>,
+    package: &Package,
+    (other_product, other_round): &SheetOf,
+    doubts: &mut Vec<Doubt>,
+    problems: &mut Problems,
+) {
+    let (product, round) = (&package.product_id, &package.round);
+    fields.fault(
+        "round",
+        format!(
+            "the sheet of “{product}”, round “{round}” would have the number or the file name of that of “{other_product}”, round “{other_round}”; the row is not used"
+        ),
+        "Give one of the two rounds another name, such as one of digits alone.",
+        problems,
+    );
+    doubts.push(fields.doubt("round", Some(product), Some(round), Bars::Verdict));
 }
 
 /// Tells of a code that is there twice; whether the first row can stay, since both say the same of it.

@@ -33,8 +33,12 @@ pub fn chi_squared_quantile(p: f64, df: f64) -> Option<f64> {
     Some(invert_positive(&ChiSquared::new(df).ok()?, p))
 }
 
-/// Probability that F on `df1` and `df2` degrees of freedom is above `f`; none where either isn't positive.
+/// Probability that F on `df1` and `df2` degrees of freedom is above `f`; none where either isn't positive, or `f` no
+/// number that there can be.
 pub fn f_above(f: f64, df1: f64, df2: f64) -> Option<f64> {
+    if !(f * df1).is_finite() {
+        return None;
+    }
     Some(FisherSnedecor::new(df1, df2).ok()?.sf(f))
 }
 
@@ -98,6 +102,9 @@ mod tests {
     fn a_distribution_without_degrees_of_freedom_has_no_quantile() {
         assert_eq!(chi_squared_quantile(0.5, 0.0), None);
         assert_eq!(f_above(0.5, 0.0, 1.0), None);
+        for f in [f64::NAN, f64::INFINITY, 1e308] {
+            assert_eq!(f_above(f, 2.0, 3.0), None, "{f}");
+        }
         assert_eq!(beta_quantile(0.5, 1.0, 0.0), None);
     }
 }

@@ -9,6 +9,9 @@ pub mod config;
 #[path = "../../../src/files.rs"]
 pub mod files;
 
+#[path = "../../../src/guard.rs"]
+pub mod guard;
+
 #[path = "../../../src/gather/mod.rs"]
 pub mod gather;
 

@@ -188,3 +188,61 @@ fn a_place_that_cannot_be_written_to_is_one_clear_line_and_loses_nothing() {
     refused.exits(2);
     assert!(refused.stderr().contains("blocked"), "{}", refused.stderr());
 }
+
+#[test]
+fn every_command_tells_of_outputs_that_are_partly_new() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let sheet = "out/sheets/P1--1.pdf";
+    let commands: [&[&str]; 6] = [
+        &["check"],
+        &["status", "--date", "2031-05-06"],
+        &["verify", "archive/2031-05-06"],
+        &["verify", sheet],
+        &["issue", "--date", "2031-05-06"],
+        &["run"],
+    ];
+    let told = |arguments: &[&str]| {
+        workspace
+            .run(arguments)
+            .stderr()
+            .contains("is not finished")
+    };
+    for arguments in commands {
+        assert!(!told(arguments), "{arguments:?}: nothing was cut off");
+        // What a run leaves that was killed between two moves.
+        let record = workspace.text("out/.galleyproof.json");
+        workspace.with("out/.galleyproof-planned.json", record);
+        assert!(told(arguments), "{arguments:?}");
+        workspace.run(&["run"]).exits(0);
+        assert!(!told(&["check"]), "a run finishes it");
+    }
+}
+
+#[test]
+fn an_entry_that_is_killed_is_there_or_not() {
+    let log = ["log", "notice-sent", "P1", "--date", "2031-05-06"];
+    let model = Workspace::new();
+    let length = whole(&model, &log);
+    let after = model.text("registers/followups.csv");
+    for kill in 0..kills() {
+        let workspace = Workspace::new();
+        killed_after(&workspace, &log, length * (kill + 1) / kills());
+        let register = workspace.path("registers/followups.csv");
+        let entered = register.exists();
+        if entered {
+            assert!(
+                workspace.text("registers/followups.csv") == after,
+                "kill {kill}"
+            );
+        } else {
+            whole(&workspace, &log);
+            assert!(
+                workspace.text("registers/followups.csv") == after,
+                "kill {kill}"
+            );
+        }
+        workspace.run(&["check"]).exits(0);
+    }
+}

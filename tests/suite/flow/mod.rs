@@ -3,10 +3,13 @@
 mod cut_off;
 mod diary;
 mod drafts;
+mod extremes;
 mod held;
+mod history;
 mod issue;
 mod leaks;
 mod life;
+mod own_faults;
 mod public;
 mod shared;
 mod sheets;

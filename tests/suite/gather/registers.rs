@@ -542,3 +542,36 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn two_sheets_that_would_share_their_number_or_their_file_are_refused() {
+    let products = b"product_id,name,claim\na,One,gluten-free\na-1,Two,gluten-free\na--1,Three,gluten-free\nb,Four,gluten-free\n";
+    // Number; file; file where a file system ignores case.
+    for (first, second) in [
+        ("a,1-1", "a-1,1"),
+        ("a,1--1", "a--1,1"),
+        ("b,Spring", "b,spring"),
+    ] {
+        let packages = format!("package_code,product_id,round\nX1,{first}\nX2,{second}\nX3,a,2\n");
+        let read = Folder::new()
+            .with("registers/products.csv", products)
+            .with("registers/packages.csv", packages.as_bytes())
+            .gather();
+        assert_eq!(
+            read.problems(),
+            [
+                "register_error registers/packages.csv C2",
+                "register_error registers/packages.csv C3"
+            ],
+            "{first} and {second}"
+        );
+        let registers = &read.gathered.registers;
+        let kept: Vec<&str> = registers
+            .packages
+            .iter()
+            .map(|one| one.package_code.as_str())
+            .collect();
+        assert_eq!(kept, ["X3"]);
+        assert_eq!(registers.doubts.len(), 2, "{:?}", registers.doubts);
+    }
+}

@@ -108,3 +108,18 @@ fn a_contact_sheet_draws_what_it_can_and_names_the_rest_in_both_papers() {
     let workspace = with_photographs();
     workspace.run(&["contact-sheet", "--round", "9"]).exits(2);
 }
+
+/// A PNG of 50,000 x 50,000 pixels is a few kilobytes: it is named, and never unpacked.
+#[test]
+fn a_picture_of_too_many_pixels_is_named_and_not_decoded() {
+    let workspace = with_photographs();
+    let mut bomb = png(&workspace);
+    bomb[16..24].copy_from_slice(&[0, 0, 0xc3, 0x50, 0, 0, 0xc3, 0x50]);
+    workspace.with("photos/A1/front.png", bomb);
+    workspace.run(&["-q", "contact-sheet"]).exits(0);
+    let pdf = lopdf::Document::load(workspace.path("out/contact-sheet.pdf")).expect("a PDF");
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let text = pdf.extract_text(&pages).expect("has text");
+    let words: Vec<&str> = text.split_whitespace().collect();
+    assert!(words.join(" ").contains("100 million pixels"), "{words:?}");
+}

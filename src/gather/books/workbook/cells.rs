@@ -1,9 +1,9 @@
 //! What a spreadsheet's cells hold and show.
 
 use crate::gather::books::bounds::{Bound, LONGEST_FORMAT, MOST_KEPT, MOST_REPEATS};
-use crate::gather::books::guard::guarded;
 use crate::gather::books::letters::is_space;
 use crate::gather::books::{Cell, Content, Merged, Room, Row, Sheet, Unreadable};
+use crate::guard::guarded;
 use chrono::{Days, NaiveDate};
 use ssfmt::{FormatOptions, NumberFormat};
 use std::collections::{BTreeMap, BTreeSet};
