@@ -172,8 +172,8 @@ pub fn blinds(blinds: &[Blind]) -> Option<String> {
     (!blinds.is_empty()).then(|| {
         format!(
             "{} of known content go along under codes like the others: one kind known to hold no gluten, the other with a \
-             known amount added. Their key is in blinds.csv: keep it where the lab cannot see it. In registers/blinds.csv (`--enter` \
-             puts it there) it also puts their codes on the form, and what the lab finds in them is held against it and told to \
+             known amount added. Their key is in blinds.csv: keep it where the lab cannot see it. In registers/blinds.csv \
+             (plan --blinds --enter puts it there) it also puts their codes on the form, and what the lab finds in them is held against it and told to \
              you alone: no sheet, no count and no verdict has them.",
             counted(blinds.len(), "package", "packages")
         )
