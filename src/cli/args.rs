@@ -198,7 +198,7 @@ pub enum Command {
         /// The round of testing, whether it was sent or not; without one, every package that has not been sent yet.
         #[arg(long, value_name = "ROUND")]
         round: Option<String>,
-        /// Put the packages of known content of this key on the form as well (the blinds.csv of a plan).
+        /// Put the packages of known content of this key on the form, in place of those of registers/blinds.csv.
         #[arg(long, value_name = "FILE")]
         blinds: Option<PathBuf>,
         #[command(flatten)]
@@ -266,7 +266,7 @@ pub struct PlanArguments {
     /// Draw the codes from this number [default: from the registers' content].
     #[arg(long, value_name = "N")]
     pub seed: Option<u64>,
-    /// Plan packages of known content as well, about one in twenty; their key goes to out/plan/blinds.csv.
+    /// Plan packages of known content as well, about one in twenty; their key goes to out/plan/blinds.csv, with --enter to registers/blinds.csv too.
     #[arg(long)]
     pub blinds: bool,
     /// How the labels stand on their sheet: columns x rows.

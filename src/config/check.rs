@@ -4,7 +4,7 @@ use super::layout;
 use super::planning;
 use super::settings::{Faults, Section};
 use super::unknown;
-use super::{Attach, Config, Lab, Paper, Programme, Publishing, Testing};
+use super::{Attach, Config, CsvKind, Data, Lab, Paper, Programme, Publishing, Testing};
 use crate::model::extraction::AssayKind;
 use crate::model::language::Language;
 use crate::model::ppm::Ppm;
@@ -30,13 +30,18 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     let mut section = |name: &str| Section::of(table, name, &mut faults);
     let [by_programme, by_publishing] = ["programme", "publishing"].map(&mut section);
     let [by_rule, by_testing, by_lab] = ["rule", "testing", "lab"].map(&mut section);
-    let by_planning = section("planning");
+    let [by_planning, by_data] = ["planning", "data"].map(&mut section);
     let programme = programme(&by_programme, &by_publishing, &mut faults);
     let publishing = publishing(&by_publishing, &mut faults);
     let testing = testing(&by_testing, &mut faults);
     let rule = rule(&by_rule, testing.lod, &mut faults);
     let lab = lab(&by_lab, &mut faults);
     let planning = planning::read(&by_planning, &mut faults);
+    let data = Data {
+        csv: by_data
+            .word("csv", CsvKind::ALL, &mut faults)
+            .unwrap_or_default(),
+    };
     let layouts = Section::all_of(table, "layout", &mut faults)
         .iter()
         .map(|section| layout::read(section, &mut faults))
@@ -54,6 +59,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
         testing,
         lab,
         planning,
+        data,
         layouts,
         words,
     })

@@ -47,6 +47,7 @@ pub const KEYS: &[(&str, &[&str])] = &[
         ],
     ),
     ("lab", &["name", "email", "address", "assay", "assay_kind"]),
+    ("data", &["csv"]),
     ("planning", super::planning::KEYS),
     (
         "layout",

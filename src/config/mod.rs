@@ -49,6 +49,8 @@ pub struct Config {
     pub lab: Lab,
     /// What a round costs.
     pub planning: Planning,
+    /// What the tables for other programs look like.
+    pub data: Data,
     /// Where to find the columns of files whose headings are not recognised.
     pub layouts: Vec<Layout>,
     /// The words of the documents, in the programme's language and with its own messages.
@@ -168,6 +170,45 @@ impl Attach {
         (Attach::Whole, "whole"),
         (Attach::None, "none"),
     ];
+}
+
+/// What the tables for other programs look like.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Data {
+    /// How the cells of a CSV file stand.
+    pub csv: CsvKind,
+}
+
+/// How the cells of a CSV file stand: spreadsheet programs open one as their country writes figures.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum CsvKind {
+    /// Commas between cells, a point in figures.
+    #[default]
+    Comma,
+    /// Semicolons between cells, a comma in figures.
+    Semicolon,
+}
+
+impl CsvKind {
+    /// Every kind with the word that names it in the settings.
+    pub const ALL: &'static [(CsvKind, &'static str)] =
+        &[(CsvKind::Comma, "comma"), (CsvKind::Semicolon, "semicolon")];
+
+    /// What stands between two cells.
+    pub fn delimiter(self) -> u8 {
+        match self {
+            CsvKind::Comma => b',',
+            CsvKind::Semicolon => b';',
+        }
+    }
+
+    /// What stands before the tenths of a figure.
+    pub fn decimal_mark(self) -> &'static str {
+        match self {
+            CsvKind::Comma => ".",
+            CsvKind::Semicolon => ",",
+        }
+    }
 }
 
 /// How each product is tested.

@@ -77,7 +77,7 @@ pub struct Gathered {
     pub lab_files: Vec<Arc<LabFile>>,
     /// How each was understood, in the same order.
     pub understandings: Vec<Understanding>,
-    /// Every extraction of a registered package, by file and place.
+    /// Every extraction of a registered package or a blind, by file and place.
     pub extractions: Vec<Extraction>,
     /// Files of other kinds in the inbox (certificates, photographs) by the path that is shown, with the path to open.
     pub others: BTreeMap<String, PathBuf>,
@@ -99,12 +99,9 @@ pub fn gather(
         others: &listed.others,
     };
     let (registers, lost) = registers::read(config, named, problems)?;
-    let codes = Codes::new(
-        registers
-            .packages
-            .iter()
-            .map(|package| package.package_code.as_str()),
-    );
+    let packages = registers.packages.iter().map(|one| &one.package_code);
+    let blinds = registers.blinds.iter().map(|one| &one.package_code);
+    let codes = Codes::new(packages.chain(blinds).map(String::as_str));
     let taken = {
         let reports = Reports::new(&registers, named);
         problems.take(|problem| reports.is_replaced(&problem.place.file));

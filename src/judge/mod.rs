@@ -21,6 +21,9 @@ pub mod labels;
 /// Packages -> one verdict a product and round.
 pub mod verdicts;
 
+/// Packages of known content -> whether the lab found what they hold.
+mod blinds;
+
 /// Registers and readings -> what can hardly be so.
 pub mod plausibility;
 
@@ -66,6 +69,7 @@ pub fn judge(
     as_of: Option<NaiveDate>,
     problems: &mut Problems,
 ) -> Judged {
+    let extractions = blinds::set_apart(registers, extractions, problems);
     plausibility::look_over(registers, &extractions, problems);
     let pairs = pairs::pair_up(extractions, registers, config, problems);
     let packages = packages::accept(pairs, &|package| {

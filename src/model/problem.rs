@@ -73,6 +73,10 @@ codes! {
     MeanDiffers, "mean_differs", Warning;
     /// Used, but it looks wrong.
     Suspicious, "suspicious", Warning;
+    /// What a lab reports of a package of known content is not what was expected.
+    BlindDiffers, "blind_differs", Warning;
+    /// What a lab reports of a package of known content.
+    BlindResult, "blind_result", Note;
     /// The same bytes under two names.
     SameFile, "same_file", Note;
     /// A hidden row or sheet was read.

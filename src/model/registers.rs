@@ -23,6 +23,8 @@ pub struct Registers {
     pub terms: Vec<TermRow>,
     /// What people add to what the lab's files say of themselves, in the order of the register.
     pub reports: Vec<ReportRow>,
+    /// Packages of known content that go to the lab among the others, in the order of the register. Private.
+    pub blinds: Vec<BlindPackage>,
     /// What the registers leave open, so that nothing is decided or published on a guess.
     pub doubts: Vec<Doubt>,
     /// Whether the register of packages has a `sent_on` column: without one, every package counts.
@@ -156,6 +158,30 @@ pub struct Photograph {
     pub path: String,
     /// SHA-256 of the bytes, lower-case hexadecimal.
     pub sha256: String,
+}
+
+/// A package of known content that goes to the lab under a code like the others: a row of the key.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BlindPackage {
+    /// What the lab is given and reports back.
+    pub package_code: String,
+    /// What is known of it.
+    pub content: BlindContent,
+    /// The food that it looks like.
+    pub food: Option<String>,
+    /// Which round it goes along with.
+    pub round: Option<String>,
+    /// Where the key says so.
+    pub place: Place,
+}
+
+/// What is known of a package of known content.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum BlindContent {
+    /// It holds no gluten.
+    NoGluten,
+    /// Gluten was added to it: so much, where the key says.
+    Added(Option<Ppm>),
 }
 
 /// A person's decision about readings, with its reason.

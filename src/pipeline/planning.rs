@@ -83,17 +83,16 @@ pub fn plan(
     if plan.blinds.is_empty() {
         alone::clear(&key)?;
     } else {
-        written.push((key, tables::blind_key(&plan.blinds)?));
+        written.push((key, tables::blind_key(&plan)?));
     }
-    let register = config.registers().join("packages.csv");
     let entered = match request.enter {
-        true => Some(entered(&register, &plan)?),
-        false => None,
+        true => entered(&config.registers(), &plan)?,
+        false => Vec::new(),
     };
     for (path, bytes) in &written {
         alone::document(path, bytes)?;
     }
-    if let Some(bytes) = entered {
+    for (register, bytes) in entered {
         alone::register(&register, &bytes)?;
         written.push((register, bytes));
     }
@@ -125,14 +124,32 @@ fn pdf(engine: &Engine, job: &Job) -> Result<Vec<u8>> {
     })
 }
 
-/// The register of packages with the plan's rows.
-fn entered(register: &Path, plan: &RoundPlan) -> Result<Vec<u8>> {
-    let Some(existing) = files::read_if_there(register)? else {
+/// The register of packages and the key of the blinds with the plan's rows: the key first, since
+/// it cannot be drawn again once the registers have changed.
+fn entered(registers: &Path, plan: &RoundPlan) -> Result<Vec<(PathBuf, Vec<u8>)>> {
+    let (key, register) = (registers.join("blinds.csv"), registers.join("packages.csv"));
+    let Some(existing) = files::read_if_there(&register)? else {
         bail!(
             "the register of packages is no CSV file: paste the rows of out/plan/packages.csv into it, or plan without --enter"
         );
     };
-    tables::with_register_rows(&existing, plan)
+    let packages = (register, tables::with_register_rows(&existing, plan)?);
+    if plan.blinds.is_empty() {
+        return Ok(vec![packages]);
+    }
+    let is_workbook = |path: &str| path.starts_with("blinds.") && path != "blinds.csv";
+    if let Some(other) = files::list(registers)?
+        .into_iter()
+        .find(|entry| is_workbook(&entry.path))
+    {
+        bail!(
+            "registers/{} is no CSV file: paste the rows of out/plan/blinds.csv into it, or plan without --enter",
+            other.path
+        );
+    }
+    let known = files::read_if_there(&key)?;
+    let blinds = tables::with_key_rows(known.as_deref(), plan)?;
+    Ok(vec![(key, blinds), packages])
 }
 
 fn wanted(decided: &Decided, config: &Config, request: &Request) -> Result<PlanWanted> {

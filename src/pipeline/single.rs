@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::registers::{BlindPackage, Package};
 use crate::render::facts::request::BlindSample;
 use crate::render::{self, Engine, explain, facts};
 use crate::save::alone::document;
@@ -102,10 +103,10 @@ pub fn request(
         );
     }
     let request = facts::request::facts(&open, &decided.registers, config, round, made_on);
-    let request = match what.blinds {
-        Some(key) => request.with_blinds(&blinds(&files::read(key)?, key)?),
-        None => request,
-    };
+    let request = request.with_blinds(&match what.blinds {
+        Some(key) => blinds(&files::read(key)?, key)?,
+        None => registered_blinds(decided, &open),
+    });
     let job = facts::request::job(&request)?;
     let pdf = render::documents::pdf(&Engine::new(config)?, &job);
     let pdf = pdf.map_err(|faults| {
@@ -129,6 +130,22 @@ pub fn request(
     document(&form, &pdf)?;
     document(&table, &csv(&facts::request::csv_rows(&request))?)?;
     Ok(vec![form, table, results])
+}
+
+/// The blinds of the registers that go along with these packages.
+fn registered_blinds(decided: &Decided, open: &[&Package]) -> Vec<BlindSample> {
+    let rounds: BTreeSet<&str> = open.iter().map(|package| package.round.as_str()).collect();
+    let goes_along = |blind: &&BlindPackage| {
+        let round = blind.round.as_deref();
+        round.is_some_and(|round| rounds.contains(round))
+    };
+    let blinds = decided.registers.blinds.iter().filter(goes_along);
+    blinds
+        .map(|blind| BlindSample {
+            code: blind.package_code.clone(),
+            food: blind.food.clone(),
+        })
+        .collect()
 }
 
 /// The packages of a key of blinds.

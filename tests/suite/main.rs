@@ -15,6 +15,7 @@ mod render;
 mod sample;
 mod schema;
 mod summary;
+mod tables;
 mod tidy;
 mod words;
 mod workspace;

@@ -54,7 +54,7 @@ pub fn unknown(
 ) {
     let hint = match context.codes.nearest(written) {
         Some(code) => format!("The register has “{code}”. If the lab mistyped it, ask for a corrected report; if the package is yours, add it to registers/packages."),
-        None => "If the package is yours, add it to registers/packages; else ask the lab whose sample this is.".to_owned(),
+        None => "If the package is yours, add it to registers/packages (a blind: to registers/blinds); else ask the lab whose sample this is.".to_owned(),
     };
     problems.add(
         Code::UnknownPackage,

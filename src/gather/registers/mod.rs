@@ -1,6 +1,7 @@
 //! What people keep by hand: every register, checked as a whole, with every fault named by row and column. A register fails
 //! closed: what cannot be read is a doubt about the products that it bears on, never a default.
 
+mod blinds;
 mod fields;
 mod files;
 mod headings;
@@ -48,6 +49,7 @@ pub fn read(
     let reports = open(&shapes::REPORTS)?;
     let issued = open(&shapes::ISSUED)?;
     let terms = open(&shapes::TERMS)?;
+    let key = open(&shapes::BLINDS)?;
     let (Some(products), Some(packages)) = (products, packages) else {
         bail!(files.without(config));
     };
@@ -68,6 +70,9 @@ pub fn read(
     }
     if let Some(table) = terms {
         terms::read(&table, &mut registers, problems);
+    }
+    if let Some(table) = key {
+        blinds::read(&table, &mut registers, problems);
     }
     Ok((registers, lost))
 }

@@ -35,13 +35,14 @@ impl Shape {
 }
 
 /// Every register.
-pub static ALL: [&Shape; 7] = [
+pub static ALL: [&Shape; 8] = [
     &PRODUCTS,
     &PACKAGES,
     &CORRECTIONS,
     &FOLLOWUPS,
     &REPORTS,
     &TERMS,
+    &BLINDS,
     &ISSUED,
 ];
 
@@ -132,6 +133,16 @@ pub static TERMS: Shape = Shape {
     bearing: &["exceptions"],
     others: &["why", "source"],
     heading_bars: Bars::Verdict,
+    name_bars: Bars::Issue,
+};
+
+/// The key of the packages of known content: it bears on no verdict.
+pub static BLINDS: Shape = Shape {
+    name: "blinds",
+    needed: &["package_code", "content"],
+    bearing: &[],
+    others: &["food", "added_ppm", "round"],
+    heading_bars: Bars::Issue,
     name_bars: Bars::Issue,
 };
 

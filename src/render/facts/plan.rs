@@ -236,10 +236,12 @@ fn facts(plan: &RoundPlan, config: &Config, charts: Vec<ChartFacts>) -> PlanFact
 
 fn product(planned: &PlannedProduct, packages: usize, currency: Option<&str>) -> ProductRow {
     let product = &planned.candidate.product;
-    let detail: Vec<&str> = [&product.brand, &product.net_content]
+    // A figure and its unit stay on one line.
+    let content = product.net_content.as_ref();
+    let content = content.map(|text| text.replace(' ', "\u{a0}"));
+    let detail: Vec<String> = [product.brand.clone(), content]
         .into_iter()
         .flatten()
-        .map(String::as_str)
         .collect();
     ProductRow {
         id: breakable(&product.product_id, 12),

@@ -172,9 +172,9 @@ pub fn blinds(blinds: &[Blind]) -> Option<String> {
     (!blinds.is_empty()).then(|| {
         format!(
             "{} of known content go along under codes like the others: one kind known to hold no gluten, the other with a \
-             known amount added. Their key is in blinds.csv: keep it where the lab cannot see it, and put their codes on the form \
-             with `galleyproof request --blinds FILE`. The register does not know them: what the lab finds in them is told as of \
-             unknown packages, and is held against the key.",
+             known amount added. Their key is in blinds.csv: keep it where the lab cannot see it. In registers/blinds.csv \
+             (plan --blinds --enter puts it there) it also puts their codes on the form, and what the lab finds in them is held against it and told to \
+             you alone: no sheet, no count and no verdict has them.",
             counted(blinds.len(), "package", "packages")
         )
     })

@@ -1,9 +1,10 @@
-//! The columns of the three tables: name, type, unit, meaning and cell, declared once.
+//! The columns of the tables: name, type, unit, meaning and cell, declared once.
 
 use crate::model::decided::JudgedProduct;
 use crate::model::package::PackageResult;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
+use crate::model::problem::Problem;
 use crate::save::results;
 use chrono::NaiveDate;
 
@@ -376,6 +377,42 @@ pub fn products<'a>() -> Vec<Column<ProductRow<'a>>> {
             .judged
             .verdict
             .tested_on())),
+    ]
+}
+
+/// The table of problems.
+pub fn problems<'a>() -> Vec<Column<&'a Problem>> {
+    vec![
+        column!("severity", "string", "error, warning or note.", |r| r
+            .severity()
+            .word()
+            .to_owned()),
+        column!("code", "string", "The kind of problem.", |r| r
+            .code
+            .word()
+            .to_owned()),
+        column!(
+            "file",
+            "string",
+            "The file, below the programme folder.",
+            |r| r.place.file.clone()
+        ),
+        column!("sheet", "string", "The sheet, where there are some.", |r| {
+            text(&r.place.sheet)
+        }),
+        column!(
+            "row",
+            "integer",
+            "The row, as a spreadsheet shows it.",
+            |r| r.place.row.map(|row| row.to_string()).unwrap_or_default()
+        ),
+        column!("column", "string", "The column's letter.", |r| {
+            text(&r.place.column_letter())
+        }),
+        column!("message", "string", "What was found, in words.", |r| r
+            .message
+            .clone()),
+        column!("hint", "string", "What to do.", |r| r.hint.clone()),
     ]
 }
 

@@ -1,85 +1,161 @@
 //! The same figures as tables: `extractions.csv`, `packages.csv`, `products.csv`, and the data dictionary that says what
-//! each column means (`datapackage.json`, Frictionless Data Package).
+//! each column means (`datapackage.json`, Frictionless Data Package); and all of them, with the problems, in one workbook,
+//! `results.xlsx`.
 //!
-//! Each table is declared once, column by column, so that the header, the cells and the dictionary cannot part ways.
+//! Each table is declared once, column by column, so that the headings, the cells and the dictionary cannot part ways.
 
 mod columns;
+mod workbook;
 
-use crate::config::Config;
+use crate::config::{Config, CsvKind};
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::save::results;
 use crate::save::tables::columns::{Column, ExtractionRow, PackageRow, ProductRow};
 use serde_json::{Value, json};
 
-/// The three tables and their dictionary.
+/// A table with its cells as text: what a file of any kind is made from.
+struct Table {
+    /// Its name, and that of its file or sheet.
+    name: &'static str,
+    /// What a row of it is.
+    describes: &'static str,
+    /// The columns that tell its rows apart.
+    key: &'static [&'static str],
+    fields: Vec<Field>,
+    rows: Vec<Vec<String>>,
+    /// How many columns stay in sight where the others are moved.
+    frozen: u16,
+}
+
+/// What a column holds and means.
+struct Field {
+    name: &'static str,
+    kind: &'static str,
+    unit: Option<&'static str>,
+    meaning: &'static str,
+}
+
+impl Table {
+    fn new<Row>(
+        (name, describes): (&'static str, &'static str),
+        key: &'static [&'static str],
+        columns: &[Column<Row>],
+        rows: impl Iterator<Item = Row>,
+    ) -> Table {
+        let cells = |row: Row| columns.iter().map(|column| (column.cell)(&row)).collect();
+        let fields = columns.iter().map(|column| Field {
+            name: column.name,
+            kind: column.kind,
+            unit: column.unit,
+            meaning: column.meaning,
+        });
+        Table {
+            name,
+            describes,
+            key,
+            fields: fields.collect(),
+            rows: rows.map(cells).collect(),
+            frozen: key.len() as u16,
+        }
+    }
+}
+
+/// The tables with their dictionary, and the workbook of them.
 pub fn documents(decided: &Decided, config: &Config) -> Vec<Document> {
-    let products: Vec<&JudgedProduct> = decided.products.iter().collect();
-    let packages: Vec<PackageRow<'_>> = products
+    let kind = config.data.csv;
+    let mut tables = tables(decided, config);
+    let mut documents: Vec<Document> = tables
         .iter()
-        .flat_map(|product| {
-            product
-                .verdict
-                .packages
-                .iter()
-                .map(move |package| (*product, package))
+        .map(|table| Document {
+            path: format!("data/{}.csv", table.name),
+            bytes: csv(table, kind),
         })
         .collect();
-    let extractions: Vec<ExtractionRow<'_>> = packages
-        .iter()
-        .flat_map(|(product, package)| {
-            package
-                .pair
-                .extractions
-                .iter()
-                .map(move |one| (*product, *package, one))
-        })
-        .collect();
+    documents.push(Document::text(
+        "data/datapackage.json",
+        dictionary(config, &tables),
+    ));
+    documents.push(Document::text(
+        "data/results.schema.json",
+        results::JSON_SCHEMA,
+    ));
+    // In the workbook products come first.
+    tables.reverse();
+    tables.push(Table::new(
+        ("problems", "What was found in the lab files and registers."),
+        &[],
+        &columns::problems(),
+        decided.problems.sorted().into_iter(),
+    ));
+    documents.push(Document {
+        path: "data/results.xlsx".into(),
+        bytes: workbook::workbook(&title(config), &tables),
+    });
+    documents
+}
+
+/// Extractions, packages, products.
+fn tables(decided: &Decided, config: &Config) -> Vec<Table> {
+    let products = || decided.products.iter();
+    let packages = || -> Box<dyn Iterator<Item = PackageRow<'_>>> {
+        Box::new(products().flat_map(|product| {
+            let packages = product.verdict.packages.iter();
+            packages.map(move |package| (product, package))
+        }))
+    };
+    let extractions = packages().flat_map(|(product, package)| -> Vec<ExtractionRow<'_>> {
+        let extractions = package.pair.extractions.iter();
+        extractions.map(|one| (product, package, one)).collect()
+    });
+    let product = |judged: &'_ JudgedProduct| -> Vec<String> {
+        crate::words::plain_reasons(&judged.verdict.reasons, &judged.verdict.rule, &config.words)
+    };
     vec![
-        Document {
-            path: "data/extractions.csv".into(),
-            bytes: table(&columns::extractions(), &extractions),
-        },
-        Document {
-            path: "data/packages.csv".into(),
-            bytes: table(&columns::packages(), &packages),
-        },
-        Document {
-            path: "data/products.csv".into(),
-            bytes: table(
-                &columns::products(),
-                &products
-                    .iter()
-                    .map(|judged| ProductRow {
-                        judged,
-                        reasons: crate::words::plain_reasons(
-                            &judged.verdict.reasons,
-                            &judged.verdict.rule,
-                            &config.words,
-                        ),
-                    })
-                    .collect::<Vec<_>>(),
+        Table::new(
+            (
+                "extractions",
+                "One row an extraction that the lab reported.",
             ),
-        },
-        Document::text("data/datapackage.json", dictionary(config)),
-        Document::text("data/results.schema.json", results::JSON_SCHEMA),
+            &["package_code", "number"],
+            &columns::extractions(),
+            extractions,
+        ),
+        Table::new(
+            ("packages", "One row a package that counts."),
+            &["package_code"],
+            &columns::packages(),
+            packages(),
+        ),
+        Table::new(
+            ("products", "One row a product and round."),
+            &["product_id", "round"],
+            &columns::products(),
+            products().map(|judged| ProductRow {
+                judged,
+                reasons: product(judged),
+            }),
+        ),
     ]
 }
 
-fn table<Row>(columns: &[Column<Row>], rows: &[Row]) -> Vec<u8> {
-    let mut writer = csv::Writer::from_writer(Vec::new());
+/// What a spreadsheet program knows a text in UTF-8 by.
+const BYTE_ORDER_MARK: &[u8] = "\u{feff}".as_bytes();
+
+fn csv(table: &Table, kind: CsvKind) -> Vec<u8> {
     let into_memory = "writing into memory does not fail";
+    let mut writer = csv::WriterBuilder::new()
+        .delimiter(kind.delimiter())
+        .from_writer(BYTE_ORDER_MARK.to_vec());
     writer
-        .write_record(columns.iter().map(|column| column.name))
+        .write_record(table.fields.iter().map(|field| field.name))
         .expect(into_memory);
-    for row in rows {
-        let cells = columns.iter().map(|column| {
-            let cell = (column.cell)(row);
-            if column.kind == "string" {
-                safe(&cell)
-            } else {
-                cell
-            }
+    for row in &table.rows {
+        let cells = table.fields.iter().zip(row);
+        let cells = cells.map(|(field, cell)| match field.kind {
+            "string" => safe(cell),
+            "number" => cell.replace('.', kind.decimal_mark()),
+            _ => cell.clone(),
         });
         writer.write_record(cells).expect(into_memory);
     }
@@ -95,43 +171,49 @@ pub fn safe(text: &str) -> String {
     }
 }
 
-fn dictionary(config: &Config) -> String {
+fn title(config: &Config) -> String {
+    format!("{}: results", config.programme.name)
+}
+
+fn dictionary(config: &Config, tables: &[Table]) -> String {
+    let kind = config.data.csv;
+    let resources: Vec<Value> = tables.iter().map(|table| resource(table, kind)).collect();
     let package = json!({
         "profile": "tabular-data-package",
         "name": format!("{}-results", config.programme.short_name.to_lowercase()),
-        "title": format!("{}: results", config.programme.name),
-        "resources": [
-            resource("extractions", "One row an extraction that the lab reported.", &columns::extractions(), &["package_code", "number"]),
-            resource("packages", "One row a package that counts.", &columns::packages(), &["package_code"]),
-            resource("products", "One row a product and round.", &columns::products(), &["product_id", "round"]),
-        ],
+        "title": title(config),
+        "resources": resources,
     });
     let mut text = serde_json::to_string_pretty(&package).expect("JSON values are JSON");
     text.push('\n');
     text
 }
 
-fn resource<Row>(name: &str, description: &str, columns: &[Column<Row>], key: &[&str]) -> Value {
-    let fields: Vec<Value> = columns.iter().map(field).collect();
+fn resource(table: &Table, kind: CsvKind) -> Value {
+    let fields: Vec<Value> = table.fields.iter().map(|one| field(one, kind)).collect();
     json!({
-        "name": name,
-        "path": format!("{name}.csv"),
+        "name": table.name,
+        "path": format!("{}.csv", table.name),
         "profile": "tabular-data-resource",
-        "description": description,
+        "description": table.describes,
         "format": "csv",
         "mediatype": "text/csv",
         "encoding": "utf-8",
-        "schema": { "fields": fields, "missingValues": [""], "primaryKey": key },
+        "dialect": { "delimiter": char::from(kind.delimiter()).to_string() },
+        "schema": { "fields": fields, "missingValues": [""], "primaryKey": table.key },
     })
 }
 
-fn field<Row>(column: &Column<Row>) -> Value {
-    let mut field =
-        json!({ "name": column.name, "type": column.kind, "description": column.meaning });
-    if let Some(unit) = column.unit {
-        field["unit"] = json!(unit);
+fn field(field: &Field, kind: CsvKind) -> Value {
+    let mut described =
+        json!({ "name": field.name, "type": field.kind, "description": field.meaning });
+    if let Some(unit) = field.unit {
+        described["unit"] = json!(unit);
     }
-    field
+    if field.kind == "number" && kind.decimal_mark() != "." {
+        described["decimalChar"] = json!(kind.decimal_mark());
+    }
+    described
 }
 
 #[cfg(test)]
@@ -155,7 +237,12 @@ mod tests {
         unique.sort_unstable();
         unique.dedup();
         assert_eq!(names.len(), unique.len());
-        let field = field(&columns::extractions()[5]);
-        assert_eq!(field["unit"], "mg/kg gluten");
+        let none: [ExtractionRow<'_>; 0] = [];
+        let columns = columns::extractions();
+        let table = Table::new(("extractions", ""), &[], &columns, none.into_iter());
+        let described = |kind| field(&table.fields[5], kind);
+        assert_eq!(described(CsvKind::Comma)["unit"], "mg/kg gluten");
+        assert!(described(CsvKind::Comma)["decimalChar"].is_null());
+        assert_eq!(described(CsvKind::Semicolon)["decimalChar"], ",");
     }
 }

@@ -262,6 +262,114 @@ fn blinds_have_codes_like_the_others_and_their_key_apart() {
 }
 
 #[test]
+fn what_the_lab_finds_in_blinds_is_told_to_the_programme_alone() {
+    let workspace = every_state();
+    workspace
+        .run(&["plan", "--blinds", "--enter", "--only", "ANEW"])
+        .exits(0);
+    let packages = rows(&workspace, "out/plan/packages.csv");
+    let key = rows(&workspace, "registers/blinds.csv");
+    assert_eq!(key, rows(&workspace, "out/plan/blinds.csv"));
+    let code = |content: &str| {
+        let row = key.iter().find(|row| row[1] == content);
+        row.expect("one of each kind")[0].clone()
+    };
+    let (without, added) = (code("no-gluten"), code("gluten-added"));
+    // The person who made them writes down how much was added; the form has their codes without being asked.
+    let filled = workspace.text("registers/blinds.csv");
+    let filled = filled.replace("gluten-added,,,", "gluten-added,bread,20,");
+    assert!(filled.contains(",20,"), "{filled}");
+    workspace.with("registers/blinds.csv", filled);
+    workspace.run(&["request", "--round", "2"]).exits(0);
+    let form = workspace.text("out/requests/samples-2.csv");
+    assert!(form.contains(&without) && form.contains(&added), "{form}");
+    assert!(!form.contains("gluten-added"), "{form}");
+
+    let answer = |of_none: &str, of_added: &str| {
+        let mut lab = "Sample,Extraction,Gluten (ppm),Tested on\n".to_owned();
+        for row in &packages {
+            lab += &format!("{0},1,<5,2030-09-01\n{0},2,<5,2030-09-01\n", row[0]);
+        }
+        lab += &format!("{without},1,<5,2030-09-01\n{without},2,{of_none},2030-09-01\n");
+        lab += &format!("{added},1,{of_added},2030-09-01\n{added},2,{of_added},2030-09-01\n");
+        workspace.with("inbox/second.csv", lab);
+        workspace.results()
+    };
+    let told = |results: &serde_json::Value| -> Vec<(String, String)> {
+        let problems = results["problems"].as_array().expect("a list").iter();
+        let text = |value: &serde_json::Value| value.as_str().expect("a text").to_owned();
+        problems
+            .map(|problem| (text(&problem["code"]), text(&problem["message"])))
+            .filter(|(code, _)| code.starts_with("blind"))
+            .collect()
+    };
+    let sound = answer("<5", "18");
+    let notes = told(&sound);
+    assert!(notes.iter().all(|(code, _)| code == "blind_result"));
+    assert!(
+        notes
+            .iter()
+            .any(|(_, message)| message.contains(&added) && message.contains("90 %")),
+        "{notes:?}"
+    );
+    assert!(
+        workspace
+            .run(&["check"])
+            .exits(0)
+            .stdout()
+            .contains(&without)
+    );
+    let doubtful = answer("9", "8");
+    let warnings = told(&doubtful);
+    assert_eq!(warnings.len(), 2);
+    assert!(
+        warnings.iter().all(|(code, _)| code == "blind_differs"),
+        "{warnings:?}"
+    );
+    // Nothing but the list of problems has their codes, and they count nowhere.
+    assert!(sound["counts"] == doubtful["counts"]);
+    for part in ["products", "counts"] {
+        let text = doubtful[part].to_string();
+        assert!(!text.contains(&without) && !text.contains(&added), "{part}");
+    }
+    workspace
+        .run(&["issue", "--only", "ANEW", "--date", "2030-10-01"])
+        .exits(0);
+    let public: Vec<u8> = tree(&workspace.path("archive"))
+        .into_iter()
+        .filter(|(path, _)| path.contains("public"))
+        .flat_map(|(path, bytes)| [path.into_bytes(), bytes].concat())
+        .collect();
+    let public = String::from_utf8_lossy(&public);
+    assert!(public.contains("ANEW"), "the public part was looked at");
+    assert!(!public.contains(&without) && !public.contains(&added));
+}
+
+#[test]
+fn a_key_that_cannot_be_used_is_named_by_its_row() {
+    let workspace = every_state();
+    workspace.with(
+        "registers/blinds.csv",
+        "package_code,content,added_ppm\nEOLD-1,no-gluten,\nBL-1,water,\nBL-2,gluten-added,much\nBL-3,gluten-added,20\nbl-3,no-gluten,\n",
+    );
+    let results = workspace.results();
+    let faults: Vec<(u64, &str)> = results["problems"]
+        .as_array()
+        .expect("a list")
+        .iter()
+        .filter(|problem| problem["file"] == "registers/blinds.csv")
+        .map(|problem| {
+            assert_eq!(problem["code"], "register_error");
+            (
+                problem["row"].as_u64().expect("a row"),
+                problem["column"].as_str().expect("a column"),
+            )
+        })
+        .collect();
+    assert_eq!(faults, [(2, "A"), (3, "B"), (4, "C"), (6, "A")]);
+}
+
+#[test]
 fn an_independent_reader_reads_every_label() {
     for (paper, columns, down) in [("a4", 5, 13), ("us-letter", 3, 8)] {
         let grid = format!("{columns}x{down}");

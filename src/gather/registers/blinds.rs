@@ -1,0 +1,58 @@
+//! The key of the packages of known content, which go to the lab among the others.
+
+use crate::gather::codes::Codes;
+use crate::gather::registers::fields::{Fields, Table};
+use crate::gather::registers::ids;
+use crate::gather::text;
+use crate::model::ppm::Ppm;
+use crate::model::problem::Problems;
+use crate::model::registers::{BlindContent, BlindPackage, Registers};
+
+/// What a package of the key may hold, as the key says it.
+const CONTENTS: [(bool, &str); 2] = [(false, "no-gluten"), (true, "gluten-added")];
+
+/// Reads the key. A row that cannot be used is named: its code stays unknown, and so does what it holds.
+pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) {
+    let packages = registers.packages.iter();
+    let packages = Codes::new(packages.map(|package| package.package_code.as_str()));
+    for fields in table.rows() {
+        let Some(blind) = row(&fields, problems) else {
+            continue;
+        };
+        let before = Codes::new(registers.blinds.iter().map(|one| one.package_code.as_str()));
+        let code = &blind.package_code;
+        let taken = match (packages.find(code), before.find(code)) {
+            (Some(_), _) => "the code of a package of the register of packages",
+            (None, Some(_)) => "in the key already",
+            (None, None) => {
+                registers.blinds.push(blind);
+                continue;
+            }
+        };
+        fields.fault(
+            "package_code",
+            format!(
+                "“{}” is {taken}; this row of the key is not used",
+                text::short(code)
+            ),
+            "Give each package a code of its own.",
+            problems,
+        );
+    }
+}
+
+fn row(fields: &Fields<'_>, problems: &mut Problems) -> Option<BlindPackage> {
+    let code = ids::needed(fields, "package_code", problems);
+    let was_added = fields.needed_word("content", &CONTENTS, problems);
+    let added = fields.figure("added_ppm", problems);
+    Some(BlindPackage {
+        package_code: code?,
+        content: match was_added? {
+            false => BlindContent::NoGluten,
+            true => BlindContent::Added(added.ok()?.map(Ppm)),
+        },
+        food: fields.text("food", problems),
+        round: ids::read(fields, "round", problems).ok()?,
+        place: fields.place(),
+    })
+}
