@@ -7,6 +7,7 @@ use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
 use crate::render::words::{self, breakable_to};
 use serde::Serialize;
+use std::collections::BTreeMap;
 
 /// A table of packages.
 #[derive(Clone, Debug, Serialize)]
@@ -51,7 +52,7 @@ pub struct PackageRow {
 /// Extractions side by side.
 #[derive(Clone, Debug, Serialize)]
 pub struct ExtractionRow {
-    /// `3, 4` in further rows.
+    /// In the rows after the first: `further extractions 3, 4`.
     pub label: Option<String>,
     /// The figures; none where there is no such extraction.
     pub cells: Vec<Option<ExtractionCell>>,
@@ -172,55 +173,58 @@ fn row(package: &PackageResult, rule: Rule, columns: usize, code_room: f64) -> P
     }
 }
 
+/// Every extraction in the column of its own number. The lines after the first hold higher numbers, and those that were
+/// reported again under a number that has been set aside: what was set aside stands before what came in its place.
 fn extraction_rows(
     extractions: &[PairedExtraction],
     rule: Rule,
     columns: usize,
 ) -> Vec<ExtractionRow> {
-    let cells = slots(extractions, columns);
-    let rows = cells.chunks(columns).enumerate();
-    rows.map(|(index, cells)| {
-        let numbers: Vec<String> = cells
-            .iter()
-            .flatten()
-            .map(|paired| paired.extraction.number.to_string())
-            .collect();
-        let mut cells: Vec<_> = cells
-            .iter()
-            .map(|slot| slot.map(|paired| cell(paired, rule)))
-            .collect();
-        cells.resize_with(columns, || None);
-        ExtractionRow {
-            label: (index > 0).then(|| numbers.join(", ")),
-            cells,
-        }
-    })
-    .collect()
+    // By how far the numbers run, then by how often a number was reported.
+    let mut lines: BTreeMap<(usize, usize), Vec<Option<&PairedExtraction>>> = BTreeMap::new();
+    lines.insert((0, 0), vec![None; columns]);
+    let is_set_aside = |paired: &&PairedExtraction| matches!(paired.usage, Usage::Excluded { .. });
+    let first = extractions.iter().filter(is_set_aside);
+    let then = extractions.iter().filter(|paired| !is_set_aside(paired));
+    for paired in first.chain(then) {
+        let place = (paired.extraction.number as usize).saturating_sub(1);
+        let (block, column) = (place / columns, place % columns);
+        let is_free = |time: &usize| {
+            let line = lines.get(&(block, *time));
+            line.is_none_or(|line| line[column].is_none())
+        };
+        let time = (0..).find(is_free).expect("there is always a line more");
+        let line = lines.entry((block, time));
+        line.or_insert_with(|| vec![None; columns])[column] = Some(paired);
+    }
+    let lines = lines.into_iter();
+    lines
+        .map(|((block, time), line)| ExtractionRow {
+            label: (block + time > 0).then(|| line_label(&line, time > 0)),
+            cells: line
+                .into_iter()
+                .map(|place| place.map(|paired| cell(paired, rule)))
+                .collect(),
+        })
+        .collect()
 }
 
-/// Extractions in the places of their numbers; in their order where numbers are doubled (a conflict) or run far ahead.
-fn slots(extractions: &[PairedExtraction], columns: usize) -> Vec<Option<&PairedExtraction>> {
-    let highest = extractions
+/// "further extractions 3, 4", "reported again: extraction 2".
+fn line_label(line: &[Option<&PairedExtraction>], again: bool) -> String {
+    let numbers: Vec<String> = line
         .iter()
-        .map(|paired| paired.extraction.number as usize)
-        .max()
-        .unwrap_or(0);
-    let mut places: Vec<Option<&PairedExtraction>> =
-        vec![None; highest.clamp(columns, extractions.len() + 2 * columns)];
-    for paired in extractions {
-        let place = (paired.extraction.number as usize)
-            .checked_sub(1)
-            .and_then(|index| places.get_mut(index));
-        match place {
-            Some(place @ None) => *place = Some(paired),
-            _ => {
-                let mut in_order: Vec<_> = extractions.iter().map(Some).collect();
-                in_order.resize(in_order.len().max(columns), None);
-                return in_order;
-            }
-        }
+        .flatten()
+        .map(|paired| paired.extraction.number.to_string())
+        .collect();
+    let noun = match numbers.len() {
+        1 => "extraction",
+        _ => "extractions",
+    };
+    let numbers = numbers.join(", ");
+    match again {
+        true => format!("reported again: {noun} {numbers}"),
+        false => format!("further {noun} {numbers}"),
     }
-    places
 }
 
 fn cell(paired: &PairedExtraction, rule: Rule) -> ExtractionCell {

@@ -213,7 +213,7 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
         product: product_facts(verdict),
         verdict: verdict_facts(product, config),
         rulers: ruler::in_words(&verdict.packages, rule),
-        key: ruler::key(rule),
+        key: ruler::key(&verdict.packages, rule),
         table: packages::table(
             &verdict.packages,
             rule,

@@ -161,9 +161,19 @@ fn extractions(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
         .map(|paired| &paired.extraction)
 }
 
+/// The same with those of the other assay, which are printed beside.
+fn both_series(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
+    let packages = product.packages.iter();
+    let series = packages
+        .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+    series
+        .flat_map(|package| &package.pair.extractions)
+        .map(|paired| &paired.extraction)
+}
+
 /// The lab files that a product rests on, by path.
 pub fn lab_files(product: &ProductVerdict) -> Vec<Arc<LabFile>> {
-    let files: BTreeSet<Arc<LabFile>> = extractions(product)
+    let files: BTreeSet<Arc<LabFile>> = both_series(product)
         .map(|extraction| Arc::clone(&extraction.source.file))
         .collect();
     files.into_iter().collect()
@@ -187,7 +197,7 @@ pub fn places(product: &ProductVerdict) -> Vec<String> {
 }
 
 fn from_file<'a>(product: &'a ProductVerdict, file: &LabFile) -> Vec<&'a Extraction> {
-    extractions(product)
+    both_series(product)
         .filter(|extraction| extraction.source.file.as_ref() == file)
         .collect()
 }

@@ -15,6 +15,9 @@ mod sheets;
 
 mod structure;
 
+/// The results table of a revised sheet.
+mod tables;
+
 mod templates;
 
 mod words;

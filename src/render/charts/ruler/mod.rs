@@ -7,7 +7,7 @@ mod marks;
 mod scale;
 
 use crate::model::package::PackageResult;
-use crate::model::pair::{PairState, Usage};
+use crate::model::pair::{PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::charts::ruler::scale::{CELL, SCALE, Scale, WORDS, ZONE_END, readings};
@@ -61,11 +61,21 @@ pub fn made_from(packages: &[PackageResult], rule: Rule) -> String {
     format!("{rule:?} {packages_marks:?} {:?}", in_words(packages, rule))
 }
 
-/// What the marks mean.
-pub fn key(rule: Rule) -> String {
+/// What the marks mean; thin ones only where there are any.
+pub fn key(packages: &[PackageResult], rule: Rule) -> String {
     let said = words::limit::LimitWords::of(rule);
+    let is_thin = |paired: &PairedExtraction| {
+        paired.usage != Usage::Used && paired.extraction.outcome.reading().is_some()
+    };
+    let mut all = packages
+        .iter()
+        .flat_map(|package| &package.pair.extractions);
+    let unused = match all.any(is_thin) {
+        true => " Thin grey ring or arrow: reported, not used.",
+        false => "",
+    };
     format!(
-        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: beyond what the test measures. Dashed line: they disagree.",
+        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: beyond what the test measures.{unused} Dashed line: they disagree.",
         said.over_the_limit(),
         said.within_the_limit()
     )

@@ -1,0 +1,118 @@
+//! The results table of a sheet that was revised: what was set aside stands under its own number, what came in its place
+//! after it, and the key says what a thin mark is.
+
+use crate::workspace::Workspace;
+use serde_json::Value;
+
+const HEAD: &str = "Report,Sample,Extraction,Gluten (ppm)\n";
+const SET_ASIDE: &str = "file,package_code,extraction,action,by,on,reason\n";
+
+/// A programme whose later report has these rows, with these corrections.
+fn revised(later: &str, corrections: &str) -> Workspace {
+    let workspace = Workspace::new();
+    let first = "1,A1,1,9.5\n1,A1,2,27.0\n1,A2,1,<5\n1,A2,2,<5\n1,A3,1,<5\n1,A3,2,<5\n";
+    workspace.with("inbox/march.csv", format!("{HEAD}{first}"));
+    // Its name sorts before that of the first one.
+    workspace.with("inbox/april.csv", format!("{HEAD}{later}"));
+    workspace.with(
+        "registers/corrections.csv",
+        format!("{SET_ASIDE}{corrections}"),
+    );
+    workspace
+}
+
+fn content(workspace: &Workspace) -> Value {
+    let facts = workspace.run(&["facts", "P1"]);
+    facts.exits(0);
+    let facts: Value = serde_json::from_str(&facts.stdout()).expect("is JSON");
+    facts["content"].clone()
+}
+
+/// The lines of the first package: label and figures, those that are not used in parentheses, a dot where there is none.
+fn lines(content: &Value) -> Vec<String> {
+    let rows = content["table"]["packages"][0]["rows"]
+        .as_array()
+        .expect("a list");
+    let line = |row: &Value| {
+        let cells = row["cells"].as_array().expect("a list").iter();
+        let cells = cells.map(
+            |cell| match (cell["figure"].as_str(), cell["used"].as_bool()) {
+                (Some(figure), Some(true)) => figure.to_owned(),
+                (Some(figure), _) => format!("({figure})"),
+                (None, _) => ".".to_owned(),
+            },
+        );
+        let label = row["label"].as_str().map(|label| format!("{label} | "));
+        format!(
+            "{}{}",
+            label.unwrap_or_default(),
+            cells.collect::<Vec<_>>().join(" ")
+        )
+    };
+    rows.iter().map(line).collect()
+}
+
+#[test]
+fn repeats_stand_after_what_was_set_aside() {
+    let aside = "march.csv,A1,2,exclude,O. Fennimore,2031-05-22,A dilution was entered twice\n";
+    let content = content(&revised("2,A1,3,10.1\n2,A1,4,9.9\n", aside));
+    assert_eq!(
+        lines(&content),
+        ["9.5 (27.0)", "further extractions 3, 4 | 10.1 9.9"]
+    );
+    let key = content["key"].as_str().expect("a text");
+    assert!(
+        key.contains("Thin grey ring or arrow: reported, not used."),
+        "{key}"
+    );
+}
+
+#[test]
+fn what_is_reported_again_under_its_number_stands_below_it() {
+    let aside = "march.csv,A1,2,exclude,O. Fennimore,2031-05-22,A dilution was entered twice\n";
+    let one = content(&revised("2,A1,2,10.1\n", aside));
+    assert_eq!(
+        lines(&one),
+        ["9.5 (27.0)", "reported again: extraction 2 | . 10.1"]
+    );
+    let both = "march.csv,A1,,exclude,O. Fennimore,2031-05-22,The report was withdrawn\n";
+    let both = content(&revised("2,A1,1,10.1\n2,A1,2,9.9\n", both));
+    assert_eq!(
+        lines(&both),
+        [
+            "(9.5) (27.0)",
+            "reported again: extractions 1, 2 | 10.1 9.9"
+        ]
+    );
+}
+
+#[test]
+fn a_key_without_thin_marks_says_nothing_of_them() {
+    let plain = content(&revised("2,A1,3,10.1\n2,A1,4,9.9\n", ""));
+    assert_eq!(
+        lines(&plain),
+        ["9.5 27.0", "further extractions 3, 4 | 10.1 9.9"]
+    );
+    let key = plain["key"].as_str().expect("a text");
+    assert!(!key.contains("Thin"), "{key}");
+}
+
+/// Readings by another assay are printed beside, so that their file is named and an excerpt of it carried as well.
+#[test]
+fn the_file_of_the_other_assay_is_named_too() {
+    let workspace = Workspace::new();
+    for (file, assay) in [("one", "sandwich ELISA"), ("other", "competitive ELISA")] {
+        let rows: String = ["A1", "A2", "A3"]
+            .map(|code| format!("{assay},{code},1,6.1\n{assay},{code},2,6.3\n"))
+            .concat();
+        workspace.with(
+            &format!("inbox/{file}.csv"),
+            format!("Assay,Sample,Extraction,Gluten (ppm)\n{rows}"),
+        );
+    }
+    let provenance = content(&workspace)["provenance"].clone();
+    let provenance = provenance.as_array().expect("a list");
+    assert_eq!(provenance.len(), 2, "{provenance:?}");
+    let named = provenance[1].as_str().expect("a text");
+    assert!(named.contains("File other.csv."), "{named}");
+}
