@@ -3,6 +3,7 @@
 use anyhow::{Result, bail};
 use chrono::{DateTime, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap_complete::Shell;
 use std::path::{Path, PathBuf};
 
 /// Turns a lab's gluten results into results sheets that can be published.
@@ -97,6 +98,23 @@ pub enum Command {
         folder: Folder,
         #[command(flatten)]
         what: IssueArguments,
+    },
+    /// Print what a shell needs to complete commands, options and paths.
+    #[command(
+        after_help = "Examples:\n  galleyproof completions bash > ~/.local/share/bash-completion/completions/galleyproof\n  galleyproof completions fish > ~/.config/fish/completions/galleyproof.fish"
+    )]
+    Completions {
+        /// Which shell.
+        #[arg(value_enum)]
+        shell: Shell,
+    },
+    /// Print the manual page of the program, or of one of its commands.
+    #[command(
+        after_help = "Examples:\n  galleyproof man > galleyproof.1\n  galleyproof man plan > galleyproof-plan.1"
+    )]
+    Man {
+        /// A command; without one the page of the whole program.
+        command: Option<String>,
     },
     /// Check that an archive, or what a sheet carries, is what it was: name what has changed, is missing or was added.
     #[command(

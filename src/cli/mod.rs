@@ -7,6 +7,7 @@ mod demo;
 mod init;
 mod issue;
 mod log;
+mod manual;
 mod overview;
 mod plan;
 mod print;
@@ -122,6 +123,8 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
         ),
         Command::Watch { folder, date } => watch::watch(&folder.named(at)?, date.given()?),
         Command::Issue { folder, what } => issue::issue(&folder.named(at)?, &what, quiet),
+        Command::Completions { shell } => manual::completions(shell),
+        Command::Man { command } => manual::page(command.as_deref()),
         Command::Verify { bag, format } => verify::verify(&below(bag), format),
         Command::Compare {
             first,

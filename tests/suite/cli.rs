@@ -207,3 +207,52 @@ fn one_error_is_one_and_two_are_two() {
             .contains("2 errors, 0 warnings, 0 notes.")
     );
 }
+
+#[test]
+fn a_shell_completes_commands_and_options() {
+    let workspace = Workspace::new();
+    for shell in ["bash", "elvish", "fish", "powershell", "zsh"] {
+        let script = workspace.run(&["completions", shell]).exits(0).stdout();
+        assert!(
+            script.contains("contact-sheet") && script.contains("budget"),
+            "{shell}"
+        );
+    }
+    assert!(
+        workspace
+            .run(&["completions", "tcsh"])
+            .exits(2)
+            .stderr()
+            .contains("bash")
+    );
+    // What bash itself makes of it, where there is one.
+    let script = workspace.run(&["completions", "bash"]).stdout();
+    let asked = "\nCOMP_WORDS=(galleyproof plan --bu)\nCOMP_CWORD=2\n_galleyproof galleyproof --bu plan\necho \"${COMPREPLY[@]}\"\n";
+    let bash = std::process::Command::new("bash")
+        .args(["--norc", "-c", &format!("{script}{asked}")])
+        .output();
+    match bash {
+        Ok(output) => assert_eq!(
+            String::from_utf8_lossy(&output.stdout).trim(),
+            "--budget",
+            "{}",
+            String::from_utf8_lossy(&output.stderr)
+        ),
+        Err(_) => println!("there is no bash: its completions were not tried"),
+    }
+}
+
+#[test]
+fn there_is_a_manual_page_of_the_program_and_of_each_command() {
+    let workspace = Workspace::new();
+    let whole = workspace.run(&["man"]).exits(0).stdout();
+    assert!(whole.contains(".TH galleyproof 1"), "{whole}");
+    assert!(whole.contains("Exit status"), "{whole}");
+    let plan = workspace.run(&["man", "plan"]).exits(0).stdout();
+    assert!(
+        plan.contains(".TH galleyproof-plan 1") && plan.contains("budget"),
+        "{plan}"
+    );
+    let refused = workspace.run(&["man", "plans"]);
+    assert!(refused.exits(2).stderr().contains("contact-sheet"));
+}
