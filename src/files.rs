@@ -271,7 +271,7 @@ pub fn sha256_of(bytes: &[u8]) -> String {
 /// What stands below a folder, plain files and all else (links, sockets): paths below it with `/`, in order.
 ///
 /// # Errors
-/// Where a folder cannot be listed, or a name is not UTF-8.
+/// Where a folder cannot be listed.
 pub fn list(folder: &Path) -> Result<Vec<Listed>> {
     let mut listed = Vec::new();
     for entry in walkdir::WalkDir::new(folder).min_depth(1) {
@@ -284,8 +284,8 @@ pub fn list(folder: &Path) -> Result<Vec<Listed>> {
             .strip_prefix(folder)
             .expect("a walk stays below its root");
         listed.push(Listed {
-            path: slashed(below)?,
-            is_plain_file: entry.file_type().is_file(),
+            path: slashed(below),
+            is_plain_file: entry.file_type().is_file() && below.to_str().is_some(),
         });
     }
     listed.sort();
@@ -295,17 +295,15 @@ pub fn list(folder: &Path) -> Result<Vec<Listed>> {
 /// One entry of a [`list`].
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Listed {
-    /// Path below the folder, with `/`.
+    /// Path below the folder, with `/`; what is no text in it is shown as U+FFFD.
     pub path: String,
-    /// Neither a link nor anything stranger.
+    /// Neither a link nor anything stranger, and its path is text, so that it can be opened by it.
     pub is_plain_file: bool,
 }
 
-fn slashed(path: &Path) -> Result<String> {
-    let names: Option<Vec<&str>> = path.iter().map(|name| name.to_str()).collect();
-    let names =
-        names.with_context(|| format!("the name of {} is not readable text", path.display()))?;
-    Ok(names.join("/"))
+fn slashed(path: &Path) -> String {
+    let names: Vec<_> = path.iter().map(|name| name.to_string_lossy()).collect();
+    names.join("/")
 }
 
 /// Whether a name is one that nobody gave: a lock of an office program, a download that is not whole yet, a backup of an

@@ -62,9 +62,13 @@ fn as_text(bag: &Path, found: &Verification) -> String {
         }
         text.push('\n');
     }
+    let still = match found.is_valid_bag() {
+        true => " It is a valid bag still: what it was made of is all there.",
+        false => "",
+    };
     writeln!(
         text,
-        "{bag} is not as it was made: {} of its files are.",
+        "{bag} is not as it was made: {} of its files are.{still}",
         found.sound
     )
     .expect("a string takes all");

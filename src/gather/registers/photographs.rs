@@ -66,7 +66,7 @@ pub fn add(table: &Table, root: &Path, registers: &mut Registers, problems: &mut
             if !entry.is_plain_file {
                 warn(
                     format!(
-                        "“{shown}” is a link or no ordinary file; it is not taken as a photograph"
+                        "“{shown}” is a link, no ordinary file, or has a name that is no text; it is not taken as a photograph"
                     ),
                     "Copy the photograph itself into the folder.",
                 );
