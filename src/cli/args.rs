@@ -1,5 +1,6 @@
 //! What can be typed, with its help. The clock and the environment enter the program here and nowhere else.
 
+use crate::pipeline::tables;
 use anyhow::{Result, bail};
 use chrono::{DateTime, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -8,7 +9,7 @@ use std::path::{Path, PathBuf};
 
 /// Turns a lab's gluten results into results sheets that can be published.
 #[derive(Parser, Debug)]
-#[command(version, about, long_about = None, max_term_width = 100, after_help = EXAMPLES, arg_required_else_help = true)]
+#[command(version, long_version = tables::version(), about, long_about = None, max_term_width = 100, after_help = EXAMPLES, arg_required_else_help = true)]
 pub struct Arguments {
     /// What to do.
     #[command(subcommand)]

@@ -5,7 +5,7 @@ use crate::model::claim::{Claim, ClaimClass};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::Registers;
-use crate::model::rule::{Limit, Regime, Rule};
+use crate::model::rule::{Decision, Limit, Regime, Rule};
 
 /// Gluten-free in the languages of labels.
 const GLUTEN_FREE: &[&str] = &[
@@ -29,6 +29,36 @@ const VERY_LOW: &[&str] = &[
     "muybajoengluten",
     "concontenutodiglutinemoltobasso",
 ];
+
+/// The table of limits as text: a line for each regime and claim that it knows, with the figure, whether exactly it passes,
+/// and whether detection decides.
+pub fn table() -> String {
+    const CLAIMS: [&str; 4] = [
+        "gluten-free",
+        "very low gluten",
+        "reduced gluten",
+        "low gluten",
+    ];
+    let mut table = String::new();
+    for (regime, word) in Regime::ALL {
+        let Some(limit) = regime.limit() else {
+            continue;
+        };
+        let rule = Rule {
+            regime: *regime,
+            limit,
+            decision: Decision::Simple,
+        };
+        for text in CLAIMS {
+            if let Some(limit) = claim(text, rule).limit {
+                let (ppm, passes) = (limit.ppm.0, limit.passes);
+                let detection = limit.detection;
+                table.push_str(&format!("{word}, {text}: {ppm} {passes} {detection}\n"));
+            }
+        }
+    }
+    table
+}
 
 /// What these words claim under the programme's rule; case, hyphens, spaces and marks do not matter. Under a limit of the
 /// programme's own every claim has that limit.

@@ -30,6 +30,9 @@ pub mod planning;
 /// The packages with their photographs.
 pub mod contact_sheet;
 
+/// Which tables a verdict rests on.
+pub mod tables;
+
 /// Archives against their manifests and against each other.
 pub mod archive;
 

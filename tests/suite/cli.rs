@@ -1,6 +1,7 @@
 //! The program as a new user meets it: commands, exit statuses, what is printed and what is written.
 
 use crate::workspace::{Workspace, tree};
+use sha2::Digest;
 
 const LAB_FILE: &str =
     "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,7.1\nA2,2,8.3\nA3,1,<5\nA3,2,<5\n";
@@ -255,4 +256,39 @@ fn there_is_a_manual_page_of_the_program_and_of_each_command() {
     );
     let refused = workspace.run(&["man", "plans"]);
     assert!(refused.exits(2).stderr().contains("contact-sheet"));
+}
+
+#[test]
+fn the_version_names_the_tables_that_a_verdict_rests_on() {
+    let workspace = Workspace::new();
+    let short = workspace.run(&["-V"]).exits(0).stdout();
+    assert_eq!(short.lines().count(), 1, "{short}");
+    let long = workspace.run(&["--version"]).exits(0).stdout();
+    let lines: Vec<&str> = long.lines().collect();
+    assert_eq!(lines[0], short.trim_end());
+    // The name of a table is what anyone finds with a tool of their own.
+    let terms = include_bytes!("../../src/judge/labels/terms.csv");
+    let digest: String = sha2::Sha256::digest(terms)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect();
+    assert_eq!(lines[2], format!("label table {}", &digest[..12]));
+    let rules = galleyproof::judge::claims::table();
+    for line in [
+        "us, gluten-free: 20 false false",
+        "codex, gluten-free: 20 true false",
+        "codex, reduced gluten: 100 true false",
+        "eu, very low gluten: 100 true false",
+        "argentina, gluten-free: 10 true false",
+        "chile, gluten-free: 5 true false",
+        "au-nz, gluten-free: 3 false true",
+        "au-nz, low gluten: 200 true false",
+    ] {
+        assert!(rules.lines().any(|known| known == line), "{line}: {rules}");
+    }
+    let digest: String = sha2::Sha256::digest(rules.as_bytes())
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect();
+    assert_eq!(lines[1], format!("rule table  {}", &digest[..12]));
 }

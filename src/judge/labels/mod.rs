@@ -11,7 +11,7 @@ mod talk;
 mod terms;
 mod words;
 
-pub use terms::Terms;
+pub use terms::{Terms, built_in_text};
 pub use words::squeezed;
 
 use crate::judge::claims;

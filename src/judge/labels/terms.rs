@@ -15,6 +15,11 @@ pub const OTHER: &str = "other";
 
 const BUILT_IN: &str = include_str!("terms.csv");
 
+/// The built-in table as it is written down.
+pub fn built_in_text() -> &'static str {
+    BUILT_IN
+}
+
 static TERMS: LazyLock<Terms> = LazyLock::new(|| Terms::default().extended(&rows(BUILT_IN)).terms);
 
 /// What one row of the table says.

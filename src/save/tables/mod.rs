@@ -139,14 +139,20 @@ fn tables(decided: &Decided, config: &Config) -> Vec<Table> {
     ]
 }
 
-/// What a spreadsheet program knows a text in UTF-8 by.
-const BYTE_ORDER_MARK: &[u8] = "\u{feff}".as_bytes();
+/// What a spreadsheet program knows a text in UTF-8 by. The tables with commas go without: programs read it as part of the
+/// first column's name.
+fn start(kind: CsvKind) -> Vec<u8> {
+    match kind {
+        CsvKind::Comma => Vec::new(),
+        CsvKind::Semicolon => "\u{feff}".into(),
+    }
+}
 
 fn csv(table: &Table, kind: CsvKind) -> Vec<u8> {
     let into_memory = "writing into memory does not fail";
     let mut writer = csv::WriterBuilder::new()
         .delimiter(kind.delimiter())
-        .from_writer(BYTE_ORDER_MARK.to_vec());
+        .from_writer(start(kind));
     writer
         .write_record(table.fields.iter().map(|field| field.name))
         .expect(into_memory);
