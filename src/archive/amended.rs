@@ -40,11 +40,10 @@ pub fn former(bag: &Path, decide: Decide<'_>) -> BTreeMap<SheetKey, Former> {
 
 impl Former {
     fn of(judged: JudgedProduct, config: &Config) -> Former {
-        let facts = sheet::facts(&judged, config, None);
+        let content = sheet::content(&judged, config);
         Former {
-            content: serde_json::to_value(&facts.content)
-                .expect("facts are text, numbers and lists"),
-            sha256: sheet::content_sha256(&facts),
+            sha256: sheet::content_sha256(&content),
+            content: serde_json::to_value(content).expect("facts are text, numbers and lists"),
             judged,
         }
     }

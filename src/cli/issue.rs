@@ -148,6 +148,23 @@ fn as_json(issued: &Issued) -> String {
             })
         })
         .collect();
+    let held: Vec<_> = issued
+        .held
+        .iter()
+        .map(|one| {
+            json!({
+                "sheet_number": one.sheet_number,
+                "product_id": one.product_id,
+                "round": one.round,
+                "state": one.state.word(),
+                "may_publish_on": one.may_publish_on,
+                "why": one.standing,
+            })
+        })
+        .collect();
     let bag = issued.bag.as_ref().map(|bag| bag.display().to_string());
-    format!("{:#}\n", json!({ "bag": bag, "issued": sheets }))
+    format!(
+        "{:#}\n",
+        json!({ "bag": bag, "issued": sheets, "held": held })
+    )
 }

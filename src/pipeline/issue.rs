@@ -64,6 +64,10 @@ pub struct Held {
     pub round: String,
     /// The product's name.
     pub name: String,
+    /// Its state.
+    pub state: PublicationState,
+    /// From which day it may be issued, where that is known.
+    pub may_publish_on: Option<NaiveDate>,
     /// Its state, from when it may be issued where that is known, and why.
     pub standing: String,
 }
@@ -196,6 +200,8 @@ fn held(judged: &JudgedProduct, config: &Config) -> Held {
         product_id: verdict.product.product_id.clone(),
         round: verdict.round.clone(),
         name: verdict.product.name.clone(),
+        state: judged.publication.state,
+        may_publish_on: judged.publication.may_publish_on,
         standing: states::standing(judged),
     }
 }

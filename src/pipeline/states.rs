@@ -53,7 +53,7 @@ pub fn note_issuing(
                 was_there && published.contains(&earlier)
             })
         });
-        judged.content_sha256 = sheet::content_sha256(&sheet::facts(judged, config, None));
+        judged.content_sha256 = sheet::content_sha256(&sheet::content(judged, config));
         let last = judged.verdict.issued.last();
         let as_issued = last.is_some_and(|last| {
             last.content_sha256 == judged.content_sha256 || issuing.contains(&own)

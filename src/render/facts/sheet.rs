@@ -130,7 +130,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
     let verdict = &product.verdict;
     let edition = Edition::of(
         sheet_number(verdict, config),
-        &sha256(&content),
+        &content_sha256(&content),
         &verdict.issued,
         made_on,
     );
@@ -174,11 +174,7 @@ pub fn sheet_number(verdict: &ProductVerdict, config: &Config) -> String {
 }
 
 /// SHA-256 over what the sheet says, without its number, revision or date: two equal ones are one revision.
-pub fn content_sha256(facts: &SheetFacts) -> String {
-    sha256(&facts.content)
-}
-
-fn sha256(content: &SheetContent) -> String {
+pub fn content_sha256(content: &SheetContent) -> String {
     let json = serde_json::to_vec(content).expect("facts are text, numbers and lists");
     files::sha256_of(&json)
 }
@@ -205,7 +201,8 @@ fn broken(said: Vec<String>, letters: usize) -> Vec<String> {
     said.iter().map(|said| breakable(said, letters)).collect()
 }
 
-fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
+/// What the sheet of a product says.
+pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     let verdict = &product.verdict;
     let rule = verdict.rule;
     SheetContent {

@@ -68,6 +68,27 @@ fn what_the_registers_or_its_own_readings_leave_open_holds_a_sheet_and_no_other(
 }
 
 #[test]
+fn programs_are_told_what_is_held_and_from_when_it_may_be_issued() {
+    let workspace = Workspace::new();
+    with_second_product(&workspace);
+    workspace.with("inbox/a.csv", OVER);
+    workspace.with(
+        "registers/followups.csv",
+        "product_id,round,on,kind,due_on,statement,note\nP1,1,2031-05-01,notice-sent,,,\n",
+    );
+    let issued = workspace.run(&["issue", "--date", "2031-05-06", "--format", "json"]);
+    let told: serde_json::Value = serde_json::from_str(&issued.stdout()).expect("is JSON");
+    let held = &told["held"][0];
+    assert_eq!(held["product_id"], "P1", "{told}");
+    assert_eq!(held["state"], "held");
+    assert_eq!(
+        held["may_publish_on"], "2031-05-23",
+        "22 days after the notice"
+    );
+    assert_eq!(told["issued"][0]["product_id"], "P2");
+}
+
+#[test]
 fn what_init_wrote_can_be_run_and_not_issued() {
     let workspace = Workspace::new();
     workspace.run(&["init", "new"]).exits(0);

@@ -40,7 +40,7 @@ fn publish(decided: &mut Decided, number: usize, config: &Config) {
         round: product.verdict.round.clone(),
         revision: 1,
         issued_on: product.verdict.day().expect("it was tested"),
-        content_sha256: sheet::content_sha256(&facts),
+        content_sha256: sheet::content_sha256(&facts.content),
         reason: None,
         changed: None,
         ..IssuedRevision::default()
