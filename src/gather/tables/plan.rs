@@ -357,9 +357,10 @@ fn unheaded(table: &Table, rows: &[Row], plan: &Plan, codes: &Codes) -> Option<A
             is_ours && says.is_some_and(|value| value.said != Said::NotReported)
         })
     };
-    let columns = plan.results.iter().filter_map(beside);
-    columns
-        .into_iter()
+    // A numbered extraction is known for what it is, whatever stands behind it.
+    let unnumbered = plan.results.iter().filter(|result| !result.numbered);
+    unnumbered
+        .filter_map(beside)
         .find(|(_, next)| holds_figures(*next))
         .map(|columns| Ambiguous {
             what: "the result",

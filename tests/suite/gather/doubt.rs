@@ -517,6 +517,12 @@ fn figures_without_a_heading_right_behind_the_result_are_told() {
             &["ambiguous_table inbox/a.csv C1"],
         ),
         (
+            "behind numbered extractions",
+            "Sample,Extraction 1 (ppm),Extraction 2 (ppm),\nTKW-101,12,14,13\n",
+            &["TKW-101 1 12", "TKW-101 2 14"],
+            &[],
+        ),
+        (
             "a mark is no figure",
             "Sample,Gluten (ppm),\nTKW-101,12,*\nTKW-101,13,ok\n",
             &["TKW-101 1 12", "TKW-101 2 13"],
