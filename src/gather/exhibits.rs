@@ -8,6 +8,7 @@ use crate::files;
 use crate::gather::text;
 use crate::model::decided::JudgedProduct;
 use crate::model::exhibit::{Exhibit, ExhibitKind};
+use crate::model::package::PackageResult;
 use crate::model::place::{LabFile, Place};
 use crate::model::problem::{Code, Problems};
 use std::collections::{BTreeMap, BTreeSet, HashMap};
@@ -96,8 +97,7 @@ impl<'a> Beside<'a> {
     fn certificates(&self, judged: &JudgedProduct) -> Wanted {
         let mut found = Wanted::new();
         let packages = judged.verdict.packages.iter();
-        let series = packages
-            .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+        let series = packages.flat_map(PackageResult::both_series);
         for paired in series.flat_map(|package| &package.pair.extractions) {
             let extraction = &paired.extraction;
             let named = extraction.record.certificate.iter();

@@ -7,8 +7,8 @@ use crate::model::problem::{Code, Problems};
 use crate::model::registers::{BlindContent, BlindPackage, Registers};
 use std::collections::BTreeMap;
 
-/// The share of an added amount that is found again may lie between these: what a published requirement for oats, an uneven
-/// food, allows.
+/// The share of an added amount that is found again may lie between these: what AOAC SMPR 2017.021 allows for oats, an uneven
+/// food.
 const RECOVERY: (f64, f64) = (0.5, 2.0);
 
 /// What a finding comes to, in words, with whether it was expected.

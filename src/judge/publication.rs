@@ -8,6 +8,7 @@ use crate::config::Programme;
 use crate::model::extraction::Outcome;
 use crate::model::glob::path_fits;
 use crate::model::label::LabelFinding;
+use crate::model::package::PackageResult;
 use crate::model::package::Standing;
 use crate::model::pair::Usage;
 use crate::model::place::Place;
@@ -143,8 +144,7 @@ fn open_in_registers(verdict: &ProductVerdict, doubts: &[Doubt]) -> Vec<Place> {
 /// The lab files that it has a reading of.
 fn sources(verdict: &ProductVerdict) -> impl Iterator<Item = &str> {
     let packages = verdict.packages.iter();
-    let series = packages
-        .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+    let series = packages.flat_map(PackageResult::both_series);
     series
         .flat_map(|package| &package.pair.extractions)
         .map(|paired| paired.extraction.source.file.path.as_str())
@@ -153,8 +153,7 @@ fn sources(verdict: &ProductVerdict) -> impl Iterator<Item = &str> {
 /// Where its readings cannot be used as they stand, and no person has set them aside.
 fn faulty_readings(verdict: &ProductVerdict) -> Vec<Place> {
     let packages = verdict.packages.iter();
-    let series = packages
-        .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+    let series = packages.flat_map(PackageResult::both_series);
     let extractions = series.flat_map(|package| &package.pair.extractions);
     let faulty = extractions.filter(|paired| match &paired.usage {
         Usage::InConflict => true,

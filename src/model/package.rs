@@ -20,6 +20,13 @@ pub struct PackageResult {
     pub other_series: Option<Box<PackageResult>>,
 }
 
+impl PackageResult {
+    /// The result, and that of the other kind of assay where there is one.
+    pub fn both_series(&self) -> impl Iterator<Item = &PackageResult> {
+        std::iter::once(self).chain(self.other_series.as_deref())
+    }
+}
+
 /// What a package's extractions give together.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum ResultKind {

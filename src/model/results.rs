@@ -3,6 +3,7 @@
 //! Keys stand in this order, and what is absent is `null`. An archive of an earlier version may lack a key: then it reads as
 //! nothing.
 
+use crate::model::statistics::Counts;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
@@ -204,60 +205,6 @@ pub struct Source<'a> {
     pub row: u32,
     /// Its letter.
     pub column: String,
-}
-
-/// Everything by band.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct Counts {
-    /// Each by its own reading.
-    pub extractions: ExtractionCounts,
-    /// By standing.
-    pub packages: PackageCounts,
-    /// By verdict.
-    pub products: ProductCounts,
-}
-
-/// Extractions by band.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct ExtractionCounts {
-    /// Too little to put a number on.
-    pub below_quantification: u64,
-    /// Within the limit.
-    pub within: u64,
-    /// Over the limit.
-    pub over: u64,
-    /// Of no use, or on neither side.
-    pub unusable: u64,
-}
-
-/// Packages by standing.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct PackageCounts {
-    /// Too little to put a number on.
-    pub below_quantification: u64,
-    /// Within the limit.
-    pub within: u64,
-    /// Over the limit.
-    pub over: u64,
-    /// On neither side.
-    pub unresolved: u64,
-    /// Within the uncertainty of the limit.
-    pub inconclusive: u64,
-}
-
-/// Products by verdict.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
-pub struct ProductCounts {
-    /// Within the limit.
-    pub within_limit: u64,
-    /// Over the limit.
-    pub over_limit: u64,
-    /// Neither is shown.
-    pub no_verdict: u64,
 }
 
 /// What is wrong at one place of the data.

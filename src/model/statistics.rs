@@ -4,6 +4,7 @@
 
 use crate::model::ppm::Ppm;
 use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
 
 /// What one product's packages can say of all its packages.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -152,7 +153,8 @@ pub struct ProgrammeStatistics {
 }
 
 /// Everything counted by band.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
 pub struct Counts {
     /// Extractions, each by its own reading.
     pub extractions: ExtractionCounts,
@@ -163,7 +165,8 @@ pub struct Counts {
 }
 
 /// Extractions, each by its own reading.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
 pub struct ExtractionCounts {
     /// Below n, and n is not over the limit.
     pub below_quantification: u64,
@@ -176,7 +179,8 @@ pub struct ExtractionCounts {
 }
 
 /// Packages, by standing.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
 pub struct PackageCounts {
     /// Too little to put a number on.
     pub below_quantification: u64,
@@ -191,7 +195,8 @@ pub struct PackageCounts {
 }
 
 /// Products and rounds, by verdict.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
 pub struct ProductCounts {
     /// Every package within the limit.
     pub within_limit: u64,

@@ -10,10 +10,9 @@ use crate::model::ppm::Ppm;
 use crate::model::problem;
 use crate::model::publication::UnderRevision;
 use crate::model::results::{
-    Claim, Counts, Extraction, ExtractionCounts, Figures, Label, Package, PackageCounts, Problem,
-    Product, ProductCounts, Programme, Publication, Results, Rule, Series, Source, UNDER_REVISION,
+    Claim, Extraction, Figures, Label, Package, Problem, Product, Programme, Publication, Results,
+    Rule, Series, Source, UNDER_REVISION,
 };
-use crate::model::statistics;
 use crate::model::verdict::Verdict;
 
 /// The name of the shape; a change that a reader must know of changes the number.
@@ -37,7 +36,7 @@ pub fn view<'a>(decided: &'a Decided, config: &'a Config) -> Results<'a> {
             decision: config.rule.decision.word().into(),
         },
         products: products(decided, config),
-        counts: counts(&decided.statistics.counts),
+        counts: decided.statistics.counts,
         problems: decided.problems.sorted().into_iter().map(problem).collect(),
     }
 }
@@ -183,34 +182,6 @@ fn extraction(paired: &PairedExtraction) -> Extraction<'_> {
             sheet: source.sheet.as_deref().map(Into::into),
             row: source.row,
             column: crate::model::place::column_letter(source.column),
-        },
-    }
-}
-
-fn counts(counts: &statistics::Counts) -> Counts {
-    let statistics::Counts {
-        extractions,
-        packages,
-        products,
-    } = counts;
-    Counts {
-        extractions: ExtractionCounts {
-            below_quantification: extractions.below_quantification,
-            within: extractions.within,
-            over: extractions.over,
-            unusable: extractions.unusable,
-        },
-        packages: PackageCounts {
-            below_quantification: packages.below_quantification,
-            within: packages.within,
-            over: packages.over,
-            unresolved: packages.unresolved,
-            inconclusive: packages.inconclusive,
-        },
-        products: ProductCounts {
-            within_limit: products.within_limit,
-            over_limit: products.over_limit,
-            no_verdict: products.no_verdict,
         },
     }
 }

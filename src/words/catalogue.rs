@@ -136,20 +136,6 @@ impl Catalogue {
         worded.into_owned()
     }
 
-    /// The messages of these groups that are given nothing, by name: headings and the like, which a template prints as they are.
-    pub fn fixed(&self, groups: &[&str]) -> BTreeMap<&'static str, String> {
-        messages()
-            .filter(|message| message.given.is_empty() && groups.contains(&message.group))
-            .map(|message| {
-                let said = Said {
-                    id: message.id,
-                    values: Vec::new(),
-                };
-                (message.id, self.say(&said))
-            })
-            .collect()
-    }
-
     /// A day in full.
     pub fn day(&self, day: NaiveDate) -> String {
         let (day, month, year) = Locale::day(day);

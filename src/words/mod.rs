@@ -14,5 +14,5 @@ mod trees;
 pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in};
 pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
-pub use messages::{GROUPS, Kind, Message, messages, say};
+pub use messages::{Kind, Message, messages, say};
 pub use reasons::{plain_reasons, reason_in_words, reasons, side};

@@ -2,9 +2,8 @@
 
 use crate::gather::books::{Book, Cell, Content, Row, Sheet};
 use crate::gather::codes::Codes;
-use crate::gather::numbers::Marks;
 use crate::gather::readings::refusals::quoted;
-use crate::gather::readings::values::{self, Said};
+use crate::gather::readings::values::is_figure;
 use crate::gather::tables::blocks;
 use crate::gather::tables::headings::{self, Role};
 use crate::gather::tables::location::Located;
@@ -248,10 +247,6 @@ fn likeness(sheet: &Sheet, index: usize, codes: &Codes) -> usize {
         figures + 4 * codes
     });
     known * 4 + below * 2 + usize::from(below > 0) * texts.min(8)
-}
-
-fn is_figure(content: &Content) -> bool {
-    values::read(content, Marks::Point).is_ok_and(|value| !matches!(value.said, Said::NotReported))
 }
 
 fn listed(row: &Row) -> String {

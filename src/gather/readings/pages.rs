@@ -1,6 +1,7 @@
 //! A table in several parts: its headings stand anew on each page or sheet, and a package's extractions on both sides of a cut.
 
 use crate::gather::books::Row;
+use crate::gather::readings::values::is_figure;
 use crate::gather::tables::location::Located;
 use crate::gather::tables::plan::Plan;
 use crate::gather::tables::vocabulary::{self, Meaning};
@@ -100,13 +101,7 @@ impl<'a> Page<'a> {
 
 /// A row that ends the words above a table: it holds a figure beside other cells.
 fn is_data(row: &Row) -> bool {
-    use crate::gather::numbers::Marks;
-    use crate::gather::readings::values::{self, Said};
-    row.cells.len() > 1
-        && row.cells.iter().any(|cell| {
-            values::read(&cell.content, Marks::Point)
-                .is_ok_and(|value| value.said != Said::NotReported)
-        })
+    row.cells.len() > 1 && row.cells.iter().any(|cell| is_figure(&cell.content))
 }
 
 /// The packages of a part, each once, in their order.

@@ -60,6 +60,11 @@ pub enum Fault {
     Unit(String),
 }
 
+/// Whether a cell can be a result: a figure, or a word for one. "Not reported" is none.
+pub fn is_figure(content: &Content) -> bool {
+    read(content, Marks::Point).is_ok_and(|value| value.said != Said::NotReported)
+}
+
 /// Reads a cell.
 pub fn read(content: &Content, marks: Marks) -> Result<Value, Fault> {
     match content {

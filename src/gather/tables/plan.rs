@@ -351,10 +351,7 @@ fn unheaded(table: &Table, rows: &[Row], plan: &Plan, codes: &Codes) -> Option<A
             let is_ours = row
                 .at(plan.sample)
                 .is_some_and(|content| codes.find(&content.shown()).is_some());
-            let says = row
-                .at(column)
-                .and_then(|content| values::read(content, Marks::Point).ok());
-            is_ours && says.is_some_and(|value| value.said != Said::NotReported)
+            is_ours && row.at(column).is_some_and(values::is_figure)
         })
     };
     // A numbered extraction is known for what it is, whatever stands behind it.

@@ -106,8 +106,8 @@ fn over_limit(once: &[&ProductVerdict], shares: &mut Shares) -> Option<Share> {
     shares.share(over, with(|verdict| verdict != Verdict::NoVerdict))
 }
 
-/// What each product's packages can say of all its packages, in the same order. `all` is what the programme's results say
-/// together: a result without an uncertainty of the lab's takes the programme's own repeatability.
+/// What each product's packages can say of all its packages, in the same order. A result without an uncertainty of the lab's
+/// takes the repeatability of the settings.
 pub fn of_products(verdicts: &[ProductVerdict], config: &Config) -> Vec<ProductStatistics> {
     let mut shares = Shares::default();
     let relative_repeatability = config.testing.relative_repeatability;

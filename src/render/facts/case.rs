@@ -200,16 +200,9 @@ pub fn excerpt(product: &JudgedProduct, file: &LabFile) -> Vec<u8> {
     let mut writer = csv::Writer::from_writer(Vec::new());
     writer.write_record(HEADINGS).expect(into_memory);
     for package in &product.verdict.packages {
-        let other = package.other_series.as_deref();
         let own = package
-            .pair
-            .extractions
-            .iter()
-            .chain(
-                other
-                    .into_iter()
-                    .flat_map(|series| &series.pair.extractions),
-            )
+            .both_series()
+            .flat_map(|series| &series.pair.extractions)
             .filter(|paired| paired.extraction.source.file.path == file.path);
         for paired in own {
             let extraction = &paired.extraction;

@@ -65,7 +65,6 @@ pub fn facts(
     CorrectionFacts {
         document: DocumentFacts::new(
             config,
-            &["letters"],
             format!("{title}. Sheet {number}"),
             "Letter of correction to the maker".to_owned(),
             vec![number.clone()],

@@ -183,19 +183,17 @@ fn extraction_rows(
     // By how far the numbers run, then by how often a number was reported.
     let mut lines: BTreeMap<(usize, usize), Vec<Option<&PairedExtraction>>> = BTreeMap::new();
     lines.insert((0, 0), vec![None; columns]);
+    let mut times: BTreeMap<usize, usize> = BTreeMap::new();
     let is_set_aside = |paired: &&PairedExtraction| matches!(paired.usage, Usage::Excluded { .. });
     let first = extractions.iter().filter(is_set_aside);
     let then = extractions.iter().filter(|paired| !is_set_aside(paired));
     for paired in first.chain(then) {
         let place = (paired.extraction.number as usize).saturating_sub(1);
         let (block, column) = (place / columns, place % columns);
-        let is_free = |time: &usize| {
-            let line = lines.get(&(block, *time));
-            line.is_none_or(|line| line[column].is_none())
-        };
-        let time = (0..).find(is_free).expect("there is always a line more");
-        let line = lines.entry((block, time));
+        let time = times.entry(place).or_insert(0);
+        let line = lines.entry((block, *time));
         line.or_insert_with(|| vec![None; columns])[column] = Some(paired);
+        *time += 1;
     }
     let lines = lines.into_iter();
     lines

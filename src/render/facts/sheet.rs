@@ -142,7 +142,6 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         .unwrap_or_default();
     let document = DocumentFacts::new(
         config,
-        &["sheet", "label", "method"],
         format!(
             "Test results: {}{brand}. Sheet {}",
             verdict.product.name, edition.sheet_number

@@ -164,8 +164,7 @@ fn extractions(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
 /// The same with those of the other assay, which are printed beside.
 fn both_series(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
     let packages = product.packages.iter();
-    let series = packages
-        .flat_map(|package| std::iter::once(package).chain(package.other_series.as_deref()));
+    let series = packages.flat_map(PackageResult::both_series);
     series
         .flat_map(|package| &package.pair.extractions)
         .map(|paired| &paired.extraction)

@@ -1,8 +1,9 @@
 //! The verdict: its words, the count below them, and the sentence beside it.
 
 use crate::config::Config;
+use crate::model::extraction::Interval;
 use crate::model::package::{PackageResult, ResultKind, Standing};
-use crate::model::pair::{Pair, PairState, Usage};
+use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
@@ -314,34 +315,27 @@ fn named(codes: &[&str]) -> String {
     }
 }
 
-/// The single readings that are over the limit: how many, and the highest as printed; so that no verdict hides one.
-pub fn readings_over(pairs: &[&Pair], rule: Rule) -> Option<(usize, String)> {
-    let readings = pairs
-        .iter()
-        .flat_map(|pair| pair.usable())
-        .filter_map(|extraction| extraction.outcome.reading());
-    let over: Vec<_> = readings
-        .filter(|reading| rule.limit.surely_over(reading))
-        .collect();
-    let highest = over.iter().max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
-    Some((over.len(), numbers::interval(*highest, rule.limit)))
-}
-
-/// A sentence on the single readings that are over the limit, with a space before it; nothing where there is none.
+/// A sentence on the single readings that are over the limit, with a space before it; nothing where there is none. So no
+/// verdict hides one.
 pub fn single_readings(packages: &[PackageResult], rule: Rule) -> String {
     let limit = LimitWords::of(rule);
-    let pairs: Vec<&Pair> = packages.iter().map(|package| &package.pair).collect();
-    match readings_over(&pairs, rule) {
-        None => String::new(),
-        Some((1, figure)) => format!(
-            " One extraction measured {}.",
-            with_unit(&figure, limit.unit())
-        ),
-        Some((n, figure)) => format!(
-            " {} extractions measured {}, the highest {}.",
+    let over: Vec<Interval> = packages
+        .iter()
+        .flat_map(|package| package.pair.usable())
+        .filter_map(|extraction| extraction.outcome.reading())
+        .filter(|reading| rule.limit.surely_over(reading))
+        .collect();
+    let highest = over.iter().max_by(|a, b| a.lower.0.total_cmp(&b.lower.0));
+    let Some(highest) = highest else {
+        return String::new();
+    };
+    let figure = with_unit(&numbers::interval(*highest, rule.limit), limit.unit());
+    match over.len() {
+        1 => format!(" One extraction measured {figure}."),
+        n => format!(
+            " {} extractions measured {}, the highest {figure}.",
             sentence_case(&number(n as u64)),
             limit.over(),
-            with_unit(&figure, limit.unit())
         ),
     }
 }

@@ -166,7 +166,6 @@ impl Charts {
 fn about(config: &Config, title: &str, subtitle: &str) -> DocumentFacts {
     DocumentFacts::new(
         config,
-        &["summary"],
         format!("{title}. {subtitle}"),
         format!("Programme summary of {}.", config.programme.name),
         ["gluten", "test results", "programme summary"]

@@ -1,1 +1,0 @@
-# How was tested and decided, and where the figures come from.

@@ -1,1 +1,0 @@
-# The letters to a maker: notice, correction, mail.

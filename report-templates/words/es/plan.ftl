@@ -1,1 +1,0 @@
-# The plan of a round, the labels and the contact sheet.

@@ -1,7 +1,0 @@
-//! What is said of a label.
-
-use super::*;
-
-messages! {
-    "label"
-}

@@ -1,7 +1,0 @@
-//! The letters to a maker: notice, correction, mail.
-
-use super::*;
-
-messages! {
-    "letters"
-}

@@ -1,7 +1,0 @@
-//! How was tested and decided, and where the figures come from.
-
-use super::*;
-
-messages! {
-    "method"
-}

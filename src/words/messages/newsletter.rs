@@ -1,7 +1,0 @@
-//! The newsletter, on paper, on a screen and as text.
-
-use super::*;
-
-messages! {
-    "newsletter"
-}

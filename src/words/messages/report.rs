@@ -1,7 +1,0 @@
-//! What was found in the inbox.
-
-use super::*;
-
-messages! {
-    "report"
-}

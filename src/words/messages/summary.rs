@@ -1,7 +1,0 @@
-//! The programme summary.
-
-use super::*;
-
-messages! {
-    "summary"
-}
