@@ -5,6 +5,7 @@ use super::locale::Locale;
 use super::messages::{BUILT_IN, Message, messages, say};
 use super::trees;
 use crate::model::language::Language;
+use crate::model::rule::Rule;
 use chrono::NaiveDate;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
@@ -136,10 +137,61 @@ impl Catalogue {
         worded.into_owned()
     }
 
+    /// The messages of these groups that are given nothing, by name: headings and the like, which a template prints as they are.
+    pub fn fixed(&self, groups: &[&str]) -> BTreeMap<&'static str, String> {
+        messages()
+            .filter(|message| message.given.is_empty() && groups.contains(&message.group))
+            .map(|message| {
+                let said = Said {
+                    id: message.id,
+                    values: Vec::new(),
+                };
+                (message.id, self.say(&said))
+            })
+            .collect()
+    }
+
     /// A day in full.
     pub fn day(&self, day: NaiveDate) -> String {
         let (day, month, year) = Locale::day(day);
         self.say(&say::day(day, month, year.to_string()))
+    }
+
+    /// From one day to another.
+    pub fn days(&self, first: NaiveDate, last: NaiveDate) -> String {
+        let (day, month, year) = Locale::day(first);
+        if first == last {
+            return self.day(last);
+        }
+        let (_, last_month, last_year) = Locale::day(last);
+        let until = self.day(last);
+        self.say(&if (year, month) == (last_year, last_month) {
+            say::days_of_month(day, until)
+        } else if year == last_year {
+            say::days_of_year(day, month, until)
+        } else {
+            say::days_of_years(self.day(first), until)
+        })
+    }
+
+    /// A count in words, up to nine: "three", "14".
+    pub fn spelt(&self, n: usize) -> String {
+        self.say(&say::spelt(n as u64))
+    }
+
+    /// The same where a sentence begins with it.
+    pub fn spelt_first(&self, n: usize) -> String {
+        self.say(&say::spelt_first(n as u64))
+    }
+
+    /// A figure and its unit, kept together, with the language's decimal mark: "12,4 ppm", "63 %".
+    pub fn quantity(&self, figure: &str, unit: &str) -> String {
+        self.locale().with_unit(figure, unit)
+    }
+
+    /// The limit of a rule in its unit: "20 ppm".
+    pub fn limit(&self, rule: &Rule) -> String {
+        self.quantity(&rule.limit.ppm.0.to_string(), rule.regime.unit())
     }
 
     /// `A`, `A and B`, `A, B and C`.
@@ -169,6 +221,12 @@ impl fmt::Debug for Catalogue {
             self.own.len()
         )
     }
+}
+
+/// The built-in English, in which the program's own messages are: read once.
+pub fn english() -> &'static Catalogue {
+    static ENGLISH: LazyLock<Catalogue> = LazyLock::new(|| Catalogue::built_in(Language::English));
+    &ENGLISH
 }
 
 /// The files of a language.

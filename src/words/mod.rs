@@ -11,7 +11,7 @@ mod messages;
 mod reasons;
 mod trees;
 
-pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in};
+pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in, english};
 pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
 pub use messages::{Kind, Message, messages, say};

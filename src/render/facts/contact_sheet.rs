@@ -79,6 +79,7 @@ pub fn job(shown: Vec<Shown<'_>>, config: &Config, made_on: Option<NaiveDate>) -
     let facts = SheetFacts {
         document: DocumentFacts::new(
             config,
+            &["plan"],
             "Packages and their photographs".to_owned(),
             count,
             vec![config.programme.short_name.clone()],

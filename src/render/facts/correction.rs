@@ -65,6 +65,7 @@ pub fn facts(
     CorrectionFacts {
         document: DocumentFacts::new(
             config,
+            &["letters"],
             format!("{title}. Sheet {number}"),
             "Letter of correction to the maker".to_owned(),
             vec![number.clone()],

@@ -212,6 +212,7 @@ pub fn job(facts: &DigestFacts) -> Result<Job> {
 fn document(config: &Config, headline: &str) -> DocumentFacts {
     DocumentFacts::new(
         config,
+        &["newsletter"],
         format!("{} digest. {headline}", config.programme.name),
         format!("Newsletter of {}.", config.programme.name),
         ["gluten", "test results", "newsletter"]

@@ -82,6 +82,7 @@ pub fn job(
     let facts = LabelFacts {
         document: DocumentFacts::new(
             config,
+            &["plan"],
             format!("Labels for packages, round {}", plan.round),
             counted(codes.len(), "label", "labels"),
             vec![config.programme.short_name.clone()],

@@ -45,6 +45,7 @@ pub mod digest;
 use crate::config::{Config, Programme};
 use crate::render::words::breakable;
 use serde::Serialize;
+use std::collections::BTreeMap;
 
 /// What every document says about itself.
 #[derive(Clone, Debug, Serialize)]
@@ -63,12 +64,15 @@ pub struct DocumentFacts {
     pub region: &'static str,
     /// `a4` or `us-letter`.
     pub paper: &'static str,
+    /// Headings and whatever else a template prints as it is, by the name of the message.
+    pub words: BTreeMap<&'static str, String>,
 }
 
 impl DocumentFacts {
-    /// A document of this programme.
+    /// A document of this programme, whose template prints fixed messages of these groups.
     pub fn new(
         config: &Config,
+        groups: &[&str],
         title: String,
         description: String,
         keywords: Vec<String>,
@@ -81,6 +85,7 @@ impl DocumentFacts {
             lang: config.programme.language.tag(),
             region: config.programme.language.region(),
             paper: config.programme.paper.word(),
+            words: config.words.fixed(groups),
         }
     }
 }

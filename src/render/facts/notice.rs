@@ -83,6 +83,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
     let title = title(verdict);
     let document = DocumentFacts::new(
         config,
+        &["letters"],
         format!("{title}. Notice to the maker, sheet {number}"),
         words::verdict::count(verdict, verdict.rule, config.testing.packages_per_product),
         vec![number.clone()],

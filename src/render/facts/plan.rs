@@ -170,6 +170,7 @@ fn facts(plan: &RoundPlan, config: &Config, charts: Vec<ChartFacts>) -> PlanFact
     PlanFacts {
         document: DocumentFacts::new(
             config,
+            &["plan"],
             format!("Plan of round {}", plan.round),
             format!(
                 "{} to test, what they cost and what they can show",

@@ -127,6 +127,7 @@ pub fn facts(
     QueryFacts {
         document: DocumentFacts::new(
             config,
+            &["lab"],
             format!("{title}, {lab}"),
             "Questions to the laboratory about results that do not fit together".to_owned(),
             vec![config.programme.short_name.clone()],

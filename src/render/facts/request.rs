@@ -165,6 +165,7 @@ pub fn facts(
     RequestFacts {
         document: DocumentFacts::new(
             config,
+            &["lab"],
             match round {
                 Some(round) => format!("Samples for gluten testing, round {round}"),
                 None => "Samples for gluten testing".to_owned(),

@@ -142,6 +142,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         .unwrap_or_default();
     let document = DocumentFacts::new(
         config,
+        &["sheet", "label", "method", "charts"],
         format!(
             "Test results: {}{brand}. Sheet {}",
             verdict.product.name, edition.sheet_number

@@ -60,6 +60,7 @@ macro_rules! messages {
 
         /// One function a message.
         pub mod say {
+            #[allow(unused_imports)] // A group may be empty.
             use super::*;
             $(
                 $(#[$doc])*
@@ -81,6 +82,7 @@ macro_rules! groups {
 
         /// One function a message.
         pub mod say {
+            #[allow(unused_imports)] // A group may be empty.
             pub use {$(super::$group::say::*),*};
         }
 
@@ -108,7 +110,10 @@ macro_rules! catalogue_file {
     };
 }
 
-groups!(common, sheet, reasons);
+groups!(
+    common, sheet, reasons, label, method, charts, letters, lab, plan, summary, newsletter,
+    problems, explain
+);
 
 /// Every message, group by group.
 pub fn messages() -> impl Iterator<Item = &'static Message> {

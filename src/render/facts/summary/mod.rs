@@ -166,6 +166,7 @@ impl Charts {
 fn about(config: &Config, title: &str, subtitle: &str) -> DocumentFacts {
     DocumentFacts::new(
         config,
+        &["summary"],
         format!("{title}. {subtitle}"),
         format!("Programme summary of {}.", config.programme.name),
         ["gluten", "test results", "programme summary"]

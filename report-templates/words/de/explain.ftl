@@ -1,0 +1,1 @@
+# The reasoning of one verdict, step by step.

@@ -1,0 +1,1 @@
+# What was found in lab files and registers, and what to do about it.

@@ -1,0 +1,1 @@
+# What goes to a lab: the request form, the query and its mail.

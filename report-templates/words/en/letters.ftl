@@ -1,0 +1,1 @@
+# The letters to a maker: notice, correction, mail.

@@ -1,0 +1,1 @@
+# How was tested and decided, and where the figures come from.

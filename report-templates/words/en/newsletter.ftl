@@ -1,0 +1,1 @@
+# The newsletter, on paper, on a screen and as text, and the pages of the web site.

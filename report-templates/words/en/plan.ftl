@@ -1,0 +1,1 @@
+# The plan of a round, the labels and the contact sheet.

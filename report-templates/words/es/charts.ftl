@@ -1,0 +1,1 @@
+# What stands in and beside the charts: axes, keys, and what is read aloud in their place.

@@ -1,0 +1,7 @@
+//! What stands in and beside the charts: axes, keys, and what is read aloud in their place.
+
+use super::*;
+
+messages! {
+    "charts"
+}

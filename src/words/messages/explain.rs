@@ -1,0 +1,7 @@
+//! The reasoning of one verdict, step by step.
+
+use super::*;
+
+messages! {
+    "explain"
+}

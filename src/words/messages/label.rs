@@ -1,0 +1,7 @@
+//! What is said of a label.
+
+use super::*;
+
+messages! {
+    "label"
+}

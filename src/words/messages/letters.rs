@@ -1,0 +1,7 @@
+//! The letters to a maker: notice, correction, mail.
+
+use super::*;
+
+messages! {
+    "letters"
+}

@@ -1,0 +1,7 @@
+//! How was tested and decided, and where the figures come from.
+
+use super::*;
+
+messages! {
+    "method"
+}

@@ -1,0 +1,7 @@
+//! What was found in lab files and registers, and what to do about it.
+
+use super::*;
+
+messages! {
+    "problems"
+}

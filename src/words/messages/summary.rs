@@ -1,0 +1,7 @@
+//! The programme summary.
+
+use super::*;
+
+messages! {
+    "summary"
+}
