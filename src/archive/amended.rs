@@ -8,6 +8,7 @@ use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::ProductVerdict;
 use crate::render::facts::sheet;
+use crate::words::{Catalogue, Said, say};
 use anyhow::Result;
 use serde_json::Value;
 use std::collections::BTreeMap;
@@ -52,52 +53,46 @@ impl Former {
     /// read otherwise.
     pub fn against(&self, now: &JudgedProduct, config: &Config) -> Vec<String> {
         let new = Former::of(now.clone(), config);
-        let mut told: Vec<String> = facts(&self.judged.verdict, &now.verdict)
+        let words = &config.words;
+        let mut told: Vec<String> = facts(&self.judged.verdict, &now.verdict, words)
             .iter()
-            .map(Change::to_string)
+            .map(|change| change.said(words))
             .collect();
         let differs = |part: &str| self.content.get(part) != new.content.get(part);
-        let (before, after) = (&self.judged.verdict, &now.verdict);
+        let (before, after) = (&self.judged.verdict.product, &now.verdict.product);
+        let published = now.verdict.issued.last();
         let parts = [
             (
-                before.product.ingredients != after.product.ingredients
-                    || before.product.oats != after.product.oats,
-                "the ingredients on record",
+                "ingredients",
+                before.ingredients != after.ingredients || before.oats != after.oats,
             ),
+            ("correspondence", differs("correspondence")),
+            ("method", differs("method")),
+            ("provenance", differs("provenance")),
+            ("earlier", self.judged.earlier != now.earlier),
+            ("programme", differs("programme") || differs("caution")),
+            // The same files give other words than were published: the program words them otherwise now.
             (
-                differs("correspondence"),
-                "the correspondence with the maker",
-            ),
-            (differs("method"), "how we tested and decided"),
-            (differs("provenance"), "where the numbers come from"),
-            (
-                self.judged.earlier != now.earlier,
-                "what earlier rounds found",
-            ),
-            (
-                differs("programme") || differs("caution"),
-                "what the programme says of itself",
+                "wording",
+                published.is_some_and(|last| last.content_sha256 != self.sha256),
             ),
         ];
-        let parts = parts.iter().filter(|(differs, _)| *differs);
-        told.extend(parts.map(|(_, part)| (*part).to_owned()));
-        // The same files give other words than were published: the program words them otherwise now.
-        let published = now.verdict.issued.last();
-        if published.is_some_and(|last| last.content_sha256 != self.sha256) {
-            told.push("the wording, by another version of the program".to_owned());
-        }
+        let parts = parts.iter().filter(|(_, differs)| *differs);
+        told.extend(parts.map(|(part, _)| words.say(&say::amended_part(part))));
         told
     }
 }
 
 /// Short facts of the product and its packages.
-fn facts(before: &ProductVerdict, after: &ProductVerdict) -> Vec<Change> {
+fn facts(before: &ProductVerdict, after: &ProductVerdict, words: &Catalogue) -> Vec<Change> {
     let mut changes = Vec::new();
-    let mut note = |what: String, old: Option<&str>, new: Option<&str>| {
+    let mut note = |what: Said, old: Option<&str>, new: Option<&str>| {
         if old != new {
-            let shown = |text: Option<&str>| text.unwrap_or("none").to_owned();
+            let shown = |text: Option<&str>| {
+                text.map_or_else(|| words.say(&say::amended_no_value()), str::to_owned)
+            };
             changes.push(Change {
-                what,
+                what: words.say(&what),
                 old: shown(old),
                 new: shown(new),
             });
@@ -105,14 +100,22 @@ fn facts(before: &ProductVerdict, after: &ProductVerdict) -> Vec<Change> {
     };
     let (old, new) = (&before.product, &after.product);
     let of_product = [
-        ("brand", &old.brand, &new.brand),
-        ("net content", &old.net_content, &new.net_content),
-        ("certifier", &old.certifier, &new.certifier),
-        ("barcode", &old.barcode, &new.barcode),
+        ("claim", Some(old.claim.as_str()), Some(new.claim.as_str())),
+        ("brand", old.brand.as_deref(), new.brand.as_deref()),
+        (
+            "net_content",
+            old.net_content.as_deref(),
+            new.net_content.as_deref(),
+        ),
+        (
+            "certifier",
+            old.certifier.as_deref(),
+            new.certifier.as_deref(),
+        ),
+        ("barcode", old.barcode.as_deref(), new.barcode.as_deref()),
     ];
-    note("claim".to_owned(), Some(&old.claim), Some(&new.claim));
-    for (what, old, new) in of_product {
-        note(what.to_owned(), old.as_deref(), new.as_deref());
+    for (part, old, new) in of_product {
+        note(say::amended_of_product(part), old, new);
     }
     for result in &after.packages {
         let new = &result.pair.package;
@@ -124,12 +127,12 @@ fn facts(before: &ProductVerdict, after: &ProductVerdict) -> Vec<Change> {
         let (old_day, new_day) = (day(old.bought_on), day(new.bought_on));
         let of_package = [
             ("lot", old.lot.as_deref(), new.lot.as_deref()),
-            ("best by", old.best_by.as_deref(), new.best_by.as_deref()),
-            ("bought on", old_day.as_deref(), new_day.as_deref()),
+            ("best_by", old.best_by.as_deref(), new.best_by.as_deref()),
+            ("bought_on", old_day.as_deref(), new_day.as_deref()),
             ("shop", old.shop.as_deref(), new.shop.as_deref()),
         ];
-        for (what, old, now) in of_package {
-            note(format!("package {}, {what}", new.package_code), old, now);
+        for (part, old, now) in of_package {
+            note(say::amended_of_package(&new.package_code, part), old, now);
         }
     }
     changes

@@ -154,7 +154,8 @@ fn verdict_change(number: &str, old: &Product<'_>, new: &Product<'_>) -> Verdict
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::archive::edition::tests::{PLAIN, product};
+    use crate::archive::edition::tests::{plain, product};
+    use crate::words::english;
     use chrono::NaiveDate;
 
     fn revision(id: &str, revision: u32) -> IssuedRevision {
@@ -208,7 +209,7 @@ mod tests {
                 .chain([revision("B", 1), revision("C", 1), revision("D", 1)])
                 .collect::<Vec<_>>(),
         );
-        let told = compare(&first, &second, &PLAIN);
+        let told = compare(&first, &second, &plain());
         let numbers = |sheets: &[Sheet]| -> Vec<String> {
             sheets
                 .iter()
@@ -223,7 +224,7 @@ mod tests {
         assert_eq!((amended.replaces, amended.sheet.revision), (1, 3));
         assert_eq!(amended.reasons, ["reason 2", "reason 3"]);
         assert_eq!(
-            amended.changes[1].to_string(),
+            amended.changes[1].said(english()),
             "package B7, result: 18.0 ppm → 23.0 ppm"
         );
         let [verdict] = told.verdicts.as_slice() else {
@@ -238,6 +239,6 @@ mod tests {
     #[test]
     fn an_edition_holds_nothing_new_for_its_own_readers() {
         let one = edition(&[product("A", "within_limit", 18.0)], &[revision("A", 1)]);
-        assert_eq!(compare(&one, &one, &PLAIN), Comparison::default());
+        assert_eq!(compare(&one, &one, &plain()), Comparison::default());
     }
 }

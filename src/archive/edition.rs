@@ -4,9 +4,9 @@ use crate::archive::{bag, issued};
 use crate::files;
 use crate::model::registers::IssuedRevision;
 use crate::model::results::{Figures, Label, Package, Product, Results, Rule, UNDER_REVISION};
+use crate::words::{Catalogue, NBSP, Said, say};
 use anyhow::{Context, Result};
 use std::collections::{BTreeMap, BTreeSet};
-use std::fmt;
 use std::path::Path;
 
 /// Where a bag keeps what it told its readers; the second place is that of bags of earlier versions.
@@ -32,6 +32,8 @@ pub struct Print<'a> {
     pub figure: &'a dyn Fn(f64) -> String,
     /// `ppm` or `mg/kg`, as the regime writes it.
     pub unit: &'a str,
+    /// The language in which all of it is told.
+    pub words: &'a Catalogue,
 }
 
 /// A product and a round: one results sheet.
@@ -86,29 +88,38 @@ pub struct Change {
     pub new: String,
 }
 
-impl fmt::Display for Change {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {} → {}", self.what, self.old, self.new)
+impl Change {
+    /// All of it in one: "verdict: within the limit → over the limit".
+    pub fn said(&self, words: &Catalogue) -> String {
+        words.say(&say::amended_change(&self.what, &self.old, &self.new))
     }
 }
 
 /// What a sheet's reader must know: verdict, each package's result and extractions, the label finding.
 pub fn changes(before: &Product<'_>, after: &Product<'_>, print: &Print<'_>) -> Vec<Change> {
+    let words = print.words;
     let mut changes = Vec::new();
-    let mut note = |what: String, old: String, new: String| {
+    let mut note = |what: Said, old: String, new: String| {
         if old != new {
+            let what = words.say(&what);
             changes.push(Change { what, old, new });
         }
     };
     note(
-        "product name".to_owned(),
+        say::amended_of_product("name"),
         before.name.to_string(),
         after.name.to_string(),
     );
+    let verdict = |product: &Product<'_>| {
+        known(VERDICTS, &product.verdict).map_or_else(
+            || product.verdict.to_string(),
+            |verdict| words.say(&say::amended_verdict(verdict)),
+        )
+    };
     note(
-        "verdict".to_owned(),
-        words(&before.verdict),
-        words(&after.verdict),
+        say::amended_of_product("verdict"),
+        verdict(before),
+        verdict(after),
     );
     let (old, new) = (by_code(before), by_code(after));
     let codes: BTreeSet<&str> = old.keys().chain(new.keys()).copied().collect();
@@ -116,22 +127,39 @@ pub fn changes(before: &Product<'_>, after: &Product<'_>, print: &Print<'_>) -> 
         let (old, new) = (old.get(code).copied(), new.get(code).copied());
         let shown = |package: Option<&Package<'_>>| match package {
             Some(package) => printed(&package.series.result, print),
-            None => "not listed".to_owned(),
+            None => words.say(&say::amended_not_listed()),
         };
-        note(format!("package {code}, result"), shown(old), shown(new));
-        let shown = |package: Option<&Package<'_>>| package.map(reported).unwrap_or_default();
-        note(
-            format!("package {code}, extractions"),
-            shown(old),
-            shown(new),
-        );
+        let what = say::amended_of_package(code, "result");
+        note(what, shown(old), shown(new));
+        let shown = |package: Option<&Package<'_>>| {
+            package.map_or_else(String::new, |package| reported(package, words))
+        };
+        let what = say::amended_of_package(code, "extractions");
+        note(what, shown(old), shown(new));
     }
     note(
-        "label".to_owned(),
-        label(&before.label),
-        label(&after.label),
+        say::amended_of_product("label"),
+        label(&before.label, words),
+        label(&after.label, words),
     );
     changes
+}
+
+/// The words of verdicts in the data.
+const VERDICTS: &[&str] = &["over_limit", "within_limit", "no_verdict"];
+
+/// The words of label findings in the data.
+const FINDINGS: &[&str] = &[
+    "none",
+    "gluten_source",
+    "unverified_oats",
+    "needs_review",
+    "no_ingredients",
+];
+
+/// The word, where it is one of these; an archive of another version may have others.
+fn known(words: &[&'static str], word: &str) -> Option<&'static str> {
+    words.iter().copied().find(|one| *one == word)
 }
 
 fn by_code<'a>(product: &'a Product<'_>) -> BTreeMap<&'a str, &'a Package<'a>> {
@@ -141,30 +169,26 @@ fn by_code<'a>(product: &'a Product<'_>) -> BTreeMap<&'a str, &'a Package<'a>> {
         .collect()
 }
 
-/// A state's word in the data as one would say it: `over_limit` is "over limit".
-pub fn words(state: &str) -> String {
-    match state {
-        "over_limit" => "over the limit".to_owned(),
-        "within_limit" => "within the limit".to_owned(),
-        other => other.replace('_', " "),
-    }
-}
-
 fn printed(result: &Figures<'_>, print: &Print<'_>) -> String {
-    let Print { figure, unit } = print;
+    let Print {
+        figure,
+        unit,
+        words,
+    } = print;
+    let amount = |written: String| words.quantity(&written, unit).replace(NBSP, " ");
     match (result.kind.as_ref(), result.lower_ppm, result.upper_ppm) {
-        ("value", Some(mean), _) => format!("{} {unit}", figure(mean)),
-        ("below", _, Some(upper)) => format!("<{upper} {unit}"),
-        ("range", Some(0.0), Some(upper)) => format!("up to {} {unit}", figure(upper)),
+        ("value", Some(mean), _) => amount(figure(mean)),
+        ("below", _, Some(upper)) => amount(format!("<{upper}")),
+        ("range", Some(0.0), Some(upper)) => words.say(&say::amended_up_to(amount(figure(upper)))),
         ("range", Some(lower), Some(upper)) => {
-            format!("{}–{} {unit}", figure(lower), figure(upper))
+            amount(format!("{}–{}", figure(lower), figure(upper)))
         }
-        ("range", Some(lower), None) => format!(">{} {unit}", figure(lower)),
-        _ => "none".to_owned(),
+        ("range", Some(lower), None) => amount(format!(">{}", figure(lower))),
+        _ => words.say(&say::amended_no_value()),
     }
 }
 
-fn reported(package: &Package<'_>) -> String {
+fn reported(package: &Package<'_>, words: &Catalogue) -> String {
     let texts = package.series.extractions.iter().map(|extraction| {
         let text = extraction
             .reported
@@ -172,30 +196,37 @@ fn reported(package: &Package<'_>) -> String {
             .collect::<Vec<_>>()
             .join(" ");
         match extraction.excluded {
-            true => format!("{text} (set aside)"),
+            true => words.say(&say::amended_set_aside(text)),
             false => text,
         }
     });
     texts.collect::<Vec<_>>().join(", ")
 }
 
-fn label(label: &Label<'_>) -> String {
-    match label.terms.is_empty() {
-        true => words(&label.finding),
-        false => format!("{} ({})", words(&label.finding), label.terms.join(", ")),
-    }
+fn label(label: &Label<'_>, words: &Catalogue) -> String {
+    let Some(finding) = known(FINDINGS, &label.finding) else {
+        return label.finding.to_string();
+    };
+    words.say(&match label.terms.is_empty() {
+        true => say::amended_finding(finding),
+        false => say::amended_finding_terms(finding, label.terms.join(", ")),
+    })
 }
 
 #[cfg(test)]
 pub(crate) mod tests {
     use super::*;
     use crate::model::results::{Extraction, Series};
+    use crate::words::english;
 
-    /// One decimal, in ppm.
-    pub const PLAIN: Print<'static> = Print {
-        figure: &|ppm| format!("{ppm:.1}"),
-        unit: "ppm",
-    };
+    /// One decimal, in ppm, in English.
+    pub fn plain() -> Print<'static> {
+        Print {
+            figure: &|ppm| format!("{ppm:.1}"),
+            unit: "ppm",
+            words: english(),
+        }
+    }
 
     /// A product with one package of this result.
     pub fn product(id: &str, verdict: &str, ppm: f64) -> Product<'static> {
@@ -239,9 +270,9 @@ pub(crate) mod tests {
         let mut after = product("FH-01", "over_limit", 22.44);
         after.label.finding = "gluten_source".into();
         after.label.terms = vec!["malt extract".into()];
-        let told: Vec<String> = changes(&before, &after, &PLAIN)
+        let told: Vec<String> = changes(&before, &after, &plain())
             .iter()
-            .map(Change::to_string)
+            .map(|change| change.said(english()))
             .collect();
         assert_eq!(
             told,
@@ -249,10 +280,10 @@ pub(crate) mod tests {
                 "verdict: within the limit → over the limit",
                 "package B7, result: 18.2 ppm → 22.4 ppm",
                 "package B7, extractions: 18.25 → 22.44",
-                "label: none → gluten source (malt extract)",
+                "label: nothing found → gluten source (malt extract)",
             ]
         );
-        assert!(changes(&before, &before, &PLAIN).is_empty());
+        assert!(changes(&before, &before, &plain()).is_empty());
     }
 
     #[test]
@@ -260,7 +291,7 @@ pub(crate) mod tests {
         let mut before = product("FH-01", "no_verdict", 3.0);
         let after = before.clone();
         before.packages.clear();
-        let told = changes(&before, &after, &PLAIN);
+        let told = changes(&before, &after, &plain());
         assert_eq!(told[0].old, "not listed");
         assert_eq!(told[0].new, "3.0 ppm");
     }
@@ -277,7 +308,7 @@ pub(crate) mod tests {
         let products = keyed(results.products);
         let product = products.values().next().expect("has one");
         let package = &product.packages[0];
-        assert_eq!(printed(&package.series.result, &PLAIN), "<5 ppm");
+        assert_eq!(printed(&package.series.result, &plain()), "<5 ppm");
         assert_eq!(package.series.allowed_ppm, Some(2.0));
     }
 }

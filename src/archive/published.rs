@@ -1,7 +1,7 @@
 //! What amended sheets said in the revision that they replace.
 
 use crate::archive::amended::{self, Decide, Former};
-use crate::archive::edition::{self, Change, Print, SheetKey};
+use crate::archive::edition::{self, Print, SheetKey};
 use crate::archive::{bag, issued};
 use crate::config::Config;
 use crate::files;
@@ -9,6 +9,7 @@ use crate::model::decided::JudgedProduct;
 use crate::model::ppm::Ppm;
 use crate::model::results::Product;
 use crate::render::numbers;
+use crate::words::say;
 use anyhow::Result;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -65,22 +66,23 @@ impl Published {
         config: &Config,
     ) -> Option<String> {
         let figure = |x| numbers::figure(Ppm(x), config.rule.limit);
+        let words = &config.words;
         let print = Print {
             figure: &figure,
             unit: config.rule.regime.unit(),
+            words,
         };
         let changes = edition::changes(self.products.get(key)?, now?, &print);
-        let told: Vec<String> = changes.iter().map(Change::to_string).collect();
+        let told: Vec<String> = changes.iter().map(|change| change.said(words)).collect();
         let former = self.sheets.get(key);
         let other = former.map_or(Vec::new(), |former| former.against(judged, config));
-        Some(match (told.is_empty(), other.is_empty()) {
-            (true, true) => "No figure and no verdict changed".to_owned(),
-            (true, false) => format!(
-                "No figure and no verdict changed. Changed: {}",
-                other.join("; ")
-            ),
-            (false, true) => told.join("; "),
-            (false, false) => format!("{}. Also changed: {}", told.join("; "), other.join("; ")),
-        })
+        let (figures, others) = (told.join("; "), other.join("; "));
+        let said = match (told.is_empty(), other.is_empty()) {
+            (true, true) => say::amended_no_figure(),
+            (true, false) => say::amended_others(others),
+            (false, true) => say::amended_figures(figures),
+            (false, false) => say::amended_both(figures, others),
+        };
+        Some(words.say(&said))
     }
 }

@@ -44,7 +44,12 @@ fn as_text(comparison: &Comparison) -> String {
             write!(lines, "\n    why: {reason}").expect("a string takes all");
         }
         for change in &amended.changes {
-            write!(lines, "\n    {change}").expect("a string takes all");
+            write!(
+                lines,
+                "\n    {}: {} → {}",
+                change.what, change.old, change.new
+            )
+            .expect("a string takes all");
         }
         lines
     });

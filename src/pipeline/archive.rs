@@ -8,6 +8,7 @@ use crate::archive::{bag, compare as comparing};
 use crate::model::ppm::Ppm;
 use crate::model::rule::{Limit, Regime};
 use crate::render::numbers;
+use crate::words::english;
 use anyhow::{Result, bail};
 use std::path::Path;
 
@@ -42,6 +43,7 @@ pub fn compare(first: &Path, second: &Path) -> Result<Comparison> {
     let print = Print {
         figure: &figure,
         unit: regime.unit(),
+        words: english(),
     };
     Ok(comparing::compare(&first, &second, &print))
 }

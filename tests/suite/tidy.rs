@@ -19,13 +19,13 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("save", &["save", "model", "config", "files", "words"]),
     (
         "archive",
-        &["archive", "model", "config", "files", "render"],
+        &["archive", "model", "config", "files", "render", "words"],
     ),
     (
         "pipeline",
         &[
-            "pipeline", "model", "config", "files", "guard", "gather", "judge", "render", "save",
-            "archive",
+            "pipeline", "model", "config", "files", "guard", "words", "gather", "judge", "render",
+            "save", "archive",
         ],
     ),
     (

@@ -111,8 +111,8 @@ macro_rules! catalogue_file {
 }
 
 groups!(
-    common, sheet, reasons, label, method, charts, letters, lab, plan, summary, newsletter,
-    problems, explain
+    common, sheet, amended, reasons, label, method, charts, letters, lab, plan, summary,
+    newsletter, problems, explain
 );
 
 /// Every message, group by group.

@@ -1,0 +1,85 @@
+# What is not what it was: printed among the revisions of an amended sheet, in the digest, on the page of corrections and in
+# the register of issues.
+
+## One change
+
+# What it is, what was printed, and what is printed now.
+amended_change = { $what }: { $old } → { $new }
+
+# What of the product it is.
+amended_of_product = { $part ->
+    [name] nombre del producto
+    [verdict] dictamen
+    [label] etiqueta
+    [claim] declaración sobre el gluten
+    [brand] marca
+    [net_content] contenido neto
+    [certifier] certificador
+   *[barcode] código de barras
+}
+
+# What of a package it is.
+amended_of_package = { $part ->
+    [result] envase { $package }, resultado
+    [extractions] envase { $package }, extracciones
+    [lot] envase { $package }, lote
+    [best_by] envase { $package }, consumo preferente
+    [bought_on] envase { $package }, fecha de compra
+   *[shop] envase { $package }, tienda
+}
+
+# A verdict, before or after.
+amended_verdict = { $verdict ->
+    [over_limit] por encima del límite
+    [within_limit] dentro del límite
+   *[no_verdict] sin dictamen
+}
+
+# What the label review found, before or after.
+amended_finding = { $finding ->
+    [none] sin hallazgos
+    [gluten_source] fuente de gluten
+    [unverified_oats] avena sin verificar
+    [needs_review] por revisar
+   *[no_ingredients] sin ingredientes registrados
+}
+
+# The same with the terms that it rests on.
+amended_finding_terms = { amended_finding } ({ $terms })
+
+# A result of which only the upper end is known.
+amended_up_to = hasta { $figure }
+
+# Where there was, or is, nothing.
+amended_no_value = ninguno
+
+# A package that the sheet did not have, or has no more.
+amended_not_listed = no figuraba
+
+# A reading that a correction takes out.
+amended_set_aside = { $reported } (descartada)
+
+## All of them
+
+# A part of the sheet that reads otherwise. "wording": the same files give other words than were published.
+amended_part = { $part ->
+    [ingredients] los ingredientes registrados
+    [correspondence] la correspondencia con el fabricante
+    [method] cómo se analizó y se decidió
+    [provenance] de dónde proceden las cifras
+    [earlier] lo que hallaron las rondas anteriores
+    [programme] lo que el programa dice de sí mismo
+   *[wording] la redacción, por otra versión del programa informático
+}
+
+# Nothing that a reader would ask for.
+amended_no_figure = No ha cambiado ninguna cifra ni el dictamen
+
+# No figure and no verdict; the parts are named.
+amended_others = No ha cambiado ninguna cifra ni el dictamen. Ha cambiado: { $others }
+
+# Figures, verdict or label finding alone.
+amended_figures = { $changes }
+
+# Figures, verdict or label finding, and other parts.
+amended_both = { $changes }. También ha cambiado: { $others }
