@@ -1,5 +1,6 @@
 //! What can be typed, with its help. The clock and the environment enter the program here and nowhere else.
 
+use crate::model::guide;
 use crate::pipeline::tables;
 use anyhow::{Result, bail};
 use chrono::{DateTime, NaiveDate};
@@ -35,7 +36,7 @@ Exit status: 0 all well; 1 done, and there are errors a person must look at; 2 n
 pub enum Command {
     /// Start a programme folder.
     #[command(
-        after_help = "Examples:\n  galleyproof init my-programme\n  galleyproof init demo --demo"
+        after_help = "Examples:\n  galleyproof init my-programme\n  galleyproof init my-programme --xlsx\n  galleyproof init demo --demo"
     )]
     Init {
         /// The folder to make; it must not exist yet, or be empty.
@@ -43,7 +44,13 @@ pub enum Command {
         /// Fill it with invented data.
         #[arg(long)]
         demo: bool,
+        /// Make the registers as one workbook, registers/registers.xlsx, a sheet a register.
+        #[arg(long, conflicts_with = "demo")]
+        xlsx: bool,
     },
+    /// Say what each register is for, and what its columns hold.
+    #[command(after_help = guide::page(98))]
+    Registers,
     /// Read and decide, print, write nothing.
     #[command(
         after_help = "Examples:\n  galleyproof check my-programme\n  galleyproof check my-programme --explain 2031-03/results.xlsx\n  galleyproof check my-programme --format json > results.json"

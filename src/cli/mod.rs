@@ -18,8 +18,10 @@ mod understanding;
 mod verify;
 mod watch;
 
+use crate::cli::init::Filling;
 use crate::guard::{self, Fault};
 use crate::model::decided::Decided;
+use crate::model::guide;
 use crate::model::problem::Severity;
 use crate::pipeline::single::Asked;
 use crate::pipeline::{self, Lock, lock};
@@ -96,7 +98,18 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
     // A path that is no programme folder is looked for below the folder that -C names.
     let below = |path: PathBuf| at.map_or(path.clone(), |at| at.join(&path));
     match arguments.command {
-        Command::Init { dir, demo } => init::init(&below(dir), demo),
+        Command::Init { dir, demo, xlsx } => {
+            let filling = match (demo, xlsx) {
+                (true, _) => Filling::Demo,
+                (false, true) => Filling::Workbook,
+                (false, false) => Filling::Blank,
+            };
+            init::init(&below(dir), filling)
+        }
+        Command::Registers => {
+            print::result(&guide::page(100))?;
+            Ok(Ending::Well)
+        }
         Command::Check {
             folder,
             format,

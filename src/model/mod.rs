@@ -16,6 +16,9 @@ pub mod claim;
 
 pub mod registers;
 
+/// What each register is for, column by column.
+pub mod guide;
+
 pub mod exhibit;
 
 pub mod extraction;

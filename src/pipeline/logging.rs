@@ -195,10 +195,14 @@ fn round(decided: &Decided, product_id: &str, asked: Option<&str>) -> Result<Str
 /// A register that is kept as a workbook is not written to: a person enters the row.
 fn refuse_workbook(config: &Config, row: &Followup) -> Result<()> {
     let workbooks = ["xlsx", "xls", "ods"];
-    let workbook = workbooks
-        .map(|ending| config.registers().join(format!("followups.{ending}")))
-        .into_iter()
-        .find(|path| path.exists());
+    let names = ["followups", "registers"].into_iter();
+    let mut paths = names.flat_map(|name| {
+        workbooks.map(|ending| config.registers().join(format!("{name}.{ending}")))
+    });
+    let own = config.root.join(followups::FILE_NAME);
+    let workbook = paths.find(|path| {
+        path.exists() && (path.file_stem() != Some("registers".as_ref()) || !own.exists())
+    });
     match workbook {
         None => Ok(()),
         Some(workbook) => bail!(

@@ -146,6 +146,11 @@ pub fn lay_out(dir: &Path, laid_out: &[(&str, &[u8])]) -> Result<()> {
     alone::programme(dir, laid_out)
 }
 
+/// The registers as one workbook, as a new programme folder begins with it.
+pub fn blank_registers() -> Vec<u8> {
+    crate::save::tables::blank_registers()
+}
+
 /// Everything that was decided, as the data file shows it.
 pub fn results_json(decided: &Decided, config: &Config) -> String {
     results::json(decided, config)

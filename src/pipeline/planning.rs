@@ -137,7 +137,11 @@ fn entered(registers: &Path, plan: &RoundPlan) -> Result<Vec<(PathBuf, Vec<u8>)>
     if plan.blinds.is_empty() {
         return Ok(vec![packages]);
     }
-    let is_workbook = |path: &str| path.starts_with("blinds.") && path != "blinds.csv";
+    let has_key = files::read_if_there(&key)?.is_some();
+    let is_workbook = |path: &str| {
+        (path.starts_with("blinds.") && path != "blinds.csv")
+            || (path.starts_with("registers.") && !has_key)
+    };
     if let Some(other) = files::list(registers)?
         .into_iter()
         .find(|entry| is_workbook(&entry.path))

@@ -10,7 +10,7 @@ pub fn task(step: NextStep, today: NaiveDate) -> Option<Task> {
         NextStep::ListProducts => (
             Kind::Plan,
             "the programme".to_owned(),
-            "list the foods to test in registers/products.csv, a row each".to_owned(),
+            "list the foods to test in the register of products, a row each".to_owned(),
             None,
         ),
         NextStep::Plan { products } => (

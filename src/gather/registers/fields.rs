@@ -4,6 +4,7 @@ use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::dates;
 use crate::gather::registers::headings::{self, Headings};
 use crate::gather::registers::shapes::Shape;
+use crate::gather::registers::together::is_example;
 use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
@@ -24,6 +25,8 @@ pub struct Table {
     file: String,
     sheet: Sheet,
     headings: Headings,
+    /// The column that marks an example row.
+    marks: &'static str,
     /// Cells from whose text control characters were left out, by row and column.
     cleaned: BTreeSet<(u32, u32)>,
 }
@@ -65,6 +68,7 @@ impl Table {
             file,
             sheet,
             headings,
+            marks: shape.needed[0],
             cleaned,
         })
     }
@@ -74,13 +78,11 @@ impl Table {
         self.headings.columns.contains_key(column)
     }
 
-    /// Its rows, each as named fields.
+    /// Its rows, each as named fields, apart from examples.
     pub fn rows(&self) -> impl Iterator<Item = Fields<'_>> {
-        self.sheet
-            .rows
-            .iter()
-            .skip(1)
-            .map(|row| Fields { table: self, row })
+        let rows = self.sheet.rows.iter().skip(1);
+        rows.map(|row| Fields { table: self, row })
+            .filter(|fields| !is_example(&fields.written(self.marks)))
     }
 }
 

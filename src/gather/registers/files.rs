@@ -3,7 +3,9 @@
 use crate::config::Config;
 use crate::files;
 use crate::gather::registers::shapes::{self, Shape, nearly};
+use crate::gather::registers::together::Together;
 use crate::gather::text;
+use crate::model::guide;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Bars, Doubt, DoubtKind};
@@ -13,32 +15,51 @@ use std::path::{Path, PathBuf};
 /// The forms that a register may have.
 const ENDINGS: [&str; 4] = ["csv", "xlsx", "xls", "ods"];
 
+/// The forms that a workbook of registers may have.
+pub const WORKBOOKS: [&str; 3] = ["xlsx", "xls", "ods"];
+
+/// The name of the workbook in which registers are kept together.
+const TOGETHER: &str = "registers";
+
 /// The files of registers/.
 pub struct Files {
     /// Each register's, in order of name.
     found: Vec<(&'static Shape, PathBuf)>,
     /// Files whose name is nearly a register's.
     near: Vec<(&'static Shape, PathBuf)>,
+    /// The workbook in which registers are kept together.
+    pub together: Option<Together>,
 }
 
 impl Files {
     /// Lists them; tells of those that are no register.
     ///
     /// # Errors
-    /// Where the folder cannot be listed.
+    /// Where the folder cannot be listed, or there are two workbooks of registers, or one that cannot be read.
     pub fn list(folder: &Path, doubts: &mut Vec<Doubt>, problems: &mut Problems) -> Result<Files> {
         let mut files = Files {
             found: Vec::new(),
             near: Vec::new(),
+            together: None,
         };
         for path in files::entries(folder)? {
             let name = name_of(&path);
-            if files::is_litter(&name) {
+            if files::is_litter(&name) || name == guide::PAGE {
                 continue;
             }
             let is_file = path.is_file();
             let (stem, ending) = name.rsplit_once('.').unwrap_or((&name, ""));
             let (stem, ending) = (stem.to_lowercase(), ending.to_lowercase());
+            if is_file && stem == TOGETHER && WORKBOOKS.contains(&ending.as_str()) {
+                if files.together.is_some() {
+                    bail!(
+                        "there are two workbooks of registers in registers/, and {} is the second: keep one of them and move the other away",
+                        shown(&path)
+                    );
+                }
+                files.together = Some(Together::read(&path, doubts, problems)?);
+                continue;
+            }
             let exact = shapes::ALL.into_iter().find(|shape| shape.name == stem);
             match exact {
                 Some(shape) if is_file && ENDINGS.contains(&ending.as_str()) => {
@@ -79,6 +100,15 @@ impl Files {
                 second.display()
             );
         }
+        if let (Some(first), Some(together)) = (first, &self.together)
+            && !together.is_blank(shape)
+        {
+            bail!(
+                "there are two registers of {}, {} and a sheet of the workbook of registers: keep one of them and empty or move away the other",
+                shape.name,
+                first.display()
+            );
+        }
         Ok(first)
     }
 
@@ -97,7 +127,7 @@ impl Files {
             .map(|(_, path)| format!(". If {} is meant, rename it", shown(path)))
             .collect();
         format!(
-            "there is no register of {name}: {} needs a file {name}.csv (or .xlsx, .xls, .ods){near}",
+            "there is no register of {name}: {} needs a file {name}.csv (or .xlsx, .xls, .ods), or a sheet {name} in registers.xlsx{near}",
             config.registers().display()
         )
     }

@@ -14,6 +14,7 @@ mod records;
 mod reports;
 mod shapes;
 mod terms;
+mod together;
 
 pub use packages::LostCodes;
 
@@ -85,7 +86,11 @@ fn open(
     problems: &mut Problems,
 ) -> Result<Option<Table>> {
     let Some(path) = files.of(shape)? else {
-        return Ok(None);
+        let together = files.together.as_ref();
+        return together
+            .and_then(|together| together.of(shape))
+            .map(|(file, book)| Table::new(file, book, shape, doubts, problems))
+            .transpose();
     };
     let file = files::shown(path);
     let bytes = crate::files::read(path)?;

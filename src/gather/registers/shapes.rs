@@ -199,6 +199,33 @@ pub fn nearly(written: &str, meant: &str) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::model::guide::GUIDES;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn the_guide_explains_every_column_of_every_register_that_people_keep() {
+        let kept: BTreeSet<&str> = ALL.into_iter().map(|shape| shape.name).collect();
+        let explained = GUIDES.iter().map(|guide| guide.name);
+        assert_eq!(kept, explained.chain([ISSUED.name]).collect());
+        for guide in GUIDES {
+            let mut shapes = ALL.into_iter();
+            let shape = shapes
+                .find(|shape| shape.name == guide.name)
+                .expect("is kept");
+            let columns: BTreeSet<&str> = shape.columns().collect();
+            let explained = guide.columns.iter().map(|column| column.name);
+            assert_eq!(columns, explained.collect(), "{}", guide.name);
+            let needed = guide.columns.iter().filter(|column| column.is_needed);
+            let needed: BTreeSet<&str> = needed.map(|column| column.name).collect();
+            assert_eq!(
+                needed,
+                shape.needed.iter().copied().collect(),
+                "{}",
+                guide.name
+            );
+            assert_eq!(shape.needed[0], guide.columns[0].name, "{}", guide.name);
+        }
+    }
 
     #[test]
     fn a_slip_and_another_form_are_near_and_another_word_is_not() {

@@ -5,7 +5,10 @@
 //! Each table is declared once, column by column, so that the headings, the cells and the dictionary cannot part ways.
 
 mod columns;
+mod registers;
 mod workbook;
+
+pub use registers::registers as blank_registers;
 
 use crate::config::{Config, CsvKind};
 use crate::model::decided::{Decided, JudgedProduct};

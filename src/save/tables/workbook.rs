@@ -43,16 +43,20 @@ fn built(title: &str, tables: &[Table]) -> Result<Vec<u8>, XlsxError> {
             .set_align(FormatAlign::Top),
     };
     let mut book = Workbook::new();
-    book.set_properties(
-        &DocProperties::new()
-            .set_title(title)
-            .set_creation_datetime(&ExcelDateTime::from_ymd(2000, 1, 1)?),
-    );
+    book.set_properties(&settled(title)?);
     let dictionary = dictionary(tables);
     for table in tables.iter().chain([&dictionary]) {
         write(book.add_worksheet().set_name(table.name)?, table, &formats)?;
     }
     book.save_to_buffer()
+}
+
+/// What a workbook says of itself: its day of making is a fixed one, so that the same content gives the same bytes.
+pub fn settled(title: &str) -> Result<DocProperties, XlsxError> {
+    let made = ExcelDateTime::from_ymd(2000, 1, 1)?;
+    Ok(DocProperties::new()
+        .set_title(title)
+        .set_creation_datetime(&made))
 }
 
 fn write(sheet: &mut Worksheet, table: &Table, formats: &Formats) -> Result<(), XlsxError> {
@@ -97,7 +101,7 @@ fn put(
 }
 
 /// A day as workbooks count days; none before 1900, where their calendar begins.
-fn day(cell: &str) -> Option<ExcelDateTime> {
+pub fn day(cell: &str) -> Option<ExcelDateTime> {
     let day: NaiveDate = cell.parse().ok()?;
     let year = u16::try_from(day.year()).ok()?;
     ExcelDateTime::from_ymd(year, day.month() as u8, day.day() as u8).ok()

@@ -13,5 +13,6 @@ mod referee;
 mod registers;
 mod round_trip;
 mod shapes;
+mod together;
 mod unusual;
 mod workbooks;

@@ -1,0 +1,163 @@
+//! `registers/registers.xlsx`: registers kept together, a sheet each.
+
+use crate::gather::books::{self, Book, Sheet};
+use crate::gather::registers::files::shown;
+use crate::gather::registers::shapes::{self, Shape, nearly};
+use crate::gather::tables::headings::likeness_of;
+use crate::gather::text;
+use crate::guard;
+use crate::model::guide;
+use crate::model::place::Place;
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::{Bars, Doubt, DoubtKind};
+use anyhow::{Result, bail};
+use std::path::Path;
+
+/// A workbook of registers.
+pub struct Together {
+    file: String,
+    book: Book,
+}
+
+impl Together {
+    /// Reads it; tells of sheets that hold something and are no register. One whose name is nearly that of a register is a
+    /// doubt, as a file would be.
+    ///
+    /// # Errors
+    /// Where it cannot be read, or has two sheets of one register.
+    pub fn read(path: &Path, doubts: &mut Vec<Doubt>, problems: &mut Problems) -> Result<Together> {
+        let file = shown(path);
+        let bytes = crate::files::read(path)?;
+        let book = guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
+            Err(books::Unreadable::new(
+                "the workbook is damaged",
+                "Restore it from a copy.",
+            ))
+        });
+        let book = book.or_else(|why| {
+            bail!(
+                "{file} cannot be read: {}. Save it anew from a spreadsheet program as .xlsx, or restore it from a copy.",
+                why.message
+            )
+        })?;
+        let together = Together { file, book };
+        let mut known: Vec<&str> = Vec::new();
+        for sheet in together
+            .book
+            .sheets
+            .iter()
+            .filter(|sheet| !sheet.rows.is_empty())
+        {
+            match shape_of(sheet) {
+                Some(shape) if known.contains(&shape.name) => bail!(
+                    "{} has two sheets named “{}”: keep one of them, and move the other to another file",
+                    together.file,
+                    shape.name
+                ),
+                Some(shape) => known.push(shape.name),
+                None => together.stranger(sheet, doubts, problems),
+            }
+        }
+        Ok(together)
+    }
+
+    /// A register's sheet as a file of its own, with the name of the whole; none where there is none, or nothing is in it.
+    pub fn of(&self, shape: &Shape) -> Option<(String, Book)> {
+        let mut sheets = self.book.sheets.iter();
+        let sheet = sheets.find(|sheet| {
+            !sheet.rows.is_empty() && shape_of(sheet).is_some_and(|of| of.name == shape.name)
+        })?;
+        let of_sheet = self
+            .book
+            .cleaned
+            .iter()
+            .filter(|place| place.sheet == sheet.name);
+        let book = Book {
+            format: self.book.format.clone(),
+            cleaned: of_sheet.cloned().collect(),
+            sheets: vec![sheet.clone()],
+            ..Book::default()
+        };
+        Some((self.file.clone(), book))
+    }
+
+    /// Whether a register's sheet has no row but headings and examples.
+    pub fn is_blank(&self, shape: &Shape) -> bool {
+        self.of(shape).is_none_or(|(_, book)| {
+            let rows = book
+                .sheets
+                .iter()
+                .flat_map(|sheet| sheet.rows.iter().skip(1));
+            rows.into_iter().all(|row| {
+                let first = row.cells.first();
+                first.is_none_or(|cell| is_example(&cell.content.shown()))
+            })
+        })
+    }
+
+    fn stranger(&self, sheet: &Sheet, doubts: &mut Vec<Doubt>, problems: &mut Problems) {
+        let name = name_of(sheet);
+        let place = Place {
+            sheet: sheet.name.as_deref().map(str::to_owned),
+            ..Place::file(self.file.clone())
+        };
+        let near = shapes::ALL
+            .into_iter()
+            .find(|shape| nearly(&name, shape.name));
+        let Some(shape) = near else {
+            let names: Vec<&str> = guide::GUIDES.iter().map(|guide| guide.name).collect();
+            problems.add(
+                Code::Suspicious,
+                place,
+                "this sheet is no register, and nothing is read from it",
+                format!(
+                    "The sheets of registers are named {}. Keep all else in another file outside registers/.",
+                    names.join(", ")
+                ),
+            );
+            return;
+        };
+        let outcome = match shape.name_bars {
+            Bars::Verdict => "until that is settled, no product gets a verdict",
+            Bars::Issue => "until that is settled, nothing is issued",
+        };
+        problems.add(
+            Code::RegisterError,
+            place.clone(),
+            format!(
+                "this is nearly the name of the register of {}; the sheet is not read, and {outcome}",
+                shape.name
+            ),
+            match shape.name == shapes::ISSUED.name {
+                true => "The program keeps the register of what was issued by itself, in registers/issued.csv. Take the sheet out.".to_owned(),
+                false => format!("If it is that register, name the sheet “{}”. If not, take it out.", shape.name),
+            },
+        );
+        doubts.push(Doubt {
+            product_id: None,
+            round: None,
+            bars: shape.name_bars,
+            what: DoubtKind::Misnamed {
+                meant: shape.name.to_owned(),
+            },
+            place,
+        });
+    }
+}
+
+/// Which register a sheet is. What was issued is kept by the program itself, in a file of its own.
+fn shape_of(sheet: &Sheet) -> Option<&'static Shape> {
+    let name = name_of(sheet);
+    let mut shapes = shapes::ALL.into_iter();
+    shapes.find(|shape| shape.name == name && shape.name != shapes::ISSUED.name)
+}
+
+fn name_of(sheet: &Sheet) -> String {
+    let name = sheet.name.as_deref().unwrap_or_default();
+    text::plain(name).trim().to_lowercase()
+}
+
+/// Whether the first cell of a row marks it as an example.
+pub fn is_example(first: &str) -> bool {
+    first.trim().eq_ignore_ascii_case(guide::EXAMPLE)
+}
