@@ -48,6 +48,15 @@ pub enum Command {
         #[arg(long, conflicts_with = "demo")]
         xlsx: bool,
     },
+    /// Say what the program is made of, and under which licence each part is.
+    #[command(
+        after_help = "Example:\n  galleyproof licenses --format json > galleyproof.cdx.json     the bill of materials (CycloneDX)"
+    )]
+    Licenses {
+        /// A list for people, or the bill of materials for programs.
+        #[arg(long, value_enum, default_value_t)]
+        format: Format,
+    },
     /// Say what each register is for, and what its columns hold.
     #[command(after_help = guide::page(98))]
     Registers,

@@ -6,6 +6,7 @@ mod compare;
 mod demo;
 mod init;
 mod issue;
+mod licenses;
 mod log;
 mod manual;
 mod overview;
@@ -106,6 +107,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             };
             init::init(&below(dir), filling)
         }
+        Command::Licenses { format } => licenses::licenses(format),
         Command::Registers => {
             print::result(&guide::page(100))?;
             Ok(Ending::Well)

@@ -1,5 +1,6 @@
 //! Everything that is tested from outside, in one binary: typst is linked once.
 
+mod bill;
 mod checks;
 mod cli;
 mod demo;
