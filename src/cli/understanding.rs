@@ -5,6 +5,7 @@ use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::Source;
 use crate::model::problem::Problem;
 use crate::model::understanding::{Understanding, UnderstoodTable};
+use crate::words::english;
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 use std::fmt::Write;
@@ -99,8 +100,8 @@ fn account(understanding: &Understanding, fates: &Fates<'_>, problems: &[&Proble
                 text,
                 "    {} {place}{} {}",
                 problem.severity().word(),
-                problem.message,
-                problem.hint
+                english().found(problem),
+                english().to_do(problem)
             )
             .expect("a string takes all");
         }

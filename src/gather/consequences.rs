@@ -5,6 +5,8 @@ use crate::gather::codes;
 use crate::gather::registers::LostCodes;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problem, Problems};
+use crate::model::said::Item;
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// The codes that a line names before it says how many more there are.
@@ -29,38 +31,26 @@ pub fn fold(lost: &LostCodes, problems: &mut Problems) {
             .iter()
             .filter_map(|problem| cause(problem, lost))
             .collect();
-        let mut named: Vec<String> = Vec::new();
+        let mut named: Vec<Item> = Vec::new();
         for (code, place) in &causes {
-            let line = format!("“{code}” ({place})");
-            if !named.contains(&line) {
-                named.push(line);
+            let item = Item::at(*code, (*place).clone());
+            if !named.contains(&item) {
+                named.push(item);
             }
         }
         let more = named.len().saturating_sub(NAMED);
         named.truncate(NAMED);
-        let rest = match more {
-            0 => String::new(),
-            more => format!(" and {more} more"),
-        };
-        let (rows, have) = match folded.len() {
-            1 => ("1 row".to_owned(), "has"),
-            n => (format!("{n} rows"), "have"),
-        };
         problems.add(
             Code::UnknownPackage,
             Place::file(file),
-            format!(
-                "{rows} of this file {have} the code of a package whose row in the register is not used: {}{rest}",
-                named.join(", ")
-            ),
-            "Mend the registers first: their errors stand at the top of this list. Then run again.",
+            say::found_lost_rows(folded.len() as u64, named, more as u64),
+            say::do_mend_registers(),
         );
     }
 }
 
 /// The code that a problem is about, and the place of its row in the register, where that row is not used.
 fn cause<'a>(problem: &'a Problem, lost: &'a LostCodes) -> Option<(&'a str, &'a Place)> {
-    let quoted = problem.message.split('“').skip(1);
-    let mut codes = quoted.filter_map(|rest| rest.split('”').next());
-    codes.find_map(|code| Some((code, lost.get(&codes::key(code))?)))
+    let code = problem.message.text("code")?;
+    Some((code, lost.get(&codes::key(code))?))
 }

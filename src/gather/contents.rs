@@ -6,6 +6,7 @@ use crate::gather::inbox::{self, InboxFile};
 use crate::gather::unreadable;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// Files by content.
@@ -55,7 +56,7 @@ fn same_file(file: &InboxFile, first: &str, problems: &mut Problems) {
     problems.add(
         Code::SameFile,
         Place::file(file.name.clone()),
-        format!("this file has the same content as {first}; it counts once"),
-        "",
+        say::found_same_file(first),
+        None,
     );
 }

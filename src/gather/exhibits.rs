@@ -11,6 +11,7 @@ use crate::model::exhibit::{Exhibit, ExhibitKind};
 use crate::model::package::PackageResult;
 use crate::model::place::{LabFile, Place};
 use crate::model::problem::{Code, Problems};
+use crate::words::say;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -153,12 +154,12 @@ impl Contents<'_> {
 fn read(path: &str, to_open: &Path, problems: &mut Problems) -> Option<String> {
     match files::sha256(to_open) {
         Ok((sha256, _)) => Some(sha256),
-        Err(error) => {
+        Err(_) => {
             problems.add(
                 Code::Suspicious,
                 Place::file(path.to_owned()),
-                format!("this certificate or photograph cannot be read: {error}"),
-                "Look at its permissions, then run again.",
+                say::found_exhibit_unreadable(),
+                say::do_permit(),
             );
             None
         }

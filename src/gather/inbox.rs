@@ -5,6 +5,8 @@ use crate::files;
 use crate::gather::books::LARGEST_FILE;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
+use crate::model::said::Said;
+use crate::words::say;
 use anyhow::{Context, Result, bail};
 use std::collections::{BTreeMap, BTreeSet};
 use std::ffi::OsStr;
@@ -62,8 +64,8 @@ pub fn list(config: &Config, problems: &mut Problems) -> Result<Inbox> {
                 problems.add(
                     Code::UnreadableFile,
                     Place::file(name_below(&config.root, path)),
-                    "the folder or file cannot be opened".to_owned(),
-                    "Look at its permissions, then run again.",
+                    say::found_unopened(),
+                    say::do_permit(),
                 );
             }
         }
@@ -106,8 +108,8 @@ fn names(root: &Path, paths: &[&Path]) -> Vec<String> {
 }
 
 fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems: &mut Problems) {
-    let mut passed_over = |why: &str, hint: &str| {
-        problems.add(Code::PassedOver, Place::file(name.clone()), why, hint)
+    let mut passed_over = |found: Said, to_do: Said| {
+        problems.add(Code::PassedOver, Place::file(name.clone()), found, to_do)
     };
     let kind = entry.file_type();
     if kind.is_symlink() {
@@ -115,31 +117,23 @@ fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems
         match std::fs::metadata(entry.path()) {
             Ok(target) if target.is_file() => {}
             Ok(_) => {
-                passed_over(
-                    "a link to a folder is not followed",
-                    "Copy the files themselves into the inbox.",
-                );
+                passed_over(say::found_link("folder"), say::do_copy_itself("folder"));
                 return;
             }
             Err(_) => {
-                passed_over(
-                    "a link that leads nowhere, or in a circle",
-                    "Copy the file itself into the inbox.",
-                );
+                passed_over(say::found_link("nothing"), say::do_copy_itself("nothing"));
                 return;
             }
         }
     } else if !kind.is_file() {
-        passed_over(
-            "this is no ordinary file",
-            "Lab files are spreadsheets or delimited text.",
-        );
+        passed_over(say::found_no_file(), say::do_lab_files());
         return;
     }
     if !has_lab_ending(entry.path()) {
+        let endings = ENDINGS.map(|ending| format!(".{ending}")).join(", ");
         passed_over(
-            "a file of this kind holds no table that is read (lab files end in .csv, .tsv, .txt, .xlsx, .xlsm, .xls, .xlsb or .ods)",
-            "If it holds results, ask the lab for them as a spreadsheet.",
+            say::found_other_ending(endings),
+            say::do_ask_for_spreadsheet(),
         );
         listed.others.insert(name, entry.path().to_owned());
         return;

@@ -19,7 +19,9 @@ use crate::guard;
 use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place};
 use crate::model::problem::{Code, Problems};
+use crate::model::said::Item;
 use crate::model::understanding::{Understanding, UnderstoodTable};
+use crate::words::{english, say};
 use std::sync::Arc;
 
 /// What one file gave.
@@ -42,10 +44,7 @@ pub fn take(
 ) -> Taken {
     guard::guarded(|| take_unguarded(file, sha256, codes, settings)).unwrap_or_else(|| {
         let mut taken = Taken::default();
-        let why = Unreadable::new(
-            "the file is damaged in a way that was not foreseen",
-            "Ask the lab to send it again.",
-        );
+        let why = Unreadable::new(say::found_damaged(), say::do_send_again());
         unreadable::tell(&file.name, &why, &mut taken.problems);
         taken
     })
@@ -65,8 +64,8 @@ fn take_unguarded(
                 books::read(&bytes, &headings::likeness_of)
             } else {
                 Err(Unreadable::new(
-                    "the file was changed while it was being read",
-                    "Run again once it is whole.",
+                    say::found_changing(),
+                    say::do_wait_until_whole(),
                 ))
             }
         });
@@ -100,8 +99,8 @@ pub fn understand(
         taken.problems.add(
             Code::Encoding,
             Place::file(file.path.clone()),
-            "the file does not say how its letters are written, and was read as Western European text (Windows-1252)",
-            "If letters such as é or µ look wrong, ask the lab for the file in UTF-8.",
+            say::found_encoding(),
+            say::do_ask_for_utf8(),
         );
     }
     left_out(file, book, &mut taken.problems);
@@ -194,10 +193,7 @@ pub fn understand(
 /// Tells of what the reader of the file has left out: control characters, and sheets that are no worksheets.
 fn left_out(file: &Arc<LabFile>, book: &Book, problems: &mut Problems) {
     if let Some(first) = book.cleaned.first() {
-        let more = match book.cleaned.len() {
-            1 => String::new(),
-            count => format!(", as {} more do", count - 1),
-        };
+        let more = book.cleaned.len() as u64 - 1;
         problems.add(
             Code::ControlCharacter,
             Place {
@@ -206,26 +202,21 @@ fn left_out(file: &Arc<LabFile>, book: &Book, problems: &mut Problems) {
                 column: Some(first.column),
                 ..Place::file(file.path.clone())
             },
-            format!(
-                "the cell holds characters that steer a device and show nothing{more}; they are left out"
-            ),
-            "Look whether anything is missing from the text, and ask the lab if it is.",
+            say::found_control_characters(more),
+            say::do_look_for_missing_text(),
         );
     }
     if !book.passed_over.is_empty() {
-        let names: Vec<String> = book
+        let names: Vec<Item> = book
             .passed_over
             .iter()
-            .map(|name| format!("“{name}”"))
+            .map(|name| Item::new(&**name))
             .collect();
         problems.add(
             Code::PassedOver,
             Place::file(file.path.clone()),
-            format!(
-                "{} of the workbook holds no cells and was passed over: a chart, a macro, or an entry that leads nowhere",
-                names.join(", ")
-            ),
-            "Open the workbook if results may stand there, and ask the lab for them in a worksheet.",
+            say::found_sheets_passed_over(names.len() as u64, names),
+            say::do_open_workbook(),
         );
     }
 }
@@ -252,8 +243,8 @@ fn swallowed_rows(file: &Arc<LabFile>, book: &Book, codes: &Codes, problems: &mu
             problems.add(
                 Code::BadValue,
                 place,
-                format!("the cell holds several lines, and one of them begins with the package code “{code}”: quotation marks that stand wrongly have drawn rows into it, and their results are not read"),
-                "Ask the lab for the file anew, as a spreadsheet if that is easier.",
+                say::found_swallowed_rows(code),
+                say::do_ask_anew(),
             );
         }
     }
@@ -266,11 +257,7 @@ fn without_results(
     taken: &mut Taken,
 ) {
     for (none, place) in unread {
-        let message = if none.has_mean {
-            "the table has means but no results of single extractions; a mean is not a reading"
-        } else {
-            "none of the table's columns holds results"
-        };
+        let found = say::found_no_results(if none.has_mean { "means" } else { "nothing" });
         let place = Place {
             column: None,
             ..place
@@ -279,13 +266,13 @@ fn without_results(
             taken.problems.add(
                 Code::NoResultColumn,
                 place,
-                message,
-                "Ask the lab for the result of each extraction.",
+                found,
+                say::do_ask_for_extractions(),
             );
         } else {
             understanding
                 .passed_over
-                .push(format!("{place}: {message}"));
+                .push(format!("{place}: {}", english().say(&found)));
         }
     }
 }
@@ -306,8 +293,8 @@ fn read_table(
                 column: None,
                 ..context.place(1, 1)
             },
-            "the sheet is hidden in the spreadsheet program; its results are read",
-            "Ask the lab whether they were meant to be sent. A correction can set them aside.",
+            say::found_hidden("sheet"),
+            say::do_ask_whether_meant(),
         );
     }
     understanding.tables.push(UnderstoodTable {

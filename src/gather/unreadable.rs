@@ -3,16 +3,13 @@
 use crate::gather::books::Unreadable;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
+use crate::words::say;
 use std::io::ErrorKind;
 
 /// Tells that a file cannot be read.
 pub fn tell(name: &str, why: &Unreadable, problems: &mut Problems) {
-    problems.add(
-        Code::UnreadableFile,
-        Place::file(name),
-        why.message.clone(),
-        why.hint.clone(),
-    );
+    let (found, to_do) = (why.message.clone(), why.hint.clone());
+    problems.add(Code::UnreadableFile, Place::file(name), found, to_do);
 }
 
 /// Why a file cannot be opened, without the words of the operating system.
@@ -22,17 +19,10 @@ pub fn cannot_open(error: &anyhow::Error) -> Unreadable {
         .downcast_ref::<std::io::Error>()
         .map(std::io::Error::kind);
     match kind {
-        Some(ErrorKind::NotFound) => Unreadable::new(
-            "the file is no longer there",
-            "Run again. If it should be there, copy it into the inbox again.",
-        ),
-        Some(ErrorKind::PermissionDenied) => Unreadable::new(
-            "the file cannot be opened: you are not permitted to read it",
-            "Change its permissions, or copy it anew, then run again.",
-        ),
-        _ => Unreadable::new(
-            "the file cannot be opened",
-            "Close it in other programs and wait until it is copied whole, then run again.",
-        ),
+        Some(ErrorKind::NotFound) => Unreadable::new(say::found_gone(), say::do_copy_again()),
+        Some(ErrorKind::PermissionDenied) => {
+            Unreadable::new(say::found_not_permitted(), say::do_permit_or_copy())
+        }
+        _ => Unreadable::new(say::found_cannot_open(), say::do_close_programs()),
     }
 }

@@ -5,17 +5,47 @@ use crate::model::extraction::{Extraction, Interval};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{BlindContent, BlindPackage, Registers};
+use crate::model::said::{Item, Said};
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// The share of an added amount that is found again may lie between these: what AOAC SMPR 2017.021 allows for oats, an uneven
 /// food.
 const RECOVERY: (f64, f64) = (0.5, 2.0);
 
-/// What a finding comes to, in words, with whether it was expected.
-struct Finding {
-    is_expected: bool,
-    text: String,
-    hint: &'static str,
+/// What the readings of a package come to beside its key.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Finding {
+    /// There is no reading.
+    NoResult,
+    /// None has any gluten, and none was added.
+    NoneFound,
+    /// So many have some, and none was added.
+    FoundWhereNone(usize),
+    /// So many have none, and some was added.
+    Missed(usize),
+    /// Each has some, and some was added.
+    Found,
+    /// They have this share of what was added.
+    Share(f64),
+}
+
+impl Finding {
+    fn is_expected(self) -> bool {
+        match self {
+            Finding::NoneFound | Finding::Found => true,
+            Finding::NoResult | Finding::FoundWhereNone(_) | Finding::Missed(_) => false,
+            Finding::Share(share) => (RECOVERY.0..=RECOVERY.1).contains(&share),
+        }
+    }
+
+    fn to_do(self) -> Option<Said> {
+        match self {
+            Finding::NoResult => Some(say::do_ask_for_blind()),
+            _ if self.is_expected() => None,
+            _ => Some(say::do_look_at_key()),
+        }
+    }
 }
 
 /// Takes the readings of packages of known content out of the others, and tells what they say.
@@ -45,88 +75,86 @@ fn tell(blind: &BlindPackage, extractions: &[Extraction], problems: &mut Problem
     let Some(first) = extractions.first() else {
         return;
     };
-    let reported: Vec<String> = extractions
+    let reported = extractions
         .iter()
-        .map(|extraction| format!("“{}”", extraction.reported))
-        .collect();
+        .map(|extraction| Item::new(extraction.reported.as_str()));
     let readings: Vec<Interval> = extractions
         .iter()
         .filter_map(|extraction| extraction.outcome.reading())
         .collect();
     let finding = finding(blind.content, &readings);
-    let code = match finding.is_expected {
+    let code = match finding.is_expected() {
         true => Code::BlindResult,
         false => Code::BlindDiffers,
     };
-    problems.add(
-        code,
-        first.source.place(),
-        format!(
-            "{} is a blind{}; the lab reports {}: {}",
-            blind.package_code,
-            known(blind.content),
-            reported.join(", "),
-            finding.text
-        ),
-        finding.hint,
-    );
+    let found = found(blind, finding, reported.collect(), readings.len());
+    problems.add(code, first.source.place(), found, finding.to_do());
 }
 
-fn known(content: BlindContent) -> String {
-    match content {
-        BlindContent::NoGluten => " that is known to hold no gluten".to_owned(),
-        BlindContent::Added(None) => " with gluten added, how much the key does not say".to_owned(),
-        BlindContent::Added(Some(added)) => format!(" with {} ppm of gluten added", added.0),
-    }
+fn found(blind: &BlindPackage, finding: Finding, reported: Vec<Item>, all: usize) -> Said {
+    let (code, all) = (blind.package_code.as_str(), all.to_string());
+    let added = match blind.content {
+        BlindContent::NoGluten => None,
+        BlindContent::Added(added) => Some(added),
+    };
+    let Some(added) = added else {
+        let (outcome, found) = match finding {
+            Finding::FoundWhereNone(found) => ("found", found),
+            Finding::NoneFound => ("none_found", 0),
+            _ => ("no_result", 0),
+        };
+        return say::found_blind_without(code, reported, outcome, found.to_string(), all);
+    };
+    let amount = if added.is_some() { "known" } else { "unknown" };
+    let added = added.map(|added| added.0.to_string()).unwrap_or_default();
+    let (outcome, missed) = match finding {
+        Finding::Share(share) => {
+            let within = if finding.is_expected() { "yes" } else { "no" };
+            return say::found_blind_share(code, added, reported, percent(share), within);
+        }
+        Finding::Missed(missed) => ("missed", missed),
+        Finding::NoResult => ("no_result", 0),
+        _ => ("found", 0),
+    };
+    say::found_blind_with(
+        code,
+        amount,
+        added,
+        reported,
+        outcome,
+        missed.to_string(),
+        all,
+    )
+}
+
+/// A share in percent, with as many decimals as leave it on its side of what is allowed.
+fn percent(share: f64) -> String {
+    let is_within = |share: f64| (RECOVERY.0..=RECOVERY.1).contains(&share);
+    let printed = |decimals: usize| format!("{:.decimals$}", share * 100.0);
+    let says_so = |text: &String| {
+        text.parse()
+            .is_ok_and(|percent: f64| is_within(percent / 100.0) == is_within(share))
+    };
+    (0..=9)
+        .map(printed)
+        .find(says_so)
+        .unwrap_or_else(|| printed(9))
 }
 
 fn finding(content: BlindContent, readings: &[Interval]) -> Finding {
     if readings.is_empty() {
-        return Finding {
-            is_expected: false,
-            text: "there is no result to hold against the key".to_owned(),
-            hint: "Ask the lab for the result under this code, as for any other package.",
-        };
+        return Finding::NoResult;
     }
     let found = readings.iter().filter(|reading| reading.lower > Ppm::ZERO);
     let (found, all) = (found.count(), readings.len());
     match content {
-        BlindContent::NoGluten if found == 0 => as_expected("as expected".to_owned()),
-        BlindContent::NoGluten => unexpected(format!(
-            "gluten was found in {found} of {all} extractions where none is known to be"
-        )),
-        BlindContent::Added(_) if found < all => unexpected(format!(
-            "in {} of {all} extractions nothing could be put a number on, though gluten was added",
-            all - found
-        )),
+        BlindContent::NoGluten if found == 0 => Finding::NoneFound,
+        BlindContent::NoGluten => Finding::FoundWhereNone(found),
+        BlindContent::Added(_) if found < all => Finding::Missed(all - found),
         BlindContent::Added(added) => match added.and_then(|added| recovery(added, readings)) {
-            None => as_expected("gluten was found, as expected".to_owned()),
-            Some(share) if (RECOVERY.0..=RECOVERY.1).contains(&share) => as_expected(format!(
-                "{:.0} % of what was added, within 50 to 200 %",
-                share * 100.0
-            )),
-            Some(share) => unexpected(format!(
-                "{:.0} % of what was added, outside 50 to 200 %",
-                share * 100.0
-            )),
+            None => Finding::Found,
+            Some(share) => Finding::Share(share),
         },
-    }
-}
-
-fn as_expected(text: String) -> Finding {
-    Finding {
-        is_expected: true,
-        text,
-        hint: "",
-    }
-}
-
-fn unexpected(text: String) -> Finding {
-    Finding {
-        is_expected: false,
-        text,
-        hint: "Look at the key first: a code may have been mixed up. Then ask the lab about the whole run, without saying \
-               which package it was. No verdict was changed by this; weigh what was tested with it before you issue.",
     }
 }
 
@@ -144,37 +172,37 @@ fn recovery(added: Ppm, readings: &[Interval]) -> Option<f64> {
 mod tests {
     use super::*;
 
-    fn text(content: BlindContent, readings: &[Interval]) -> (bool, String) {
-        let finding = finding(content, readings);
-        (finding.is_expected, finding.text)
-    }
-
     #[test]
     fn what_was_found_is_held_against_the_key() {
         let (below, number) = (Interval::below(Ppm(5.0)), |ppm| Interval::number(Ppm(ppm)));
         let added = BlindContent::Added(Some(Ppm(20.0)));
-        let holds = |content, readings: &[Interval], is_expected, word: &str| {
-            let (was, text) = text(content, readings);
-            assert!(was == is_expected && text.contains(word), "{text}");
+        let holds = |content, readings: &[Interval], expected, is_expected| {
+            let found = finding(content, readings);
+            assert_eq!(found, expected);
+            assert_eq!(found.is_expected(), is_expected, "{found:?}");
         };
-        holds(BlindContent::NoGluten, &[below, below], true, "as expected");
-        holds(
-            BlindContent::NoGluten,
-            &[below, number(7.0)],
-            false,
-            "1 of 2",
-        );
-        holds(added, &[number(10.0), number(10.0)], true, "50 %");
-        holds(added, &[number(9.0), number(9.0)], false, "45 %");
-        holds(added, &[number(40.0), number(40.0)], true, "200 %");
-        holds(added, &[below, number(20.0)], false, "1 of 2");
-        holds(
-            BlindContent::Added(None),
-            &[number(9.0)],
-            true,
-            "as expected",
-        );
-        holds(added, &[Interval::above(Ppm(80.0))], true, "found");
-        holds(added, &[], false, "no result");
+        let none = BlindContent::NoGluten;
+        holds(none, &[below, below], Finding::NoneFound, true);
+        let one = Finding::FoundWhereNone(1);
+        holds(none, &[below, number(7.0)], one, false);
+        let half = Finding::Share(0.5);
+        holds(added, &[number(10.0), number(10.0)], half, true);
+        let less = Finding::Share(0.45);
+        holds(added, &[number(9.0), number(9.0)], less, false);
+        let twice = Finding::Share(2.0);
+        holds(added, &[number(40.0), number(40.0)], twice, true);
+        holds(added, &[below, number(20.0)], Finding::Missed(1), false);
+        let unknown = BlindContent::Added(None);
+        holds(unknown, &[number(9.0)], Finding::Found, true);
+        holds(added, &[Interval::above(Ppm(80.0))], Finding::Found, true);
+        holds(added, &[], Finding::NoResult, false);
+    }
+
+    #[test]
+    fn a_printed_share_is_on_its_side_of_what_is_allowed() {
+        assert_eq!(percent(0.5), "50");
+        assert_eq!(percent(0.499), "49.9");
+        assert_eq!(percent(0.987), "99");
+        assert_eq!(percent(2.0004), "200.04");
     }
 }

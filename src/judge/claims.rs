@@ -6,6 +6,7 @@ use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::Registers;
 use crate::model::rule::{Decision, Limit, Regime, Rule};
+use crate::words::say;
 
 /// Gluten-free in the languages of labels.
 const GLUTEN_FREE: &[&str] = &[
@@ -109,14 +110,8 @@ pub fn ask(registers: &Registers, regime: Regime, problems: &mut Problems) {
         problems.add(
             Code::Suspicious,
             product.place.clone(),
-            format!(
-                "“{text}”, the claim of “{}”, is no claim about gluten that has a limit under the rule {}: the product gets no \
-                 verdict",
-                product.product_id,
-                regime.word()
-            ),
-            "Look at the package. If it says gluten-free in these or other words, write gluten-free; else leave it as it is: the \
-             rule has no limit that the results could be held against.",
+            say::found_unknown_claim(text, product.product_id.as_str(), regime.word()),
+            say::do_look_at_package(),
         );
     }
 }

@@ -47,6 +47,7 @@ use crate::model::extraction::Extraction;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::Registers;
 use crate::model::statistics::ProgrammeStatistics;
+use crate::words::say;
 use chrono::NaiveDate;
 use std::borrow::Cow;
 
@@ -127,8 +128,8 @@ fn terms(registers: &Registers, problems: &mut Problems) -> Cow<'static, labels:
         problems.add(
             Code::RegisterError,
             fault.place,
-            format!("this row of label terms is not used: {}", fault.message),
-            "Correct the row, or take it out.",
+            fault.message,
+            say::do_mend_row(),
         );
     }
     Cow::Owned(extension.terms)

@@ -8,6 +8,8 @@ pub mod place;
 
 pub mod glob;
 
+pub mod said;
+
 pub mod problem;
 
 pub mod rule;

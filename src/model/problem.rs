@@ -1,6 +1,7 @@
 //! What is wrong with the data: named, placed, and with what to do about it.
 
 use crate::model::place::Place;
+use crate::model::said::Said;
 
 /// How much a problem matters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -110,10 +111,10 @@ pub struct Problem {
     pub place: Place,
     /// What kind it is.
     pub code: Code,
-    /// What was found, in words.
-    pub message: String,
-    /// What to do, in words; may be empty.
-    pub hint: String,
+    /// What was found.
+    pub message: Said,
+    /// What to do, where there is anything to do.
+    pub hint: Option<Said>,
 }
 
 impl Problem {
@@ -129,17 +130,11 @@ pub struct Problems(Vec<Problem>);
 
 impl Problems {
     /// Adds one.
-    pub fn add(
-        &mut self,
-        code: Code,
-        place: Place,
-        message: impl Into<String>,
-        hint: impl Into<String>,
-    ) {
+    pub fn add(&mut self, code: Code, place: Place, message: Said, hint: impl Into<Option<Said>>) {
         self.0.push(Problem {
             place,
             code,
-            message: message.into(),
+            message,
             hint: hint.into(),
         });
     }

@@ -20,6 +20,7 @@ use crate::render::facts::sheet;
 use crate::render::words;
 use crate::save::out::Outcome;
 use crate::save::{alone, results};
+use crate::words::english;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -130,11 +131,11 @@ fn refuse_unreadable_history(decided: &Decided) -> Result<()> {
     };
     let cell = first.place.cell();
     bail!(
-        "nothing was issued: {} has rows that cannot be read, so that nobody knows which revision comes next. {}: {}. Copy \
+        "nothing was issued: {} has rows that cannot be read, so that nobody knows which revision comes next. {}: {} Copy \
          archive/ back if it was moved, and run again, which mends the register from it; or restore the register from a copy",
         issued::FILE_NAME,
         cell.map_or_else(|| "Its headings".to_owned(), |cell| format!("Cell {cell}")),
-        first.message
+        english().found(first)
     )
 }
 

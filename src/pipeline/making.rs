@@ -449,7 +449,10 @@ fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
         results::json(decided, config),
     )];
     if decided.audience == Audience::Programme {
-        texts.push(Document::text("inbox-report.txt", report::text(decided)));
+        texts.push(Document::text(
+            "inbox-report.txt",
+            report::text(decided, &config.words),
+        ));
         texts.push(Document::text("diary.ics", diary::text(decided, config)));
     }
     texts.extend(tables::documents(decided, config));

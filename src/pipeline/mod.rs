@@ -47,6 +47,7 @@ pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
 pub use crate::save::out::unfinished;
 use crate::save::{alone, report, results};
+use crate::words::english;
 use anyhow::Result;
 use chrono::NaiveDate;
 pub use making::{Made, Wanted};
@@ -156,7 +157,7 @@ pub fn results_json(decided: &Decided, config: &Config) -> String {
     results::json(decided, config)
 }
 
-/// Every problem by file, in words.
+/// Every problem by file, in English, for the screen.
 pub fn inbox_report(decided: &Decided) -> String {
-    report::text(decided)
+    report::text(decided, english())
 }

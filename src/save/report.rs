@@ -2,18 +2,23 @@
 
 use crate::model::decided::Decided;
 use crate::model::problem::{Problem, Severity};
+use crate::words::{Catalogue, say};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// Widest line of the report.
 const WIDTH: usize = 100;
 
-/// The text of the report.
-pub fn text(decided: &Decided) -> String {
+/// What stands before the continuation of an entry; its first line has the margin's word there.
+const MARGIN: &str = "           ";
+
+/// The text of the report in the language of `words`.
+pub fn text(decided: &Decided, words: &Catalogue) -> String {
     let problems = decided.problems.sorted();
     let mut text = format!(
-        "What was found in the lab files and registers\n\n{}\n",
-        opening(decided)
+        "{}\n\n{}\n",
+        words.say(&say::report_heading()),
+        opening(decided, words)
     );
     let mut by_file: BTreeMap<&str, Vec<&Problem>> = BTreeMap::new();
     for problem in problems {
@@ -25,83 +30,49 @@ pub fn text(decided: &Decided) -> String {
     for (file, problems) in by_file {
         write!(text, "\n{file}\n").expect("a string takes all");
         for problem in problems {
-            text.push_str(&entry(problem));
+            text.push_str(&entry(problem, words));
         }
     }
     text
 }
 
-/// The lines of one problem, in the report and on the screen.
-pub fn entry(problem: &Problem) -> String {
-    let place = [
-        problem
-            .place
-            .sheet
-            .as_ref()
-            .map(|sheet| format!("sheet “{sheet}”")),
-        problem.place.cell().map(|cell| {
-            if cell.starts_with("row") {
-                cell
-            } else {
-                format!("cell {cell}")
-            }
-        }),
-    ];
-    let place: Vec<String> = place.into_iter().flatten().collect();
+/// The lines of one problem.
+fn entry(problem: &Problem, words: &Catalogue) -> String {
+    let place = words.place_in_file(&problem.place);
     let at = if place.is_empty() {
-        String::new()
+        "whole"
     } else {
-        format!("{}: ", place.join(", "))
+        "somewhere"
     };
-    let mut text = wrapped(
-        &format!("{} {at}{}", heading(problem.severity()), problem.message),
-        "  ",
-        "           ",
-    );
-    if !problem.hint.is_empty() {
-        text.push_str(&wrapped(
-            &format!("What to do: {}", problem.hint),
-            "           ",
-            "           ",
-        ));
+    let found = words.say(&say::problem_entry(at, place, words.found(problem)));
+    let severity = words.severity(problem.severity());
+    let mut text = wrapped(&format!("{severity:<8} {found}"), "  ", MARGIN);
+    let to_do = words.to_do(problem);
+    if !to_do.is_empty() {
+        let to_do = words.say(&say::problem_to_do(to_do));
+        text.push_str(&wrapped(&to_do, MARGIN, MARGIN));
     }
     text
 }
 
-fn heading(severity: Severity) -> &'static str {
-    match severity {
-        Severity::Error => "Error   ",
-        Severity::Warning => "Warning ",
-        Severity::Note => "Note    ",
-    }
-}
-
-fn opening(decided: &Decided) -> String {
+fn opening(decided: &Decided, words: &Catalogue) -> String {
     let count = |severity| decided.problems.count(severity);
     let (errors, warnings, notes) = (
         count(Severity::Error),
         count(Severity::Warning),
         count(Severity::Note),
     );
-    let files = counted(decided.lab_files.len(), "lab file was", "lab files were");
-    if errors + warnings + notes == 0 {
-        return format!("{files} read. Nothing needs to be looked at.");
-    }
-    let verdict = match errors {
-        0 => "Nothing was left out.".to_owned(),
-        _ => "An error means that something was left out and a person must look at it.".to_owned(),
-    };
-    format!(
-        "{files} read: {}, {}, {}. {verdict}",
-        counted(errors, "error", "errors"),
-        counted(warnings, "warning", "warnings"),
-        counted(notes, "note", "notes"),
-    )
-}
-
-/// "1 error", "2 errors".
-pub fn counted(n: usize, one: &str, many: &str) -> String {
-    format!("{n} {}", if n == 1 { one } else { many })
+    let files = decided.lab_files.len().to_string();
+    words.say(&if errors + warnings + notes == 0 {
+        say::report_clean(files)
+    } else {
+        say::report_counts(
+            errors as u64,
+            files,
+            warnings.to_string(),
+            notes.to_string(),
+        )
+    })
 }
 
 /// Breaks prose at spaces; lines of a block ready to paste (they start with two spaces or stand after a line feed) stay.
@@ -139,11 +110,12 @@ fn wrapped(text: &str, first: &str, rest: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::model::language::Language;
     use crate::model::place::Place;
     use crate::model::problem::Code;
 
     #[test]
-    fn an_entry_names_the_cell_and_what_to_do() {
+    fn an_entry_names_the_cell_and_what_to_do_in_the_language_asked_for() {
         let place = Place {
             file: "inbox/a.xlsx".into(),
             sheet: Some("Results".into()),
@@ -153,15 +125,24 @@ mod tests {
         let problem = Problem {
             place,
             code: Code::BadValue,
-            message: "“12..4” is not a result.".into(),
-            hint: "Ask the lab what was meant.".into(),
+            message: say::found_bad_value("no_result", "12..4"),
+            hint: Some(say::do_ask_which_package()),
         };
-        let text = entry(&problem);
-        assert!(
-            text.contains("Error    sheet “Results”, cell C7: “12..4” is not a result."),
-            "{text}"
+        let entry = |language| entry(&problem, &Catalogue::built_in(language));
+        assert_eq!(
+            entry(Language::English),
+            "  Error    sheet “Results”, cell C7: “12..4” is not a result that can be read; it is not used.\n           \
+             What to do: Ask the lab which package it belongs to.\n"
         );
-        assert!(text.contains("What to do: Ask the lab"), "{text}");
+        assert_eq!(
+            entry(Language::German),
+            "  Fehler   Tabellenblatt „Results“, Zelle C7: „12..4“ ist kein lesbares Ergebnis; es wird nicht\n           \
+             verwendet.\n           Was zu tun ist: Fragen Sie das Labor, zu welcher Packung es gehört.\n"
+        );
+        assert!(
+            entry(Language::Spanish)
+                .starts_with("  Error    hoja «Results», celda C7: «12..4» no es")
+        );
     }
 
     #[test]

@@ -14,6 +14,7 @@ use crate::model::results::{
     Rule, Series, Source, UNDER_REVISION,
 };
 use crate::model::verdict::Verdict;
+use crate::words::english;
 
 /// The name of the shape; a change that a reader must know of changes the number.
 pub const SCHEMA: &str = "galleyproof.results/1";
@@ -195,7 +196,7 @@ fn problem(problem: &problem::Problem) -> Problem<'_> {
         sheet: place.sheet.as_deref().map(Into::into),
         row: place.row,
         column: place.column_letter(),
-        message: problem.message.as_str().into(),
-        hint: problem.hint.as_str().into(),
+        message: english().found(problem).into(),
+        hint: english().to_do(problem).into(),
     }
 }

@@ -6,6 +6,7 @@ use super::messages::{BUILT_IN, Message, messages, say};
 use super::trees;
 use crate::model::language::Language;
 use crate::model::rule::Rule;
+use crate::model::said::{Said, Value};
 use chrono::NaiveDate;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
@@ -18,24 +19,6 @@ pub const CATALOGUE_FOLDER: &str = "words";
 
 /// A file of a catalogue: its path below the template folder, and its text.
 pub type CatalogueFile<'a> = (&'a str, &'a str);
-
-/// What a message is given.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Value {
-    /// Words or a written figure.
-    Text(String),
-    /// A number to be counted.
-    Count(u64),
-}
-
-/// A message and what it is given: made by the functions of [`say`], worded by [`Catalogue::say`].
-#[derive(Clone, Debug, PartialEq)]
-pub struct Said {
-    /// The message's name.
-    pub id: &'static str,
-    /// What it is given, by name.
-    pub values: Vec<(&'static str, Value)>,
-}
 
 /// The messages of one language.
 pub struct Catalogue {
@@ -121,13 +104,7 @@ impl Catalogue {
         let pattern = message.value().expect("a message has a text");
         let mut given = FluentArgs::with_capacity(said.values.len());
         for (name, value) in &said.values {
-            given.set(
-                *name,
-                match value {
-                    Value::Text(text) => FluentValue::from(text.as_str()),
-                    Value::Count(count) => FluentValue::from(*count),
-                },
-            );
+            given.set(*name, self.value(value));
         }
         let mut errors = Vec::new();
         let worded = self
@@ -135,6 +112,28 @@ impl Catalogue {
             .format_pattern(pattern, Some(&given), &mut errors);
         debug_assert!(errors.is_empty(), "{}: {errors:?}", said.id);
         worded.into_owned()
+    }
+
+    /// A value as its message prints it.
+    fn value<'a>(&self, value: &'a Value) -> FluentValue<'a> {
+        match value {
+            Value::Text(text) => FluentValue::from(text.as_str()),
+            Value::Count(count) => FluentValue::from(*count),
+            Value::Figure(_) | Value::Place(_) | Value::Items(_) => {
+                FluentValue::from(self.plain(value))
+            }
+        }
+    }
+
+    /// A value in words, as it stands in a sentence.
+    pub(super) fn plain(&self, value: &Value) -> String {
+        match value {
+            Value::Text(text) => text.clone(),
+            Value::Count(count) => count.to_string(),
+            Value::Figure(figure) => self.locale().figure(figure),
+            Value::Place(place) => self.place(place),
+            Value::Items(items) => self.items(items),
+        }
     }
 
     /// The messages of these groups that are given nothing, by name: headings and the like, which a template prints as they are.

@@ -8,10 +8,12 @@ mod catalogue;
 mod faults;
 mod locale;
 mod messages;
+mod problems;
 mod reasons;
 mod trees;
 
-pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in, english};
+pub use crate::model::said::{Item, Said, Value};
+pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, built_in, english};
 pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
 pub use messages::{Kind, Message, messages, say};

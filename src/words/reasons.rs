@@ -1,6 +1,6 @@
 //! The one place that words a reason: sheet, data files, `explain`, summary and letters take it from here.
 
-use super::catalogue::{Catalogue, Said};
+use super::catalogue::Catalogue;
 use super::locale::NBSP;
 use super::messages::say;
 use crate::model::package::ResultKind;
@@ -8,6 +8,7 @@ use crate::model::ppm::Ppm;
 use crate::model::reason::Reason;
 use crate::model::registers::{DoubtKind, Processing};
 use crate::model::rule::{Limit, Rule};
+use crate::model::said::Said;
 
 /// The reasons of a verdict in words, in the unit of the regime's law. `rule` is the one that the product is judged by.
 pub fn reasons(reasons: &[Reason], rule: &Rule, words: &Catalogue) -> Vec<String> {

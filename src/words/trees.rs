@@ -141,7 +141,7 @@ impl<'a> Uses<'a> {
             let allowed: &[&str] = match given.get(name) {
                 Some(Kind::Choice(words)) => words,
                 Some(Kind::Count) => &["zero", "one", "two", "few", "many", "other"],
-                Some(Kind::Text) | None => &[],
+                Some(Kind::Text | Kind::Figure | Kind::Place | Kind::Items) | None => &[],
             };
             // "other" is the field's word for whatever is not named.
             let is_known = |word: &&&str| allowed.contains(*word) || **word == "other";

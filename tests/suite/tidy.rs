@@ -10,8 +10,11 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("guard", &[]),
     ("words", &["words", "model"]),
     ("config", &["config", "model", "files", "words"]),
-    ("gather", &["gather", "model", "config", "files", "guard"]),
-    ("judge", &["judge", "model", "config"]),
+    (
+        "gather",
+        &["gather", "model", "config", "files", "guard", "words"],
+    ),
+    ("judge", &["judge", "model", "config", "words"]),
     (
         "render",
         &["render", "model", "config", "files", "guard", "words"],
@@ -30,7 +33,9 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ),
     (
         "cli",
-        &["cli", "model", "config", "files", "guard", "pipeline"],
+        &[
+            "cli", "model", "config", "files", "guard", "words", "pipeline",
+        ],
     ),
     ("lib", &[]),
     ("main", &[]),
@@ -162,24 +167,17 @@ fn judging_touches_nothing_outside() {
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
-/// What a reader reads is worded in the catalogues and in render: judging gives reasons as data. What is wrong with the data
-/// is told where it is found, in a message and a hint; such files name `Problems`.
+/// What a reader reads is worded in the catalogues and in render: judging gives reasons and problems as data.
 #[test]
 fn judging_holds_no_sentence() {
     let mut faults = Vec::new();
     let judging = sources()
         .into_iter()
         .filter(|(path, _)| part_of(path) == "judge");
-    // What labels say is read, not said; and what is wrong with a row of terms or a barcode is part of a message.
-    let read = [
-        "languages.rs",
-        "phrases.rs",
-        "talk.rs",
-        "terms.rs",
-        "barcode.rs",
-    ];
+    // What labels say is read, not said.
+    let read = ["languages.rs", "phrases.rs", "talk.rs", "terms.rs"];
     let is_said = |path: &Path| !read.iter().any(|name| path.ends_with(name));
-    for (path, text) in judging.filter(|(path, text)| is_said(path) && !text.contains("Problems")) {
+    for (path, text) in judging.filter(|(path, _)| is_said(path)) {
         for (number, line) in code(&text).lines().enumerate() {
             let is_belief = ["expect(", "assert", "panic!"]
                 .iter()
@@ -199,6 +197,23 @@ fn judging_holds_no_sentence() {
                 ));
             }
         }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+/// Judging chooses messages of problems and gives them figures; it words none, and knows no language.
+#[test]
+fn judging_takes_nothing_of_the_words_but_their_messages() {
+    let mut faults = Vec::new();
+    for (path, text) in sources()
+        .into_iter()
+        .filter(|(path, _)| part_of(path) == "judge")
+    {
+        let code = code(&text);
+        let taken = code.lines().filter(|line| {
+            line.contains("crate::words") && line.trim() != "use crate::words::say;"
+        });
+        faults.extend(taken.map(|line| format!("{}: {line}", path.display())));
     }
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }

@@ -1,1 +1,910 @@
-# What was found in lab files and registers, and what to do about it.
+# What was found in lab files and registers, and what to do about it: printed in inbox-report.txt; in English in results.json, in
+# results.xlsx and on the screen. Each message is a whole sentence. "found_" says what was found, "do_" what to do about the one
+# before it.
+
+## Where a problem stands, and the report that lists all of them
+
+# Where something stands, within a sentence. The name of a cell, the number of a row, the letter of a column.
+place = { $file }{ $sheet_is ->
+    [named] , Tabellenblatt „{ $sheet }“
+   *[none] { "" }
+}{ $at ->
+    [cell] , Zelle { $cell }
+    [row] , Zeile { $cell }
+    [column] , Spalte { $cell }
+   *[none] { "" }
+}
+
+# The same below the name of its file, before the colon of an entry.
+place_in_file = { $sheet_is ->
+    [named] { $at ->
+        [cell] Tabellenblatt „{ $sheet }“, Zelle { $cell }
+        [row] Tabellenblatt „{ $sheet }“, Zeile { $cell }
+        [column] Tabellenblatt „{ $sheet }“, Spalte { $cell }
+       *[none] Tabellenblatt „{ $sheet }“
+    }
+   *[none] { $at ->
+        [cell] Zelle { $cell }
+        [row] Zeile { $cell }
+        [column] Spalte { $cell }
+       *[none] { "" }
+    }
+}
+
+# Words from a file, one of several.
+item = „{ $text }“
+
+# The same with where they stand: a column's letter, or a place.
+item_at = „{ $text }“ ({ $at })
+
+# The margin of an entry; at most eight letters.
+problem_severity = { $severity ->
+    [error] Fehler
+    [warning] Warnung
+   *[note] Hinweis
+}
+
+# The first line of an entry behind its margin: where, and what was found.
+problem_entry = { $at ->
+    [somewhere] { $place }: { $found }
+   *[whole] { $found }
+}
+
+# The second line of an entry.
+problem_to_do = Was zu tun ist: { $hint }
+
+# The heading of the report.
+report_heading = Was in den Dateien des Labors und in den Verzeichnissen gefunden wurde
+
+# Below it, where there is no problem.
+report_clean = Gelesene Dateien des Labors: { $files }. Nichts muss angesehen werden.
+
+# Below it, where there are some.
+report_counts = Gelesene Dateien des Labors: { $files }. Fehler: { $errors }, Warnungen: { $warnings }, Hinweise: { $notes }. { $errors ->
+    [0] Kein gefundenes Ergebnis wurde ausgelassen.
+   *[other] Ein Fehler heißt, dass etwas ausgelassen wurde und jemand es ansehen muss.
+}
+
+## Files that cannot be read
+
+# The file passes a bound; $part is the bound of one part of a workbook.
+found_too_large = Die Datei ist zu groß. Gelesen { $bound ->
+    [file] wird höchstens eine Datei von { $most } MB
+    [unpacked] werden entpackt höchstens { $part } MB in einem Teil einer Arbeitsmappe und { $most } MB in allen Teilen
+    [parts] werden höchstens { $most } Teile einer Arbeitsmappe
+    [sheets] werden höchstens { $most } Tabellenblätter
+    [cells] werden höchstens { $most } gefüllte Zellen
+    [rows] werden höchstens { $most } gefüllte Zeilen
+    [row] werden höchstens { $most } gefüllte Zellen in einer Zeile
+    [repeats] wird eine gefüllte Zeile, die höchstens { $most } Mal wiederholt ist
+    [text] werden höchstens { $most } MB Text in den Zellen
+    [cell_text] werden höchstens { $most } MB Text in einer Zelle
+    [styles] werden höchstens { $most } Zellformate
+   *[results] werden höchstens { $most } Ergebnisse
+}.
+
+# What to do about it.
+do_results_alone = Bitten Sie das Labor um eine Datei, die nur die Ergebnisse enthält.
+
+# The file holds nothing.
+found_empty_file = { $with ->
+    [zeros] Die Datei enthält nichts als Nullen, wie eine abgebrochene Kopie.
+   *[nothing] Die Datei ist leer.
+}
+
+# What to do about it.
+do_send_or_copy_again = Bitten Sie das Labor, sie erneut zu senden, oder kopieren Sie sie noch einmal, falls das Kopieren abgebrochen wurde.
+
+# The file is of a kind that holds no table, by its first bytes.
+found_other_kind = { $kind ->
+    [pdf] Die Datei ist ein PDF, was auch immer ihr Name sagt: Sie enthält keine lesbare Tabelle.
+    [web] Die Datei ist eine Webseite, was auch immer ihr Name sagt: Sie enthält keine lesbare Tabelle.
+    [xml] Die Datei ist eine XML-Datei, was auch immer ihr Name sagt: Sie enthält keine lesbare Tabelle.
+   *[other] Die Datei ist weder Text noch eine Arbeitsmappe, was auch immer ihr Name sagt: Sie enthält keine lesbare Tabelle.
+}
+
+# What to do about it.
+do_save_as_workbook = Bitten Sie das Labor um die Ergebnisse als .csv oder .xlsx, oder öffnen Sie die Datei in einem Tabellenprogramm und speichern Sie sie als .xlsx.
+
+# A workbook whose parts do not fit together.
+found_damaged_workbook = Die Arbeitsmappe ist beschädigt oder unvollständig.
+
+# What to do about it.
+do_copy_or_send_again = Kopieren Sie sie noch einmal aus der Nachricht des Labors, oder bitten Sie das Labor, sie erneut zu senden.
+
+# A workbook that a password protects.
+found_password = Die Arbeitsmappe ist mit einem Kennwort geschützt.
+
+# What to do about it.
+do_take_off_password = Bitten Sie das Labor um eine Kopie ohne Kennwort, oder öffnen Sie sie mit dem Kennwort und speichern Sie sie ohne.
+
+# An archive that holds something else.
+found_no_workbook = Die Datei ist ein Archiv oder ein Dokument, was auch immer ihr Name sagt, und keine Arbeitsmappe.
+
+# What to do about it.
+do_take_out_of_archive = Nehmen Sie die Datei des Labors heraus, oder bitten Sie das Labor um die Ergebnisse als .csv oder .xlsx.
+
+# A line of delimited text that no table has.
+found_long_line = Die Zeile { $line } der Datei ist länger als jede Zeile einer Ergebnistabelle.
+
+# What to do about it.
+do_ask_for_table = Bitten Sie das Labor um die Ergebnisse als Tabelle, je Probe oder Extraktion eine Zeile.
+
+# Quotation marks of delimited text that are not closed.
+found_open_quote = Das Anführungszeichen, das in Zeile { $line } eine Zelle öffnet, wird nicht geschlossen; wo die Zeilen enden, ist daher nicht bekannt.
+
+# What to do about it.
+do_send_again_or_workbook = Bitten Sie das Labor, die Datei erneut zu senden, oder um dasselbe als .xlsx.
+
+# Damage that the reader does not know.
+found_damaged = Die Datei ist auf eine Weise beschädigt, die nicht vorgesehen war.
+
+# What to do about it.
+do_send_again = Bitten Sie das Labor, sie erneut zu senden.
+
+# The file's content was another one a moment before.
+found_changing = Die Datei wurde geändert, während sie gelesen wurde.
+
+# What to do about it.
+do_wait_until_whole = Starten Sie noch einmal, sobald sie vollständig ist.
+
+# A file that was listed and is not there.
+found_gone = Die Datei ist nicht mehr da.
+
+# What to do about it.
+do_copy_again = Starten Sie noch einmal. Falls die Datei da sein sollte, kopieren Sie sie erneut in den Ordner inbox.
+
+# The system refuses the reading.
+found_not_permitted = Die Datei lässt sich nicht öffnen: Sie haben keine Leserechte.
+
+# What to do about it.
+do_permit_or_copy = Ändern Sie die Zugriffsrechte, oder kopieren Sie die Datei neu, und starten Sie dann noch einmal.
+
+# Any other reason of the system.
+found_cannot_open = Die Datei lässt sich nicht öffnen.
+
+# What to do about it.
+do_close_programs = Schließen Sie sie in anderen Programmen und warten Sie, bis sie ganz kopiert ist; starten Sie dann noch einmal.
+
+# A register that is damaged in a way that the reader does not know.
+found_damaged_register = Das Verzeichnis ist beschädigt.
+
+# What to do about it.
+do_restore = Stellen Sie es aus einer Kopie wieder her.
+
+## What lies in the inbox
+
+# A folder or file that cannot be looked into.
+found_unopened = Der Ordner oder die Datei lässt sich nicht öffnen.
+
+# What to do about what cannot be opened or read.
+do_permit = Sehen Sie die Zugriffsrechte an und starten Sie dann noch einmal.
+
+# A link that is not followed.
+found_link = { $to ->
+    [folder] Dies ist eine Verknüpfung zu einem Ordner; solchen wird nicht gefolgt.
+   *[nothing] Dies ist eine Verknüpfung, die nirgendwohin oder im Kreis führt.
+}
+
+# What to do about it.
+do_copy_itself = { $to ->
+    [folder] Kopieren Sie die Dateien selbst in den Ordner inbox.
+   *[nothing] Kopieren Sie die Datei selbst in den Ordner inbox.
+}
+
+# A device, a pipe and the like.
+found_no_file = Dies ist keine gewöhnliche Datei.
+
+# What to do about it.
+do_lab_files = Dateien des Labors sind Tabellen oder Text mit Trennzeichen.
+
+# A file whose name ends otherwise than a lab file's.
+found_other_ending = Eine Datei dieser Art enthält keine Tabelle, die gelesen wird (Dateien des Labors enden auf { $endings }).
+
+# What to do about it.
+do_ask_for_spreadsheet = Falls sie Ergebnisse enthält, bitten Sie das Labor darum als Tabelle.
+
+# The same bytes under two names.
+found_same_file = Diese Datei hat denselben Inhalt wie { $file }; sie zählt einmal.
+
+# A certificate or photograph in the inbox that cannot be read.
+found_exhibit_unreadable = Diese Bescheinigung oder dieses Foto lässt sich nicht lesen.
+
+## A lab's file as a whole
+
+# Text that is not in UTF-8.
+found_encoding = Die Datei sagt nicht, wie ihre Buchstaben geschrieben sind, und wurde als westeuropäischer Text (Windows-1252) gelesen.
+
+# What to do about it.
+do_ask_for_utf8 = Wenn Buchstaben wie é oder µ falsch aussehen, bitten Sie das Labor um die Datei in UTF-8.
+
+# Control characters in cells of a lab's file; $more is how many further cells have some.
+found_control_characters = { $more ->
+    [0] Die Zelle enthält Zeichen, die ein Gerät steuern und nichts zeigen; sie werden ausgelassen.
+    [one] Die Zelle enthält Zeichen, die ein Gerät steuern und nichts zeigen, ebenso 1 weitere; sie werden ausgelassen.
+   *[other] Die Zelle enthält Zeichen, die ein Gerät steuern und nichts zeigen, ebenso { $more } weitere; sie werden ausgelassen.
+}
+
+# What to do about it.
+do_look_for_missing_text = Sehen Sie nach, ob im Text etwas fehlt, und fragen Sie dann das Labor.
+
+# Sheets of a workbook that hold no cells.
+found_sheets_passed_over = { $sheets ->
+    [one] Das Blatt { $names } der Arbeitsmappe enthält keine Zellen und wurde übergangen: Es ist ein Diagramm, ein Makro oder ein Eintrag, der nirgendwohin führt.
+   *[other] Die Blätter { $names } der Arbeitsmappe enthalten keine Zellen und wurden übergangen: Jedes ist ein Diagramm, ein Makro oder ein Eintrag, der nirgendwohin führt.
+}
+
+# What to do about it.
+do_open_workbook = Öffnen Sie die Arbeitsmappe, falls dort Ergebnisse stehen können, und bitten Sie das Labor darum in einem Tabellenblatt.
+
+# Stray quotation marks have drawn rows into one cell.
+found_swallowed_rows = Die Zelle enthält mehrere Zeilen, und eine davon beginnt mit dem Packungscode „{ $code }“: Falsch stehende Anführungszeichen haben Zeilen hineingezogen, deren Ergebnisse nicht gelesen werden.
+
+# What to do about it.
+do_ask_anew = Bitten Sie das Labor erneut um die Datei, als Tabelle, wenn das einfacher ist.
+
+# A table without readings.
+found_no_results = { $has ->
+    [means] Die Tabelle enthält Mittelwerte, aber keine Ergebnisse einzelner Extraktionen; ein Mittelwert ist kein Messwert.
+   *[nothing] Keine Spalte der Tabelle enthält Ergebnisse.
+}
+
+# What to do about it.
+do_ask_for_extractions = Bitten Sie das Labor um das Ergebnis jeder Extraktion.
+
+# What the spreadsheet program does not show.
+found_hidden = { $what ->
+    [row] Die Zeile ist im Tabellenprogramm ausgeblendet; ihre Ergebnisse werden gelesen.
+   *[sheet] Das Tabellenblatt ist im Tabellenprogramm ausgeblendet; seine Ergebnisse werden gelesen.
+}
+
+# What to do about it.
+do_ask_whether_meant = Fragen Sie das Labor, ob sie mitgeschickt werden sollten. Eine Korrektur kann sie beiseitelegen.
+
+## Files without a table that is known
+
+# A file of a plate reader's figures.
+found_absorbances = Die Datei enthält Extinktionen und keine Ergebnisse; nichts davon wird verwendet.
+
+# What to do about it.
+do_want_results = Gebraucht werden die Ergebnisse, die daraus berechnet wurden, in dieser oder in einer anderen Datei.
+
+# No row could be headings.
+found_no_table = In dieser Datei wurde keine Tabelle erkannt: Keine Zeile darin könnte aus Überschriften bestehen.
+
+# What to do about it.
+do_ask_for_columns = Bitten Sie das Labor um eine Tabelle mit einer Spalte für den Probencode und einer für das Ergebnis.
+
+# A row that is most like headings, and what it lacks; $more says that there are further ones.
+found_headings = Gefunden wurden die Überschriften { $headings }{ $more ->
+    [yes] , …
+   *[no] { "" }
+}; { $lacking ->
+    [result] von keiner ist bekannt, dass sie das Ergebnis einer Extraktion nennt.
+    [sample] von keiner ist bekannt, dass sie die Probe nennt.
+   *[both] von keiner ist bekannt, dass sie die Probe nennt, und von keiner, dass sie das Ergebnis nennt.
+}
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_describe_table =
+    Falls diese Zeile die Überschriften enthält, tragen Sie dies in programme.toml ein und berichtigen Sie die Namen zwischen den Anführungszeichen:
+    { $block }
+
+# A registered code beside figures, outside of any table.
+found_lost_code = Packung „{ $code }“ steht hier mit Zahlen, aber unter keinen bekannten Überschriften; was sie sagen, wird nicht verwendet.
+
+# What to do about it.
+do_ask_for_headings = Falls die Zahlen Ergebnisse sind, bitten Sie das Labor um Überschriften, die Probe und Ergebnis nennen, oder beschreiben Sie die Tabelle in programme.toml mit einem [[layout]].
+
+## Tables, rows and codes
+
+# A column that may count extractions or wells.
+found_replicates = Die Spalte „{ $heading }“ kann Extraktionen oder Kavitäten zählen; sie wird für Extraktionen genommen.
+
+# What to do about it.
+do_ask_whether_wells = Falls es Kavitäten eines Extrakts sind, bitten Sie das Labor um seine Extraktionen: Kavitäten sagen nichts über die Packung.
+
+# A heading of results with a unit that cannot be converted.
+found_foreign_heading = Die Überschrift „{ $heading }“ nennt die Einheit „{ $unit }“, die sich nicht in ppm umrechnen lässt. Ergebnisse darunter werden nicht verwendet.
+
+# What to do about a unit.
+do_ask_for_ppm = { $results ->
+    [all] Bitten Sie das Labor um die Ergebnisse in mg/kg (ppm).
+   *[one] Bitten Sie das Labor um das Ergebnis in mg/kg (ppm).
+}
+
+# A code that no register has.
+found_unknown_code = „{ $code }“ ist kein Packungscode des Verzeichnisses; das Ergebnis wird nicht verwendet.
+
+# What to do where a registered code is much like it.
+do_look_at_near_code = Das Verzeichnis hat „{ $code }“. Falls das Labor sich vertippt hat, bitten Sie um einen berichtigten Prüfbericht; falls die Packung Ihre ist, tragen Sie sie in registers/packages ein.
+
+# What to do where none is.
+do_register_or_ask = Falls die Packung Ihre ist, tragen Sie sie in registers/packages ein (eine Blindprobe in registers/blinds); sonst fragen Sie das Labor, wessen Probe das ist.
+
+# A result whose row and those above it name no package.
+found_no_code = Hier steht ein Ergebnis, aber kein Packungscode in dieser Zeile oder darüber.
+
+# What to do about it.
+do_ask_which_package = Fragen Sie das Labor, zu welcher Packung es gehört.
+
+# A registered code in a column that is not that of the codes.
+found_code_astray = Der Packungscode „{ $code }“ steht in dieser Zeile, aber nicht in der Spalte der Codes; die Zeile wird nicht verwendet.
+
+# What to do about it.
+do_ask_what_row_says = Fragen Sie das Labor, was die Zeile sagt. Falls darüber eine andere Tabelle beginnt, bitten Sie um deren Überschriften.
+
+# What a spreadsheet has made of a code.
+found_mangled_code = „{ $written }“ steht, wo ein Packungscode stehen sollte: Ein Tabellenprogramm hat daraus { $into ->
+    [date] ein Datum
+    [scientific] eine Zahl in wissenschaftlicher Schreibweise
+   *[zeros] eine Zahl ohne ihre führenden Nullen
+} gemacht; das Ergebnis wird nicht verwendet.
+
+# What to do about it; $code is the registered code that it may have been.
+do_format_as_text = { $registered ->
+    [known] Das Verzeichnis hat „{ $code }“. Bitten Sie das Labor, die Spalte der Codes als Text zu formatieren und die Datei erneut zu senden.
+   *[unknown] Bitten Sie das Labor, die Spalte der Codes als Text zu formatieren und die Datei erneut zu senden.
+}
+
+# What stands where a day should. In a lab's file it is left out; in a register more may follow, which is told elsewhere.
+found_no_day = { $of ->
+    [lab] „{ $written }“ ist kein Tag oder kann zwei verschiedene bedeuten; die Angabe wird ausgelassen.
+   *[register] „{ $written }“ ist kein Tag oder kann zwei verschiedene bedeuten.
+}
+
+# What to do about it.
+do_write_day = { $of ->
+    [lab] Bitten Sie das Labor, Tage wie 2031-03-07 zu schreiben.
+   *[register] Schreiben Sie ihn wie 2031-03-07.
+}
+
+# No unit is stated anywhere.
+found_no_unit = Für diese Ergebnisse ist keine Einheit angegeben: Sie werden als ppm (mg/kg) gelesen.
+
+# What to do about it.
+do_ask_for_unit = Bitten Sie das Labor, die Einheit anzugeben.
+
+# A second code on the row of a package.
+found_second_code = Der Packungscode „{ $other }“ steht in der Zeile von „{ $code }“, außerhalb der Spalte der Codes; für ihn wird hier nichts gelesen.
+
+# What to do about it.
+do_ask_for_headings_over_each = Falls neben dieser Tabelle eine andere steht, bitten Sie das Labor um Überschriften über jeder, die Probe und Ergebnis nennen.
+
+# Two columns between which nothing decides.
+found_two_columns = Sowohl { $left_is ->
+    [headed] „{ $left }“ (Spalte { $left_column })
+   *[bare] Spalte { $left_column }, die keine Überschrift hat,
+} als auch { $right_is ->
+    [headed] „{ $right }“ (Spalte { $right_column })
+   *[bare] Spalte { $right_column }, die keine Überschrift hat,
+} könnte { $what ->
+    [package] der Packungscode
+    [gluten] das Gluten
+   *[result] das Ergebnis
+} sein, und sie unterscheiden sich: Keine Zeile dieser Tabelle wird verwendet.
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_choose_column =
+    { $takes ->
+        [headed] Fragen Sie das Labor, welche es ist, und nennen Sie sie in programme.toml. Dieser Block nimmt die mit der Überschrift:
+       *[second] Fragen Sie das Labor, welche es ist, und nennen Sie sie in programme.toml. Dieser Block nimmt die zweite:
+    }
+    { $block }
+
+# A row that may be the headings of another table.
+found_doubtful_row = Die Zeile { $cells } kann aus den Überschriften einer anderen Tabelle oder aus einer Bemerkung innerhalb dieser bestehen: Keine Zeile darunter wird verwendet.
+
+# What to do about it.
+do_ask_what_stands_below = Fragen Sie das Labor, was darunter steht. Falls es Ergebnisse sind, bitten Sie um sie ohne diese Zeile.
+
+## Results
+
+# A footnote mark behind a figure.
+found_footnote = „{ $written }“ trägt ein Fußnotenzeichen; die Zahl wird ohne dieses gelesen.
+
+# What to do about it.
+do_look_up_footnote = Sehen Sie die Fußnote in der Datei des Labors nach.
+
+# A figure a little below zero.
+found_below_zero = „{ $written }“ liegt unter null: Es wird für weniger genommen, als das Verfahren beziffern kann.
+
+# What to do about it.
+do_nothing_below_zero = Nichts ist zu tun. Fragen Sie das Labor, falls es solche Zahlen oft angibt.
+
+# A column of units with one that cannot be converted.
+found_bad_unit_cell = Die Einheit „{ $unit }“ lässt sich nicht in ppm umrechnen; das Ergebnis „{ $written }“ wird nicht verwendet.
+
+# Two units are stated for one result.
+found_two_units = „{ $written }“ wird in { $unit } gelesen, aber auch eine andere Einheit, { $other }, ist dafür angegeben.
+
+# What to do about it.
+do_ask_which_unit = Fragen Sie das Labor, welche Einheit richtig ist.
+
+# A result with a unit that cannot be converted.
+found_bad_unit = „{ $written }“ hat die Einheit „{ $unit }“, die sich nicht in ppm umrechnen lässt; das Ergebnis wird nicht verwendet.
+
+# A cell of results that cannot be read as one.
+found_bad_value = { $fault ->
+    [no_result] „{ $written }“ ist kein lesbares Ergebnis; es wird nicht verwendet.
+    [comma] „{ $written }“ lässt sich auf zwei Arten lesen: Das Komma kann ein Dezimalzeichen sein oder die Tausender trennen; der Wert wird nicht verwendet.
+    [negative] „{ $written }“ liegt weiter unter null, als die Bestimmungsgrenze darüber liegt; der Wert wird nicht verwendet.
+    [too_much] „{ $written }“ ergibt mehr als eine Million ppm, mehr Gluten als Probe; der Wert wird nicht verwendet.
+    [scientific] „{ $written }“ steht in wissenschaftlicher Schreibweise, bei der Ziffern verloren gegangen sein können; der Wert wird nicht verwendet.
+    [date] „{ $written }“ ist ein Datum, wo ein Ergebnis stehen sollte; es wird nicht verwendet.
+    [cell_error] „{ $written }“ ist ein Fehler des Tabellenprogramms und kein Ergebnis; der Wert wird nicht verwendet.
+   *[uncalculated] Die Zelle enthält eine Formel, deren Ergebnis nicht in der Datei steht; sie wird nicht verwendet.
+}
+
+# What to do about it.
+do_bad_value = { $fault ->
+    [no_result] Ein Ergebnis ist eine Zahl (12,4), eine Angabe darunter (<5, <BG, nicht nachweisbar) oder darüber (>80) oder ein Wort dafür, dass es keines gibt. Fragen Sie das Labor, was gemeint ist.
+    [comma] Bitten Sie das Labor, die Zahl ohne Komma zu schreiben. Nichts anderes in der Datei klärt, was es ist.
+    [negative] Bitten Sie das Labor um das Ergebnis, wie es dieses berichten würde, etwa <5.
+    [too_much] Fragen Sie das Labor nach der Zahl und ihrer Einheit.
+    [scientific] Bitten Sie das Labor um die ausgeschriebene Zahl.
+    [date] Ein Tabellenprogramm kann aus einer Zahl ein Datum gemacht haben. Fragen Sie das Labor nach der Zahl.
+    [cell_error] Bitten Sie das Labor, die Zelle zu berichtigen und die Datei erneut zu senden.
+   *[uncalculated] Öffnen Sie die Datei in einem Tabellenprogramm, speichern Sie sie dort und ersetzen Sie sie; oder bitten Sie das Labor um Zahlen.
+}
+
+# The lab's mean is not that of its readings.
+found_mean_differs = Der Mittelwert des Labors für { $package } ist „{ $written }“, aber seine Messwerte ergeben { $kind ->
+    [number] { $lower } ppm
+    [range] { $lower } bis { $upper } ppm
+   *[above] mehr als { $lower } ppm
+}.
+
+# What to do about it.
+do_ask_about_mean = Der Mittelwert wird aus den Messwerten neu berechnet. Fragen Sie das Labor, welche der Zahlen falsch ist.
+
+## Registers: files and headings
+
+# A file whose name is nearly that of a register.
+found_misnamed = So heißt beinahe das Verzeichnis { $register }, dessen Datei { $register }.csv (oder .xlsx, .xls, .ods) ist; sie wird nicht gelesen, und bis das geklärt ist, { $bars ->
+    [verdict] erhält kein Produkt ein Urteil
+   *[issue] wird nichts herausgegeben
+}.
+
+# What to do about it.
+do_rename = Falls es das Verzeichnis { $register } ist, nennen Sie es { $register }.csv oder speichern Sie es als { $register }.xlsx. Falls nicht, nehmen Sie die Datei aus registers/ heraus.
+
+# What in registers/ is no register.
+found_no_register = { $what ->
+    [folder] In einen Ordner in registers/ wird nicht hineingesehen.
+    [sheet] Dieses Tabellenblatt ist kein Verzeichnis, und nichts wird daraus gelesen.
+   *[file] Dies ist kein Verzeichnis, und nichts wird daraus gelesen.
+}
+
+# What to do about it.
+do_keep_elsewhere = Verzeichnisse heißen { $names }. Bewahren Sie alles andere außerhalb von registers/ auf.
+
+# What to do about a sheet of the workbook of registers that is none.
+do_keep_sheet_elsewhere = Tabellenblätter mit Verzeichnissen heißen { $names }. Bewahren Sie alles andere in einer anderen Datei außerhalb von registers/ auf.
+
+# A sheet of the workbook of registers whose name is nearly a register's.
+found_misnamed_sheet = So heißt beinahe das Verzeichnis { $register }; das Tabellenblatt wird nicht gelesen, und bis das geklärt ist, { $bars ->
+    [verdict] erhält kein Produkt ein Urteil
+   *[issue] wird nichts herausgegeben
+}.
+
+# What to do about it.
+do_rename_sheet = Falls es dieses Verzeichnis ist, nennen Sie das Tabellenblatt „{ $register }“. Falls nicht, entfernen Sie es.
+
+# What to do where it is the register that the program keeps itself.
+do_take_issued_out = Das Verzeichnis dessen, was herausgegeben wurde, führt die Software selbst in registers/issued.csv. Entfernen Sie das Tabellenblatt.
+
+# A register without headings.
+found_empty_register = Das Verzeichnis ist leer: Es hat keine Überschriften.
+
+# What to do about it.
+do_put_headings = Schreiben Sie die Überschriften in die erste Zeile, wie README sie zeigt.
+
+# A second sheet of a register that holds something.
+found_further_sheet = Von einem Verzeichnis wird nur das erste Tabellenblatt gelesen, und auch dieses weitere enthält etwas.
+
+# What to do about it.
+do_one_sheet = Bringen Sie, was zum Verzeichnis gehört, auf dessen erstes Blatt, und bewahren Sie alles andere in einer Datei außerhalb von registers/ auf.
+
+# A heading that is nearly the name of a missing column, and what that keeps from being done.
+found_near_heading = Die Überschrift „{ $found }“ heißt beinahe wie „{ $meant }“, die fehlt; { $costs ->
+    [column] ihre Spalte wird nicht verwendet
+    [verdict] bis das behoben ist, erhält kein Produkt ein Urteil
+   *[issue] bis das behoben ist, wird nichts herausgegeben
+}.
+
+# What to do about it.
+do_write_heading = Falls { $meant } gemeint ist, schreiben Sie die Überschrift so. Falls nicht, geben Sie dieser Spalte einen anderen Namen, oder fügen Sie eine Spalte { $meant } hinzu.
+
+# Two columns of one name.
+found_heading_twice = Die Überschrift „{ $heading }“ kommt zweimal vor, und die erste der beiden Spalten wird gelesen; { $costs ->
+    [column] die andere wird nicht verwendet
+    [verdict] bis das behoben ist, erhält kein Produkt ein Urteil
+   *[issue] bis das behoben ist, wird nichts herausgegeben
+}.
+
+# What to do about it.
+do_keep_one_column = Behalten Sie eine der beiden Spalten, oder geben Sie der anderen einen anderen Namen.
+
+# A column of a register that nothing is read from.
+found_unknown_column = Das Verzeichnis { $register } kennt die Spalte „{ $column }“ nicht; sie wird nicht gelesen.
+
+## Registers: fields
+
+# A field that a spreadsheet could not work out.
+found_cell_error = „{ $written }“ ist ein Fehler des Tabellenprogramms.
+
+# What to do about it.
+do_mend_cell = Berichtigen Sie die Zelle.
+
+# What to do about a formula of a register that was never worked out.
+do_calculate = Öffnen Sie das Verzeichnis in einem Tabellenprogramm und speichern Sie es dort, oder tippen Sie ein, was die Zelle enthalten soll.
+
+# A field with more letters than any document holds.
+found_too_long = Das Feld „{ $column }“ hat { $length } Zeichen, und höchstens { $most } sind erlaubt; es wird nicht verwendet.
+
+# What to do about it.
+do_shorten = Kürzen Sie es: Vielleicht wurde es in die falsche Zelle eingefügt.
+
+# Control characters in a field of a register.
+found_control_characters_in = „{ $written }“ enthält Zeichen, die ein Gerät steuern und nichts zeigen; { $costs ->
+    [row] die Zeile wird nicht verwendet
+   *[letters] sie werden ausgelassen
+}.
+
+# What to do about it.
+do_type_anew = { $when ->
+    [missing] Tippen Sie den Text neu, falls etwas darin fehlt.
+   *[always] Tippen Sie es neu.
+}
+
+# A text that a spreadsheet program would take for a formula.
+found_formula = „{ $written }“ beginnt wie eine Formel eines Tabellenprogramms; es bleibt als Text stehen.
+
+# What to do about it.
+do_mend_formula = Falls es nicht dastehen soll, berichtigen Sie die Zelle.
+
+# A needed field without anything in it.
+found_blank = Das Feld „{ $column }“ ist leer, wird aber gebraucht; die Zeile wird nicht verwendet.
+
+# What to do about it.
+do_fill_in = Füllen Sie es aus.
+
+# A field that may have one of several words, and has another one.
+found_unknown_word = „{ $written }“ ist kein Wort, das „{ $column }“ haben kann.
+
+# What to do about it.
+do_write_one_of = Schreiben Sie eines von diesen: { $words }.
+
+# A field that should hold a number.
+found_no_number = { $wanted ->
+    [count] „{ $written }“ ist keine ganze Zahl ab 1.
+   *[figure] „{ $written }“ ist keine Zahl über 0.
+}
+
+# What to do about it.
+do_write_number = { $wanted ->
+    [count] Schreiben Sie 1, 2, 3 …
+   *[figure] Schreiben Sie nur die Zahl, in ppm, etwa 5 oder 2,5.
+}
+
+# A spreadsheet program has made a day of an id.
+found_id_is_day = „{ $written }“ ist ein Tag, den ein Tabellenprogramm aus { $column } gemacht hat; die Zeile wird nicht verwendet.
+
+# What to do about it.
+do_format_column = Stellen Sie das Format der Spalte auf Text, und tippen Sie es neu.
+
+# What no id can be.
+found_bad_id = { $since ->
+    [file_name] „{ $written }“ kann nicht { $column } sein, da nicht auf jedem Rechner eine Datei so heißen kann; die Zeile wird nicht verwendet.
+   *[letters] „{ $written }“ kann nicht { $column } sein; die Zeile wird nicht verwendet.
+}
+
+# What to do about it.
+do_mend_id = { $since ->
+    [file_name] Wählen Sie einen anderen Namen; er darf nicht auf '.' enden und nicht CON, NUL, COM1 oder dergleichen sein.
+   *[letters] Verwenden Sie 1 bis 64 der Buchstaben A bis Z, Ziffern, '.', '_' und '-', und beginnen Sie nicht mit '.'.
+}
+
+## Registers: products and packages
+
+# A second row of one product.
+found_product_twice = „{ $product }“ steht zweimal im Verzeichnis; diese Zeile wird nicht verwendet, und das Produkt erhält kein Urteil.
+
+# A second row whose id differs in case alone.
+found_product_alike = „{ $written }“ unterscheidet sich von „{ $first }“ in nichts, was zählt, und ihre Dateien würden einander überschreiben; diese Zeile wird nicht verwendet, und das Produkt erhält kein Urteil.
+
+# What to do about it.
+do_one_id_each = Geben Sie jedem Produkt eine eigene Kennung, oder nehmen Sie eine der beiden Zeilen heraus.
+
+# Oats that are called certified.
+found_no_certifier = Der Hafer soll zertifiziert sein, und keine Zertifizierungsstelle ist genannt.
+
+# What to do about it.
+do_name_certifier = Nennen Sie die Stelle in der Spalte certifier, oder schreiben Sie unverified.
+
+# A product without a claim.
+found_no_claim = Das Feld „claim“ ist leer, wird aber gebraucht; ohne es erhält das Produkt kein Urteil.
+
+# What to do about it.
+do_write_claim = Schreiben Sie die Worte auf der Packung, etwa glutenfrei.
+
+# Two products and rounds whose sheets would have one number.
+found_sheets_alike = Das Blatt von „{ $product }“, Runde „{ $round }“, hätte die Nummer oder den Dateinamen von dem für „{ $other_product }“, Runde „{ $other_round }“; die Zeile wird nicht verwendet.
+
+# What to do about it.
+do_rename_round = Geben Sie einer der beiden Runden einen anderen Namen, etwa einen nur aus Ziffern.
+
+# A code that is there twice.
+found_package_twice = { $spelt ->
+    [alike] Der Packungscode „{ $second }“ steht zweimal im Verzeichnis
+   *[differently] Die Packungscodes „{ $first }“ und „{ $second }“ unterscheiden sich in nichts, was zählt
+}; { $kept ->
+    [first] diese Zeile wird nicht verwendet
+   *[neither] da sie zu verschiedenen Produkten oder Runden gehören, wird keiner verwendet
+}.
+
+# What to do about it.
+do_one_code_each = Jede Packung hat einen eigenen Code: Berichtigen Sie das Verzeichnis.
+
+# A row about a product that there is not.
+found_unknown_product = „{ $written }“ steht nicht im Verzeichnis der Produkte; die Zeile wird nicht verwendet.
+
+# What to do about it.
+do_add_product = Tragen Sie das Produkt in registers/products ein, oder berichtigen Sie hier seine Kennung.
+
+# Rows of a lab's file about packages whose row in the register is not used; $more is how many codes are not named.
+found_lost_rows = Diese Datei hat { $rows ->
+    [one] 1 Zeile mit dem Code einer Packung, deren
+   *[other] { $rows } Zeilen mit Codes von Packungen, deren
+} Zeile im Verzeichnis nicht verwendet wird: { $packages }{ $more ->
+    [0] { "" }
+   *[other] {" "}und { $more } weitere
+}.
+
+# What to do about it.
+do_mend_registers = Berichtigen Sie zuerst die Verzeichnisse: Dies folgt aus deren Fehlern. Starten Sie dann noch einmal.
+
+## Registers: photographs
+
+# A path of photographs that is not opened.
+found_folder_outside = Der Ordner mit Fotos „{ $folder }“ führt aus dem Ordner des Programms hinaus oder ist eine Verknüpfung; er wird nicht geöffnet.
+
+# What to do about it.
+do_copy_photographs = Kopieren Sie die Fotos in einen Ordner innerhalb des Programmordners, und schreiben Sie seinen Pfad hierher.
+
+# A path of photographs that leads nowhere.
+found_no_folder = Es gibt keinen Ordner mit Fotos „{ $folder }“.
+
+# What to do about it.
+do_make_folder = Legen Sie den Ordner im Programmordner an und kopieren Sie die Fotos hinein, oder leeren Sie diese Zelle.
+
+# A folder of photographs that the system does not list.
+found_folder_unlisted = Der Ordner mit Fotos „{ $folder }“ lässt sich nicht auflisten.
+
+# What to do about it.
+do_look_at_names = Sehen Sie seine Zugriffsrechte und die Namen darin an.
+
+# What stands in a folder of photographs and is not taken for one.
+found_photograph = { $fault ->
+    [link] „{ $path }“ ist eine Verknüpfung, keine gewöhnliche Datei oder hat einen Namen, der kein Text ist; es wird nicht als Foto genommen.
+    [ending] „{ $path }“ ist dem Namen nach kein Foto (.jpg, .jpeg, .png, .webp, .heic oder .pdf); es wird übergangen.
+   *[unreadable] Das Foto „{ $path }“ lässt sich nicht lesen.
+}
+
+# What to do about it.
+do_mend_photograph = { $fault ->
+    [link] Kopieren Sie das Foto selbst in den Ordner.
+    [ending] Speichern Sie es in einer dieser Arten, oder bewahren Sie es anderswo auf.
+   *[unreadable] Sehen Sie die Zugriffsrechte an und starten Sie dann noch einmal.
+}
+
+## Registers: corrections, reports, key, issued sheets, terms
+
+# A path that leads to no lab file.
+found_no_lab_file = { $costs ->
+    [correction] Im Ordner inbox liegt keine Datei des Labors „{ $written }“; die Korrektur wird nicht verwendet.
+   *[nothing] Im Ordner inbox liegt keine Datei des Labors „{ $written }“.
+}
+
+# What to do about it.
+do_write_path = { $of ->
+    [several] Schreiben Sie den Pfad unterhalb von inbox/, wie inbox-report.txt ihn zeigt; * steht für beliebige Zeichen.
+    [replaced] Schreiben Sie den Pfad der ersetzten Datei unterhalb von inbox/, wie inbox-report.txt ihn zeigt.
+   *[one] Schreiben Sie den Pfad unterhalb von inbox/, wie inbox-report.txt ihn zeigt.
+}
+
+# A correction of a package that there is not.
+found_unknown_package = „{ $written }“ steht nicht im Verzeichnis der Packungen; die Korrektur wird nicht verwendet.
+
+# What to do about it.
+do_add_package = Berichtigen Sie hier den Code, oder tragen Sie die Packung in registers/packages ein.
+
+# A correction that fits no reading.
+found_idle_correction = { $extraction_is ->
+    [one] Diese Korrektur ändert nichts: „{ $file }“ enthält keinen Messwert von Extraktion { $extraction } der Packung „{ $package }“.
+   *[any] Diese Korrektur ändert nichts: „{ $file }“ enthält keinen Messwert der Packung „{ $package }“.
+}
+
+# What to do about it; the files that report the package.
+do_mend_correction = { $reported ->
+    [nowhere] Keine Datei des Labors berichtet über diese Packung. Prüfen Sie den Code, oder nehmen Sie die Zeile heraus.
+   *[somewhere] Über diese Packung wird in { $files } berichtet. Berichtigen Sie Datei oder Extraktion der Zeile, oder nehmen Sie die Zeile heraus.
+}
+
+# Two rows about one file.
+found_report_twice = Die Datei { $file } hat in diesem Verzeichnis schon eine Zeile, Zeile { $row }; diese Zeile wird nicht verwendet.
+
+# What to do about it.
+do_one_row_each = Behalten Sie eine Zeile je Datei.
+
+# The last day of the tests and the first.
+found_days_reversed = Der letzte Tag der Untersuchungen liegt vor dem ersten.
+
+# What to do about it.
+do_mend_day = Berichtigen Sie einen der beiden Tage.
+
+# A report that is said to replace another one.
+found_nothing_replaced = { $since ->
+    [itself] „{ $written }“ kann sich nicht selbst ersetzen; nichts wird ersetzt.
+   *[unclear] „{ $written }“ ist nicht genau eine Datei des Labors im Ordner inbox; nichts wird ersetzt.
+}
+
+# What to do about it.
+do_name_earlier_file = Nennen Sie die Datei, die vorher kam.
+
+# A certificate that is not there.
+found_no_certificate = Im Ordner inbox liegt keine Datei „{ $written }“.
+
+# What to do about it.
+do_copy_certificate = Kopieren Sie die Bescheinigung in den Ordner inbox, und schreiben Sie ihren Pfad unterhalb von inbox/.
+
+# A code of the key that is another package's.
+found_blind_taken = { $by ->
+    [package] „{ $code }“ ist der Code einer Packung des Verzeichnisses der Packungen; diese Zeile des Schlüssels wird nicht verwendet.
+   *[key] „{ $code }“ steht schon im Schlüssel; diese Zeile des Schlüssels wird nicht verwendet.
+}
+
+# What to do about it.
+do_own_code = Geben Sie jeder Packung einen eigenen Code.
+
+# A row of the register of what was issued that the program cannot have written.
+found_no_checksum = „{ $written }“ ist keine Prüfsumme, wie `issue` sie schreibt; die Zeile wird nicht verwendet.
+
+# What to do about it.
+do_restore_register = Stellen Sie das Verzeichnis aus dem letzten datierten Archiv wieder her.
+
+# A row of label terms that cannot be used.
+found_bad_term = Diese Zeile der Begriffe auf Etiketten wird nicht verwendet: { $fault ->
+    [term] Sie hat keinen Begriff.
+    [class] „{ $written }“, von „{ $term }“ gesagt, ist keine Klasse. Klassen sind always, depends, exempt und look-alike.
+    [exception] „{ $written }“, von „{ $term }“ gesagt, ist keine Ausnahme. Eine Ausnahme schreibt man us=depends.
+   *[condition] „{ $written }“, von „{ $term }“ gesagt, ist weder ein Rechtsraum noch named, listed, grain oder gluten-free.
+}
+
+# What to do about it.
+do_mend_row = Berichtigen Sie die Zeile, oder nehmen Sie sie heraus.
+
+## What the lab reports
+
+# A package that is known to hold no gluten, and what the lab reports of it.
+found_blind_without = Die Packung { $package } ist eine Blindprobe, die bekanntlich kein Gluten enthält; das Labor berichtet { $reported }: { $outcome ->
+    [no_result] Es gibt kein Ergebnis, das sich mit dem Schlüssel vergleichen lässt
+    [none_found] Wie erwartet wurde kein Gluten gefunden
+   *[found] In { $found } von { $all } Extraktionen wurde Gluten gefunden, wo keines sein sollte
+}.
+
+# A package to which gluten was added, and what the lab reports of it, where no share of it can be worked out.
+found_blind_with = Die Packung { $package } ist eine Blindprobe, der { $amount ->
+    [known] { $added } ppm Gluten zugesetzt sind
+   *[unknown] Gluten zugesetzt ist, wie viel, sagt der Schlüssel nicht
+}; das Labor berichtet { $reported }: { $outcome ->
+    [no_result] Es gibt kein Ergebnis, das sich mit dem Schlüssel vergleichen lässt
+    [missed] In { $missed } von { $all } Extraktionen ließ sich nichts beziffern, obwohl Gluten zugesetzt war
+   *[found] Wie erwartet wurde Gluten gefunden
+}.
+
+# Likewise, with the share of it that was found. AOAC SMPR 2017.021 allows 50 to 200 % for oats, an uneven food.
+found_blind_share = Die Packung { $package } ist eine Blindprobe, der { $added } ppm Gluten zugesetzt sind; das Labor berichtet { $reported }: Das sind { $share } % des Zugesetzten, { $within ->
+    [yes] innerhalb von 50 bis 200 %
+   *[no] außerhalb von 50 bis 200 %
+}.
+
+# What to do where the lab has no result of it.
+do_ask_for_blind = Bitten Sie das Labor um das Ergebnis unter diesem Code, wie bei jeder anderen Packung.
+
+# What to do where the result is not what was expected.
+do_look_at_key = Sehen Sie zuerst den Schlüssel an: Ein Code kann verwechselt sein. Fragen Sie dann das Labor nach dem ganzen Lauf, ohne zu sagen, welche Packung es war. Kein Urteil wurde dadurch geändert; bedenken Sie, was zusammen damit untersucht wurde, bevor Sie etwas herausgeben.
+
+# Two reports of one extraction differ.
+found_conflict = Extraktion { $extraction } der Packung „{ $package }“ ist als „{ $one }“ ({ $one_at }) und als „{ $other }“ ({ $other_at }) berichtet; keiner der Werte wird verwendet.
+
+# What to do about it.
+do_settle_conflict = Fragen Sie das Labor, welcher gilt. Fügen Sie dann dem Verzeichnis der Korrekturen eine Zeile hinzu: „exclude“ für die Datei, deren Messwert zurückgezogen ist, oder „repeat“ für die Datei, falls ihre Messwerte weitere Extraktionen sind.
+
+# One reading in each of two files, both the same.
+found_halves = Packung „{ $package }“ hat hier einen einzigen Messwert und denselben in { $other }: Er zählt einmal.
+
+# What to do about it.
+do_number_extractions = Falls es zwei Extraktionen sind, die zufällig gleich sind, bitten Sie das Labor, sie zu nummerieren, oder fügen Sie dem Verzeichnis der Korrekturen eine Zeile hinzu: „repeat“ für eine der Dateien.
+
+# Two files agree about an extraction.
+found_counted_once = Extraktion { $extraction } der Packung „{ $package }“ ist mit demselben Ergebnis in { $other } berichtet; sie zählt einmal.
+
+# A package that counts and of which the lab reported nothing.
+found_missing_package = Für Packung „{ $package }“ des Produkts „{ $product }“ gibt es noch kein Ergebnis des Labors.
+
+# What to do about it.
+do_wait_for_lab = Nichts ist zu tun, solange das Labor arbeitet. Falls der Prüfbericht da ist, suchen Sie diesen Code darin.
+
+## What can hardly be so
+
+# A claim that the rule does not know.
+found_unknown_claim = „{ $claim }“, die Angabe auf „{ $product }“, ist keine Angabe zu Gluten, für die es unter der Regel { $rule } einen Grenzwert gibt: Das Produkt erhält kein Urteil.
+
+# What to do about it.
+do_look_at_package = Sehen Sie die Packung an. Falls sie mit diesen oder anderen Worten glutenfrei sagt, schreiben Sie glutenfrei; sonst lassen Sie es, wie es ist: Die Regel hat keinen Grenzwert, mit dem sich die Ergebnisse vergleichen ließen.
+
+# Two days of a package that cannot both be right; the second is a best-by date as it is printed in "bought_best_by".
+found_package_days = Packung „{ $package }“ wurde { $order ->
+    [sent_bought] am { $day } verschickt, vor dem Kauf am { $other }
+    [bought_best_by] am { $day } gekauft, nach dem Mindesthaltbarkeitsdatum „{ $other }“
+    [received_sent] am { $day } vom Labor empfangen, vor dem Versand am { $other }
+    [received_bought] am { $day } vom Labor empfangen, vor dem Kauf am { $other }
+    [tested_sent] am { $day } untersucht, vor dem Versand am { $other }
+    [tested_bought] am { $day } untersucht, vor dem Kauf am { $other }
+    [tested_received] am { $day } untersucht, vor dem Eingang im Labor am { $other }
+   *[reported_tested] am { $day } berichtet, vor dem Ende der Untersuchung am { $other }
+}.
+
+# What to do about it.
+do_mend_days = { $of ->
+    [register] Sehen Sie Kassenzettel, Packung und Verzeichnis an: Einer der beiden Tage ist falsch getippt.
+   *[report] Sehen Sie den Prüfbericht des Labors an, und fragen Sie das Labor, falls er dasselbe sagt. Ein Tag, der in der Datei falsch ist, lässt sich in registers/reports.csv richtigstellen.
+}
+
+# All packages of a round are of one lot.
+found_one_lot = { $number ->
+    [two] Beide Packungen des Produkts „{ $product }“, Runde „{ $round }“, stammen aus der Charge „{ $lot }“: Sie sprechen für diese Charge und sind keine zufällige Auswahl des Produkts.
+   *[more] Alle { $packages } Packungen des Produkts „{ $product }“, Runde „{ $round }“, stammen aus der Charge „{ $lot }“: Sie sprechen für diese Charge und sind keine zufällige Auswahl des Produkts.
+}
+
+# What to do about it.
+do_buy_other_lots = Kaufen Sie, wo Sie können, Packungen verschiedener Chargen in verschiedenen Läden. Falls die Chargen verschieden sind, berichtigen Sie das Verzeichnis.
+
+# One lot with two best-by dates.
+found_two_dates = Charge „{ $lot }“ des Produkts „{ $product }“ hat die Mindesthaltbarkeitsdaten „{ $first }“ (Packung „{ $first_package }“) und „{ $other }“ (Packung „{ $other_package }“).
+
+# What to do about it.
+do_mend_lot = Eine Charge hat ein Mindesthaltbarkeitsdatum. Sehen Sie die Packungen oder ihre Fotos an, und berichtigen Sie Charge oder Datum.
+
+# A claim beside an ingredient that denies it.
+found_denied_claim = Das Produkt „{ $product }“ wird als „{ $claim }“ verkauft, und seine Zutaten nennen { $terms }.
+
+# What to do about it.
+do_look_at_ingredients = Vergleichen Sie die Zutaten im Verzeichnis mit einem Foto der Packung: Blatt und Brief werden dies vom Hersteller sagen.
+
+# A barcode that is none (GS1 General Specifications, 7.9.1).
+found_barcode = Der Strichcode „{ $barcode }“ des Produkts „{ $product }“ { $fault ->
+    [letters] besteht nicht nur aus Ziffern
+    [length] hat { $digits ->
+        [one] 1 Ziffer
+       *[other] { $digits } Ziffern
+    }; ein Strichcode eines Lebensmittels hat 8, 12, 13 oder 14
+   *[check] endet auf { $check }; seine übrigen Ziffern verlangen { $wanted } (die Prüfziffer)
+}.
+
+# What to do about it.
+do_type_barcode = Tippen Sie ihn noch einmal von der Packung ab, als Text: Ein Tabellenprogramm lässt führende Nullen weg. Gedruckt wird er, wie er dasteht.
+
+# A price without a digit.
+found_price = Der Preis „{ $price }“ der Packung „{ $package }“ enthält keine Zahl.
+
+# What to do about it.
+do_write_price = Tragen Sie ein, was auf dem Kassenzettel steht, oder lassen Sie die Zelle leer.
+
+# Words for fermented or hydrolysed food in a row that says that the food is neither (J AOAC 98:1346, 2015).
+found_processing = Die Zeile von „{ $product }“ nennt { $foods }, und ihr Feld processing ist none: In fermentierten oder hydrolysierten Lebensmitteln kann ein Sandwich-Verfahren Gluten übersehen.
+
+# What to do about it.
+do_ask_about_processing = Fragen Sie den Hersteller, ob das Lebensmittel oder ein guter Teil davon fermentiert oder hydrolysiert ist; falls ja, schreiben Sie fermented oder hydrolysed unter processing, und lassen Sie es auch mit einem kompetitiven Verfahren untersuchen.

@@ -1,1 +1,910 @@
-# What was found in lab files and registers, and what to do about it.
+# What was found in lab files and registers, and what to do about it: printed in inbox-report.txt; in English in results.json, in
+# results.xlsx and on the screen. Each message is a whole sentence. "found_" says what was found, "do_" what to do about the one
+# before it.
+
+## Where a problem stands, and the report that lists all of them
+
+# Where something stands, within a sentence. The name of a cell, the number of a row, the letter of a column.
+place = { $file }{ $sheet_is ->
+    [named] , hoja «{ $sheet }»
+   *[none] { "" }
+}{ $at ->
+    [cell] , celda { $cell }
+    [row] , fila { $cell }
+    [column] , columna { $cell }
+   *[none] { "" }
+}
+
+# The same below the name of its file, before the colon of an entry.
+place_in_file = { $sheet_is ->
+    [named] { $at ->
+        [cell] hoja «{ $sheet }», celda { $cell }
+        [row] hoja «{ $sheet }», fila { $cell }
+        [column] hoja «{ $sheet }», columna { $cell }
+       *[none] hoja «{ $sheet }»
+    }
+   *[none] { $at ->
+        [cell] celda { $cell }
+        [row] fila { $cell }
+        [column] columna { $cell }
+       *[none] { "" }
+    }
+}
+
+# Words from a file, one of several.
+item = «{ $text }»
+
+# The same with where they stand: a column's letter, or a place.
+item_at = «{ $text }» ({ $at })
+
+# The margin of an entry; at most eight letters.
+problem_severity = { $severity ->
+    [error] Error
+    [warning] Aviso
+   *[note] Nota
+}
+
+# The first line of an entry behind its margin: where, and what was found.
+problem_entry = { $at ->
+    [somewhere] { $place }: { $found }
+   *[whole] { $found }
+}
+
+# The second line of an entry.
+problem_to_do = Qué hacer: { $hint }
+
+# The heading of the report.
+report_heading = Lo que se encontró en los archivos del laboratorio y en los registros
+
+# Below it, where there is no problem.
+report_clean = Archivos del laboratorio leídos: { $files }. No hay nada que mirar.
+
+# Below it, where there are some.
+report_counts = Archivos del laboratorio leídos: { $files }. Errores: { $errors }, avisos: { $warnings }, notas: { $notes }. { $errors ->
+    [0] Ningún resultado encontrado se dejó fuera.
+   *[other] Un error significa que algo se dejó fuera y alguien tiene que mirarlo.
+}
+
+## Files that cannot be read
+
+# The file passes a bound; $part is the bound of one part of a workbook.
+found_too_large = El archivo es demasiado grande: como máximo se leen { $bound ->
+    [file] archivos de { $most } MB
+    [unpacked] { $part } MB en una parte de un libro y { $most } MB en todas sus partes, una vez descomprimidas
+    [parts] { $most } partes de un libro
+    [sheets] { $most } hojas
+    [cells] { $most } celdas llenas
+    [rows] { $most } filas llenas
+    [row] { $most } celdas llenas en una fila
+    [repeats] { $most } repeticiones de una fila llena
+    [text] { $most } MB de texto en las celdas
+    [cell_text] { $most } MB de texto en una celda
+    [styles] { $most } formatos de celda
+   *[results] { $most } resultados
+}.
+
+# What to do about it.
+do_results_alone = Pida al laboratorio un archivo que contenga solo los resultados.
+
+# The file holds nothing.
+found_empty_file = { $with ->
+    [zeros] El archivo no contiene más que ceros, como una copia interrumpida.
+   *[nothing] El archivo está vacío.
+}
+
+# What to do about it.
+do_send_or_copy_again = Pida al laboratorio que lo envíe de nuevo, o cópielo otra vez si la copia se interrumpió.
+
+# The file is of a kind that holds no table, by its first bytes.
+found_other_kind = { $kind ->
+    [pdf] El archivo es un PDF, diga lo que diga su nombre: no contiene ninguna tabla que pueda leerse.
+    [web] El archivo es una página web, diga lo que diga su nombre: no contiene ninguna tabla que pueda leerse.
+    [xml] El archivo es un archivo XML, diga lo que diga su nombre: no contiene ninguna tabla que pueda leerse.
+   *[other] El archivo no es ni texto ni un libro de cálculo, diga lo que diga su nombre: no contiene ninguna tabla que pueda leerse.
+}
+
+# What to do about it.
+do_save_as_workbook = Pida al laboratorio los resultados en .csv o .xlsx, o abra el archivo en un programa de hojas de cálculo y guárdelo como .xlsx.
+
+# A workbook whose parts do not fit together.
+found_damaged_workbook = El libro de cálculo está dañado o incompleto.
+
+# What to do about it.
+do_copy_or_send_again = Cópielo otra vez del mensaje del laboratorio, o pida al laboratorio que lo envíe de nuevo.
+
+# A workbook that a password protects.
+found_password = El libro de cálculo está protegido con una contraseña.
+
+# What to do about it.
+do_take_off_password = Pida al laboratorio una copia sin contraseña, o ábralo con ella y guárdelo sin ella.
+
+# An archive that holds something else.
+found_no_workbook = El archivo es un archivo comprimido o un documento, diga lo que diga su nombre, y no un libro de cálculo.
+
+# What to do about it.
+do_take_out_of_archive = Extraiga de él el archivo del laboratorio, o pida al laboratorio los resultados en .csv o .xlsx.
+
+# A line of delimited text that no table has.
+found_long_line = La línea { $line } del archivo es más larga que cualquier fila de una tabla de resultados.
+
+# What to do about it.
+do_ask_for_table = Pida al laboratorio los resultados en una tabla, con una fila por muestra o por extracción.
+
+# Quotation marks of delimited text that are not closed.
+found_open_quote = Las comillas que abren una celda en la línea { $line } no se cierran, de modo que no se sabe dónde terminan sus filas.
+
+# What to do about it.
+do_send_again_or_workbook = Pida al laboratorio que envíe de nuevo el archivo, o que envíe lo mismo en .xlsx.
+
+# Damage that the reader does not know.
+found_damaged = El archivo está dañado de un modo que no se había previsto.
+
+# What to do about it.
+do_send_again = Pida al laboratorio que lo envíe de nuevo.
+
+# The file's content was another one a moment before.
+found_changing = El archivo cambió mientras se leía.
+
+# What to do about it.
+do_wait_until_whole = Vuelva a ejecutar el programa cuando esté completo.
+
+# A file that was listed and is not there.
+found_gone = El archivo ya no está.
+
+# What to do about it.
+do_copy_again = Vuelva a ejecutar el programa. Si el archivo debe estar, cópielo otra vez en la carpeta inbox.
+
+# The system refuses the reading.
+found_not_permitted = El archivo no se puede abrir: usted no tiene permiso para leerlo.
+
+# What to do about it.
+do_permit_or_copy = Cambie los permisos o cópielo de nuevo, y vuelva a ejecutar el programa.
+
+# Any other reason of the system.
+found_cannot_open = El archivo no se puede abrir.
+
+# What to do about it.
+do_close_programs = Ciérrelo en otros programas y espere a que esté copiado por completo; después vuelva a ejecutar el programa.
+
+# A register that is damaged in a way that the reader does not know.
+found_damaged_register = El registro está dañado.
+
+# What to do about it.
+do_restore = Restáurelo desde una copia.
+
+## What lies in the inbox
+
+# A folder or file that cannot be looked into.
+found_unopened = La carpeta o el archivo no se puede abrir.
+
+# What to do about what cannot be opened or read.
+do_permit = Mire los permisos y vuelva a ejecutar el programa.
+
+# A link that is not followed.
+found_link = { $to ->
+    [folder] Esto es un enlace a una carpeta, y tales enlaces no se siguen.
+   *[nothing] Esto es un enlace que no lleva a ninguna parte, o que vuelve sobre sí mismo.
+}
+
+# What to do about it.
+do_copy_itself = { $to ->
+    [folder] Copie los archivos mismos en la carpeta inbox.
+   *[nothing] Copie el archivo mismo en la carpeta inbox.
+}
+
+# A device, a pipe and the like.
+found_no_file = Esto no es un archivo corriente.
+
+# What to do about it.
+do_lab_files = Los archivos del laboratorio son hojas de cálculo o texto con separadores.
+
+# A file whose name ends otherwise than a lab file's.
+found_other_ending = Un archivo de este tipo no contiene ninguna tabla que se lea (los archivos del laboratorio terminan en { $endings }).
+
+# What to do about it.
+do_ask_for_spreadsheet = Si contiene resultados, pídalos al laboratorio en una hoja de cálculo.
+
+# The same bytes under two names.
+found_same_file = Este archivo tiene el mismo contenido que { $file }; cuenta una vez.
+
+# A certificate or photograph in the inbox that cannot be read.
+found_exhibit_unreadable = Este certificado o esta fotografía no se puede leer.
+
+## A lab's file as a whole
+
+# Text that is not in UTF-8.
+found_encoding = El archivo no dice cómo están escritas sus letras, y se leyó como texto de Europa occidental (Windows-1252).
+
+# What to do about it.
+do_ask_for_utf8 = Si letras como é o µ se ven mal, pida al laboratorio el archivo en UTF-8.
+
+# Control characters in cells of a lab's file; $more is how many further cells have some.
+found_control_characters = { $more ->
+    [0] La celda contiene caracteres que gobiernan un aparato y no muestran nada; se omiten.
+    [one] La celda contiene caracteres que gobiernan un aparato y no muestran nada, como 1 más; se omiten.
+   *[other] La celda contiene caracteres que gobiernan un aparato y no muestran nada, como { $more } más; se omiten.
+}
+
+# What to do about it.
+do_look_for_missing_text = Mire si falta algo en el texto y, si es así, pregunte al laboratorio.
+
+# Sheets of a workbook that hold no cells.
+found_sheets_passed_over = { $sheets ->
+    [one] La hoja { $names } del libro no contiene celdas y se pasó por alto: es un gráfico, una macro o una entrada que no lleva a ninguna parte.
+   *[other] Las hojas { $names } del libro no contienen celdas y se pasaron por alto: cada una es un gráfico, una macro o una entrada que no lleva a ninguna parte.
+}
+
+# What to do about it.
+do_open_workbook = Abra el libro si allí puede haber resultados, y pídalos al laboratorio en una hoja de celdas.
+
+# Stray quotation marks have drawn rows into one cell.
+found_swallowed_rows = La celda contiene varias líneas, y una de ellas empieza con el código de envase «{ $code }»: unas comillas mal puestas han metido filas en ella, y sus resultados no se leen.
+
+# What to do about it.
+do_ask_anew = Pida de nuevo el archivo al laboratorio, como hoja de cálculo si resulta más fácil.
+
+# A table without readings.
+found_no_results = { $has ->
+    [means] La tabla contiene medias, pero ningún resultado de extracciones sueltas; una media no es una lectura.
+   *[nothing] Ninguna columna de la tabla contiene resultados.
+}
+
+# What to do about it.
+do_ask_for_extractions = Pida al laboratorio el resultado de cada extracción.
+
+# What the spreadsheet program does not show.
+found_hidden = { $what ->
+    [row] La fila está oculta en el programa de hojas de cálculo; sus resultados se leen.
+   *[sheet] La hoja está oculta en el programa de hojas de cálculo; sus resultados se leen.
+}
+
+# What to do about it.
+do_ask_whether_meant = Pregunte al laboratorio si debían enviarse. Una corrección puede apartarlos.
+
+## Files without a table that is known
+
+# A file of a plate reader's figures.
+found_absorbances = El archivo contiene absorbancias y ningún resultado; no se usa nada de él.
+
+# What to do about it.
+do_want_results = Hacen falta los resultados calculados a partir de ellas, en este archivo o en otro.
+
+# No row could be headings.
+found_no_table = No se reconoció ninguna tabla en este archivo: no tiene ninguna fila que pueda contener encabezados.
+
+# What to do about it.
+do_ask_for_columns = Pida al laboratorio una tabla con una columna para el código de la muestra y otra para el resultado.
+
+# A row that is most like headings, and what it lacks; $more says that there are further ones.
+found_headings = Los encabezados encontrados son { $headings }{ $more ->
+    [yes] , …
+   *[no] { "" }
+}; { $lacking ->
+    [result] de ninguno se sabe que nombre el resultado de una extracción.
+    [sample] de ninguno se sabe que nombre la muestra.
+   *[both] de ninguno se sabe que nombre la muestra, ni de ninguno que nombre el resultado.
+}
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_describe_table =
+    Si esta fila contiene los encabezados, ponga esto en programme.toml y corrija los nombres entre comillas:
+    { $block }
+
+# A registered code beside figures, outside of any table.
+found_lost_code = El envase «{ $code }» está aquí con cifras, pero bajo ningún encabezado conocido; lo que dicen no se usa.
+
+# What to do about it.
+do_ask_for_headings = Si las cifras son resultados, pida al laboratorio encabezados que nombren la muestra y el resultado, o describa la tabla en programme.toml con un [[layout]].
+
+## Tables, rows and codes
+
+# A column that may count extractions or wells.
+found_replicates = La columna «{ $heading }» puede contar extracciones o pocillos; se toma por extracciones.
+
+# What to do about it.
+do_ask_whether_wells = Si son pocillos de un mismo extracto, pida al laboratorio sus extracciones: los pocillos no dicen nada del envase.
+
+# A heading of results with a unit that cannot be converted.
+found_foreign_heading = El encabezado «{ $heading }» da la unidad «{ $unit }», que no puede convertirse a ppm. Los resultados bajo este encabezado no se usan.
+
+# What to do about a unit.
+do_ask_for_ppm = { $results ->
+    [all] Pida al laboratorio los resultados en mg/kg (ppm).
+   *[one] Pida al laboratorio el resultado en mg/kg (ppm).
+}
+
+# A code that no register has.
+found_unknown_code = «{ $code }» no es un código de envase del registro; su resultado no se usa.
+
+# What to do where a registered code is much like it.
+do_look_at_near_code = El registro tiene «{ $code }». Si el laboratorio lo escribió mal, pida un informe corregido; si el envase es suyo, añádalo a registers/packages.
+
+# What to do where none is.
+do_register_or_ask = Si el envase es suyo, añádalo a registers/packages (una muestra ciega, a registers/blinds); si no, pregunte al laboratorio de quién es esta muestra.
+
+# A result whose row and those above it name no package.
+found_no_code = Aquí hay un resultado, pero ningún código de envase en esta fila ni por encima.
+
+# What to do about it.
+do_ask_which_package = Pregunte al laboratorio a qué envase pertenece.
+
+# A registered code in a column that is not that of the codes.
+found_code_astray = El código de envase «{ $code }» está en esta fila, pero no en la columna de los códigos; la fila no se usa.
+
+# What to do about it.
+do_ask_what_row_says = Pregunte al laboratorio qué dice la fila. Si por encima empieza otra tabla, pida sus encabezados.
+
+# What a spreadsheet has made of a code.
+found_mangled_code = «{ $written }» está donde debería haber un código de envase: una hoja de cálculo lo ha convertido en { $into ->
+    [date] una fecha
+    [scientific] un número en notación científica
+   *[zeros] un número que ha perdido sus ceros
+}; su resultado no se usa.
+
+# What to do about it; $code is the registered code that it may have been.
+do_format_as_text = { $registered ->
+    [known] El registro tiene «{ $code }». Pida al laboratorio que dé formato de texto a la columna de los códigos y que envíe de nuevo el archivo.
+   *[unknown] Pida al laboratorio que dé formato de texto a la columna de los códigos y que envíe de nuevo el archivo.
+}
+
+# What stands where a day should. In a lab's file it is left out; in a register more may follow, which is told elsewhere.
+found_no_day = { $of ->
+    [lab] «{ $written }» no es un día, o puede ser dos distintos; se omite.
+   *[register] «{ $written }» no es un día, o puede ser dos distintos.
+}
+
+# What to do about it.
+do_write_day = { $of ->
+    [lab] Pida al laboratorio que escriba los días como 2031-03-07.
+   *[register] Escríbalo como 2031-03-07.
+}
+
+# No unit is stated anywhere.
+found_no_unit = No se indica ninguna unidad para estos resultados: se leen como ppm (mg/kg).
+
+# What to do about it.
+do_ask_for_unit = Pida al laboratorio que indique la unidad.
+
+# A second code on the row of a package.
+found_second_code = El código de envase «{ $other }» está en la fila de «{ $code }», fuera de la columna de los códigos; aquí no se lee nada para él.
+
+# What to do about it.
+do_ask_for_headings_over_each = Si al lado de esta tabla hay otra, pida al laboratorio encabezados sobre cada una que nombren la muestra y el resultado.
+
+# Two columns between which nothing decides.
+found_two_columns = Tanto { $left_is ->
+    [headed] «{ $left }» (columna { $left_column })
+   *[bare] la columna { $left_column }, que no tiene encabezado,
+} como { $right_is ->
+    [headed] «{ $right }» (columna { $right_column })
+   *[bare] la columna { $right_column }, que no tiene encabezado,
+} podrían ser { $what ->
+    [package] el código del envase
+    [gluten] el gluten
+   *[result] el resultado
+}, y difieren: no se usa ninguna fila de esta tabla.
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_choose_column =
+    { $takes ->
+        [headed] Pregunte al laboratorio cuál es, y nómbrela en programme.toml. Este bloque toma la que tiene encabezado:
+       *[second] Pregunte al laboratorio cuál es, y nómbrela en programme.toml. Este bloque toma la segunda de las dos:
+    }
+    { $block }
+
+# A row that may be the headings of another table.
+found_doubtful_row = La fila { $cells } puede ser los encabezados de otra tabla o una observación dentro de esta: no se usa ninguna fila por debajo.
+
+# What to do about it.
+do_ask_what_stands_below = Pregunte al laboratorio qué hay debajo. Si son resultados, pídalos sin esta fila.
+
+## Results
+
+# A footnote mark behind a figure.
+found_footnote = «{ $written }» lleva una llamada de nota; la cifra se lee sin ella.
+
+# What to do about it.
+do_look_up_footnote = Busque la nota en el archivo del laboratorio.
+
+# A figure a little below zero.
+found_below_zero = «{ $written }» está por debajo de cero: se toma por menos de lo que el ensayo puede cuantificar.
+
+# What to do about it.
+do_nothing_below_zero = No hay nada que hacer. Pregunte al laboratorio si da a menudo cifras así.
+
+# A column of units with one that cannot be converted.
+found_bad_unit_cell = La unidad «{ $unit }» no puede convertirse a ppm; el resultado «{ $written }» no se usa.
+
+# Two units are stated for one result.
+found_two_units = «{ $written }» se lee en { $unit }, pero también se indica para él otra unidad, { $other }.
+
+# What to do about it.
+do_ask_which_unit = Pregunte al laboratorio qué unidad es la correcta.
+
+# A result with a unit that cannot be converted.
+found_bad_unit = «{ $written }» tiene la unidad «{ $unit }», que no puede convertirse a ppm; no se usa.
+
+# A cell of results that cannot be read as one.
+found_bad_value = { $fault ->
+    [no_result] «{ $written }» no es un resultado que pueda leerse; no se usa.
+    [comma] «{ $written }» puede leerse de dos maneras: la coma puede ser un signo decimal o separar los millares; no se usa.
+    [negative] «{ $written }» está más por debajo de cero de lo que el límite de cuantificación está por encima; no se usa.
+    [too_much] «{ $written }» equivale a más de un millón de ppm, más gluten que muestra; no se usa.
+    [scientific] «{ $written }» está en notación científica, en la que pueden haberse perdido cifras; no se usa.
+    [date] «{ $written }» es una fecha donde debería haber un resultado; no se usa.
+    [cell_error] «{ $written }» es un error de la hoja de cálculo, no un resultado; no se usa.
+   *[uncalculated] La celda contiene una fórmula cuyo resultado no está en el archivo; no se usa.
+}
+
+# What to do about it.
+do_bad_value = { $fault ->
+    [no_result] Un resultado es un número (12,4), una indicación por debajo (<5, no detectado) o por encima (>80), o una palabra que dice que no lo hay. Pregunte al laboratorio qué se quiso decir.
+    [comma] Pida al laboratorio que escriba la cifra sin ella. Nada más en el archivo aclara qué es.
+    [negative] Pida al laboratorio el resultado tal como lo informaría, por ejemplo <5.
+    [too_much] Pregunte al laboratorio por la cifra y su unidad.
+    [scientific] Pida al laboratorio la cifra completa.
+    [date] Una hoja de cálculo puede haber convertido una cifra en fecha. Pida la cifra al laboratorio.
+    [cell_error] Pida al laboratorio que corrija la celda y que envíe de nuevo el archivo.
+   *[uncalculated] Abra el archivo en un programa de hojas de cálculo, guárdelo allí y reemplácelo; o pida cifras al laboratorio.
+}
+
+# The lab's mean is not that of its readings.
+found_mean_differs = La media del laboratorio para { $package } es «{ $written }», pero sus lecturas dan { $kind ->
+    [number] { $lower } ppm
+    [range] de { $lower } a { $upper } ppm
+   *[above] más de { $lower } ppm
+}.
+
+# What to do about it.
+do_ask_about_mean = La media se calcula de nuevo a partir de las lecturas. Pregunte al laboratorio cuál de las cifras está mal.
+
+## Registers: files and headings
+
+# A file whose name is nearly that of a register.
+found_misnamed = Este es casi el nombre del registro { $register }, que es { $register }.csv (o .xlsx, .xls, .ods); no se lee y, mientras no se aclare, { $bars ->
+    [verdict] ningún producto recibe un dictamen
+   *[issue] no se emite nada
+}.
+
+# What to do about it.
+do_rename = Si es el registro { $register }, cámbiele el nombre a { $register }.csv o guárdelo como { $register }.xlsx. Si no, sáquelo de registers/.
+
+# What in registers/ is no register.
+found_no_register = { $what ->
+    [folder] No se mira dentro de una carpeta en registers/.
+    [sheet] Esta hoja no es ningún registro, y no se lee nada de ella.
+   *[file] Esto no es ningún registro, y no se lee nada de él.
+}
+
+# What to do about it.
+do_keep_elsewhere = Los registros se llaman { $names }. Guarde todo lo demás fuera de registers/.
+
+# What to do about a sheet of the workbook of registers that is none.
+do_keep_sheet_elsewhere = Las hojas con registros se llaman { $names }. Guarde todo lo demás en otro archivo fuera de registers/.
+
+# A sheet of the workbook of registers whose name is nearly a register's.
+found_misnamed_sheet = Este es casi el nombre del registro { $register }; la hoja no se lee y, mientras no se aclare, { $bars ->
+    [verdict] ningún producto recibe un dictamen
+   *[issue] no se emite nada
+}.
+
+# What to do about it.
+do_rename_sheet = Si es ese registro, llame a la hoja «{ $register }». Si no, quítela.
+
+# What to do where it is the register that the program keeps itself.
+do_take_issued_out = El registro de lo emitido lo lleva el propio programa informático en registers/issued.csv. Quite la hoja.
+
+# A register without headings.
+found_empty_register = El registro está vacío: no tiene encabezados.
+
+# What to do about it.
+do_put_headings = Ponga los encabezados en la primera fila, como los muestra README.
+
+# A second sheet of a register that holds something.
+found_further_sheet = De un registro solo se lee la primera hoja, y esta otra también contiene algo.
+
+# What to do about it.
+do_one_sheet = Ponga lo que pertenece al registro en su primera hoja, y guarde lo demás en otro archivo fuera de registers/.
+
+# A heading that is nearly the name of a missing column, and what that keeps from being done.
+found_near_heading = El encabezado «{ $found }» es casi «{ $meant }», que falta; { $costs ->
+    [column] su columna no se usa
+    [verdict] mientras no se corrija, ningún producto recibe un dictamen
+   *[issue] mientras no se corrija, no se emite nada
+}.
+
+# What to do about it.
+do_write_heading = Si se quiso decir { $meant }, escriba así el encabezado. Si no, dé otro nombre a esta columna, o añada una columna { $meant }.
+
+# Two columns of one name.
+found_heading_twice = El encabezado «{ $heading }» está dos veces, y se lee la primera de las dos columnas; { $costs ->
+    [column] la otra no se usa
+    [verdict] mientras no se corrija, ningún producto recibe un dictamen
+   *[issue] mientras no se corrija, no se emite nada
+}.
+
+# What to do about it.
+do_keep_one_column = Conserve una de las dos columnas, o dé otro nombre a la otra.
+
+# A column of a register that nothing is read from.
+found_unknown_column = El registro { $register } no tiene uso para la columna «{ $column }»; no se lee.
+
+## Registers: fields
+
+# A field that a spreadsheet could not work out.
+found_cell_error = «{ $written }» es un error de la hoja de cálculo.
+
+# What to do about it.
+do_mend_cell = Corrija la celda.
+
+# What to do about a formula of a register that was never worked out.
+do_calculate = Abra el registro en un programa de hojas de cálculo y guárdelo allí, o escriba lo que la celda debe contener.
+
+# A field with more letters than any document holds.
+found_too_long = El campo «{ $column }» tiene { $length } caracteres, y { $most } es el máximo; no se usa.
+
+# What to do about it.
+do_shorten = Acórtelo: puede haberse pegado en la celda equivocada.
+
+# Control characters in a field of a register.
+found_control_characters_in = «{ $written }» contiene caracteres que gobiernan un aparato y no muestran nada; { $costs ->
+    [row] la fila no se usa
+   *[letters] se omiten
+}.
+
+# What to do about it.
+do_type_anew = { $when ->
+    [missing] Escriba el texto de nuevo si le falta algo.
+   *[always] Escríbalo de nuevo.
+}
+
+# A text that a spreadsheet program would take for a formula.
+found_formula = «{ $written }» empieza como una fórmula de hoja de cálculo; se conserva como texto.
+
+# What to do about it.
+do_mend_formula = Si no debe estar ahí, corrija la celda.
+
+# A needed field without anything in it.
+found_blank = El campo «{ $column }» está en blanco, pero hace falta; la fila no se usa.
+
+# What to do about it.
+do_fill_in = Rellénelo.
+
+# A field that may have one of several words, and has another one.
+found_unknown_word = «{ $written }» no es una palabra que «{ $column }» pueda tener.
+
+# What to do about it.
+do_write_one_of = Escriba una de estas: { $words }.
+
+# A field that should hold a number.
+found_no_number = { $wanted ->
+    [count] «{ $written }» no es un número entero desde 1.
+   *[figure] «{ $written }» no es un número mayor que 0.
+}
+
+# What to do about it.
+do_write_number = { $wanted ->
+    [count] Escriba 1, 2, 3…
+   *[figure] Escriba solo la cifra, en ppm, por ejemplo 5 o 2,5.
+}
+
+# A spreadsheet program has made a day of an id.
+found_id_is_day = «{ $written }» es un día en que un programa de hojas de cálculo ha convertido { $column }; la fila no se usa.
+
+# What to do about it.
+do_format_column = Ponga la columna en formato de texto y escríbalo de nuevo.
+
+# What no id can be.
+found_bad_id = { $since ->
+    [file_name] «{ $written }» no puede ser { $column }, porque ningún archivo puede llamarse así en todos los ordenadores; la fila no se usa.
+   *[letters] «{ $written }» no puede ser { $column }; la fila no se usa.
+}
+
+# What to do about it.
+do_mend_id = { $since ->
+    [file_name] Elija otro; no debe terminar en '.' ni ser CON, NUL, COM1 o similares.
+   *[letters] Use de 1 a 64 letras de la A a la Z, cifras, '.', '_' y '-', sin empezar por '.'.
+}
+
+## Registers: products and packages
+
+# A second row of one product.
+found_product_twice = «{ $product }» está dos veces en el registro; esta fila no se usa, y el producto no recibe un dictamen.
+
+# A second row whose id differs in case alone.
+found_product_alike = «{ $written }» no se distingue de «{ $first }» en nada que cuente, y sus archivos se sobrescribirían; esta fila no se usa, y el producto no recibe un dictamen.
+
+# What to do about it.
+do_one_id_each = Dé a cada producto un identificador propio, o quite una de las dos filas.
+
+# Oats that are called certified.
+found_no_certifier = Se dice que la avena está certificada, y no se nombra a ningún certificador.
+
+# What to do about it.
+do_name_certifier = Nombre al certificador en la columna certifier, o escriba unverified.
+
+# A product without a claim.
+found_no_claim = El campo «claim» está en blanco, pero hace falta; sin él el producto no recibe un dictamen.
+
+# What to do about it.
+do_write_claim = Escriba las palabras del envase, por ejemplo sin gluten.
+
+# Two products and rounds whose sheets would have one number.
+found_sheets_alike = La hoja de «{ $product }», ronda «{ $round }», tendría el número o el nombre de archivo de la de «{ $other_product }», ronda «{ $other_round }»; la fila no se usa.
+
+# What to do about it.
+do_rename_round = Dé otro nombre a una de las dos rondas, por ejemplo uno solo de cifras.
+
+# A code that is there twice.
+found_package_twice = { $spelt ->
+    [alike] El código de envase «{ $second }» está dos veces en el registro
+   *[differently] Los códigos de envase «{ $first }» y «{ $second }» no se distinguen en nada que cuente
+}; { $kept ->
+    [first] esta fila no se usa
+   *[neither] como pertenecen a productos o rondas distintos, no se usa ninguno
+}.
+
+# What to do about it.
+do_one_code_each = Cada envase tiene un código propio: corrija el registro.
+
+# A row about a product that there is not.
+found_unknown_product = «{ $written }» no está en el registro de productos; la fila no se usa.
+
+# What to do about it.
+do_add_product = Añada el producto a registers/products, o corrija aquí su identificador.
+
+# Rows of a lab's file about packages whose row in the register is not used; $more is how many codes are not named.
+found_lost_rows = Este archivo tiene { $rows ->
+    [one] 1 fila con el código de un envase
+   *[other] { $rows } filas con códigos de envases
+} cuya fila en el registro no se usa: { $packages }{ $more ->
+    [0] { "" }
+   *[other] {" "}y { $more } más
+}.
+
+# What to do about it.
+do_mend_registers = Corrija primero los registros: esto se sigue de sus errores. Después vuelva a ejecutar el programa.
+
+## Registers: photographs
+
+# A path of photographs that is not opened.
+found_folder_outside = La carpeta de fotografías «{ $folder }» lleva fuera de la carpeta del programa, o es un enlace; no se abre.
+
+# What to do about it.
+do_copy_photographs = Copie las fotografías en una carpeta dentro de la del programa, y escriba aquí su ruta.
+
+# A path of photographs that leads nowhere.
+found_no_folder = No existe la carpeta de fotografías «{ $folder }».
+
+# What to do about it.
+do_make_folder = Cree la carpeta en la del programa y copie en ella las fotografías, o vacíe esta celda.
+
+# A folder of photographs that the system does not list.
+found_folder_unlisted = No se puede listar la carpeta de fotografías «{ $folder }».
+
+# What to do about it.
+do_look_at_names = Mire sus permisos y los nombres que contiene.
+
+# What stands in a folder of photographs and is not taken for one.
+found_photograph = { $fault ->
+    [link] «{ $path }» es un enlace, no es un archivo corriente o tiene un nombre que no es texto; no se toma por fotografía.
+    [ending] «{ $path }» no es una fotografía según su nombre (.jpg, .jpeg, .png, .webp, .heic o .pdf); se pasa por alto.
+   *[unreadable] La fotografía «{ $path }» no se puede leer.
+}
+
+# What to do about it.
+do_mend_photograph = { $fault ->
+    [link] Copie la fotografía misma en la carpeta.
+    [ending] Guárdela en uno de estos formatos, o en otro lugar.
+   *[unreadable] Mire los permisos y vuelva a ejecutar el programa.
+}
+
+## Registers: corrections, reports, key, issued sheets, terms
+
+# A path that leads to no lab file.
+found_no_lab_file = { $costs ->
+    [correction] No hay ningún archivo del laboratorio «{ $written }» en inbox; la corrección no se usa.
+   *[nothing] No hay ningún archivo del laboratorio «{ $written }» en inbox.
+}
+
+# What to do about it.
+do_write_path = { $of ->
+    [several] Escriba la ruta por debajo de inbox/, como la muestra inbox-report.txt; * vale por cualesquiera letras.
+    [replaced] Escriba la ruta del archivo sustituido por debajo de inbox/, como la muestra inbox-report.txt.
+   *[one] Escriba la ruta por debajo de inbox/, como la muestra inbox-report.txt.
+}
+
+# A correction of a package that there is not.
+found_unknown_package = «{ $written }» no está en el registro de envases; la corrección no se usa.
+
+# What to do about it.
+do_add_package = Corrija aquí el código, o añada el envase a registers/packages.
+
+# A correction that fits no reading.
+found_idle_correction = { $extraction_is ->
+    [one] Esta corrección no cambia nada: «{ $file }» no tiene ninguna lectura de la extracción { $extraction } del envase «{ $package }».
+   *[any] Esta corrección no cambia nada: «{ $file }» no tiene ninguna lectura del envase «{ $package }».
+}
+
+# What to do about it; the files that report the package.
+do_mend_correction = { $reported ->
+    [nowhere] Ningún archivo del laboratorio informa de este envase. Compruebe el código, o quite la línea.
+   *[somewhere] De este envase se informa en { $files }. Corrija el archivo o la extracción de la línea, o quite la línea.
+}
+
+# Two rows about one file.
+found_report_twice = El archivo { $file } ya tiene una fila en este registro, la fila { $row }; esta fila no se usa.
+
+# What to do about it.
+do_one_row_each = Conserve una fila por archivo.
+
+# The last day of the tests and the first.
+found_days_reversed = El último día de los análisis es anterior al primero.
+
+# What to do about it.
+do_mend_day = Corrija uno de los dos días.
+
+# A report that is said to replace another one.
+found_nothing_replaced = { $since ->
+    [itself] «{ $written }» no puede sustituirse a sí mismo; no se sustituye nada.
+   *[unclear] «{ $written }» no es exactamente un archivo del laboratorio en inbox; no se sustituye nada.
+}
+
+# What to do about it.
+do_name_earlier_file = Nombre el archivo que vino antes.
+
+# A certificate that is not there.
+found_no_certificate = No hay ningún archivo «{ $written }» en inbox.
+
+# What to do about it.
+do_copy_certificate = Copie el certificado en inbox, y escriba su ruta por debajo de inbox/.
+
+# A code of the key that is another package's.
+found_blind_taken = { $by ->
+    [package] «{ $code }» es el código de un envase del registro de envases; esta fila de la clave no se usa.
+   *[key] «{ $code }» ya está en la clave; esta fila de la clave no se usa.
+}
+
+# What to do about it.
+do_own_code = Dé a cada envase un código propio.
+
+# A row of the register of what was issued that the program cannot have written.
+found_no_checksum = «{ $written }» no es una suma de comprobación como las que escribe `issue`; la fila no se usa.
+
+# What to do about it.
+do_restore_register = Restaure el registro desde el último archivo fechado.
+
+# A row of label terms that cannot be used.
+found_bad_term = Esta fila de términos de etiquetas no se usa: { $fault ->
+    [term] no tiene término.
+    [class] «{ $written }», dicho de «{ $term }», no es una clase. Las clases son always, depends, exempt y look-alike.
+    [exception] «{ $written }», dicho de «{ $term }», no es una excepción. Una excepción se escribe us=depends.
+   *[condition] «{ $written }», dicho de «{ $term }», no es ni un régimen ni named, listed, grain o gluten-free.
+}
+
+# What to do about it.
+do_mend_row = Corrija la fila, o quítela.
+
+## What the lab reports
+
+# A package that is known to hold no gluten, and what the lab reports of it.
+found_blind_without = El envase { $package } es una muestra ciega que se sabe que no contiene gluten; el laboratorio informa { $reported }: { $outcome ->
+    [no_result] no hay ningún resultado que comparar con la clave
+    [none_found] no se encontró gluten, como se esperaba
+   *[found] se encontró gluten en { $found } de { $all } extracciones, donde no debía haberlo
+}.
+
+# A package to which gluten was added, and what the lab reports of it, where no share of it can be worked out.
+found_blind_with = El envase { $package } es una muestra ciega a la que { $amount ->
+    [known] se añadieron { $added } ppm de gluten
+   *[unknown] se añadió gluten; la clave no dice cuánto
+}; el laboratorio informa { $reported }: { $outcome ->
+    [no_result] no hay ningún resultado que comparar con la clave
+    [missed] en { $missed } de { $all } extracciones no se pudo cuantificar nada, aunque se había añadido gluten
+   *[found] se encontró gluten, como se esperaba
+}.
+
+# Likewise, with the share of it that was found. AOAC SMPR 2017.021 allows 50 to 200 % for oats, an uneven food.
+found_blind_share = El envase { $package } es una muestra ciega a la que se añadieron { $added } ppm de gluten; el laboratorio informa { $reported }: es el { $share } % de lo añadido, { $within ->
+    [yes] dentro del 50 al 200 %
+   *[no] fuera del 50 al 200 %
+}.
+
+# What to do where the lab has no result of it.
+do_ask_for_blind = Pida al laboratorio el resultado de este código, como el de cualquier otro envase.
+
+# What to do where the result is not what was expected.
+do_look_at_key = Mire primero la clave: puede haberse confundido un código. Después pregunte al laboratorio por toda la serie, sin decir qué envase era. Ningún dictamen ha cambiado por esto; sopese lo que se analizó junto con él antes de emitir nada.
+
+# Two reports of one extraction differ.
+found_conflict = De la extracción { $extraction } del envase «{ $package }» se informa «{ $one }» en { $one_at } y «{ $other }» en { $other_at }; no se usa ninguno.
+
+# What to do about it.
+do_settle_conflict = Pregunte al laboratorio cuál vale. Después añada una línea al registro de correcciones: «exclude» para el archivo cuya lectura se retira, o «repeat» para el archivo si sus lecturas son extracciones adicionales.
+
+# One reading in each of two files, both the same.
+found_halves = El envase «{ $package }» tiene aquí una sola lectura, y la misma en { $other }: cuenta una vez.
+
+# What to do about it.
+do_number_extractions = Si son dos extracciones que resultan ser iguales, pida al laboratorio que las numere, o añada una línea al registro de correcciones: «repeat» para uno de los archivos.
+
+# Two files agree about an extraction.
+found_counted_once = De la extracción { $extraction } del envase «{ $package }» se informa el mismo resultado en { $other }; cuenta una vez.
+
+# A package that counts and of which the lab reported nothing.
+found_missing_package = El envase «{ $package }» del producto «{ $product }» aún no tiene ningún resultado del laboratorio.
+
+# What to do about it.
+do_wait_for_lab = No hay nada que hacer mientras el laboratorio trabaja. Si su informe ha llegado, busque en él este código.
+
+## What can hardly be so
+
+# A claim that the rule does not know.
+found_unknown_claim = «{ $claim }», lo que declara «{ $product }», no es una declaración sobre el gluten que tenga límite según la regla { $rule }: el producto no recibe un dictamen.
+
+# What to do about it.
+do_look_at_package = Mire el envase. Si dice sin gluten con estas u otras palabras, escriba sin gluten; si no, déjelo como está: la regla no tiene ningún límite con el que comparar los resultados.
+
+# Two days of a package that cannot both be right; the second is a best-by date as it is printed in "bought_best_by".
+found_package_days = El envase «{ $package }» { $order ->
+    [sent_bought] se envió el { $day }, antes de comprarse el { $other }
+    [bought_best_by] se compró el { $day }, después de su fecha de consumo preferente «{ $other }»
+    [received_sent] lo recibió el laboratorio el { $day }, antes de enviarse el { $other }
+    [received_bought] lo recibió el laboratorio el { $day }, antes de comprarse el { $other }
+    [tested_sent] se analizó el { $day }, antes de enviarse el { $other }
+    [tested_bought] se analizó el { $day }, antes de comprarse el { $other }
+    [tested_received] se analizó el { $day }, antes de que el laboratorio lo recibiera el { $other }
+   *[reported_tested] se informó el { $day }, antes de que terminara su análisis el { $other }
+}.
+
+# What to do about it.
+do_mend_days = { $of ->
+    [register] Mire el recibo, el envase y el registro: uno de los dos días está mal escrito.
+   *[report] Mire el informe del laboratorio y, si dice lo mismo, pregunte al laboratorio. Un día que el archivo da mal puede corregirse en registers/reports.csv.
+}
+
+# All packages of a round are of one lot.
+found_one_lot = { $number ->
+    [two] Ambos envases del producto «{ $product }», ronda «{ $round }», son del lote «{ $lot }»: hablan por ese lote y no son una muestra al azar del producto.
+   *[more] Los { $packages } envases del producto «{ $product }», ronda «{ $round }», son del lote «{ $lot }»: hablan por ese lote y no son una muestra al azar del producto.
+}
+
+# What to do about it.
+do_buy_other_lots = Compre envases de lotes distintos, en tiendas distintas, donde pueda. Si los lotes son distintos, corríjalos en el registro.
+
+# One lot with two best-by dates.
+found_two_dates = El lote «{ $lot }» del producto «{ $product }» tiene las fechas de consumo preferente «{ $first }» (envase «{ $first_package }») y «{ $other }» (envase «{ $other_package }»).
+
+# What to do about it.
+do_mend_lot = Un lote tiene una sola fecha de consumo preferente. Mire los envases o sus fotografías, y corrija el lote o la fecha.
+
+# A claim beside an ingredient that denies it.
+found_denied_claim = El producto «{ $product }» se vende como «{ $claim }», y sus ingredientes nombran { $terms }.
+
+# What to do about it.
+do_look_at_ingredients = Compare los ingredientes del registro con una fotografía del envase: la hoja y la carta dirán esto del fabricante.
+
+# A barcode that is none (GS1 General Specifications, 7.9.1).
+found_barcode = El código de barras «{ $barcode }» del producto «{ $product }» { $fault ->
+    [letters] no consta solo de cifras
+    [length] tiene { $digits ->
+        [one] 1 cifra
+       *[other] { $digits } cifras
+    }; el código de barras de un alimento tiene 8, 12, 13 o 14
+   *[check] termina en { $check }; sus otras cifras piden { $wanted } (el dígito de control)
+}.
+
+# What to do about it.
+do_type_barcode = Escríbalo de nuevo a partir del envase, como texto: un programa de hojas de cálculo quita los ceros iniciales. Se imprime tal como está.
+
+# A price without a digit.
+found_price = El precio «{ $price }» del envase «{ $package }» no contiene ninguna cifra.
+
+# What to do about it.
+do_write_price = Ponga lo que dice el recibo, o deje la celda vacía.
+
+# Words for fermented or hydrolysed food in a row that says that the food is neither (J AOAC 98:1346, 2015).
+found_processing = La fila de «{ $product }» nombra { $foods }, y su campo processing es none: en alimentos fermentados o hidrolizados un ensayo sándwich puede pasar por alto el gluten.
+
+# What to do about it.
+do_ask_about_processing = Pregunte al fabricante si el alimento, o buena parte de él, está fermentado o hidrolizado; si es así, escriba fermented o hydrolysed en processing, y haga que se analice también con un ensayo competitivo.

@@ -81,26 +81,23 @@ pub enum Bound {
 }
 
 impl Bound {
-    /// What is read at most, in words.
-    pub fn most(self) -> String {
+    /// What is read at most: the word of the message that tells of it, the figure, and that of one part of a workbook.
+    pub fn figures(self) -> (&'static str, u64, u64) {
         let mega = |bytes: u64| bytes / (1024 * 1024);
-        match self {
-            Bound::File => format!("a file of {} MB", mega(LARGEST_FILE)),
-            Bound::Unpacked => format!(
-                "{} MB in a part of a workbook and {} MB in all its parts, once unpacked",
-                mega(LARGEST_PART),
-                mega(LARGEST_WORKBOOK)
-            ),
-            Bound::Parts => format!("{MOST_PARTS} parts of a workbook"),
-            Bound::Sheets => format!("{MOST_SHEETS} sheets"),
-            Bound::Cells => format!("{MOST_CELLS} filled cells"),
-            Bound::Rows => format!("{MOST_ROWS} filled rows"),
-            Bound::Row => format!("{WIDEST_ROW} filled cells in a row"),
-            Bound::Repeats => format!("a filled row repeated {MOST_REPEATS} times"),
-            Bound::Text => format!("{} MB of text in its cells", mega(MOST_TEXT as u64)),
-            Bound::CellText => format!("{} MB of text in a cell", mega(LONGEST_TEXT as u64)),
-            Bound::Styles => format!("{MOST_STYLES} styles of cells"),
-            Bound::Results => format!("{} thousand results", MOST_RESULTS / 1000),
-        }
+        let (word, most) = match self {
+            Bound::File => ("file", mega(LARGEST_FILE)),
+            Bound::Unpacked => ("unpacked", mega(LARGEST_WORKBOOK)),
+            Bound::Parts => ("parts", MOST_PARTS as u64),
+            Bound::Sheets => ("sheets", MOST_SHEETS as u64),
+            Bound::Cells => ("cells", MOST_CELLS as u64),
+            Bound::Rows => ("rows", MOST_ROWS as u64),
+            Bound::Row => ("row", WIDEST_ROW as u64),
+            Bound::Repeats => ("repeats", u64::from(MOST_REPEATS)),
+            Bound::Text => ("text", mega(MOST_TEXT as u64)),
+            Bound::CellText => ("cell_text", mega(LONGEST_TEXT as u64)),
+            Bound::Styles => ("styles", MOST_STYLES as u64),
+            Bound::Results => ("results", MOST_RESULTS as u64),
+        };
+        (word, most, mega(LARGEST_PART))
     }
 }

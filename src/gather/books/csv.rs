@@ -3,6 +3,7 @@
 use crate::gather::books::bounds::{Bound, LONGEST_RECORD, MOST_TEXT, WIDEST_RECORD};
 use crate::gather::books::letters::is_space;
 use crate::gather::books::{Book, Cell, Content, Likeness, Room, Row, Sheet, Unreadable};
+use crate::words::say;
 use encoding_rs::{UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
 use std::cmp::Reverse;
@@ -302,8 +303,8 @@ fn bounded(
                 unclosed(opened)
             } else {
                 Unreadable::new(
-                    format!("line {line} is longer than any row of a table of results"),
-                    "Ask the lab for the results as a table, a row a sample or an extraction.",
+                    say::found_long_line(line.to_string()),
+                    say::do_ask_for_table(),
                 )
             });
         }
@@ -316,10 +317,8 @@ fn bounded(
 
 fn unclosed(line: usize) -> Unreadable {
     Unreadable::new(
-        format!(
-            "the quotation mark that opens a cell in line {line} is not closed, so that where its rows end is not known"
-        ),
-        "Ask the lab to send the file again, or for the same as .xlsx.",
+        say::found_open_quote(line.to_string()),
+        say::do_send_again_or_workbook(),
     )
 }
 
@@ -345,6 +344,7 @@ fn cell(field: &[u8], column: u32) -> Option<Cell> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::english;
 
     /// As many headings as there are words that a table of results begins its columns with.
     fn likeness(row: &Row) -> usize {
@@ -436,7 +436,7 @@ mod tests {
     fn a_quotation_mark_that_is_not_closed_is_told_with_its_line() {
         let told =
             read(b"Sample,Result (ppm)\nTKW-1,\"5\nTKW-2,6\n", &likeness).expect_err("is refused");
-        assert!(told.message.contains("line 2"), "{told:?}");
+        assert!(english().say(&told.message).contains("line 2"), "{told:?}");
         let (_, rows) = shown(b"Sample,Pan\nTKW-1,12\" pan\n\"TKW-2\",\"a \"\"b\"\"\nc\"\n");
         assert_eq!(rows[1].1, ["TKW-1", "12\" pan"]);
         assert_eq!(rows[2].1, ["TKW-2", "a \"b\"\nc"]);
@@ -454,7 +454,8 @@ mod tests {
             (long, "line 2"),
         ] {
             let told = read(&text, &likeness).expect_err("is refused");
-            assert!(told.message.contains(word), "{word}: {told:?}");
+            let said = english().say(&told.message);
+            assert!(said.contains(word), "{word}: {said}");
         }
     }
 

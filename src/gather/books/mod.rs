@@ -7,6 +7,8 @@ pub mod workbook;
 
 pub use bounds::{Bound, LARGEST_FILE, MOST_CELLS, MOST_RESULTS, MOST_SHEETS};
 
+use crate::model::said::Said;
+use crate::words::say;
 use bounds::{MOST_ROWS, MOST_TEXT, WIDEST_ROW};
 use chrono::NaiveDate;
 use std::borrow::Cow;
@@ -165,32 +167,27 @@ impl Row {
     }
 }
 
-/// Why a file cannot be read, and what to do, in words.
+/// Why a file cannot be read, and what to do.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Unreadable {
     /// What is wrong with it.
-    pub message: String,
+    pub message: Said,
     /// What to do.
-    pub hint: String,
+    pub hint: Said,
 }
 
 impl Unreadable {
     /// Both sentences.
-    pub fn new(message: impl Into<String>, hint: impl Into<String>) -> Unreadable {
-        Unreadable {
-            message: message.into(),
-            hint: hint.into(),
-        }
+    pub fn new(message: Said, hint: Said) -> Unreadable {
+        Unreadable { message, hint }
     }
 
     /// A file that passes a bound.
     pub fn beyond(bound: Bound) -> Unreadable {
+        let (word, most, part) = bound.figures();
         Unreadable::new(
-            format!(
-                "the file is too large: at most {} can be read",
-                bound.most()
-            ),
-            "Ask the lab for a file that holds the results alone.",
+            say::found_too_large(word, most.to_string(), part.to_string()),
+            say::do_results_alone(),
         )
     }
 }
@@ -204,7 +201,7 @@ pub enum Kind {
     Compound,
     /// Text.
     Text,
-    /// None of these; what it is, as far as can be told.
+    /// None of these; what it is, as far as can be told: a word of the message that tells of it.
     Other(&'static str),
 }
 
@@ -218,21 +215,21 @@ pub fn kind(bytes: &[u8]) -> Kind {
         return Kind::Compound;
     }
     if bytes.starts_with(b"%PDF") {
-        return Kind::Other("a PDF");
+        return Kind::Other("pdf");
     }
     let head = &bytes[..bytes.len().min(4096)];
     let lower: Vec<u8> = head.iter().map(u8::to_ascii_lowercase).collect();
     let says = |word: &[u8]| lower.windows(word.len()).any(|window| window == word);
     if says(b"<html") || (says(b"<table") && says(b"<tr")) {
-        return Kind::Other("a web page");
+        return Kind::Other("web");
     }
     if lower.starts_with(b"<?xml") {
-        return Kind::Other("an XML file");
+        return Kind::Other("xml");
     }
     if csv::looks_like_text(bytes) {
         Kind::Text
     } else {
-        Kind::Other("neither text nor a workbook")
+        Kind::Other("other")
     }
 }
 
@@ -240,14 +237,14 @@ pub fn kind(bytes: &[u8]) -> Kind {
 pub fn read(bytes: &[u8], likeness: Likeness<'_>) -> Result<Book, Unreadable> {
     let blank = bytes.iter().all(|b| b.is_ascii_whitespace() || *b == 0);
     if blank {
-        let message = if bytes.contains(&0) {
-            "the file holds nothing but zeros, as a copy that was cut short does"
+        let with = if bytes.contains(&0) {
+            "zeros"
         } else {
-            "the file is empty"
+            "nothing"
         };
         return Err(Unreadable::new(
-            message,
-            "Ask the lab to send it again, or copy it again if the copy was cut short.",
+            say::found_empty_file(with),
+            say::do_send_or_copy_again(),
         ));
     }
     if bytes.len() as u64 > LARGEST_FILE {
@@ -258,10 +255,8 @@ pub fn read(bytes: &[u8], likeness: Likeness<'_>) -> Result<Book, Unreadable> {
         Kind::Compound => workbook::read_compound(bytes),
         Kind::Text => csv::read(bytes, likeness),
         Kind::Other(what) => Err(Unreadable::new(
-            format!(
-                "the file is {what}, whatever its name says: it holds no table that can be read"
-            ),
-            "Ask the lab for the results as .csv or .xlsx, or open it in a spreadsheet program and save it as .xlsx.",
+            say::found_other_kind(what),
+            say::do_save_as_workbook(),
         )),
     }?;
     let rows: usize = book.sheets.iter().map(|sheet| sheet.rows.len()).sum();

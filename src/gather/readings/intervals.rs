@@ -9,6 +9,8 @@ use crate::model::extraction::{Interval, Outcome};
 use crate::model::place::Place;
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
+use crate::model::said::Said as Message;
+use crate::words::say;
 use std::cmp::Ordering;
 
 /// A cell, understood.
@@ -80,7 +82,7 @@ pub struct Report<'a> {
 impl Report<'_> {
     /// Tells of a cell that cannot be used.
     fn refuse(&mut self, fault: &Fault, shown: &str) -> Option<Reading> {
-        let (code, message, hint) = in_plain_words(fault, shown);
+        let (code, message, hint) = refusal(fault, shown);
         self.problems.add(code, self.place.clone(), message, hint);
         None
     }
@@ -104,11 +106,8 @@ pub fn read(
         report.problems.add(
             Code::FootnoteMark,
             report.place.clone(),
-            format!(
-                "“{}” carries a footnote mark; the figure is read without it",
-                text::short(&value.reported)
-            ),
-            "Look up the footnote in the lab's file.",
+            say::found_footnote(text::short(&value.reported)),
+            say::do_look_up_footnote(),
         );
     }
     let bare = matches!(
@@ -153,11 +152,8 @@ pub fn read(
         report.problems.add(
             Code::BelowZero,
             report.place.clone(),
-            format!(
-                "“{}” is below zero: it is taken for less than the assay can put a number on",
-                text::short(&value.reported)
-            ),
-            "Nothing to do. Ask the lab if it reports such figures often.",
+            say::found_below_zero(text::short(&value.reported)),
+            say::do_nothing_below_zero(),
         );
     }
     let interval = match raw.as_number() {
@@ -200,9 +196,12 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
             None => {
                 report.problems.add(
                     Code::BadUnit,
-                    report.unit_place.clone().unwrap_or_else(|| report.place.clone()),
-                    format!("the unit “{}” is none that can be converted to ppm; the result “{}” is not used", text::short(written), text::short(&value.reported)),
-                    "Ask the lab for the result in mg/kg (ppm).",
+                    report
+                        .unit_place
+                        .clone()
+                        .unwrap_or_else(|| report.place.clone()),
+                    say::found_bad_unit_cell(text::short(written), text::short(&value.reported)),
+                    say::do_ask_for_ppm("one"),
                 );
                 return Err(());
             }
@@ -234,13 +233,12 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
         report.problems.add(
             Code::Suspicious,
             report.place.clone(),
-            format!(
-                "“{}” is read in {}, but another unit, {}, is stated for it too",
+            say::found_two_units(
                 text::short(&value.reported),
                 unit.ppm.word(),
-                other.ppm.word()
+                other.ppm.word(),
             ),
-            "Ask the lab which unit is right.",
+            say::do_ask_which_unit(),
         );
     }
     let quantity = stated.into_iter().flatten().find_map(|unit| unit.quantity);
@@ -253,60 +251,31 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
     ))
 }
 
-fn in_plain_words(fault: &Fault, shown: &str) -> (Code, String, String) {
+/// What is told of a cell that cannot be used: code, what was found, what to do.
+fn refusal(fault: &Fault, shown: &str) -> (Code, Message, Message) {
     let shown = text::short(shown);
-    let (message, hint) = match fault {
+    let word = match fault {
         Fault::Unit(unit) => {
             return (
                 Code::BadUnit,
-                format!(
-                    "“{shown}” has the unit “{unit}”, which cannot be converted to ppm; it is not used"
-                ),
-                "Ask the lab for the result in mg/kg (ppm).".to_owned(),
+                say::found_bad_unit(shown, unit),
+                say::do_ask_for_ppm("one"),
             );
         }
-        Fault::NoResult => (
-            format!("“{shown}” is not a result that can be read; it is not used"),
-            "A result is a number (12.4), below (<5, BLQ, not detected), above (>80) or a word that there is none. Ask the lab what is meant.",
-        ),
-        Fault::UnclearComma => (
-            format!(
-                "“{shown}” can be read in two ways: the comma may be a decimal mark or part the thousands; it is not used"
-            ),
-            "Ask the lab to write the figure without it. Nothing else in the file settles which it is.",
-        ),
-        Fault::Negative => (
-            format!(
-                "“{shown}” is further below zero than the lowest quantity that can be measured is above it; it is not used"
-            ),
-            "Ask the lab for the result as it would report it, such as <5.",
-        ),
-        Fault::MoreThanAll => (
-            format!(
-                "“{shown}” comes to more than a million ppm, more gluten than there is sample; it is not used"
-            ),
-            "Ask the lab for the figure and its unit.",
-        ),
-        Fault::Scientific => (
-            format!(
-                "“{shown}” is in scientific form, in which digits may have been lost; it is not used"
-            ),
-            "Ask the lab for the figure in full.",
-        ),
-        Fault::Date => (
-            format!("“{shown}” is a date where a result should stand; it is not used"),
-            "A spreadsheet may have made a figure into a date. Ask the lab for the figure.",
-        ),
-        Fault::CellError => (
-            format!("“{shown}” is a spreadsheet's error, no result; it is not used"),
-            "Ask the lab to mend the cell and to send the file again.",
-        ),
-        Fault::Uncalculated => (
-            "the cell holds a formula whose result is not in the file; it is not used".to_owned(),
-            "Open the file in a spreadsheet program, save it there, and replace it; or ask the lab for figures.",
-        ),
+        Fault::NoResult => "no_result",
+        Fault::UnclearComma => "comma",
+        Fault::Negative => "negative",
+        Fault::MoreThanAll => "too_much",
+        Fault::Scientific => "scientific",
+        Fault::Date => "date",
+        Fault::CellError => "cell_error",
+        Fault::Uncalculated => "uncalculated",
     };
-    (Code::BadValue, message, hint.to_owned())
+    (
+        Code::BadValue,
+        say::found_bad_value(word, shown),
+        say::do_bad_value(word),
+    )
 }
 
 /// The cells of one extraction together: the mean of their bounds. One that cannot be read makes the whole unreadable.

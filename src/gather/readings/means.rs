@@ -11,6 +11,7 @@ use crate::gather::text;
 use crate::model::extraction::Interval;
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// The means that a table claims, and the readings that they must be made of.
@@ -131,17 +132,18 @@ impl Claims {
             {
                 continue;
             }
-            let computed = intervals::mean(&all);
+            let (kind, lower, upper) = figures(&intervals::mean(&all));
             problems.add(
                 Code::MeanDiffers,
                 context.place(claim.row, claim.column),
-                format!(
-                    "the lab's mean of {} is “{}”, but its readings give {}",
+                say::found_mean_differs(
                     text::short(&claim.code),
                     text::short(&claim.content.shown()),
-                    words(&computed)
+                    kind,
+                    lower,
+                    upper,
                 ),
-                "The mean is worked out anew from the readings. Ask the lab which of the figures is wrong.",
+                say::do_ask_about_mean(),
             );
         }
     }
@@ -182,17 +184,18 @@ fn fits(said: &Said, mean: &Interval, ppm: impl Fn(f64) -> Ppm) -> bool {
     }
 }
 
-fn words(mean: &Interval) -> String {
+/// What a mean is, with its bounds, as the message that tells of it wants them.
+fn figures(mean: &Interval) -> (&'static str, String, String) {
     match (mean.as_number(), mean.upper) {
-        (Some(number), _) => format!("{} ppm", rounded(number)),
-        (None, Some(upper)) => format!("{} to {} ppm", rounded(mean.lower), rounded(upper)),
-        (None, None) => format!("more than {} ppm", rounded(mean.lower)),
+        (Some(number), _) => ("number", rounded(number), String::new()),
+        (None, Some(upper)) => ("range", rounded(mean.lower), rounded(upper)),
+        (None, None) => ("above", rounded(mean.lower), String::new()),
     }
 }
 
 /// Enough digits to see a difference, without the tail of a division by three.
-fn rounded(ppm: Ppm) -> f64 {
-    (ppm.0 * 1e4).round() / 1e4
+fn rounded(ppm: Ppm) -> String {
+    ((ppm.0 * 1e4).round() / 1e4).to_string()
 }
 
 #[cfg(test)]

@@ -11,6 +11,8 @@ use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
+use crate::model::said::Item;
+use crate::words::say;
 use std::collections::BTreeSet;
 use std::fmt::Write;
 
@@ -20,8 +22,8 @@ pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems)
         problems.add(
             Code::PassedOver,
             Place::file(file.path.clone()),
-            "the file holds absorbances and no results; nothing of it is used",
-            "The results that were worked out from them are wanted, in this file or in another.",
+            say::found_absorbances(),
+            say::do_want_results(),
         );
         return;
     }
@@ -37,8 +39,8 @@ pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems)
         problems.add(
             Code::NoTable,
             Place::file(file.path.clone()),
-            "no table was recognised in this file: it has no row that could be headings",
-            "Ask the lab for a table with a column for the sample code and one for the result.",
+            say::found_no_table(),
+            say::do_ask_for_columns(),
         );
         return;
     };
@@ -49,11 +51,12 @@ pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems)
     } else {
         Code::NoTable
     };
-    let missing = match (found.sample, found.result) {
-        (true, false) => "none of them is known to name the result of an extraction",
-        (false, true) => "none of them is known to name the sample",
-        _ => "none of them is known to name the sample, and none the result",
+    let lacking = match (found.sample, found.result) {
+        (true, false) => "result",
+        (false, true) => "sample",
+        _ => "both",
     };
+    let (headings, more) = listed(row);
     problems.add(
         code,
         Place {
@@ -62,11 +65,8 @@ pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems)
             row: Some(row.number),
             column: None,
         },
-        format!("the headings found are {}; {missing}", listed(row)),
-        format!(
-            "If this row holds the headings, put this into programme.toml and mend the names between quotes:\n{}",
-            layout(file, sheet, index, codes)
-        ),
+        say::found_headings(headings, more, lacking),
+        say::do_describe_table(layout(file, sheet, index, codes)),
     );
 }
 
@@ -121,8 +121,8 @@ pub fn tell_of_lost_codes(
                     row: Some(row.number),
                     column: Some(column),
                 },
-                format!("package “{code}” stands here with figures, but under no headings that are known; what they say is not used"),
-                "If the figures are results, ask the lab for headings that name the sample and the result, or describe the table in programme.toml with a [[layout]].",
+                say::found_lost_code(code),
+                say::do_ask_for_headings(),
             );
         }
     }
@@ -249,24 +249,17 @@ fn likeness(sheet: &Sheet, index: usize, codes: &Codes) -> usize {
     known * 4 + below * 2 + usize::from(below > 0) * texts.min(8)
 }
 
-fn listed(row: &Row) -> String {
+/// The cells of a row with their columns, and whether there are more than are named.
+fn listed(row: &Row) -> (Vec<Item>, &'static str) {
     const MOST: usize = 12;
-    let mut names: Vec<String> = row
-        .cells
-        .iter()
-        .take(MOST)
-        .map(|cell| {
-            format!(
-                "“{}” ({})",
-                text::short(&cell.content.shown()),
-                column_letter(cell.column)
-            )
-        })
-        .collect();
-    if row.cells.len() > MOST {
-        names.push("…".to_owned());
-    }
-    names.join(", ")
+    let named = row.cells.iter().take(MOST).map(|cell| {
+        Item::in_column(
+            text::short(&cell.content.shown()),
+            column_letter(cell.column),
+        )
+    });
+    let more = if row.cells.len() > MOST { "yes" } else { "no" };
+    (named.collect(), more)
 }
 
 /// The block to paste: the columns that hold registered codes and figures are proposed.
@@ -303,18 +296,15 @@ fn layout(file: &LabFile, sheet: &Sheet, index: usize, codes: &Codes) -> String 
         let _ = writeln!(block, "sheet = {}", quoted(name));
     }
     let _ = writeln!(block, "header_row = {}", row.number);
-    let named = |column: Option<u32>, otherwise: &str| {
-        quoted(
-            &column
-                .and_then(heading)
-                .unwrap_or_else(|| otherwise.to_owned()),
-        )
+    let named = |column: Option<u32>| {
+        let heading = column.and_then(heading);
+        quoted(heading.as_deref().unwrap_or("…"))
     };
     let _ = write!(
         block,
         "columns = {{ sample = {}, result = {} }}",
-        named(sample, "heading of the sample codes"),
-        named(result, "heading of the results")
+        named(sample),
+        named(result)
     );
     block
 }

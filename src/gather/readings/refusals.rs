@@ -7,10 +7,12 @@ use crate::gather::readings::extractions::Context;
 use crate::gather::readings::rows;
 use crate::gather::tables::finding::Table;
 use crate::gather::tables::headings::Role;
-use crate::gather::tables::plan::{Ambiguous, Plan};
+use crate::gather::tables::plan::{Ambiguous, Doubtful, Plan};
 use crate::gather::text;
 use crate::model::place::{Place, column_letter};
 use crate::model::problem::{Code, Problems};
+use crate::model::said::Item;
+use crate::words::say;
 
 /// What is wrong with the headings of a table.
 pub fn headings(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
@@ -18,11 +20,10 @@ pub fn headings(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mu
         problems.add(
             Code::AmbiguousReplicate,
             context.place(table.heading_row, column),
-            format!(
-                "the column “{}” may count extractions or wells; it is taken for extractions",
-                text::short(table.column(column).map_or("", |column| &column.heading))
-            ),
-            "If they are wells of one extract, ask the lab for its extractions: wells say nothing about the package.",
+            say::found_replicates(text::short(
+                table.column(column).map_or("", |column| &column.heading),
+            )),
+            say::do_ask_whether_wells(),
         );
     }
     for result in &plan.results {
@@ -37,8 +38,8 @@ pub fn headings(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mu
             problems.add(
                 Code::BadUnit,
                 context.place(table.heading_row, result.column),
-                format!("the heading “{}” gives the unit “{foreign}”, which cannot be converted to ppm", text::short(&column.heading)),
-                "Ask the lab for the results in mg/kg (ppm). Results under this heading are not used.",
+                say::found_foreign_heading(text::short(&column.heading), foreign),
+                say::do_ask_for_ppm("all"),
             );
         }
     }
@@ -53,16 +54,13 @@ pub fn unknown(
     problems: &mut Problems,
 ) {
     let hint = match context.codes.nearest(written) {
-        Some(code) => format!("The register has “{code}”. If the lab mistyped it, ask for a corrected report; if the package is yours, add it to registers/packages."),
-        None => "If the package is yours, add it to registers/packages (a blind: to registers/blinds); else ask the lab whose sample this is.".to_owned(),
+        Some(code) => say::do_look_at_near_code(code),
+        None => say::do_register_or_ask(),
     };
     problems.add(
         Code::UnknownPackage,
         context.place(row.number, plan.sample),
-        format!(
-            "“{}” is no package code of the register; its result is not used",
-            text::short(written)
-        ),
+        say::found_unknown_code(text::short(written)),
         hint,
     );
 }
@@ -76,38 +74,20 @@ pub fn bad_code(
     problems: &mut Problems,
 ) {
     let (message, hint) = match found {
-        rows::BadCode::None => (
-            "there is a result here, but no package code on this row or above it".to_owned(),
-            "Ask the lab which package it belongs to.".to_owned(),
-        ),
+        rows::BadCode::None => (say::found_no_code(), say::do_ask_which_package()),
         rows::BadCode::Astray(written) => (
-            format!(
-                "the package code “{}” stands on this row, but not in the column of codes; the row is not used",
-                text::short(written)
-            ),
-            "Ask the lab what the row says. If another table begins above it, ask for its headings.".to_owned(),
+            say::found_code_astray(text::short(written)),
+            say::do_ask_what_row_says(),
         ),
         rows::BadCode::Mangled(written, how) => {
-            let what = match how {
-                Mangled::Date => "a date",
-                Mangled::Scientific => "a number in scientific form",
-                Mangled::Zeros(_) => "a number that has lost its zeros",
-            };
-            let hint = match how {
-                Mangled::Zeros(code) => format!(
-                    "The register has “{code}”. Ask the lab to format the column of codes as text and to send the file again."
-                ),
-                _ => {
-                    "Ask the lab to format the column of codes as text and to send the file again."
-                        .to_owned()
-                }
+            let (into, registered, code) = match how {
+                Mangled::Date => ("date", "unknown", ""),
+                Mangled::Scientific => ("scientific", "unknown", ""),
+                Mangled::Zeros(code) => ("zeros", "known", code.as_str()),
             };
             (
-                format!(
-                    "“{}” stands where a package code should: a spreadsheet has made it into {what}; its result is not used",
-                    text::short(written)
-                ),
-                hint,
+                say::found_mangled_code(text::short(written), into),
+                say::do_format_as_text(registered, code),
             )
         }
     };
@@ -133,11 +113,8 @@ pub fn day(
         problems.add(
             Code::Suspicious,
             context.place(row.number, column),
-            format!(
-                "“{}” is no day, or can be two different ones; it is left out",
-                text::short(&content.shown())
-            ),
-            "Ask the lab to write days as 2031-03-07.",
+            say::found_no_day(text::short(&content.shown()), "lab"),
+            say::do_write_day("lab"),
         );
     }
     day
@@ -148,8 +125,8 @@ pub fn no_unit(heading: Place, problems: &mut Problems) {
     problems.add(
         Code::AssumedUnit,
         heading,
-        "no unit is stated for these results: they are read as ppm (mg/kg)",
-        "Ask the lab to state the unit.",
+        say::found_no_unit(),
+        say::do_ask_for_unit(),
     );
 }
 
@@ -158,10 +135,8 @@ pub fn second_code(place: Place, code: &str, other: &str, problems: &mut Problem
     problems.add(
         Code::BadCode,
         place,
-        format!(
-            "the package code “{other}” stands on the row of “{code}”, outside of the column of codes; nothing is read for it here"
-        ),
-        "If another table stands beside this one, ask the lab for headings over each that name the sample and the result.",
+        say::found_second_code(code, other),
+        say::do_ask_for_headings_over_each(),
     );
 }
 
@@ -173,8 +148,8 @@ pub fn hidden_row(row: &Row, plan: &Plan, context: &Context<'_>, problems: &mut 
             column: None,
             ..context.place(row.number, plan.sample)
         },
-        "the row is hidden in the spreadsheet program; its results are read",
-        "Ask the lab whether they were meant to be sent. A correction can set them aside.",
+        say::found_hidden("row"),
+        say::do_ask_whether_meant(),
     );
 }
 
@@ -188,15 +163,7 @@ pub fn ambiguous_columns(
     let (left, right) = doubt.columns;
     let heading = |column: u32| table.column(column).map_or("", |column| &column.heading);
     let is_bare = heading(right).is_empty();
-    let named = |column: u32| match heading(column) {
-        "" => format!("column {}, which has no heading,", column_letter(column)),
-        heading => format!(
-            "“{}” (column {})",
-            text::short(heading),
-            column_letter(column)
-        ),
-    };
-    let is_sample = doubt.what == "the package code";
+    let is_sample = doubt.what == Doubtful::Package;
     let other = |role: fn(Role) -> bool| {
         let found = table
             .columns
@@ -210,23 +177,17 @@ pub fn ambiguous_columns(
         let taken = if is_bare { left } else { right };
         (other(Role::names_sample), heading(taken))
     };
-    let which = if is_bare {
-        "the one that has a heading"
-    } else {
-        "the second of the two"
-    };
-    let mut hint = format!(
-        "Ask the lab which it is, then name it in programme.toml. This block takes {which}:\n[[layout]]\n",
-    );
+    let takes = if is_bare { "headed" } else { "second" };
+    let mut block = String::from("[[layout]]\n");
     let path = &context.file.path;
-    hint.push_str(&format!(
+    block.push_str(&format!(
         "files = {}\n",
         quoted(path.strip_prefix("inbox/").unwrap_or(path))
     ));
     if let Some(sheet) = &context.sheet.name {
-        hint.push_str(&format!("sheet = {}\n", quoted(sheet)));
+        block.push_str(&format!("sheet = {}\n", quoted(sheet)));
     }
-    hint.push_str(&format!(
+    block.push_str(&format!(
         "header_row = {}\ncolumns = {{ sample = {}, result = {} }}",
         table.heading_row,
         quoted(sample),
@@ -235,40 +196,38 @@ pub fn ambiguous_columns(
     problems.add(
         Code::AmbiguousTable,
         context.place(table.heading_row, right),
-        format!(
-            "both {} and {} could be {}, and they differ: no row of this table is used",
-            named(left),
-            named(right),
-            doubt.what
+        say::found_two_columns(
+            doubt.what.word(),
+            headed(heading(left)),
+            text::short(heading(left)),
+            column_letter(left),
+            headed(heading(right)),
+            text::short(heading(right)),
+            column_letter(right),
         ),
-        hint,
+        say::do_choose_column(takes, block),
     );
 }
 
 /// A row below the headings that may be the headings of another table.
 pub fn ambiguous_row(row: &Row, table: &Table, context: &Context<'_>, problems: &mut Problems) {
-    let shown: Vec<String> = table
-        .cells(row)
-        .map(|(column, content)| {
-            format!(
-                "“{}” ({})",
-                text::short(&content.shown()),
-                column_letter(column)
-            )
-        })
-        .collect();
+    let shown = table.cells(row).map(|(column, content)| {
+        Item::in_column(text::short(&content.shown()), column_letter(column))
+    });
     problems.add(
         Code::AmbiguousTable,
         Place {
             column: None,
             ..context.place(row.number, 1)
         },
-        format!(
-            "the row {} can be the headings of another table or a remark within this one: no row below it is used",
-            shown.join(", ")
-        ),
-        "Ask the lab what stands below it. If the rows are results, ask for them without this row.",
+        say::found_doubtful_row(shown.collect()),
+        say::do_ask_what_stands_below(),
     );
+}
+
+/// Whether a column has a heading, as the message that tells of it says so.
+fn headed(heading: &str) -> &'static str {
+    if heading.is_empty() { "bare" } else { "headed" }
 }
 
 /// A string as TOML writes it.

@@ -7,6 +7,7 @@ use crate::gather::text;
 use crate::model::ppm::Ppm;
 use crate::model::problem::Problems;
 use crate::model::registers::{BlindContent, BlindPackage, Registers};
+use crate::words::say;
 
 /// What a package of the key may hold, as the key says it.
 const CONTENTS: [(bool, &str); 2] = [(false, "no-gluten"), (true, "gluten-added")];
@@ -22,8 +23,8 @@ pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) {
         let before = Codes::new(registers.blinds.iter().map(|one| one.package_code.as_str()));
         let code = &blind.package_code;
         let taken = match (packages.find(code), before.find(code)) {
-            (Some(_), _) => "the code of a package of the register of packages",
-            (None, Some(_)) => "in the key already",
+            (Some(_), _) => "package",
+            (None, Some(_)) => "key",
             (None, None) => {
                 registers.blinds.push(blind);
                 continue;
@@ -31,11 +32,8 @@ pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) {
         };
         fields.fault(
             "package_code",
-            format!(
-                "“{}” is {taken}; this row of the key is not used",
-                text::short(code)
-            ),
-            "Give each package a code of its own.",
+            say::found_blind_taken(text::short(code), taken),
+            say::do_own_code(),
             problems,
         );
     }

@@ -9,6 +9,8 @@ use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Bars, Doubt, DoubtKind};
+use crate::model::said::Said;
+use crate::words::say;
 use anyhow::Result;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -59,8 +61,8 @@ impl Table {
             problems.add(
                 Code::Suspicious,
                 place,
-                "only the first sheet of a register is read, and this further one holds something",
-                "Put what belongs to the register into its first sheet, and keep all else in another file outside registers/.",
+                say::found_further_sheet(),
+                say::do_one_sheet(),
             );
         }
         let headings = headings::read(&file, &sheet, shape, doubts, problems)?;
@@ -112,13 +114,7 @@ impl Fields<'_> {
     }
 
     /// Adds a problem with a field.
-    pub fn fault(
-        &self,
-        column: &str,
-        message: impl Into<String>,
-        hint: impl Into<String>,
-        problems: &mut Problems,
-    ) {
+    pub fn fault(&self, column: &str, message: Said, hint: Said, problems: &mut Problems) {
         problems.add(Code::RegisterError, self.place_of(column), message, hint);
     }
 
@@ -171,23 +167,24 @@ impl Fields<'_> {
             return Ok(None);
         };
         let written = content.shown().into_owned();
-        if matches!(content, Content::Fault(_) | Content::Uncalculated) {
-            self.fault(
-                column,
-                format!("“{written}” is a spreadsheet's error"),
-                "Mend the cell.",
-                problems,
-            );
+        let spoilt = match content {
+            Content::Fault(_) => Some((say::found_cell_error(&written), say::do_mend_cell())),
+            Content::Uncalculated => {
+                let found = say::found_bad_value("uncalculated", "");
+                Some((found, say::do_calculate()))
+            }
+            _ => None,
+        };
+        if let Some((found, to_do)) = spoilt {
+            self.fault(column, found, to_do, problems);
             return Err(Unusable);
         }
         let (length, most) = (written.chars().count(), longest(column));
         if length > most {
             self.fault(
                 column,
-                format!(
-                    "“{column}” has {length} characters, and {most} are the most; it is not used"
-                ),
-                "Shorten it: it may have been pasted into the wrong cell.",
+                say::found_too_long(column, length.to_string(), most.to_string()),
+                say::do_shorten(),
                 problems,
             );
             return Err(Unusable);
@@ -196,11 +193,8 @@ impl Fields<'_> {
             problems.add(
                 Code::ControlCharacter,
                 self.place_of(column),
-                format!(
-                    "“{}” holds characters that steer a device and show nothing; they are left out",
-                    text::short(&written)
-                ),
-                "Type the text anew if anything is missing from it.",
+                say::found_control_characters_in(text::short(&written), "letters"),
+                say::do_type_anew("missing"),
             );
         }
         let formula = written.starts_with(['=', '+', '-', '@'])
@@ -210,11 +204,8 @@ impl Fields<'_> {
             problems.add(
                 Code::Suspicious,
                 self.place_of(column),
-                format!(
-                    "“{}” starts like a spreadsheet formula; it is kept as text",
-                    text::short(&written)
-                ),
-                "If it should not be there, mend the cell.",
+                say::found_formula(text::short(&written)),
+                say::do_mend_formula(),
             );
         }
         let says_something = !text::plain(&written).trim().is_empty();
@@ -232,8 +223,8 @@ impl Fields<'_> {
         if found == Ok(None) {
             self.fault(
                 column,
-                format!("“{column}” is blank, but it is needed; the row is not used"),
-                "Fill it in.",
+                say::found_blank(column),
+                say::do_fill_in(),
                 problems,
             );
         }
@@ -254,11 +245,8 @@ impl Fields<'_> {
         if day.is_none() {
             self.fault(
                 column,
-                format!(
-                    "“{}” is no day, or can be two different ones",
-                    text::short(&content.shown())
-                ),
-                "Write it as 2031-03-07.",
+                say::found_no_day(text::short(&content.shown()), "register"),
+                say::do_write_day("register"),
                 problems,
             );
             return Err(Unusable);
@@ -296,11 +284,8 @@ impl Fields<'_> {
             let known: Vec<&str> = words.iter().map(|(_, word)| *word).collect();
             self.fault(
                 column,
-                format!(
-                    "“{}” is not a word that “{column}” can have",
-                    text::short(&written)
-                ),
-                format!("Write one of these: {}.", known.join(", ")),
+                say::found_unknown_word(text::short(&written), column),
+                say::do_write_one_of(known.join(", ")),
                 problems,
             );
             return Err(Unusable);
@@ -332,8 +317,8 @@ impl Fields<'_> {
             _ => {
                 self.fault(
                     column,
-                    format!("“{}” is no whole number from 1", text::short(&written)),
-                    "Write 1, 2, 3 …",
+                    say::found_no_number(text::short(&written), "count"),
+                    say::do_write_number("count"),
                     problems,
                 );
                 Err(Unusable)
@@ -352,8 +337,8 @@ impl Fields<'_> {
             _ => {
                 self.fault(
                     column,
-                    format!("“{}” is no number above 0", text::short(&written)),
-                    "Write the figure alone, in ppm, such as 5 or 2.5.",
+                    say::found_no_number(text::short(&written), "figure"),
+                    say::do_write_number("figure"),
                     problems,
                 );
                 Err(Unusable)

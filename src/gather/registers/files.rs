@@ -2,13 +2,14 @@
 
 use crate::config::Config;
 use crate::files;
-use crate::gather::registers::shapes::{self, Shape, nearly};
+use crate::gather::registers::shapes::{self, Shape, bars_word, nearly};
 use crate::gather::registers::together::Together;
 use crate::gather::text;
 use crate::model::guide;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::{Bars, Doubt, DoubtKind};
+use crate::model::registers::{Doubt, DoubtKind};
+use crate::words::say;
 use anyhow::{Result, bail};
 use std::path::{Path, PathBuf};
 
@@ -136,21 +137,11 @@ impl Files {
 /// Tells of a file whose name is nearly a register's; the doubt that it leaves.
 fn misnamed(path: &Path, shape: &'static Shape, problems: &mut Problems) -> Doubt {
     let place = Place::file(shown(path));
-    let outcome = match shape.name_bars {
-        Bars::Verdict => "until that is settled, no product gets a verdict",
-        Bars::Issue => "until that is settled, nothing is issued",
-    };
     problems.add(
         Code::RegisterError,
         place.clone(),
-        format!(
-            "this is nearly the name of the register of {0}, which is {0}.csv (or .xlsx, .xls, .ods); it is not read, and {outcome}",
-            shape.name
-        ),
-        format!(
-            "If it is the register of {0}, rename it to {0}.csv or save it as {0}.xlsx. If not, move it out of registers/.",
-            shape.name
-        ),
+        say::found_misnamed(shape.name, bars_word(shape.name_bars)),
+        say::do_rename(shape.name),
     );
     Doubt {
         product_id: None,
@@ -165,19 +156,11 @@ fn misnamed(path: &Path, shape: &'static Shape, problems: &mut Problems) -> Doub
 
 fn stranger(path: &Path, is_file: bool, problems: &mut Problems) {
     let names: Vec<&str> = shapes::ALL.iter().map(|shape| shape.name).collect();
-    let what = if is_file {
-        "this is no register, and nothing is read from it"
-    } else {
-        "a folder in registers/ is not looked into"
-    };
     problems.add(
         Code::Suspicious,
         Place::file(shown(path)),
-        what,
-        format!(
-            "Registers are named {}. Keep all else outside registers/.",
-            names.join(", ")
-        ),
+        say::found_no_register(if is_file { "file" } else { "folder" }),
+        say::do_keep_elsewhere(names.join(", ")),
     );
 }
 

@@ -1,11 +1,12 @@
 //! A register's headings: which column is which, and what is to be said of those that are none.
 
 use crate::gather::books::Sheet;
-use crate::gather::registers::shapes::{Shape, nearly};
+use crate::gather::registers::shapes::{Shape, bars_word, nearly};
 use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Doubt, DoubtKind};
+use crate::words::say;
 use anyhow::{Result, bail};
 use std::collections::BTreeMap;
 
@@ -116,13 +117,11 @@ impl Teller<'_> {
         }
     }
 
-    /// What a missing column keeps from being done, in words.
-    fn outcome(&self, column: &str) -> &'static str {
-        use crate::model::registers::Bars;
+    /// What a missing column keeps from being done, as the messages that tell of it say so.
+    fn costs(&self, column: &str) -> &'static str {
         match (self.shape.bears(column), self.shape.heading_bars) {
-            (false, _) => "its column is not used",
-            (true, Bars::Verdict) => "until it is mended, no product gets a verdict",
-            (true, Bars::Issue) => "until it is mended, nothing is issued",
+            (false, _) => "column",
+            (true, bars) => bars_word(bars),
         }
     }
 
@@ -136,12 +135,8 @@ impl Teller<'_> {
         self.problems.add(
             code,
             self.place(Some(column)),
-            format!(
-                "the heading “{}” is nearly “{meant}”, which is missing; {}",
-                text::short(written),
-                self.outcome(meant)
-            ),
-            format!("If {meant} is meant, write the heading so. If not, give this column another name, or add a column {meant}."),
+            say::found_near_heading(text::short(written), meant, self.costs(meant)),
+            say::do_write_heading(meant),
         );
         if bears {
             self.doubt(written, meant, column);
@@ -152,11 +147,8 @@ impl Teller<'_> {
         self.problems.add(
             Code::RegisterError,
             self.place(Some(column)),
-            format!(
-                "the heading “{name}” is there twice, and the first of the two columns is read; {}",
-                self.outcome(name)
-            ),
-            "Keep one of the two columns, or give the other another name.",
+            say::found_heading_twice(name, self.costs(name)),
+            say::do_keep_one_column(),
         );
         if self.shape.bears(name) {
             self.doubt(name, name, column);
@@ -167,12 +159,8 @@ impl Teller<'_> {
         self.problems.add(
             Code::UnknownColumn,
             self.place(Some(column)),
-            format!(
-                "the register of {} has no use for the column “{}”; it is not read",
-                self.shape.name,
-                text::short(written)
-            ),
-            "",
+            say::found_unknown_column(self.shape.name, text::short(written)),
+            None,
         );
     }
 

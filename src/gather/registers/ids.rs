@@ -4,17 +4,15 @@ use crate::gather::codes;
 use crate::gather::registers::fields::{Field, Fields, Unusable};
 use crate::gather::text;
 use crate::model::problem::Problems;
+use crate::words::say;
 
 /// Reads a `product_id`, `round` or `package_code`: unusable, with a fault, where something else stands there.
 pub fn read(fields: &Fields<'_>, column: &str, problems: &mut Problems) -> Field<String> {
     if fields.is_cleaned(column) {
         fields.fault(
             column,
-            format!(
-                "“{}” holds characters that steer a device and show nothing; the row is not used",
-                text::short(&fields.written(column))
-            ),
-            "Type it anew.",
+            say::found_control_characters_in(text::short(&fields.written(column)), "row"),
+            say::do_type_anew("always"),
             problems,
         );
         return Err(Unusable);
@@ -22,11 +20,8 @@ pub fn read(fields: &Fields<'_>, column: &str, problems: &mut Problems) -> Field
     if fields.is_date(column) {
         fields.fault(
             column,
-            format!(
-                "“{}” is a day that a spreadsheet program has made of a {column}; the row is not used",
-                text::short(&fields.written(column))
-            ),
-            "Set the column's format to text, and type it anew.",
+            say::found_id_is_day(text::short(&fields.written(column)), column),
+            say::do_format_column(),
             problems,
         );
         return Err(Unusable);
@@ -55,34 +50,25 @@ fn check(
     problems: &mut Problems,
 ) -> Option<String> {
     let id = plain_id(written);
-    let hint =
-        "Use 1 to 64 of the letters A to Z, digits, '.', '_' and '-', not starting with '.'.";
     let allowed = (1..=64).contains(&id.len())
         && !id.starts_with('.')
         && id
             .bytes()
             .all(|b| b.is_ascii_alphanumeric() || matches!(b, b'.' | b'_' | b'-'));
-    if !allowed {
-        let message = format!(
-            "“{}” cannot be a {column}; the row is not used",
-            text::short(written)
-        );
-        fields.fault(column, message, hint, problems);
-        return None;
-    }
-    if no_file_name(&id) {
-        let message = format!(
-            "“{id}” cannot be a {column}, since no file can have that name on every computer; the row is not used"
-        );
-        fields.fault(
-            column,
-            message,
-            "Choose another one; it must not end in '.' or be CON, NUL, COM1 and the like.",
-            problems,
-        );
-        return None;
-    }
-    Some(id)
+    let since = if !allowed {
+        "letters"
+    } else if no_file_name(&id) {
+        "file_name"
+    } else {
+        return Some(id);
+    };
+    fields.fault(
+        column,
+        say::found_bad_id(text::short(written), column, since),
+        say::do_mend_id(since),
+        problems,
+    );
+    None
 }
 
 /// As registered, but with plain dashes and letters: what a word processor has made of `A-1` is `A-1`.

@@ -29,6 +29,7 @@ use crate::guard;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Doubt, Registers};
+use crate::words::{english, say};
 use anyhow::{Result, bail};
 
 /// Reads every register; with it, the codes of packages whose rows are not used.
@@ -107,22 +108,22 @@ fn open(
         problems.add(
             Code::RegisterError,
             Place::file(file),
-            "the register is empty: it has no headings",
-            "Put the headings into its first row, as README shows them.",
+            say::found_empty_register(),
+            say::do_put_headings(),
         );
         return Ok(None);
     }
     let book = guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
         Err(books::Unreadable::new(
-            "the register is damaged",
-            "Restore it from a copy.",
+            say::found_damaged_register(),
+            say::do_restore(),
         ))
     });
     match book {
         Ok(book) => Table::new(file, book, shape, doubts, problems).map(Some),
         Err(why) => bail!(
-            "{file} cannot be read: {}. Save it anew from a spreadsheet program as .csv or .xlsx, or restore it from a copy.",
-            why.message
+            "{file} cannot be read. {} Save it anew from a spreadsheet program as .csv or .xlsx, or restore it from a copy.",
+            english().say(&why.message)
         ),
     }
 }

@@ -8,6 +8,7 @@ use crate::gather::text;
 use crate::model::place::Place;
 use crate::model::problem::Problems;
 use crate::model::registers::{Bars, Doubt, Package, Registers};
+use crate::words::say;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// The codes of rows that are not used, by what makes codes equal, each with the place of its row.
@@ -107,10 +108,8 @@ fn not_told_apart(
     let (product, round) = (&package.product_id, &package.round);
     fields.fault(
         "round",
-        format!(
-            "the sheet of “{product}”, round “{round}” would have the number or the file name of that of “{other_product}”, round “{other_round}”; the row is not used"
-        ),
-        "Give one of the two rounds another name, such as one of digits alone.",
+        say::found_sheets_alike(product, round, other_product, other_round),
+        say::do_rename_round(),
         problems,
     );
     doubts.push(fields.doubt("round", Some(product), Some(round), Bars::Verdict));
@@ -125,26 +124,13 @@ fn twice(
     problems: &mut Problems,
 ) -> bool {
     let same = (&first.product_id, &first.round) == (&second.product_id, &second.round);
-    let message = if first.package_code == second.package_code {
-        format!(
-            "the package code “{}” is in the register twice",
-            second.package_code
-        )
-    } else {
-        format!(
-            "the package codes “{}” and “{}” differ in nothing that counts",
-            first.package_code, second.package_code
-        )
-    };
-    let outcome = if same {
-        "this row is not used"
-    } else {
-        "since they belong to different products or rounds, neither is used"
-    };
+    let (one, other) = (&first.package_code, &second.package_code);
+    let spelt = if one == other { "alike" } else { "differently" };
+    let kept = if same { "first" } else { "neither" };
     fields.fault(
         "package_code",
-        format!("{message}; {outcome}"),
-        "Each package has a code of its own: mend the register.",
+        say::found_package_twice(one, other, spelt, kept),
+        say::do_one_code_each(),
         problems,
     );
     for package in [first, second] {
@@ -223,11 +209,8 @@ pub fn product_of(
             Some(None) => return None,
             None => fields.fault(
                 COLUMN,
-                format!(
-                    "“{}” is not in the register of products; the row is not used",
-                    text::short(&written)
-                ),
-                "Add the product to registers/products, or mend its id here.",
+                say::found_unknown_product(text::short(&written)),
+                say::do_add_product(),
                 problems,
             ),
         }

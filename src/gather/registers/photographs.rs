@@ -4,6 +4,8 @@ use crate::files;
 use crate::gather::registers::fields::Table;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Photograph, Registers};
+use crate::model::said::Said;
+use crate::words::say;
 use std::path::Path;
 
 /// The endings of photographs, small letters.
@@ -23,8 +25,8 @@ pub fn add(table: &Table, root: &Path, registers: &mut Registers, problems: &mut
         let Some(written) = fields.text(COLUMN, problems) else {
             continue;
         };
-        let mut warn = |message: String, hint: &str| {
-            problems.add(Code::Suspicious, fields.place_of(COLUMN), message, hint);
+        let mut warn = |found: Said, to_do: Said| {
+            problems.add(Code::Suspicious, fields.place_of(COLUMN), found, to_do);
         };
         let folder = written
             .trim()
@@ -32,56 +34,44 @@ pub fn add(table: &Table, root: &Path, registers: &mut Registers, problems: &mut
             .replace('\\', "/");
         if !files::stays_below(&folder) || has_link(root, &folder) {
             warn(
-                format!(
-                    "the folder of photographs “{folder}” leads out of the programme folder, or is a link; it is not opened"
-                ),
-                "Copy the photographs into a folder of the programme folder, and write its path here.",
+                say::found_folder_outside(folder),
+                say::do_copy_photographs(),
             );
             continue;
         }
         let path = root.join(&folder);
         if !path.is_dir() {
-            warn(
-                format!("there is no folder of photographs “{folder}”"),
-                "Make the folder in the programme folder and copy the photographs into it, or empty this cell.",
-            );
+            warn(say::found_no_folder(folder), say::do_make_folder());
             continue;
         }
         let listed = match files::list(&path) {
             Ok(listed) => listed,
-            Err(error) => {
-                warn(
-                    format!("the folder of photographs cannot be listed: {error}"),
-                    "Look at its permissions and at the names in it.",
-                );
+            Err(_) => {
+                warn(say::found_folder_unlisted(folder), say::do_look_at_names());
                 continue;
             }
         };
         for entry in listed {
+            let mut refuse = |path: &str, fault: &'static str| {
+                warn(
+                    say::found_photograph(path, fault),
+                    say::do_mend_photograph(fault),
+                );
+            };
             let name = entry.path.rsplit('/').next().unwrap_or_default();
             if files::is_litter(name) {
                 continue;
             }
             let shown = format!("{folder}/{}", entry.path);
             if !entry.is_plain_file {
-                warn(
-                    format!(
-                        "“{shown}” is a link, no ordinary file, or has a name that is no text; it is not taken as a photograph"
-                    ),
-                    "Copy the photograph itself into the folder.",
-                );
+                refuse(&shown, "link");
                 continue;
             }
             let ending = name
                 .rsplit_once('.')
                 .map(|(_, ending)| ending.to_lowercase());
             if !ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str())) {
-                warn(
-                    format!(
-                        "“{shown}” is no photograph by its name (.jpg, .jpeg, .png, .webp, .heic or .pdf); it is passed over"
-                    ),
-                    "Save it as one of these kinds, or keep it elsewhere.",
-                );
+                refuse(&shown, "ending");
                 continue;
             }
             match files::sha256(&path.join(&entry.path)) {
@@ -89,10 +79,7 @@ pub fn add(table: &Table, root: &Path, registers: &mut Registers, problems: &mut
                     path: shown,
                     sha256,
                 }),
-                Err(error) => warn(
-                    format!("a photograph cannot be read: {error}"),
-                    "Look at its permissions, then run again.",
-                ),
+                Err(_) => refuse(&shown, "unreadable"),
             }
         }
     }

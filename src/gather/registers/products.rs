@@ -5,6 +5,7 @@ use crate::gather::registers::ids;
 use crate::gather::text;
 use crate::model::problem::Problems;
 use crate::model::registers::{Bars, Doubt, DoubtKind, Oats, Processing, Product, Registers};
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// The ids of the register, by what makes them equal: the spelling, or none where the row has a fault of its own.
@@ -48,21 +49,11 @@ fn twice(
     problems: &mut Problems,
 ) {
     let message = if first == product_id {
-        format!(
-            "“{product_id}” is in the register twice; this row is not used, and the product gets no verdict"
-        )
+        say::found_product_twice(product_id)
     } else {
-        format!(
-            "“{}” differs from “{first}” in nothing that counts, and their files would overwrite each other; this row is not used, and the product gets no verdict",
-            text::short(&fields.written("product_id"))
-        )
+        say::found_product_alike(text::short(&fields.written("product_id")), first)
     };
-    fields.fault(
-        "product_id",
-        message,
-        "Give each product an id of its own, or take one of the two rows out.",
-        problems,
-    );
+    fields.fault("product_id", message, say::do_one_id_each(), problems);
     registers.doubts.push(Doubt {
         what: DoubtKind::Row,
         ..fields.doubt("product_id", Some(first), None, Bars::Verdict)
@@ -90,8 +81,8 @@ fn product(
     if oats == Ok(Some(Oats::Certified)) && certifier.is_none() {
         fields.fault(
             "oats",
-            "the oats are said to be certified, and no certifier is named",
-            "Name the certifier in the column certifier, or write unverified.",
+            say::found_no_certifier(),
+            say::do_name_certifier(),
             problems,
         );
     }
@@ -132,8 +123,8 @@ fn claim(fields: &Fields<'_>, problems: &mut Problems) -> String {
     if claim == Ok(None) {
         fields.fault(
             "claim",
-            "“claim” is blank, but it is needed; without it the product gets no verdict",
-            "Write the words on the package, such as gluten-free.",
+            say::found_no_claim(),
+            say::do_write_claim(),
             problems,
         );
     }

@@ -12,6 +12,7 @@ use crate::model::registers::{
     Bars, Correction, CorrectionAction, Doubt, Followup, FollowupKind, IssuedRevision, Package,
     Registers,
 };
+use crate::words::say;
 
 /// Reads the corrections; each must name a lab file and a registered package. A row that cannot be used may have set a
 /// reading aside: its product gets no verdict until it is mended.
@@ -52,11 +53,8 @@ fn correction(
         if found.is_none() {
             fields.fault(
                 "file",
-                format!(
-                    "there is no lab file “{}” in the inbox; the correction is not used",
-                    text::short(&written)
-                ),
-                "Write the path below inbox/, as inbox-report.txt shows it.",
+                say::found_no_lab_file(text::short(&written), "correction"),
+                say::do_write_path("one"),
                 problems,
             );
         }
@@ -67,11 +65,8 @@ fn correction(
         if found.is_none() {
             fields.fault(
                 "package_code",
-                format!(
-                    "“{}” is not in the register of packages; the correction is not used",
-                    text::short(&written)
-                ),
-                "Mend the code here, or add the package to registers/packages.",
+                say::found_unknown_package(text::short(&written)),
+                say::do_add_package(),
                 problems,
             );
         }
@@ -199,11 +194,8 @@ fn revision(fields: &Fields<'_>, problems: &mut Problems) -> Option<IssuedRevisi
     {
         fields.fault(
             "content_sha256",
-            format!(
-                "“{}” is no checksum as `issue` writes it; the row is not used",
-                text::short(written)
-            ),
-            "Restore the register from the last dated archive.",
+            say::found_no_checksum(text::short(written)),
+            say::do_restore_register(),
             problems,
         );
         return None;

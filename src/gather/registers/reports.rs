@@ -6,6 +6,8 @@ use crate::gather::text;
 use crate::model::ppm::Ppm;
 use crate::model::problem::Problems;
 use crate::model::registers::{Bars, Doubt, DoubtKind, Registers, ReportRow};
+use crate::model::said::Said;
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// Reads the reports. A row with something in it that cannot be read leaves a doubt about its file: what it says goes
@@ -37,8 +39,8 @@ pub fn read(
         if matching.is_empty() {
             reading.fault(
                 "file",
-                format!("there is no lab file “{}” in the inbox", text::short(&written)),
-                "Write the path below inbox/, as inbox-report.txt shows it; * stands for any letters.",
+                say::found_no_lab_file(text::short(&written), "nothing"),
+                say::do_write_path("several"),
                 problems,
             );
         }
@@ -48,10 +50,8 @@ pub fn read(
         if let Some((path, row)) = before {
             reading.fault(
                 "file",
-                format!(
-                    "{path} has a row in this register already, row {row}; this row is not used"
-                ),
-                "Keep one row for each file.",
+                say::found_report_twice(path, row.to_string()),
+                say::do_one_row_each(),
                 problems,
             );
             for path in &matching {
@@ -84,7 +84,7 @@ struct Reading<'a, 'f> {
 }
 
 impl Reading<'_, '_> {
-    fn fault(&mut self, column: &str, message: String, hint: &str, problems: &mut Problems) {
+    fn fault(&mut self, column: &str, message: Said, hint: Said, problems: &mut Problems) {
         self.fields.fault(column, message, hint, problems);
         self.is_sound = false;
     }
@@ -106,8 +106,8 @@ impl Reading<'_, '_> {
             .zip(tested_to)
             .is_some_and(|(from, to)| from > to)
         {
-            let message = "the last day of the tests lies before the first".to_owned();
-            self.fault("tested_to", message, "Mend one of the two days.", problems);
+            let found = say::found_days_reversed();
+            self.fault("tested_to", found, say::do_mend_day(), problems);
         }
         let mut figure = |column: &str| self.take(fields.figure(column, problems)).map(Ppm);
         let (lloq, lod) = (figure("lloq_ppm"), figure("lod_ppm"));
@@ -134,23 +134,18 @@ impl Reading<'_, '_> {
     fn supersedes(&mut self, file: &str, problems: &mut Problems) -> Option<String> {
         let written = self.take(self.fields.field("supersedes", problems))?;
         let [found] = self.lab_files.matching(&written)[..] else {
-            let message = format!(
-                "“{}” is not one lab file in the inbox; nothing is replaced",
-                text::short(&written)
+            let found = say::found_nothing_replaced(text::short(&written), "unclear");
+            self.fault(
+                "supersedes",
+                found,
+                say::do_write_path("replaced"),
+                problems,
             );
-            let hint =
-                "Write the path of the replaced file below inbox/, as inbox-report.txt shows it.";
-            self.fault("supersedes", message, hint, problems);
             return None;
         };
         if self.lab_files.matching(file).contains(&found) {
-            let message = format!("{found} cannot replace itself; nothing is replaced");
-            self.fault(
-                "supersedes",
-                message,
-                "Name the file that came before it.",
-                problems,
-            );
+            let itself = say::found_nothing_replaced(found, "itself");
+            self.fault("supersedes", itself, say::do_name_earlier_file(), problems);
             return None;
         }
         Some(found.to_owned())
@@ -160,9 +155,8 @@ impl Reading<'_, '_> {
         let written = self.take(self.fields.field("certificate", problems))?;
         let found = self.lab_files.any(&written);
         if found.is_none() {
-            let message = format!("there is no file “{}” in the inbox", text::short(&written));
-            let hint = "Copy the certificate into the inbox, and write its path below inbox/.";
-            self.fault("certificate", message, hint, problems);
+            let found = say::found_no_certificate(text::short(&written));
+            self.fault("certificate", found, say::do_copy_certificate(), problems);
         }
         found
     }

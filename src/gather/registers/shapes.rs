@@ -34,6 +34,14 @@ impl Shape {
     }
 }
 
+/// What is not done, as the messages about registers say so.
+pub fn bars_word(bars: Bars) -> &'static str {
+    match bars {
+        Bars::Verdict => "verdict",
+        Bars::Issue => "issue",
+    }
+}
+
 /// Every register.
 pub static ALL: [&Shape; 8] = [
     &PRODUCTS,

@@ -2,14 +2,15 @@
 
 use crate::gather::books::{self, Book, Sheet};
 use crate::gather::registers::files::shown;
-use crate::gather::registers::shapes::{self, Shape, nearly};
+use crate::gather::registers::shapes::{self, Shape, bars_word, nearly};
 use crate::gather::tables::headings::likeness_of;
 use crate::gather::text;
 use crate::guard;
 use crate::model::guide;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::{Bars, Doubt, DoubtKind};
+use crate::model::registers::{Doubt, DoubtKind};
+use crate::words::{english, say};
 use anyhow::{Result, bail};
 use std::path::Path;
 
@@ -30,14 +31,14 @@ impl Together {
         let bytes = crate::files::read(path)?;
         let book = guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
             Err(books::Unreadable::new(
-                "the workbook is damaged",
-                "Restore it from a copy.",
+                say::found_damaged_register(),
+                say::do_restore(),
             ))
         });
         let book = book.or_else(|why| {
             bail!(
-                "{file} cannot be read: {}. Save it anew from a spreadsheet program as .xlsx, or restore it from a copy.",
-                why.message
+                "{file} cannot be read. {} Save it anew from a spreadsheet program as .xlsx, or restore it from a copy.",
+                english().say(&why.message)
             )
         })?;
         let together = Together { file, book };
@@ -109,28 +110,19 @@ impl Together {
             problems.add(
                 Code::Suspicious,
                 place,
-                "this sheet is no register, and nothing is read from it",
-                format!(
-                    "The sheets of registers are named {}. Keep all else in another file outside registers/.",
-                    names.join(", ")
-                ),
+                say::found_no_register("sheet"),
+                say::do_keep_sheet_elsewhere(names.join(", ")),
             );
             return;
         };
-        let outcome = match shape.name_bars {
-            Bars::Verdict => "until that is settled, no product gets a verdict",
-            Bars::Issue => "until that is settled, nothing is issued",
-        };
+        let bars = bars_word(shape.name_bars);
         problems.add(
             Code::RegisterError,
             place.clone(),
-            format!(
-                "this is nearly the name of the register of {}; the sheet is not read, and {outcome}",
-                shape.name
-            ),
+            say::found_misnamed_sheet(shape.name, bars),
             match shape.name == shapes::ISSUED.name {
-                true => "The program keeps the register of what was issued by itself, in registers/issued.csv. Take the sheet out.".to_owned(),
-                false => format!("If it is that register, name the sheet “{}”. If not, take it out.", shape.name),
+                true => say::do_take_issued_out(),
+                false => say::do_rename_sheet(shape.name),
             },
         );
         doubts.push(Doubt {

@@ -36,9 +36,31 @@ pub struct Plan {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Ambiguous {
     /// What both could be.
-    pub what: &'static str,
+    pub what: Doubtful,
     /// The columns, from the left.
     pub columns: (u32, u32),
+}
+
+/// What two columns could be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Doubtful {
+    /// The code of the package.
+    Package,
+    /// The gluten, of which one says twice the gliadin of the other.
+    Gluten,
+    /// The result.
+    Result,
+}
+
+impl Doubtful {
+    /// The word by which the message that tells of it chooses.
+    pub fn word(self) -> &'static str {
+        match self {
+            Doubtful::Package => "package",
+            Doubtful::Gluten => "gluten",
+            Doubtful::Result => "result",
+        }
+    }
 }
 
 /// A column of results.
@@ -178,7 +200,7 @@ fn sample_column(table: &Table, rows: &[Row], codes: &Codes) -> (u32, Option<Amb
             })
         });
     let ambiguous = other.map(|column| Ambiguous {
-        what: "the package code",
+        what: Doubtful::Package,
         columns: (chosen.min(*column), chosen.max(*column)),
     });
     (chosen, ambiguous)
@@ -327,7 +349,7 @@ fn contradiction(candidates: &[Candidate<'_>], rows: &[Row]) -> Option<Ambiguous
             })
         })
         .map(|(gluten, gliadin)| Ambiguous {
-            what: "the gluten",
+            what: Doubtful::Gluten,
             columns: (
                 gluten.column.min(gliadin.column),
                 gluten.column.max(gliadin.column),
@@ -360,7 +382,7 @@ fn unheaded(table: &Table, rows: &[Row], plan: &Plan, codes: &Codes) -> Option<A
         .filter_map(beside)
         .find(|(_, next)| holds_figures(*next))
         .map(|columns| Ambiguous {
-            what: "the result",
+            what: Doubtful::Result,
             columns,
         })
 }
@@ -434,7 +456,7 @@ fn differ(a: &Column, b: &Column, rows: &[Row]) -> Option<Ambiguous> {
     let is_blank = pairs().all(|(a, _)| a.is_none()) || pairs().all(|(_, b)| b.is_none());
     let differs = !is_blank && pairs().any(|(a, b)| a != b);
     differs.then(|| Ambiguous {
-        what: "the result",
+        what: Doubtful::Result,
         columns: (a.column.min(b.column), a.column.max(b.column)),
     })
 }

@@ -4,6 +4,8 @@ use crate::judge::labels::words::{self, Kind, Token};
 use crate::model::label::{TermClass, TermRow};
 use crate::model::place::Place;
 use crate::model::rule::Regime;
+use crate::model::said::Said;
+use crate::words::say;
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
@@ -84,7 +86,7 @@ pub struct TermFault {
     /// Where it stands.
     pub place: Place,
     /// What is wrong with it, and what to write.
-    pub message: String,
+    pub message: Said,
 }
 
 #[derive(Clone, Debug)]
@@ -274,44 +276,28 @@ fn rows(text: &str) -> Vec<TermRow> {
 }
 
 /// Understands one row, or says what in it cannot be used.
-fn term(row: &TermRow) -> Result<Term, String> {
-    let class = |word: &str| {
-        TermClass::from_word(word.trim()).ok_or_else(|| {
-            format!(
-                "“{}”: “{}” is no class: use always, depends, exempt or look-alike",
-                row.term,
-                word.trim()
-            )
-        })
-    };
+fn term(row: &TermRow) -> Result<Term, Said> {
+    let fault = |kind, written: &str| say::found_bad_term(kind, row.term.as_str(), written.trim());
+    let class = |word: &str| TermClass::from_word(word.trim()).ok_or_else(|| fault("class", word));
     if row
         .term
         .split(';')
         .all(|spelling| parts(spelling).is_empty())
     {
-        return Err("a row has no term".to_owned());
+        return Err(fault("term", ""));
     }
     let exceptions = row
         .exceptions
         .split(';')
         .filter(|exception| !exception.trim().is_empty())
         .map(|exception| {
-            let (condition, word) = exception.split_once('=').ok_or_else(|| {
-                format!(
-                    "“{}”: “{exception}” is no exception: write us=depends",
-                    row.term
-                )
-            })?;
-            let when = when(condition.trim()).ok_or_else(|| {
-                format!(
-                    "“{}”: “{}” is neither a regime nor named, listed, grain or gluten-free",
-                    row.term,
-                    condition.trim()
-                )
-            })?;
+            let (condition, word) = exception
+                .split_once('=')
+                .ok_or_else(|| fault("exception", exception))?;
+            let when = when(condition.trim()).ok_or_else(|| fault("condition", condition))?;
             Ok((when, class(word)?))
         })
-        .collect::<Result<_, String>>()?;
+        .collect::<Result<_, Said>>()?;
     Ok(Term {
         grain: row.grain.trim().to_owned(),
         class: class(&row.class)?,

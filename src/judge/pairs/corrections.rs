@@ -4,6 +4,7 @@ use crate::model::extraction::AssayKind;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Correction, CorrectionAction};
+use crate::words::say;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
@@ -105,33 +106,28 @@ fn below_inbox(path: &str) -> &str {
 }
 
 fn name_the_unused(correction: &Correction, rows: &[PairedExtraction], problems: &mut Problems) {
-    let what = match correction.extraction {
-        Some(number) => format!(
-            "extraction {number} of package “{}”",
-            correction.package_code
-        ),
-        None => format!("package “{}”", correction.package_code),
+    let (extraction_is, extraction) = match correction.extraction {
+        Some(number) => ("one", number.to_string()),
+        None => ("any", String::new()),
     };
     let files: BTreeSet<&str> = rows
         .iter()
         .map(|row| row.extraction.source.file.path.as_str())
         .collect();
-    let hint = if files.is_empty() {
-        "No lab file reports this package. Check the code, or take the line out.".to_owned()
-    } else {
-        let files: Vec<_> = files.into_iter().collect();
-        format!(
-            "This package is reported in {}. Correct the line's file or extraction, or take the line out.",
-            files.join(", ")
-        )
+    let files: Vec<_> = files.into_iter().collect();
+    let reported = match files.is_empty() {
+        true => "nowhere",
+        false => "somewhere",
     };
     problems.add(
         Code::RegisterError,
         correction.place.clone(),
-        format!(
-            "this correction changes nothing: “{}” has no reading of {what}",
-            correction.file
+        say::found_idle_correction(
+            correction.file.as_str(),
+            correction.package_code.as_str(),
+            extraction_is,
+            extraction,
         ),
-        hint,
+        say::do_mend_correction(reported, files.join(", ")),
     );
 }

@@ -4,6 +4,7 @@ use crate::model::extraction::Interval;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::Source;
 use crate::model::problem::{Code, Problems};
+use crate::words::say;
 
 /// The rows of one package in the order of their numbers and cells, with every double settled.
 pub fn settle(mut rows: Vec<PairedExtraction>, problems: &mut Problems) -> Vec<PairedExtraction> {
@@ -93,17 +94,15 @@ fn name_conflict(one: &PairedExtraction, other: &PairedExtraction, problems: &mu
     problems.add(
         Code::Conflict,
         other.extraction.source.place(),
-        format!(
-            "extraction {} of package “{}” is reported as “{}” in {} and as “{}” in {}; neither is used",
-            one.extraction.number,
-            one.extraction.package_code,
-            one.extraction.reported,
+        say::found_conflict(
+            one.extraction.number.to_string(),
+            one.extraction.package_code.as_str(),
+            one.extraction.reported.as_str(),
             one.extraction.source.place(),
-            other.extraction.reported,
+            other.extraction.reported.as_str(),
             other.extraction.source.place(),
         ),
-        "Ask the lab which one stands. Then add a line to the register of corrections: “exclude” for the file whose \
-         reading is withdrawn, or “repeat” for the file if its readings are further extractions.",
+        say::do_settle_conflict(),
     );
 }
 
@@ -111,13 +110,11 @@ fn warn_of_halves(kept: &PairedExtraction, double: &PairedExtraction, problems: 
     problems.add(
         Code::Suspicious,
         double.extraction.source.place(),
-        format!(
-            "package “{}” has a single reading here and the same one in {}: it counts once",
-            kept.extraction.package_code,
+        say::found_halves(
+            kept.extraction.package_code.as_str(),
             kept.extraction.source.place(),
         ),
-        "If they are two extractions that happen to be equal, ask the lab to number them, or add a line to the register of \
-         corrections: “repeat” for one of the files.",
+        say::do_number_extractions(),
     );
 }
 
@@ -125,12 +122,11 @@ fn note_double(kept: &PairedExtraction, double: &PairedExtraction, problems: &mu
     problems.add(
         Code::CountedOnce,
         double.extraction.source.place(),
-        format!(
-            "extraction {} of package “{}” is reported with the same result in {}; it counts once",
-            kept.extraction.number,
-            kept.extraction.package_code,
+        say::found_counted_once(
+            kept.extraction.number.to_string(),
+            kept.extraction.package_code.as_str(),
             kept.extraction.source.place(),
         ),
-        "",
+        None,
     );
 }

@@ -11,6 +11,7 @@ use crate::model::extraction::{AssayKind, Extraction, Outcome};
 use crate::model::pair::{Pair, PairState, PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Package, Processing, Registers};
+use crate::words::say;
 use std::collections::HashMap;
 
 /// Every package that counts with its extractions, in the order of the register.
@@ -162,11 +163,11 @@ fn note_if_missing(pair: &Pair, problems: &mut Problems) {
         problems.add(
             Code::MissingPackage,
             pair.package.place.clone(),
-            format!(
-                "package “{}” of product “{}” has no result from the lab yet",
-                pair.package.package_code, pair.package.product_id
+            say::found_missing_package(
+                pair.package.package_code.as_str(),
+                pair.package.product_id.as_str(),
             ),
-            "Nothing to do while the lab is at work. If its report has come, look for this code in it.",
+            say::do_wait_for_lab(),
         );
     }
 }

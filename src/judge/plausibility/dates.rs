@@ -4,15 +4,11 @@ use crate::judge::plausibility::warn;
 use crate::model::extraction::Extraction;
 use crate::model::problem::Problems;
 use crate::model::registers::{Package, Registers};
+use crate::model::said::Said;
+use crate::words::say;
 use chrono::{Months, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
-
-/// What a person does about a register's day.
-const IN_THE_REGISTER: &str =
-    "Look at the receipt, the package and the register: one of the two days is mistyped.";
-
-/// What a person does about a day of the lab's.
-const AT_THE_LAB: &str = "Look at the lab's report, and ask the lab where it says the same. A day that its file has wrong can be put right in registers/reports.csv.";
+use std::fmt::Display;
 
 /// The days of one row of the register of packages.
 pub fn of_package(package: &Package, problems: &mut Problems) {
@@ -20,18 +16,25 @@ pub fn of_package(package: &Package, problems: &mut Problems) {
     if let (Some(bought), Some(sent)) = (package.bought_on, package.sent_on)
         && sent < bought
     {
-        let message =
-            format!("package “{code}” was sent on {sent}, before it was bought on {bought}");
-        warn(problems, &package.place, message, IN_THE_REGISTER);
+        let found = order(code, "sent_bought", sent, bought);
+        warn(problems, &package.place, found, in_the_register());
     }
     if let (Some(best_by), Some(bought)) = (package.best_by.as_deref(), package.bought_on)
         && let Some(last) = last_day(best_by)
         && last < bought
     {
-        let message =
-            format!("package “{code}” was bought on {bought}, after its best-by date “{best_by}”");
-        warn(problems, &package.place, message, IN_THE_REGISTER);
+        let found = order(code, "bought_best_by", bought, best_by);
+        warn(problems, &package.place, found, in_the_register());
     }
+}
+
+/// Two days of a package in an order that cannot be.
+fn order(code: &str, order: &'static str, day: impl Display, other: impl Display) -> Said {
+    say::found_package_days(code, order, day.to_string(), other.to_string())
+}
+
+fn in_the_register() -> Said {
+    say::do_mend_days("register")
 }
 
 /// The last day that a best-by date can mean: makers write it in many ways, and often without the day.
@@ -80,57 +83,37 @@ pub fn of_lab(registers: &Registers, extractions: &[Extraction], problems: &mut 
             continue;
         };
         let file = extraction.source.file.path.as_str();
-        for (kind, message) in faults(package, extraction) {
+        for (kind, found) in faults(package, extraction) {
             if told.insert((file, extraction.package_code.as_str(), kind)) {
-                warn(problems, &extraction.source.place(), message, AT_THE_LAB);
+                let to_do = say::do_mend_days("report");
+                warn(problems, &extraction.source.place(), found, to_do);
             }
         }
     }
 }
 
 /// What is out of order, by a word that tells it from the others.
-fn faults(package: &Package, extraction: &Extraction) -> Vec<(&'static str, String)> {
+fn faults(package: &Package, extraction: &Extraction) -> Vec<(&'static str, Said)> {
     let code = &package.package_code;
     let record = &extraction.record;
     let first_test = extraction.tested_from.or(extraction.tested_on);
     let mut faults = Vec::new();
-    let mut hold =
-        |kind, later: Option<NaiveDate>, earlier: Option<NaiveDate>, words: [&str; 2]| {
-            if let (Some(later), Some(earlier)) = (later, earlier)
-                && later < earlier
-            {
-                let [did, before] = words;
-                faults.push((
-                    kind,
-                    format!("package “{code}” {did} on {later}, before {before} on {earlier}"),
-                ));
-            }
-        };
-    let started = package.sent_on.or(package.bought_on);
-    let start = if package.sent_on.is_some() {
-        "it was sent"
-    } else {
-        "it was bought"
+    let mut hold = |kind, later: Option<NaiveDate>, earlier: Option<NaiveDate>| {
+        if let (Some(later), Some(earlier)) = (later, earlier)
+            && later < earlier
+        {
+            faults.push((kind, order(code, kind, later, earlier)));
+        }
     };
-    hold(
-        "received",
-        record.received_on,
-        started,
-        ["was received by the lab", start],
-    );
-    hold("tested", first_test, started, ["was tested", start]);
-    hold(
-        "tested-received",
-        first_test,
-        record.received_on,
-        ["was tested", "the lab received it"],
-    );
-    hold(
-        "issued",
-        record.issued_on,
-        extraction.tested_on,
-        ["was reported", "its test ended"],
-    );
+    let started = package.sent_on.or(package.bought_on);
+    let (received, tested) = match package.sent_on {
+        Some(_) => ("received_sent", "tested_sent"),
+        None => ("received_bought", "tested_bought"),
+    };
+    hold(received, record.received_on, started);
+    hold(tested, first_test, started);
+    hold("tested_received", first_test, record.received_on);
+    hold("reported_tested", record.issued_on, extraction.tested_on);
     faults
 }
 

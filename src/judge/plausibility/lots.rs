@@ -3,6 +3,7 @@
 use crate::judge::plausibility::warn;
 use crate::model::problem::Problems;
 use crate::model::registers::{Package, Registers};
+use crate::words::say;
 use std::collections::BTreeMap;
 
 /// Looks over the lots of each product.
@@ -41,14 +42,14 @@ fn one_lot(packages: &[&Package], problems: &mut Problems) {
     warn(
         problems,
         &last.place,
-        format!(
-            "all {} packages of product “{}”, round “{}”, are of lot “{}”: they speak for that lot, and are no random pick of the product",
-            packages.len(),
-            first.product_id,
-            first.round,
-            first.lot.as_deref().unwrap_or_default().trim()
+        say::found_one_lot(
+            if packages.len() == 2 { "two" } else { "more" },
+            packages.len().to_string(),
+            first.product_id.as_str(),
+            first.round.as_str(),
+            first.lot.as_deref().unwrap_or_default().trim(),
         ),
-        "Buy packages of different lots, in different shops, where you can. If the lots differ, put them right in the register.",
+        say::do_buy_other_lots(),
     );
 }
 
@@ -60,16 +61,15 @@ fn two_dates(packages: &[&Package], problems: &mut Problems) {
         warn(
             problems,
             &other.place,
-            format!(
-                "lot “{}” of product “{}” has the best-by dates “{}” (package “{}”) and “{}” (package “{}”)",
+            say::found_two_dates(
                 first.lot.as_deref().unwrap_or_default().trim(),
-                first.product_id,
+                first.product_id.as_str(),
                 written(first),
-                first.package_code,
+                first.package_code.as_str(),
                 written(other),
-                other.package_code
+                other.package_code.as_str(),
             ),
-            "A lot has one best-by date. Look at the packages, or at their photographs, and put lot or date right.",
+            say::do_mend_lot(),
         );
     }
 }

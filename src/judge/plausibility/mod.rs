@@ -9,13 +9,15 @@ use crate::model::label::{LabelFinding, TermClass};
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Package, Product, Registers};
+use crate::model::said::{Item, Said};
 use crate::model::verdict::ProductVerdict;
+use crate::words::say;
 
 /// Looks over the registers, and the days that the lab's files state.
 pub fn look_over(registers: &Registers, extractions: &[Extraction], problems: &mut Problems) {
     for product in registers.products.values() {
         if let Some(fault) = product.barcode.as_deref().and_then(barcode::fault) {
-            barcode_warning(product, &fault, problems);
+            barcode_warning(product, fault, problems);
         }
     }
     for package in &registers.packages {
@@ -37,38 +39,44 @@ pub fn claims(verdicts: &[ProductVerdict], problems: &mut Problems) {
         }
         told = Some(&product.product_id);
         let terms = verdict.label.terms.iter();
-        let named: Vec<String> = terms
+        let named = terms
             .filter(|term| term.class == TermClass::Always)
-            .map(|term| format!("“{}”", term.printed))
-            .collect();
+            .map(|term| Item::new(term.printed.as_str()));
         warn(
             problems,
             &product.place,
-            format!(
-                "product “{}” is sold as “{}”, and its ingredients name {}",
-                product.product_id,
+            say::found_denied_claim(
+                product.product_id.as_str(),
                 product.claim.trim(),
-                named.join(", ")
+                named.collect(),
             ),
-            "Hold the ingredients in the register against a photograph of the package: sheet and letter will say this of the maker.",
+            say::do_look_at_ingredients(),
         );
     }
 }
 
-fn warn(problems: &mut Problems, place: &Place, message: String, hint: &str) {
-    problems.add(Code::Suspicious, place.clone(), message, hint);
+fn warn(problems: &mut Problems, place: &Place, found: Said, to_do: Said) {
+    problems.add(Code::Suspicious, place.clone(), found, to_do);
 }
 
-fn barcode_warning(product: &Product, fault: &str, problems: &mut Problems) {
+fn barcode_warning(product: &Product, fault: barcode::Fault, problems: &mut Problems) {
+    let (word, digits, check, wanted) = match fault {
+        barcode::Fault::Letters => ("letters", 0, String::new(), String::new()),
+        barcode::Fault::Length(digits) => ("length", digits, String::new(), String::new()),
+        barcode::Fault::Check(check, wanted) => ("check", 0, check.to_string(), wanted.to_string()),
+    };
     warn(
         problems,
         &product.place,
-        format!(
-            "the barcode “{}” of product “{}” {fault}",
+        say::found_barcode(
             product.barcode.as_deref().unwrap_or_default(),
-            product.product_id
+            product.product_id.as_str(),
+            word,
+            digits as u64,
+            check,
+            wanted,
         ),
-        "Type it again from the package, as text: a spreadsheet program drops the zeros in front of a number. It is printed as it stands.",
+        say::do_type_barcode(),
     );
 }
 
@@ -81,11 +89,8 @@ fn price(package: &Package, problems: &mut Problems) {
         warn(
             problems,
             &package.place,
-            format!(
-                "the price “{price}” of package “{}” has no figure",
-                package.package_code
-            ),
-            "Put in what stands on the receipt, or leave the cell empty.",
+            say::found_price(price, package.package_code.as_str()),
+            say::do_write_price(),
         );
     }
 }

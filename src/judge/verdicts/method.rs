@@ -9,7 +9,9 @@ use crate::model::problem::{Code, Problems};
 use crate::model::reason::Reason;
 use crate::model::registers::{Oats, Processing, Product, Registers};
 use crate::model::rule::Regime;
+use crate::model::said::Item;
 use crate::model::verdict::ProductVerdict;
+use crate::words::say;
 
 /// Why no result below the limit could decide for this food; none where one can.
 ///
@@ -107,13 +109,11 @@ pub fn ask_about_processing(registers: &Registers, problems: &mut Problems) {
             problems.add(
                 Code::Suspicious,
                 product.place.clone(),
-                format!(
-                    "“{}” names {}, and its processing is none: in fermented or hydrolysed food a sandwich assay can miss gluten",
-                    product.product_id,
-                    food.in_pieces.join(", ")
+                say::found_processing(
+                    product.product_id.as_str(),
+                    food.in_pieces.iter().map(Item::new).collect(),
                 ),
-                "Ask the maker whether the food, or a good part of it, is fermented or hydrolysed; if so, write fermented or \
-                 hydrolysed under processing, and have it tested by a competitive assay as well.",
+                say::do_ask_about_processing(),
             );
         }
     }

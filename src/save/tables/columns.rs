@@ -6,6 +6,7 @@ use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::problem::Problem;
 use crate::save::results;
+use crate::words::english;
 use chrono::NaiveDate;
 
 /// One column: its name, its type in the dictionary, its meaning, and its cell in a row.
@@ -409,10 +410,10 @@ pub fn problems<'a>() -> Vec<Column<&'a Problem>> {
         column!("column", "string", "The column's letter.", |r| {
             text(&r.place.column_letter())
         }),
-        column!("message", "string", "What was found, in words.", |r| r
-            .message
-            .clone()),
-        column!("hint", "string", "What to do.", |r| r.hint.clone()),
+        column!("message", "string", "What was found, in words.", |r| {
+            english().found(r)
+        }),
+        column!("hint", "string", "What to do.", |r| english().to_do(r)),
     ]
 }
 

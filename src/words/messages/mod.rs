@@ -3,8 +3,10 @@
 //! A row makes a function of the message's name, so that a message without its figures does not compile; a catalogue that
 //! lacks a message, or uses a figure that the message is not given, is refused with its line.
 
-use super::catalogue::{CatalogueFile, Said, Value};
+use super::catalogue::CatalogueFile;
 use crate::model::language::Language;
+use crate::model::place::Place;
+use crate::model::said::{Item, Said, Value};
 
 /// What a message is given under one name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -13,6 +15,12 @@ pub enum Kind {
     Text,
     /// A whole number, to be counted in the language's own plural.
     Count,
+    /// A figure of ours with a point, printed with the language's decimal mark.
+    Figure,
+    /// Where something stands.
+    Place,
+    /// Words from elsewhere, each in quotation marks.
+    Items,
     /// One of these words, which choose between wordings.
     Choice(&'static [&'static str]),
 }
@@ -31,18 +39,27 @@ pub struct Message {
 macro_rules! kind {
     (text) => { Kind::Text };
     (count) => { Kind::Count };
+    (figure) => { Kind::Figure };
+    (place) => { Kind::Place };
+    (items) => { Kind::Items };
     ([$($word:literal)+]) => { Kind::Choice(&[$($word),+]) };
 }
 
 macro_rules! kind_type {
     (text) => { impl Into<String> };
     (count) => { impl Into<u64> };
+    (figure) => { impl Into<String> };
+    (place) => { Place };
+    (items) => { Vec<Item> };
     ([$($word:literal)+]) => { &'static str };
 }
 
 macro_rules! value {
     (text, $value:ident) => { Value::Text($value.into()) };
     (count, $value:ident) => { Value::Count($value.into()) };
+    (figure, $value:ident) => { Value::Figure($value.into()) };
+    (place, $value:ident) => { Value::Place(Box::new($value)) };
+    (items, $value:ident) => { Value::Items($value) };
     ([$($word:literal)+], $value:ident) => {{
         debug_assert!([$($word),+].contains(&$value), "{} is none of the words", $value);
         Value::Text($value.to_owned())

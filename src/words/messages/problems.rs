@@ -4,4 +4,424 @@ use super::*;
 
 messages! {
     "problems"
+    /// Where something stands, within a sentence. The name of a cell, the number of a row, the letter of a column.
+    place(file: text, sheet_is: ["named" "none"], sheet: text, at: ["cell" "row" "column" "none"], cell: text);
+    /// The same below the name of its file, before the colon of an entry.
+    place_in_file(sheet_is: ["named" "none"], sheet: text, at: ["cell" "row" "column" "none"], cell: text);
+    /// Words from a file, one of several.
+    item(text: text);
+    /// The same with where they stand: a column's letter, or a place.
+    item_at(text: text, at: text);
+    /// The margin of an entry; at most eight letters.
+    problem_severity(severity: ["error" "warning" "note"]);
+    /// The first line of an entry behind its margin: where, and what was found.
+    problem_entry(at: ["somewhere" "whole"], place: text, found: text);
+    /// The second line of an entry.
+    problem_to_do(hint: text);
+    /// The heading of the report.
+    report_heading();
+    /// Below it, where there is no problem.
+    report_clean(files: text);
+    /// Below it, where there are some.
+    report_counts(errors: count, files: text, warnings: text, notes: text);
+    /// The file passes a bound; $part is the bound of one part of a workbook.
+    found_too_large(bound: ["file" "unpacked" "parts" "sheets" "cells" "rows" "row" "repeats" "text" "cell_text" "styles" "results"], most: text, part: text);
+    /// What to do about it.
+    do_results_alone();
+    /// The file holds nothing.
+    found_empty_file(with: ["nothing" "zeros"]);
+    /// What to do about it.
+    do_send_or_copy_again();
+    /// The file is of a kind that holds no table, by its first bytes.
+    found_other_kind(kind: ["pdf" "web" "xml" "other"]);
+    /// What to do about it.
+    do_save_as_workbook();
+    /// A workbook whose parts do not fit together.
+    found_damaged_workbook();
+    /// What to do about it.
+    do_copy_or_send_again();
+    /// A workbook that a password protects.
+    found_password();
+    /// What to do about it.
+    do_take_off_password();
+    /// An archive that holds something else.
+    found_no_workbook();
+    /// What to do about it.
+    do_take_out_of_archive();
+    /// A line of delimited text that no table has.
+    found_long_line(line: text);
+    /// What to do about it.
+    do_ask_for_table();
+    /// Quotation marks of delimited text that are not closed.
+    found_open_quote(line: text);
+    /// What to do about it.
+    do_send_again_or_workbook();
+    /// Damage that the reader does not know.
+    found_damaged();
+    /// What to do about it.
+    do_send_again();
+    /// The file's content was another one a moment before.
+    found_changing();
+    /// What to do about it.
+    do_wait_until_whole();
+    /// A file that was listed and is not there.
+    found_gone();
+    /// What to do about it.
+    do_copy_again();
+    /// The system refuses the reading.
+    found_not_permitted();
+    /// What to do about it.
+    do_permit_or_copy();
+    /// Any other reason of the system.
+    found_cannot_open();
+    /// What to do about it.
+    do_close_programs();
+    /// A register that is damaged in a way that the reader does not know.
+    found_damaged_register();
+    /// What to do about it.
+    do_restore();
+    /// A folder or file that cannot be looked into.
+    found_unopened();
+    /// What to do about what cannot be opened or read.
+    do_permit();
+    /// A link that is not followed.
+    found_link(to: ["folder" "nothing"]);
+    /// What to do about it.
+    do_copy_itself(to: ["folder" "nothing"]);
+    /// A device, a pipe and the like.
+    found_no_file();
+    /// What to do about it.
+    do_lab_files();
+    /// A file whose name ends otherwise than a lab file's.
+    found_other_ending(endings: text);
+    /// What to do about it.
+    do_ask_for_spreadsheet();
+    /// The same bytes under two names.
+    found_same_file(file: text);
+    /// A certificate or photograph in the inbox that cannot be read.
+    found_exhibit_unreadable();
+    /// Text that is not in UTF-8.
+    found_encoding();
+    /// What to do about it.
+    do_ask_for_utf8();
+    /// Control characters in cells of a lab's file; $more is how many further cells have some.
+    found_control_characters(more: count);
+    /// What to do about it.
+    do_look_for_missing_text();
+    /// Sheets of a workbook that hold no cells.
+    found_sheets_passed_over(sheets: count, names: items);
+    /// What to do about it.
+    do_open_workbook();
+    /// Stray quotation marks have drawn rows into one cell.
+    found_swallowed_rows(code: text);
+    /// What to do about it.
+    do_ask_anew();
+    /// A table without readings.
+    found_no_results(has: ["means" "nothing"]);
+    /// What to do about it.
+    do_ask_for_extractions();
+    /// What the spreadsheet program does not show.
+    found_hidden(what: ["row" "sheet"]);
+    /// What to do about it.
+    do_ask_whether_meant();
+    /// A file of a plate reader's figures.
+    found_absorbances();
+    /// What to do about it.
+    do_want_results();
+    /// No row could be headings.
+    found_no_table();
+    /// What to do about it.
+    do_ask_for_columns();
+    /// A row that is most like headings, and what it lacks; $more says that there are further ones.
+    found_headings(headings: items, more: ["yes" "no"], lacking: ["result" "sample" "both"]);
+    /// What to do about it; $block is a [[layout]] for programme.toml.
+    do_describe_table(block: text);
+    /// A registered code beside figures, outside of any table.
+    found_lost_code(code: text);
+    /// What to do about it.
+    do_ask_for_headings();
+    /// A column that may count extractions or wells.
+    found_replicates(heading: text);
+    /// What to do about it.
+    do_ask_whether_wells();
+    /// A heading of results with a unit that cannot be converted.
+    found_foreign_heading(heading: text, unit: text);
+    /// What to do about a unit.
+    do_ask_for_ppm(results: ["one" "all"]);
+    /// A code that no register has.
+    found_unknown_code(code: text);
+    /// What to do where a registered code is much like it.
+    do_look_at_near_code(code: text);
+    /// What to do where none is.
+    do_register_or_ask();
+    /// A result whose row and those above it name no package.
+    found_no_code();
+    /// What to do about it.
+    do_ask_which_package();
+    /// A registered code in a column that is not that of the codes.
+    found_code_astray(code: text);
+    /// What to do about it.
+    do_ask_what_row_says();
+    /// What a spreadsheet has made of a code.
+    found_mangled_code(written: text, into: ["date" "scientific" "zeros"]);
+    /// What to do about it; $code is the registered code that it may have been.
+    do_format_as_text(registered: ["known" "unknown"], code: text);
+    /// What stands where a day should. In a lab's file it is left out; in a register more may follow, which is told elsewhere.
+    found_no_day(written: text, of: ["lab" "register"]);
+    /// What to do about it.
+    do_write_day(of: ["lab" "register"]);
+    /// No unit is stated anywhere.
+    found_no_unit();
+    /// What to do about it.
+    do_ask_for_unit();
+    /// A second code on the row of a package.
+    found_second_code(code: text, other: text);
+    /// What to do about it.
+    do_ask_for_headings_over_each();
+    /// Two columns between which nothing decides.
+    found_two_columns(what: ["package" "gluten" "result"], left_is: ["headed" "bare"], left: text, left_column: text, right_is: ["headed" "bare"], right: text, right_column: text);
+    /// What to do about it; $block is a [[layout]] for programme.toml.
+    do_choose_column(takes: ["headed" "second"], block: text);
+    /// A row that may be the headings of another table.
+    found_doubtful_row(cells: items);
+    /// What to do about it.
+    do_ask_what_stands_below();
+    /// A footnote mark behind a figure.
+    found_footnote(written: text);
+    /// What to do about it.
+    do_look_up_footnote();
+    /// A figure a little below zero.
+    found_below_zero(written: text);
+    /// What to do about it.
+    do_nothing_below_zero();
+    /// A column of units with one that cannot be converted.
+    found_bad_unit_cell(unit: text, written: text);
+    /// Two units are stated for one result.
+    found_two_units(written: text, unit: text, other: text);
+    /// What to do about it.
+    do_ask_which_unit();
+    /// A result with a unit that cannot be converted.
+    found_bad_unit(written: text, unit: text);
+    /// A cell of results that cannot be read as one.
+    found_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated"], written: text);
+    /// What to do about it.
+    do_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated"]);
+    /// The lab's mean is not that of its readings.
+    found_mean_differs(package: text, written: text, kind: ["number" "range" "above"], lower: figure, upper: figure);
+    /// What to do about it.
+    do_ask_about_mean();
+    /// A file whose name is nearly that of a register.
+    found_misnamed(register: text, bars: ["verdict" "issue"]);
+    /// What to do about it.
+    do_rename(register: text);
+    /// What in registers/ is no register.
+    found_no_register(what: ["file" "folder" "sheet"]);
+    /// What to do about it.
+    do_keep_elsewhere(names: text);
+    /// What to do about a sheet.
+    do_keep_sheet_elsewhere(names: text);
+    /// A sheet of the workbook of registers whose name is nearly a register's.
+    found_misnamed_sheet(register: text, bars: ["verdict" "issue"]);
+    /// What to do about it.
+    do_rename_sheet(register: text);
+    /// What to do where it is the register that the program keeps itself.
+    do_take_issued_out();
+    /// A register without headings.
+    found_empty_register();
+    /// What to do about it.
+    do_put_headings();
+    /// A second sheet of a register that holds something.
+    found_further_sheet();
+    /// What to do about it.
+    do_one_sheet();
+    /// A heading that is nearly the name of a missing column, and what that keeps from being done.
+    found_near_heading(found: text, meant: text, costs: ["column" "verdict" "issue"]);
+    /// What to do about it.
+    do_write_heading(meant: text);
+    /// Two columns of one name.
+    found_heading_twice(heading: text, costs: ["column" "verdict" "issue"]);
+    /// What to do about it.
+    do_keep_one_column();
+    /// A column of a register that nothing is read from.
+    found_unknown_column(register: text, column: text);
+    /// A field that a spreadsheet could not work out.
+    found_cell_error(written: text);
+    /// What to do about it.
+    do_mend_cell();
+    /// What to do about a formula of a register that was never worked out.
+    do_calculate();
+    /// A field with more letters than any document holds.
+    found_too_long(column: text, length: text, most: text);
+    /// What to do about it.
+    do_shorten();
+    /// Control characters in a field of a register.
+    found_control_characters_in(written: text, costs: ["letters" "row"]);
+    /// What to do about it.
+    do_type_anew(when: ["always" "missing"]);
+    /// A text that a spreadsheet program would take for a formula.
+    found_formula(written: text);
+    /// What to do about it.
+    do_mend_formula();
+    /// A needed field without anything in it.
+    found_blank(column: text);
+    /// What to do about it.
+    do_fill_in();
+    /// A field that may have one of several words, and has another one.
+    found_unknown_word(written: text, column: text);
+    /// What to do about it.
+    do_write_one_of(words: text);
+    /// A field that should hold a number.
+    found_no_number(written: text, wanted: ["count" "figure"]);
+    /// What to do about it.
+    do_write_number(wanted: ["count" "figure"]);
+    /// A spreadsheet program has made a day of an id.
+    found_id_is_day(written: text, column: text);
+    /// What to do about it.
+    do_format_column();
+    /// What no id can be.
+    found_bad_id(written: text, column: text, since: ["letters" "file_name"]);
+    /// What to do about it.
+    do_mend_id(since: ["letters" "file_name"]);
+    /// A second row of one product.
+    found_product_twice(product: text);
+    /// A second row whose id differs in case alone.
+    found_product_alike(written: text, first: text);
+    /// What to do about it.
+    do_one_id_each();
+    /// Oats that are called certified.
+    found_no_certifier();
+    /// What to do about it.
+    do_name_certifier();
+    /// A product without a claim.
+    found_no_claim();
+    /// What to do about it.
+    do_write_claim();
+    /// Two products and rounds whose sheets would have one number.
+    found_sheets_alike(product: text, round: text, other_product: text, other_round: text);
+    /// What to do about it.
+    do_rename_round();
+    /// A code that is there twice.
+    found_package_twice(first: text, second: text, spelt: ["alike" "differently"], kept: ["first" "neither"]);
+    /// What to do about it.
+    do_one_code_each();
+    /// A row about a product that there is not.
+    found_unknown_product(written: text);
+    /// What to do about it.
+    do_add_product();
+    /// Rows of a lab's file about packages whose row in the register is not used; $more is how many codes are not named.
+    found_lost_rows(rows: count, packages: items, more: count);
+    /// What to do about it.
+    do_mend_registers();
+    /// A path of photographs that is not opened.
+    found_folder_outside(folder: text);
+    /// What to do about it.
+    do_copy_photographs();
+    /// A path of photographs that leads nowhere.
+    found_no_folder(folder: text);
+    /// What to do about it.
+    do_make_folder();
+    /// A folder of photographs that the system does not list.
+    found_folder_unlisted(folder: text);
+    /// What to do about it.
+    do_look_at_names();
+    /// What stands in a folder of photographs and is not taken for one.
+    found_photograph(path: text, fault: ["link" "ending" "unreadable"]);
+    /// What to do about it.
+    do_mend_photograph(fault: ["link" "ending" "unreadable"]);
+    /// A path that leads to no lab file.
+    found_no_lab_file(written: text, costs: ["correction" "nothing"]);
+    /// What to do about it.
+    do_write_path(of: ["one" "several" "replaced"]);
+    /// A correction of a package that there is not.
+    found_unknown_package(written: text);
+    /// What to do about it.
+    do_add_package();
+    /// A correction that fits no reading.
+    found_idle_correction(file: text, package: text, extraction_is: ["one" "any"], extraction: text);
+    /// What to do about it; the files that report the package.
+    do_mend_correction(reported: ["nowhere" "somewhere"], files: text);
+    /// Two rows about one file.
+    found_report_twice(file: text, row: text);
+    /// What to do about it.
+    do_one_row_each();
+    /// The last day of the tests and the first.
+    found_days_reversed();
+    /// What to do about it.
+    do_mend_day();
+    /// A report that is said to replace another one.
+    found_nothing_replaced(written: text, since: ["unclear" "itself"]);
+    /// What to do about it.
+    do_name_earlier_file();
+    /// A certificate that is not there.
+    found_no_certificate(written: text);
+    /// What to do about it.
+    do_copy_certificate();
+    /// A code of the key that is another package's.
+    found_blind_taken(code: text, by: ["package" "key"]);
+    /// What to do about it.
+    do_own_code();
+    /// A row of the register of what was issued that the program cannot have written.
+    found_no_checksum(written: text);
+    /// What to do about it.
+    do_restore_register();
+    /// A row of label terms that cannot be used.
+    found_bad_term(fault: ["term" "class" "exception" "condition"], term: text, written: text);
+    /// What to do about it.
+    do_mend_row();
+    /// A package that is known to hold no gluten, and what the lab reports of it.
+    found_blind_without(package: text, reported: items, outcome: ["no_result" "none_found" "found"], found: text, all: text);
+    /// A package to which gluten was added, and what the lab reports of it, where no share of it can be worked out.
+    found_blind_with(package: text, amount: ["known" "unknown"], added: figure, reported: items, outcome: ["no_result" "missed" "found"], missed: text, all: text);
+    /// Likewise, with the share of it that was found. AOAC SMPR 2017.021 allows 50 to 200 % for oats, an uneven food.
+    found_blind_share(package: text, added: figure, reported: items, share: figure, within: ["yes" "no"]);
+    /// What to do where the lab has no result of it.
+    do_ask_for_blind();
+    /// What to do where the result is not what was expected.
+    do_look_at_key();
+    /// Two reports of one extraction differ.
+    found_conflict(extraction: text, package: text, one: text, one_at: place, other: text, other_at: place);
+    /// What to do about it.
+    do_settle_conflict();
+    /// One reading in each of two files, both the same.
+    found_halves(package: text, other: place);
+    /// What to do about it.
+    do_number_extractions();
+    /// Two files agree about an extraction.
+    found_counted_once(extraction: text, package: text, other: place);
+    /// A package that counts and of which the lab reported nothing.
+    found_missing_package(package: text, product: text);
+    /// What to do about it.
+    do_wait_for_lab();
+    /// A claim that the rule does not know.
+    found_unknown_claim(claim: text, product: text, rule: text);
+    /// What to do about it.
+    do_look_at_package();
+    /// Two days of a package that cannot both be right; the second is a best-by date as it is printed in "bought_best_by".
+    found_package_days(package: text, order: ["sent_bought" "bought_best_by" "received_sent" "received_bought" "tested_sent" "tested_bought" "tested_received" "reported_tested"], day: text, other: text);
+    /// What to do about it.
+    do_mend_days(of: ["register" "report"]);
+    /// All packages of a round are of one lot.
+    found_one_lot(number: ["two" "more"], packages: text, product: text, round: text, lot: text);
+    /// What to do about it.
+    do_buy_other_lots();
+    /// One lot with two best-by dates.
+    found_two_dates(lot: text, product: text, first: text, first_package: text, other: text, other_package: text);
+    /// What to do about it.
+    do_mend_lot();
+    /// A claim beside an ingredient that denies it.
+    found_denied_claim(product: text, claim: text, terms: items);
+    /// What to do about it.
+    do_look_at_ingredients();
+    /// A barcode that is none (GS1 General Specifications, 7.9.1).
+    found_barcode(barcode: text, product: text, fault: ["letters" "length" "check"], digits: count, check: text, wanted: text);
+    /// What to do about it.
+    do_type_barcode();
+    /// A price without a digit.
+    found_price(price: text, package: text);
+    /// What to do about it.
+    do_write_price();
+    /// Words for fermented or hydrolysed food in a row that says that the food is neither (J AOAC 98:1346, 2015).
+    found_processing(product: text, foods: items);
+    /// What to do about it.
+    do_ask_about_processing();
 }

@@ -9,6 +9,7 @@ use galleyproof::gather::books::bounds::{
 };
 use galleyproof::gather::books::{self, Book, Content, Unreadable};
 use galleyproof::gather::tables::headings;
+use galleyproof::words::english;
 use std::io::Write;
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
@@ -22,7 +23,7 @@ fn read(bytes: &[u8]) -> Result<Book, Unreadable> {
 
 /// What is said of a file that passes a bound.
 fn told(bytes: &[u8]) -> String {
-    read(bytes).expect_err("passes a bound").message
+    english().say(&read(bytes).expect_err("passes a bound").message)
 }
 
 fn binary(columns: usize, rows: usize) -> BinarySheet {
@@ -131,7 +132,9 @@ fn a_row_is_no_wider_than_the_bound_in_any_kind_of_file() {
                 Err(why) => {
                     assert!(!fits, "{kind}: {why:?}");
                     assert!(
-                        why.message.contains("filled cells in a row"),
+                        english()
+                            .say(&why.message)
+                            .contains("filled cells in a row"),
                         "{kind}: {why:?}"
                     );
                 }
@@ -274,7 +277,7 @@ fn sheets_of_other_kinds_are_passed_over_and_named() {
     let read = Folder::new().with("inbox/a.xlsx", &bytes).gather();
     assert_eq!(read.readings(), ["TKW-101 1 17.5"]);
     assert_eq!(read.problems(), ["passed_over inbox/a.xlsx"]);
-    let message = &read.problems.sorted()[0].message;
+    let message = read.told(0);
     for name in ["Macro", "Module", "Gone", "Chart"] {
         assert!(message.contains(&format!("“{name}”")), "{message}");
     }

@@ -1,6 +1,7 @@
 //! Tables that a hurried eye reads wrongly: what cannot be told apart is told, and nothing is given to another package.
 
 use super::folder::Folder;
+use galleyproof::words::english;
 
 /// A file, the readings that it gives, and the problems.
 type Case = (
@@ -95,11 +96,13 @@ fn two_columns_that_could_be_the_result_and_differ_are_told_and_none_is_used() {
         let found = told.iter().find(|one| one.code.word() == "ambiguous_table");
         let found = found.unwrap_or_else(|| panic!("{headings}: {told:?}"));
         for heading in headings.split(',') {
-            assert!(found.message.contains(heading), "{}", found.message);
+            let said = english().found(found);
+            assert!(said.contains(heading), "{said}");
         }
-        assert!(found.hint.contains("[[layout]]"), "{}", found.hint);
+        let hint = english().to_do(found);
+        assert!(hint.contains("[[layout]]"), "{hint}");
         // The block decides.
-        let block = &found.hint[found.hint.find("[[layout]]").expect("is there")..];
+        let block = &hint[hint.find("[[layout]]").expect("is there")..];
         let read = Folder::new()
             .settings(block)
             .with("inbox/a.csv", csv.as_bytes())

@@ -4,6 +4,7 @@ use galleyproof::config::Config;
 use galleyproof::gather::{Gathered, gather};
 use galleyproof::model::extraction::{Extraction, Outcome};
 use galleyproof::model::problem::Problems;
+use galleyproof::words::english;
 use std::path::Path;
 
 /// A programme folder that goes away with the test.
@@ -95,6 +96,11 @@ impl Read {
         let mut lines: Vec<String> = self.gathered.extractions.iter().map(line).collect();
         lines.sort();
         lines
+    }
+
+    /// What was found, of the problem at this place in the list.
+    pub fn told(&self, at: usize) -> String {
+        english().found(self.problems.sorted()[at])
     }
 
     /// Each problem as `bad_value inbox/a.csv C7`, sorted by place.

@@ -89,7 +89,7 @@ fn told(name: &str, bytes: &[u8]) -> String {
     assert_eq!(read.readings(), [""; 0], "{name}");
     let problems = read.problems.sorted();
     assert_eq!(problems.len(), 1, "{name}: {:?}", read.problems());
-    problems[0].message.clone()
+    read.told(0)
 }
 
 #[test]

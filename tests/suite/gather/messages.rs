@@ -4,6 +4,7 @@ use super::folder::Folder;
 use crate::make_binary::{BinarySheet, xls};
 use crate::make_compound::compound;
 use galleyproof::model::problem::Code;
+use galleyproof::words::english;
 use std::collections::BTreeSet;
 
 /// Words of programmers and of libraries.
@@ -94,26 +95,25 @@ fn messages_are_built_alike_and_hold_no_foreign_words() {
         assert_eq!(codes, [Code::UnreadableFile], "{name}");
     }
     for problem in read.problems.sorted() {
+        let (found, hint) = (english().found(problem), english().to_do(problem));
         let said = format!(
-            "{} {}: {} | {}",
+            "{} {}: {found} | {hint}",
             problem.code.word(),
-            problem.place,
-            problem.message,
-            problem.hint
+            problem.place
         );
-        let first = problem.message.chars().next().expect("something is said");
+        let first = found.chars().next().expect("something is said");
         assert!(
-            first.is_lowercase() || "“[.".contains(first),
+            first.is_uppercase() || first == '“',
             "starts otherwise: {said}"
         );
-        assert!(!problem.message.ends_with('.'), "ends otherwise: {said}");
-        let is_layout = problem.hint.contains("[[layout]]");
+        assert!(found.ends_with('.'), "ends otherwise: {said}");
+        let is_layout = hint.contains("[[layout]]");
         assert!(
-            problem.hint.ends_with(['.', '…']) || is_layout || problem.code == Code::SameFile,
+            hint.ends_with(['.', '…']) || is_layout || problem.code == Code::SameFile,
             "no advice: {said}"
         );
         for word in FOREIGN {
-            assert!(!problem.message.contains(word), "{word}: {said}");
+            assert!(!found.contains(word), "{word}: {said}");
         }
         assert!(!problem.place.file.is_empty(), "no place: {said}");
     }

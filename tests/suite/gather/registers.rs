@@ -3,6 +3,7 @@
 use super::folder::{Folder, Read};
 use galleyproof::model::problem::{Code, Severity};
 use galleyproof::model::registers::{Bars, Doubt, DoubtKind, Oats, Processing};
+use galleyproof::words::english;
 use proptest::prelude::*;
 
 #[test]
@@ -161,9 +162,10 @@ fn a_near_heading_is_named_with_the_one_that_is_meant() {
         .with("registers/products.csv", (products + PRODUCT).as_bytes())
         .gather();
     let problem = read.problems.sorted()[0];
+    let said = english().found(problem);
     assert!(
-        problem.message.contains("“processed”") && problem.message.contains("“processing”"),
-        "{problem:?}"
+        said.contains("“processed”") && said.contains("“processing”"),
+        "{said}"
     );
     let kind = &read.gathered.registers.doubts[0].what;
     let expected = DoubtKind::Heading {
@@ -455,7 +457,10 @@ fn what_follows_from_a_register_is_one_line_a_file_below_its_cause() {
         .filter(|problem| problem.code == Code::UnknownPackage)
         .collect();
     assert_eq!(unknown.len(), 1, "{:?}", read.problems());
-    assert!(unknown[0].message.contains("“TKW-101”"), "{unknown:?}");
+    assert!(
+        english().found(unknown[0]).contains("“TKW-101”"),
+        "{unknown:?}"
+    );
 }
 
 /// What a verdict or a label finding rests on, of every product that is not in doubt.

@@ -1,6 +1,7 @@
 //! Tables that need a layout, stand upright, or are not there; and what else lies in an inbox.
 
 use super::folder::Folder;
+use galleyproof::words::english;
 
 fn read(csv: &str) -> (Vec<String>, Vec<String>) {
     let read = Folder::new().with("inbox/a.csv", csv.as_bytes()).gather();
@@ -15,12 +16,9 @@ fn unknown_headings_come_back_as_a_layout_that_works_when_pasted() {
         .gather();
     assert_eq!(first.problems(), ["no_table inbox/2031/fh.csv row 3"]);
     let problem = first.problems.sorted()[0].clone();
-    assert!(
-        problem.message.contains("“Pot” (A), “Go” (B), “Quux” (C)"),
-        "{}",
-        problem.message
-    );
-    let block = &problem.hint[problem.hint.find("[[layout]]").expect("has a block")..];
+    let (said, hint) = (english().found(&problem), english().to_do(&problem));
+    assert!(said.contains("“Pot” (A), “Go” (B), “Quux” (C)"), "{said}");
+    let block = &hint[hint.find("[[layout]]").expect("has a block")..];
     let second = Folder::new()
         .settings(block)
         .with("inbox/2031/fh.csv", table.as_bytes())

@@ -314,7 +314,7 @@ fn what_is_no_readable_workbook_is_named() {
     ] {
         let read = Folder::new().with("inbox/a.xlsx", bytes).gather();
         assert_eq!(read.problems(), ["unreadable_file inbox/a.xlsx"], "{word}");
-        let message = &read.problems.sorted()[0].message;
+        let message = read.told(0);
         assert!(message.contains(word), "{word}: {message}");
     }
 }

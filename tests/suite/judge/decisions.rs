@@ -14,6 +14,7 @@ use galleyproof::model::registers::{
     Correction, CorrectionAction, Package, Processing, Product, Registers,
 };
 use galleyproof::model::verdict::{Grade, Verdict};
+use galleyproof::words::english;
 
 #[track_caller]
 fn stands(regime: &str, readings: &[&str], state: PairState, standing: Standing) {
@@ -263,7 +264,7 @@ fn equal_reports_count_once_and_unequal_ones_not_at_all() {
     );
     assert_eq!(pair.extractions[0].also_reported.len(), 1);
     let all = problems.sorted();
-    let message = &all[1].message;
+    let message = english().found(all[1]);
     assert!(
         message.contains("a.csv, cell C3") && message.contains("b.csv, cell C3"),
         "{message}"

@@ -5,6 +5,7 @@ use chrono::NaiveDate;
 use galleyproof::model::extraction::{Extraction, LabRecord};
 use galleyproof::model::problem::{Code, Severity};
 use galleyproof::model::registers::{Product, Registers};
+use galleyproof::words::english;
 use std::sync::Arc;
 
 fn day(text: &str) -> Option<NaiveDate> {
@@ -52,8 +53,8 @@ fn told(change: impl Fn(&mut Registers, &mut Vec<Extraction>)) -> Vec<String> {
         .into_iter()
         .filter(|problem| problem.code == Code::Suspicious);
     suspicious
-        .inspect(|problem| assert!(!problem.hint.is_empty(), "{}", problem.message))
-        .map(|problem| problem.message.clone())
+        .inspect(|problem| assert!(problem.hint.is_some(), "{problem:?}"))
+        .map(|problem| english().found(problem))
         .collect()
 }
 

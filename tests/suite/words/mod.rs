@@ -1,7 +1,8 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
 use galleyproof::model::language::Language;
-use galleyproof::words::{Catalogue, Kind, Message, Said, Value, WordFault, messages};
+use galleyproof::model::place::Place;
+use galleyproof::words::{Catalogue, Item, Kind, Message, Said, Value, WordFault, messages};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -124,6 +125,13 @@ fn states(catalogue: &Catalogue, message: &Message) -> Vec<String> {
     for (name, kind) in message.given {
         let values: Vec<Value> = match kind {
             Kind::Text => vec![Value::Text(sample(name))],
+            Kind::Figure => vec![Value::Figure("12.4".to_owned())],
+            Kind::Place => vec![Value::Place(Box::new(place()))],
+            Kind::Items => vec![Value::Items(vec![
+                Item::in_column("‹first›", "B".to_owned()),
+                Item::at("‹second›", place()),
+                Item::new("‹third›"),
+            ])],
             Kind::Count if *name == "month" => (1..=12).map(Value::Count).collect(),
             Kind::Count if *name == "day" => vec![Value::Count(7)],
             Kind::Count => [0, 1, 2, 3].map(Value::Count).to_vec(),
@@ -155,6 +163,15 @@ fn states(catalogue: &Catalogue, message: &Message) -> Vec<String> {
         })
         .filter(|worded| seen.insert(worded.clone()))
         .collect()
+}
+
+fn place() -> Place {
+    Place {
+        file: "inbox/a.xlsx".to_owned(),
+        sheet: Some("Gluten".to_owned()),
+        row: Some(7),
+        column: Some(3),
+    }
 }
 
 /// What stands for words from elsewhere in the printed file.

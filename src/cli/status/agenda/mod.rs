@@ -8,6 +8,7 @@ use crate::model::problem::{Code, Problem, Severity};
 use crate::model::publication::PublicationState;
 use crate::model::registers::FollowupKind;
 use crate::pipeline::states;
+use crate::words::english;
 use chrono::{Days, NaiveDate};
 
 /// One thing to do.
@@ -143,10 +144,7 @@ fn error(problem: &Problem) -> Option<Task> {
         (Code::Suspicious, _) if in_a_register(problem) => Kind::Question,
         _ => return None,
     };
-    let what = match problem.hint.is_empty() {
-        true => problem.message.clone(),
-        false => format!("{} {}", problem.message, problem.hint),
-    };
+    let what = format!("{} {}", english().found(problem), english().to_do(problem));
     let subject = if problem.place == Place::default() {
         "the folder".to_owned()
     } else {
@@ -156,7 +154,7 @@ fn error(problem: &Problem) -> Option<Task> {
         kind,
         subject,
         name: None,
-        what,
+        what: what.trim_end().to_owned(),
         since: None,
     })
 }

@@ -13,6 +13,7 @@ use crate::model::registers::{Package, Product, Registers};
 use crate::model::rule::{Decision, Limit, Regime, Rule};
 use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
 use crate::model::verdict::{ProductVerdict, Verdict};
+use crate::words::say;
 
 const PATIENCE: Patience = Patience {
     report_days: 21,
@@ -135,27 +136,27 @@ fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
     decided.problems.add(
         Code::BadValue,
         Place::file("inbox/a.csv"),
-        "“12,,4” is no result.",
-        "Ask the lab.",
+        say::found_bad_value("no_result", "12,,4"),
+        say::do_bad_value("no_result"),
     );
     decided.problems.add(
         Code::Conflict,
         Place::file("inbox/b.csv"),
-        "Two reports differ.",
-        "",
+        say::found_counted_once("1", "A1", Place::default()),
+        None,
     );
     decided.problems.add(
         Code::Hidden,
         Place::file("inbox/b.csv"),
-        "A hidden row was read.",
-        "",
+        say::found_hidden("row"),
+        None,
     );
     for file in ["inbox/b.csv", "registers/products.csv"] {
         decided.problems.add(
             Code::Suspicious,
             Place::file(file),
-            "It looks wrong.",
-            "Ask.",
+            say::found_formula("=1"),
+            say::do_mend_formula(),
         );
     }
     decided.products[2].publication.state = PublicationState::Ready;

@@ -21,6 +21,7 @@ use crate::gather::books::workbook::archive::{Archive, Fault};
 use crate::gather::books::workbook::cells::Cells;
 use crate::gather::books::workbook::relations::Target;
 use crate::gather::books::{Book, Bound, MOST_SHEETS, Unreadable};
+use crate::words::say;
 use std::sync::Arc;
 
 /// Reads what is a ZIP archive: .xlsx, .xlsm, .xlsb, .ods.
@@ -49,22 +50,15 @@ pub fn read_compound(bytes: &[u8]) -> Result<Book, Unreadable> {
 fn told(fault: Fault) -> Unreadable {
     match fault {
         Fault::TooLarge(bound) => Unreadable::beyond(bound),
-        Fault::Damaged => Unreadable::new(
-            "the workbook is damaged or cut short",
-            "Copy it again from the lab's message, or ask the lab to send it again.",
-        ),
-        Fault::Password => Unreadable::new(
-            "the workbook is protected by a password",
-            "Ask the lab for a copy without one, or open it with the password and save it without.",
-        ),
+        Fault::Damaged => {
+            Unreadable::new(say::found_damaged_workbook(), say::do_copy_or_send_again())
+        }
+        Fault::Password => Unreadable::new(say::found_password(), say::do_take_off_password()),
     }
 }
 
 fn no_workbook() -> Unreadable {
-    Unreadable::new(
-        "the file is an archive or a document, whatever its name says, and no workbook",
-        "Take the lab's file out of it, or ask the lab for the results as .csv or .xlsx.",
-    )
+    Unreadable::new(say::found_no_workbook(), say::do_take_out_of_archive())
 }
 
 /// The sheets that a workbook lists, in their order.
@@ -138,10 +132,11 @@ impl Entries {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::english;
 
     #[test]
     fn what_is_no_workbook_is_said_in_words() {
         let cut = read_zip(b"PK\x03\x04 and then nothing").expect_err("is cut short");
-        assert!(cut.message.contains("cut short"), "{cut:?}");
+        assert!(english().say(&cut.message).contains("cut short"), "{cut:?}");
     }
 }
