@@ -108,7 +108,7 @@ lab_missing_ask = Bitte teilen Sie uns mit, wann wir es erwarten können oder wa
 lab_answer = Bitte antworten Sie mit einem berichtigten oder weiteren Prüfbericht als Tabellendatei (CSV oder XLSX), mit einer Zeile für jede Extraktion: unser Code, die Nummer der Extraktion, das Ergebnis, seine Einheit, die Bestimmungsgrenze.
 
 # What an extraction is.
-lab_answer_extraction = Eine Extraktion ist eine eigene Einwaage, die durch das ganze Verfahren geht. Mehrere Vertiefungen eines Extraktes sind keine Extraktionen. Bitte ändern Sie an einem früheren Bericht nichts ohne eine neue Berichtsnummer.
+lab_answer_extraction = Eine Extraktion ist eine eigene Einwaage, die durch das ganze Verfahren geht. Mehrere Kavitäten eines Extraktes sind keine Extraktionen. Bitte ändern Sie an einem früheren Bericht nichts ohne eine neue Berichtsnummer.
 
 # How the query ends; the name of who writes follows.
 lab_yours = Mit freundlichen Grüßen
@@ -145,12 +145,12 @@ lab_mail_no_address = Hier die Adresse des Labors eintragen
 
 ## The request form
 
-request_title = Proben zur Untersuchung auf Gluten
+request_title = Proben zur Glutenuntersuchung
 
 # The title of the form as a file.
 request_document = { $has_round ->
-    [yes] Proben zur Untersuchung auf Gluten, Runde { $round }
-   *[no] Proben zur Untersuchung auf Gluten
+    [yes] Proben zur Glutenuntersuchung, Runde { $round }
+   *[no] Proben zur Glutenuntersuchung
 }
 
 # What the file is, for catalogues.
@@ -201,8 +201,8 @@ request_asked = Worum wir bitten
 request_competitive = Für Proben, die als fermentiert oder hydrolysiert angekreuzt sind, zusätzlich ein kompetitives Verfahren: Ein Sandwich-Verfahren zeigt dort zu wenig an.
 
 request_grind = { $extractions ->
-    [one] Jede Packung ganz vermahlen; daraus 1 Extraktion, eine eigene Einwaage. Mehrere Vertiefungen eines Extraktes sind keine Extraktionen.
-   *[other] Jede Packung ganz vermahlen; daraus { $extractions } getrennte Extraktionen, jede eine eigene Einwaage. Mehrere Vertiefungen eines Extraktes sind keine Extraktionen.
+    [one] Jede Packung ganz vermahlen; daraus 1 Extraktion, eine eigene Einwaage. Mehrere Kavitäten eines Extraktes sind keine Extraktionen.
+   *[other] Jede Packung ganz vermahlen; daraus { $extractions } getrennte Extraktionen, jede eine eigene Einwaage. Mehrere Kavitäten eines Extraktes sind keine Extraktionen.
 }
 
 request_report = Jede Extraktion als Gluten in mg/kg berichten, darunter „<“ und die Bestimmungsgrenze (höchstens { $lloq }); was über dem Messbereich liegt, verdünnen.
@@ -241,8 +241,8 @@ request_refused = Nicht angenommene Proben, und warum
 
 # The line above it.
 form_title = { $has_round ->
-    [yes] Ergebnisse der Untersuchung auf Gluten für { $programme }, Runde { $round }
-   *[no] Ergebnisse der Untersuchung auf Gluten für { $programme }
+    [yes] Ergebnisse der Glutenuntersuchung für { $programme }, Runde { $round }
+   *[no] Ergebnisse der Glutenuntersuchung für { $programme }
 }
 
 # Below that.

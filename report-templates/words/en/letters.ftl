@@ -75,9 +75,12 @@ letter_found_within = { $rule ->
        *[other] In none of the { $tested } packages was gluten detected (LOD { $limit }).
     }
    *[other] { $packages ->
-        [one] The one package tested { side_within }.
-       *[other] All { $tested } packages tested { side_within }.
-    }
+        [one] The one package
+       *[other] All { $tested } packages
+    } tested { $rule ->
+        [passes] at or below
+       *[fails] below
+    } the limit of { $limit }.
 }
 
 # That the results give no verdict, in a letter about the label.
