@@ -16,7 +16,7 @@ use crate::model::language::Language;
 use crate::model::ppm::Ppm;
 use crate::model::registers::Followup;
 use crate::model::rule::Rule;
-use crate::words::Catalogue;
+use crate::words::{Catalogue, say};
 use anyhow::{Context, Result, bail};
 use chrono::NaiveDate;
 pub use planning::Planning;
@@ -94,12 +94,19 @@ impl Programme {
     /// What is kept of each package, as a sentence: “We keep the ground rest of each package, for six months.” What the
     /// settings have as a sentence of their own, with a capital letter first, stays as it is.
     pub fn kept(&self) -> Option<String> {
+        Some(match self.retains()? {
+            Retained::Sentence(sentence) => sentence,
+            Retained::Thing(kept) => format!("We keep {kept}."),
+        })
+    }
+
+    /// What the settings say of what is kept.
+    pub fn retains(&self) -> Option<Retained<'_>> {
         let kept = self.retained.as_deref()?.trim().trim_end_matches('.');
-        let is_sentence = kept.starts_with(char::is_uppercase);
-        Some(if is_sentence {
-            format!("{kept}.")
+        Some(if kept.starts_with(char::is_uppercase) {
+            Retained::Sentence(format!("{kept}."))
         } else {
-            format!("We keep {kept}.")
+            Retained::Thing(kept)
         })
     }
 
@@ -117,6 +124,15 @@ impl Programme {
     ) -> Option<NoticeDays> {
         NoticeDays::of(followups, self.reply_days, self.publish_days, made_on)
     }
+}
+
+/// What is kept of each package, as the settings say it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Retained<'a> {
+    /// A sentence of its own, with a capital letter first.
+    Sentence(String),
+    /// What a sentence is made about: “the ground rest of each package, for six months”.
+    Thing(&'a str),
 }
 
 /// What the pages are printed on.
@@ -324,6 +340,14 @@ pub enum LayoutColumn {
 }
 
 impl Config {
+    /// What is kept of each package, as a sentence in the language of the documents.
+    pub fn kept(&self) -> Option<String> {
+        Some(match self.programme.retains()? {
+            Retained::Sentence(sentence) => sentence,
+            Retained::Thing(kept) => self.words.say(&say::letter_kept(kept)),
+        })
+    }
+
     /// Reads and checks the settings of a programme folder.
     ///
     /// # Errors

@@ -409,7 +409,11 @@ impl Run<'_> {
                     let corrected = corrected(judged, correction, self.config, self.made_on());
                     drafts::correction(judged, self.config, &corrected, wording, enclosed)
                 }
-                None => drafts::to_maker(judged, self.config, self.made_on(), wording, enclosed),
+                None => {
+                    let over = words::notice::over_packages(&judged.verdict, self.config);
+                    let made_on = self.made_on();
+                    drafts::to_maker(judged, self.config, made_on, &over, wording, enclosed)
+                }
             },
             Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => {
                 unreachable!("only letters are mailed")
@@ -427,9 +431,9 @@ fn corrected(
 ) -> Corrected {
     let number = facts::sheet::sheet_number(&judged.verdict, config);
     Corrected {
-        said: words::correction::said(judged, correction, &number),
+        said: words::correction::said(judged, correction, &number, config),
         says: words::correction::says(judged, correction, config),
-        why: words::correction::why(judged, correction),
+        why: words::correction::why(judged, correction, config),
         does: words::correction::does(correction, config),
         on: correction.issued_on.or(made_on),
     }
@@ -439,6 +443,7 @@ fn question(row: &QueryRow) -> Question {
     Question {
         package: row.code.clone(),
         asked: row.ask.clone(),
+        reported: row.reported,
     }
 }
 

@@ -96,9 +96,10 @@ pub fn plan(
         alone::register(&register, &bytes)?;
         written.push((register, bytes));
     }
+    let told = words::on_screen(&plan, config);
     Ok(Planned {
-        lede: words::lede(&plan, config),
-        lines: words::lines(&plan),
+        lede: told.lede,
+        lines: told.lines,
         paths: written.into_iter().map(|(path, _)| path).collect(),
         plan,
     })

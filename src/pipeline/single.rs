@@ -103,10 +103,11 @@ pub fn request(
         );
     }
     let request = facts::request::facts(&open, &decided.registers, config, round, made_on);
-    let request = request.with_blinds(&match what.blinds {
+    let along = match what.blinds {
         Some(key) => blinds(&files::read(key)?, key)?,
         None => registered_blinds(decided, &open),
-    });
+    };
+    let request = request.with_blinds(&along, config);
     let job = facts::request::job(&request)?;
     let pdf = render::documents::pdf(&Engine::new(config)?, &job);
     let pdf = pdf.map_err(|faults| {
@@ -116,16 +117,13 @@ pub fn request(
     let form = out.join(&job.path);
     let table = form.with_extension("csv");
     let results = form.with_extension("xlsx");
-    let of = round.map(|round| format!(", round {round}"));
-    let empty = forms::lab_form(&LabForm {
-        title: format!(
-            "Results of gluten tests for {}{}",
-            config.programme.name,
-            of.unwrap_or_default()
-        ),
+    let form_of_results = LabForm {
+        programme: &config.programme.name,
+        round,
         codes: request.codes(),
         extractions: config.testing.extractions_per_package,
-    })?;
+    };
+    let empty = forms::lab_form(&form_of_results, &config.words)?;
     document(&results, &empty)?;
     document(&form, &pdf)?;
     document(&table, &csv(&facts::request::csv_rows(&request))?)?;

@@ -5,6 +5,7 @@ use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::followup::FollowUpState;
 use crate::model::publication::PublicationState;
+use crate::words::{Catalogue, NBSP, say};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeMap;
 
@@ -23,15 +24,20 @@ struct Entry {
 
 /// The diary's text: lines end as the RFC wants, and none is longer than 75 octets.
 pub fn text(decided: &Decided, config: &Config) -> String {
-    let mut entries: Vec<Entry> = decided.products.iter().flat_map(of_product).collect();
+    let words = &config.words;
+    let of_products = decided.products.iter();
+    let mut entries: Vec<Entry> = of_products
+        .flat_map(|judged| of_product(judged, words))
+        .collect();
     entries.extend(reports(decided, config));
-    entries.extend(retests(decided));
+    entries.extend(retests(decided, words));
     entries.sort();
     let mut text = String::new();
     let mut line = |line: &str| push(&mut text, line);
     line("BEGIN:VCALENDAR");
     line("VERSION:2.0");
-    line("PRODID:-//galleyproof//diary//EN");
+    let language = words.language().tag().to_uppercase();
+    line(&format!("PRODID:-//galleyproof//diary//{language}"));
     line("CALSCALE:GREGORIAN");
     for entry in &entries {
         let day = entry.day.format("%Y%m%d");
@@ -53,9 +59,9 @@ pub fn text(decided: &Decided, config: &Config) -> String {
 }
 
 /// The maker's answer, and the first day of publication.
-fn of_product(judged: &JudgedProduct) -> Vec<Entry> {
+fn of_product(judged: &JudgedProduct, words: &Catalogue) -> Vec<Entry> {
     let verdict = &judged.verdict;
-    let name = format!("{} ({})", verdict.product.name, verdict.product.product_id);
+    let (name, id) = (&verdict.product.name, &verdict.product.product_id);
     let stem = verdict.stem();
     let mut entries = Vec::new();
     if let FollowUpState::Waiting { told_on, due_on } | FollowUpState::Overdue { told_on, due_on } =
@@ -64,8 +70,8 @@ fn of_product(judged: &JudgedProduct) -> Vec<Entry> {
         entries.push(Entry {
             day: due_on,
             key: format!("reply {stem} {told_on}"),
-            summary: format!("Reply due: {name}"),
-            description: format!("The maker was told on {told_on}."),
+            summary: words.say(&say::diary_reply(name, id)),
+            description: words.say(&say::diary_told(words.day(told_on))),
         });
     }
     let publication = &judged.publication;
@@ -73,7 +79,7 @@ fn of_product(judged: &JudgedProduct) -> Vec<Entry> {
         entries.push(Entry {
             day,
             key: format!("publish {stem} {}", publication.revision),
-            summary: format!("May be published: {name}"),
+            summary: words.say(&say::diary_publish(name, id)),
             description: judged.publication_said.clone(),
         });
     }
@@ -93,20 +99,21 @@ fn reports(decided: &Decided, config: &Config) -> Vec<Entry> {
             sent.entry(day).or_default().push(code);
         }
     }
+    let words = &config.words;
     let patience = Days::new(config.publishing.report_days.into());
     let entries = sent.into_iter().filter_map(|(day, codes)| {
         Some(Entry {
             day: day.checked_add_days(patience)?,
             key: format!("report {day}"),
-            summary: format!("Lab report due: packages sent on {day}"),
-            description: format!("Not reported: {}.", codes.join(", ")),
+            summary: words.say(&say::diary_report(words.day(day))),
+            description: words.say(&say::diary_not_reported(codes.join(", "))),
         })
     });
     entries.collect()
 }
 
 /// The days on which products are due again.
-fn retests(decided: &Decided) -> Vec<Entry> {
+fn retests(decided: &Decided, words: &Catalogue) -> Vec<Entry> {
     let mut last: BTreeMap<&str, (NaiveDate, &str)> = BTreeMap::new();
     for judged in &decided.products {
         let product = &judged.verdict.product;
@@ -121,8 +128,8 @@ fn retests(decided: &Decided) -> Vec<Entry> {
         Some(Entry {
             day: day.checked_add_days(Days::new(RETEST_DAYS))?,
             key: format!("retest {id}"),
-            summary: format!("Test again: {name} ({id})"),
-            description: format!("Last tested on {day}."),
+            summary: words.say(&say::diary_retest(name, id)),
+            description: words.say(&say::diary_last(words.day(day))),
         })
     });
     entries.collect()
@@ -139,7 +146,7 @@ fn escaped(text: &str) -> String {
             }
             '\n' => escaped.push_str("\\n"),
             c if c.is_control() => {}
-            '\u{a0}' => escaped.push(' '),
+            NBSP => escaped.push(' '),
             c => escaped.push(c),
         }
     }

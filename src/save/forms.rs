@@ -1,20 +1,23 @@
 //! The empty table that a lab fills in: its columns are read without a doubt, and its codes need no typing.
 
+use crate::words::{Catalogue, say, yes_or_no};
 use anyhow::{Context, Result};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, FormatBorder, Workbook};
 
 /// What the table is for.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct LabForm {
-    /// The line above the table.
-    pub title: String,
+pub struct LabForm<'a> {
+    /// Whose samples they are.
+    pub programme: &'a str,
+    /// Their round; none for all that are open.
+    pub round: Option<&'a str>,
     /// The codes, in the order of the form on paper.
     pub codes: Vec<String>,
     /// Rows of each code.
     pub extractions: usize,
 }
 
-/// Headings and widths. The first two columns are filled in by us.
+/// Headings and widths. The first two columns are filled in by us. They are the reader's own, in every language.
 const COLUMNS: [(&str, f64); 10] = [
     ("Sample code", 16.0),
     ("Extraction", 11.0),
@@ -38,7 +41,12 @@ const HEADINGS: u32 = 3;
 ///
 /// # Errors
 /// Where there are more rows than a sheet has.
-pub fn lab_form(form: &LabForm) -> Result<Vec<u8>> {
+pub fn lab_form(form: &LabForm<'_>, words: &Catalogue) -> Result<Vec<u8>> {
+    let above = words.say(&say::form_title(
+        form.programme,
+        form.round.unwrap_or_default(),
+        yes_or_no(form.round.is_some()),
+    ));
     let title = Format::new().set_bold().set_font_size(13);
     let heading = Format::new()
         .set_bold()
@@ -55,16 +63,12 @@ pub fn lab_form(form: &LabForm) -> Result<Vec<u8>> {
     let made = ExcelDateTime::from_ymd(2000, 1, 1).context("is a day")?;
     book.set_properties(
         &DocProperties::new()
-            .set_title(&form.title)
+            .set_title(&above)
             .set_creation_datetime(&made),
     );
     let sheet = book.add_worksheet().set_name("Results")?;
-    sheet.write_with_format(0, 0, &form.title, &title)?;
-    sheet.write(
-        1,
-        0,
-        "A row for each extraction, as measured, neither averaged nor rounded. Below quantification: the sign < and the limit.",
-    )?;
+    sheet.write_with_format(0, 0, &above, &title)?;
+    sheet.write(1, 0, words.say(&say::form_hint()))?;
     for (column, (name, width)) in (0..).zip(COLUMNS) {
         sheet.write_with_format(HEADINGS, column, name, &heading)?;
         sheet.set_column_width(column, width)?;

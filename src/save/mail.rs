@@ -57,7 +57,7 @@ pub enum Recipient {
     /// mail program will send to.
     Missing {
         /// What to fill in, in words; ASCII, since some programs cannot read the name of a group in anything else.
-        gap: &'static str,
+        gap: String,
     },
 }
 
@@ -149,7 +149,7 @@ fn recipient(to: &Recipient) -> Address<'static> {
                 })
                 .collect(),
         ),
-        Recipient::Missing { gap } => Address::new_group(Some(*gap), Vec::new()),
+        Recipient::Missing { gap } => Address::new_group(Some(one_line(gap)), Vec::new()),
     }
 }
 
@@ -353,7 +353,7 @@ mod tests {
 
     #[test]
     fn a_missing_address_is_a_gap_that_cannot_be_sent_to() {
-        let gap = "Address of the maker goes here";
+        let gap = "Address of the maker goes here".to_owned();
         let message = draft(&letter("Oat Biscuits", Recipient::Missing { gap }));
         assert_sound(&message);
         let lines = headers(&message);

@@ -6,6 +6,8 @@
 
 mod catalogue;
 mod faults;
+/// What a maker is told first, in letter and mail alike.
+pub mod letters;
 mod locale;
 mod messages;
 mod problems;
@@ -18,3 +20,8 @@ pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
 pub use messages::{Kind, Message, messages, say};
 pub use reasons::{plain_reasons, reason_in_words, reasons, side};
+
+/// Whether something is so, for a message that chooses by it.
+pub fn yes_or_no(it_is: bool) -> &'static str {
+    if it_is { "yes" } else { "no" }
+}

@@ -4,8 +4,9 @@ use crate::config::Config;
 use crate::guard;
 use crate::model::registers::{Package, Product};
 use crate::render::facts::DocumentFacts;
-use crate::render::words::{breakable, counted};
-use crate::render::{Job, JobFile, numbers};
+use crate::render::words::breakable;
+use crate::render::{Job, JobFile};
+use crate::words::{Catalogue, say};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -49,7 +50,7 @@ struct PackageFacts {
 
 #[derive(Serialize)]
 struct Line {
-    label: &'static str,
+    label: String,
     text: String,
 }
 
@@ -71,17 +72,18 @@ pub fn job(shown: Vec<Shown<'_>>, config: &Config, made_on: Option<NaiveDate>) -
     let mut files = Vec::new();
     let days = shown.iter().filter_map(|one| one.package.bought_on);
     let date = made_on.or_else(|| days.max()).unwrap_or_default();
-    let count = counted(shown.len(), "package", "packages");
+    let words = &config.words;
+    let count = shown.len() as u64;
     let packages = shown
         .into_iter()
-        .map(|one| package(one, &mut files))
+        .map(|one| package(one, &mut files, words))
         .collect();
     let facts = SheetFacts {
         document: DocumentFacts::new(
             config,
             &["plan"],
-            "Packages and their photographs".to_owned(),
-            count,
+            words.say(&say::contact_title()),
+            words.say(&say::contact_about(count)),
             vec![config.programme.short_name.clone()],
         ),
         programme: config.programme.name.clone(),
@@ -97,24 +99,27 @@ pub fn job(shown: Vec<Shown<'_>>, config: &Config, made_on: Option<NaiveDate>) -
     })
 }
 
-fn package(shown: Shown<'_>, files: &mut Vec<JobFile>) -> PackageFacts {
+fn package(shown: Shown<'_>, files: &mut Vec<JobFile>, words: &Catalogue) -> PackageFacts {
     let (package, product) = (shown.package, shown.product);
-    let bought = package.bought_on.map(numbers::date);
+    let bought = package.bought_on.map(|day| words.day(day));
     let lines = [
-        ("Lot", package.lot.as_ref()),
-        ("Best by", package.best_by.as_ref()),
-        ("Bought on", bought.as_ref()),
-        ("Shop", package.shop.as_ref()),
-        ("Custody", package.custody.as_ref()),
+        ("lot", package.lot.as_ref()),
+        ("best_by", package.best_by.as_ref()),
+        ("bought_on", bought.as_ref()),
+        ("shop", package.shop.as_ref()),
+        ("custody", package.custody.as_ref()),
     ];
-    let lines = lines.into_iter().map(|(label, text)| Line {
-        label,
-        text: text.map_or_else(|| "not recorded".to_owned(), |text| breakable(text, 60)),
+    let lines = lines.into_iter().map(|(of, text)| Line {
+        label: words.say(&say::contact_label(of)),
+        text: match text {
+            Some(text) => breakable(text, 60),
+            None => words.say(&say::contact_unknown()),
+        },
     });
     let (mut pictures, mut named) = (Vec::new(), Vec::new());
     for (photograph, bytes) in package.photographs.iter().zip(shown.bytes) {
         let name = photograph.path.rsplit('/').next().unwrap_or_default();
-        match bytes.ok_or("cannot be read").and_then(small) {
+        match bytes.ok_or("unread").and_then(small) {
             Ok((width, height, pixels)) => {
                 let read = format!("picture-{}", files.len() + 1);
                 files.push(JobFile {
@@ -126,11 +131,14 @@ fn package(shown: Shown<'_>, files: &mut Vec<JobFile>) -> PackageFacts {
                     read,
                     width,
                     height,
-                    alt: format!("Photograph of package {}: {name}", package.package_code),
+                    alt: words.say(&say::contact_photograph(&package.package_code, name)),
                     name: breakable(name, 20),
                 });
             }
-            Err(why) => named.push(format!("{}: {why}", breakable(&photograph.path, 60))),
+            Err(why) => {
+                let path = breakable(&photograph.path, 60);
+                named.push(words.say(&say::contact_not_drawn(path, why)));
+            }
         }
     }
     PackageFacts {
@@ -142,22 +150,22 @@ fn package(shown: Shown<'_>, files: &mut Vec<JobFile>) -> PackageFacts {
     }
 }
 
-/// A JPEG or PNG made small: width, height and the bytes of its pixels; or why it is not drawn. A damaged file must not end
+/// A JPEG or PNG made small: width, height and the bytes of its pixels; or the word for why it is not drawn. A damaged file must not end
 /// the document, whatever it does to the decoder.
 fn small(bytes: Vec<u8>) -> Result<(u32, u32, Vec<u8>), &'static str> {
-    const BROKEN: &str = "is damaged and is not drawn";
+    const BROKEN: &str = "broken";
     let format = if bytes.starts_with(&[0xff, 0xd8, 0xff]) {
         ExchangeFormat::Jpg
     } else if bytes.starts_with(b"\x89PNG\r\n\x1a\n") {
         ExchangeFormat::Png
     } else {
-        return Err("is not a JPEG or PNG by its content and is not drawn");
+        return Err("kind");
     };
     if bytes.len() > LARGEST {
-        return Err("is larger than 64 MB and is not drawn");
+        return Err("large");
     }
     if area(&bytes, format).ok_or(BROKEN)? > MOST_PIXELS {
-        return Err("has more than 100 million pixels and is not drawn");
+        return Err("pixels");
     }
     let drawn = guard::guarded(|| {
         let image = RasterImage::plain(Bytes::new(bytes), format).ok()?;

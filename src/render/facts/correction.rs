@@ -3,11 +3,12 @@
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::publication::Correction;
-use crate::render::facts::notice::Labelled;
+use crate::render::Job;
+use crate::render::facts::notice::{Labelled, labelled};
 use crate::render::facts::sheet::{latest_day, sheet_number};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts, notice};
 use crate::render::words::{self, breakable};
-use crate::render::{Job, numbers};
+use crate::words::{Said, say, yes_or_no};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -39,7 +40,7 @@ pub struct CorrectionFacts {
 #[derive(Clone, Debug, Serialize)]
 pub struct Part {
     /// Its head.
-    pub head: &'static str,
+    pub head: String,
     /// Its paragraphs.
     pub said: Vec<String>,
 }
@@ -51,52 +52,65 @@ pub fn facts(
     config: &Config,
     made_on: Option<NaiveDate>,
 ) -> CorrectionFacts {
-    let verdict = &product.verdict;
+    let (verdict, words) = (&product.verdict, &config.words);
     let number = sheet_number(verdict, config);
-    let title = format!(
-        "Correction of what we published on your {}",
-        verdict.product.name
-    );
+    let title = words.say(&say::letter_correction_title(&verdict.product.name));
     let day = correction.issued_on.or(made_on);
-    let part = |head, said: Vec<String>| Part {
-        head,
-        said: said.iter().map(|said| breakable(said, 30)).collect(),
-    };
     CorrectionFacts {
         document: DocumentFacts::new(
             config,
             &["letters"],
-            format!("{title}. Sheet {number}"),
-            "Letter of correction to the maker".to_owned(),
+            words.say(&say::letter_correction_document(&title, &number)),
+            words.say(&say::letter_correction_about()),
             vec![number.clone()],
         ),
         programme: ProgrammeFacts::new(&config.programme),
-        addressee: notice::addressee(verdict),
-        date: day.map(numbers::date),
-        parts: vec![
-            part(
-                "What we said",
-                vec![words::correction::said(product, correction, &number)],
-            ),
-            part(
-                "What we say now",
-                words::correction::says(product, correction, config),
-            ),
-            part("Why", vec![words::correction::why(product, correction)]),
-            part(
-                "What we do about it",
-                words::correction::does(correction, config),
-            ),
-            part(
-                "What this letter does not say",
-                vec![words::notice::says_not(verdict.rule)],
-            ),
-        ],
+        addressee: notice::addressee(verdict, config),
+        date: day.map(|day| words.day(day)),
+        parts: parts(product, correction, config, &number),
         beside: beside(product, correction, config, &number),
         title: breakable(&title, 22),
         sheet_number: number,
         day: day.or_else(|| latest_day(verdict)),
     }
+}
+
+fn parts(
+    product: &JudgedProduct,
+    correction: Correction,
+    config: &Config,
+    number: &str,
+) -> Vec<Part> {
+    let part = |head: Said, said: Vec<String>| Part {
+        head: config.words.say(&head),
+        said: said.iter().map(|said| breakable(said, 30)).collect(),
+    };
+    let says = correction.says;
+    let says_not = words::notice::says_not(
+        says.over_limit,
+        says.gluten_source,
+        product.verdict.rule,
+        config,
+    );
+    vec![
+        part(
+            say::letter_said_head(),
+            vec![words::correction::said(product, correction, number, config)],
+        ),
+        part(
+            say::letter_says_head(),
+            words::correction::says(product, correction, config),
+        ),
+        part(
+            say::letter_why_head(),
+            vec![words::correction::why(product, correction, config)],
+        ),
+        part(
+            say::letter_does_head(),
+            words::correction::does(correction, config),
+        ),
+        part(say::letter_says_not_head(), vec![says_not]),
+    ]
 }
 
 fn beside(
@@ -105,35 +119,27 @@ fn beside(
     config: &Config,
     number: &str,
 ) -> Vec<Labelled> {
-    let state = match correction.issued_on {
-        Some(day) => format!("issued {}", numbers::date(day)),
-        None => "draft enclosed".to_owned(),
-    };
-    let facts = [
-        (
-            "Corrected",
-            format!(
-                "Sheet {number}, revision {} of {}",
-                correction.of_revision,
-                numbers::date(correction.of_day)
-            ),
-        ),
-        (
-            "Replaced by",
-            format!("Revision {}, {state}", product.publication.revision),
-        ),
-        (
-            "Reply to",
-            config.programme.email.clone().unwrap_or_default(),
-        ),
-    ];
-    let facts = facts.into_iter().filter(|(_, text)| !text.is_empty());
-    facts
-        .map(|(label, text)| Labelled {
-            label,
-            text: breakable(&text, 18),
-        })
-        .collect()
+    let words = &config.words;
+    let issued_on = correction.issued_on.map(|day| words.day(day));
+    let corrected = say::letter_corrected(
+        number,
+        correction.of_revision.to_string(),
+        words.day(correction.of_day),
+    );
+    let replaced = say::letter_replaced(
+        product.publication.revision.to_string(),
+        yes_or_no(issued_on.is_some()),
+        issued_on.unwrap_or_default(),
+    );
+    let email = config.programme.email.clone().unwrap_or_default();
+    labelled(
+        [
+            (say::letter_corrected_label(), words.say(&corrected)),
+            (say::letter_replaced_label(), words.say(&replaced)),
+            (say::letter_reply_label(), email),
+        ],
+        config,
+    )
 }
 
 /// The job of typesetting the letter; it stands where a notice would.

@@ -4,7 +4,8 @@ use crate::config::Config;
 use crate::model::planning::RoundPlan;
 use crate::render::Job;
 use crate::render::facts::DocumentFacts;
-use crate::render::words::{breakable, counted};
+use crate::render::words::breakable;
+use crate::words::say;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
@@ -66,6 +67,8 @@ pub struct Label {
     pub code: String,
     /// The same as a QR code, drawn.
     pub svg: String,
+    /// What the drawing is, for who cannot see it.
+    pub alt: String,
 }
 
 /// The labels of a plan's packages and blinds, by code: their order says nothing.
@@ -83,8 +86,8 @@ pub fn job(
         document: DocumentFacts::new(
             config,
             &["plan"],
-            format!("Labels for packages, round {}", plan.round),
-            counted(codes.len(), "label", "labels"),
+            config.words.say(&say::labels_title(&plan.round)),
+            config.words.say(&say::labels_about(codes.len() as u64)),
             vec![config.programme.short_name.clone()],
         ),
         short_name: breakable(&config.programme.short_name, 20),
@@ -94,6 +97,7 @@ pub fn job(
             .into_iter()
             .map(|code| Label {
                 svg: qr_svg(&code),
+                alt: config.words.say(&say::labels_square(&code)),
                 code,
             })
             .collect(),

@@ -1,14 +1,17 @@
 //! The notice to a maker: what was found, what we ask, and by when, before anything is published.
 
-use crate::config::{Attach, Config};
+use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
+use crate::model::rule::Rule;
 use crate::model::verdict::ProductVerdict;
+use crate::render::Job;
 use crate::render::facts::packages::{self, PackageTable};
 use crate::render::facts::sheet::{latest_day, sheet_number};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts, lines};
+use crate::render::words::notice as said;
 use crate::render::words::{self, breakable};
-use crate::render::{Job, numbers};
+use crate::words::{Said, say, side, yes_or_no};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -29,7 +32,7 @@ pub struct NoticeFacts {
     /// Day of the letter, where it is known.
     pub date: Option<String>,
     /// What the largest item of the letter is headed.
-    pub reply_head: &'static str,
+    pub reply_head: String,
     /// By when an answer is asked for: a day, or a number of days.
     pub reply_by: String,
     /// Why we write.
@@ -59,68 +62,63 @@ pub struct NoticeFacts {
 /// One step of what happens next.
 #[derive(Clone, Debug, Serialize)]
 pub struct Step {
-    /// `15 April`, or `day 15`.
+    /// `15 April 2031`, or `day 15`.
     pub when: String,
     /// What happens then.
-    pub what: &'static str,
+    pub what: String,
 }
 
 /// A fact with its name.
 #[derive(Clone, Debug, Serialize)]
 pub struct Labelled {
     /// What it is.
-    pub label: &'static str,
+    pub label: String,
     /// The fact.
     pub text: String,
 }
 
 /// The facts of the notice about a product. `made_on` dates a letter that is not in the register of follow-ups yet.
 pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> NoticeFacts {
-    let verdict = &product.verdict;
+    let (verdict, words) = (&product.verdict, &config.words);
     let programme = &config.programme;
     let days = programme.notice_days(&verdict.followups, made_on);
     let number = sheet_number(verdict, config);
-    let title = title(verdict);
+    let title = title(verdict, config);
     let document = DocumentFacts::new(
         config,
         &["letters"],
-        format!("{title}. Notice to the maker, sheet {number}"),
-        words::verdict::count(verdict, verdict.rule, config.testing.packages_per_product),
+        words.say(&say::letter_notice_document(&title, &number)),
+        said::found_in_short(verdict, config),
         vec![number.clone()],
     );
+    let broken = |all: Vec<String>| all.iter().map(|said| breakable(said, 30)).collect();
+    let reply_days = u64::from(programme.reply_days);
     NoticeFacts {
         document,
-        programme: ProgrammeFacts::new(&config.programme),
-        addressee: addressee(verdict),
-        date: days.map(|days| numbers::date(days.written)),
-        reply_head: if days.is_some() {
-            "Please reply by"
-        } else {
-            "Please reply within"
-        },
+        programme: ProgrammeFacts::new(programme),
+        addressee: addressee(verdict, config),
+        date: days.map(|days| words.day(days.written)),
+        reply_head: words.say(&match days {
+            Some(_) => say::letter_reply_by(),
+            None => say::letter_reply_within(),
+        }),
         reply_by: match days {
-            Some(days) => numbers::date(days.reply_by),
-            None => words::counted(config.programme.reply_days as usize, "day", "days"),
+            Some(days) => words.day(days.reply_by),
+            None => words.say(&say::letter_days(reply_days)),
         },
-        opening: breakable(&words::notice::opening(verdict, config), 30),
+        opening: breakable(&said::opening(verdict, config), 30),
         table: packages::table(
             &verdict.packages,
             verdict.rule,
             config.testing.extractions_per_package,
         ),
-        notes: words::packages::notes(&verdict.packages, verdict.rule)
-            .iter()
-            .map(|note| breakable(note, 30))
-            .collect(),
-        findings: words::notice::findings(product, config)
-            .iter()
-            .map(|said| breakable(said, 30))
-            .collect(),
-        ask: words::notice::ask(verdict),
-        offer: words::notice::offer(config),
+        notes: broken(words::packages::notes(&verdict.packages, verdict.rule)),
+        findings: broken(said::findings(product, config)),
+        ask: said::ask(verdict, config),
+        offer: said::offer(verdict, config),
         steps: steps(days, config),
-        without_reply: words::notice::without_reply(days, config),
-        says_not: words::notice::says_not(verdict.rule),
+        without_reply: said::without_reply(days, config),
+        says_not: said::notice_says_not(verdict, config),
         beside: beside(verdict, config, &number, days),
         title: breakable(&title, 22),
         sheet_number: number,
@@ -145,45 +143,48 @@ pub fn job(verdict: &ProductVerdict, facts: &NoticeFacts) -> Result<Job> {
     })
 }
 
-fn title(verdict: &ProductVerdict) -> String {
-    let net = verdict
-        .product
-        .net_content
-        .as_deref()
-        .map(|net| format!(", {net}"))
-        .unwrap_or_default();
-    format!("Results for your {}{net}", verdict.product.name)
+fn title(verdict: &ProductVerdict, config: &Config) -> String {
+    let product = &verdict.product;
+    let net = product.net_content.as_deref();
+    config.words.say(&say::letter_title(
+        &product.name,
+        net.unwrap_or_default(),
+        yes_or_no(net.is_some()),
+    ))
 }
 
 /// Whom a letter is to, a line each.
-pub fn addressee(verdict: &ProductVerdict) -> Vec<String> {
+pub fn addressee(verdict: &ProductVerdict, config: &Config) -> Vec<String> {
     let product = &verdict.product;
-    let mut addressee = vec!["The quality manager".to_owned()];
-    addressee.extend(
-        product
-            .maker
-            .as_deref()
-            .or(product.brand.as_deref())
-            .map(|name| breakable(name, 30)),
-    );
+    let mut addressee = vec![config.words.say(&say::letter_addressee())];
+    let name = product.maker.as_deref().or(product.brand.as_deref());
+    addressee.extend(name.map(|name| breakable(name, 30)));
     addressee.extend(lines(product.maker_address.as_deref()));
     addressee
 }
 
 fn steps(days: Option<NoticeDays>, config: &Config) -> Vec<Step> {
-    let programme = &config.programme;
+    let (programme, words) = (&config.programme, &config.words);
     let when = match days {
-        Some(days) => [days.written, days.reply_by, days.publish].map(numbers::date),
+        Some(days) => [days.written, days.reply_by, days.publish].map(|day| words.day(day)),
         None => [
-            "today".to_owned(),
-            format!("day {}", programme.reply_days),
-            format!("day {}", programme.publish_days),
-        ],
+            say::letter_today(),
+            say::letter_day(u64::from(programme.reply_days)),
+            say::letter_day(u64::from(programme.publish_days)),
+        ]
+        .map(|said| words.say(&said)),
     };
-    let what = ["this letter", "your reply is due", "we publish"];
+    let what = [
+        say::letter_step_letter(),
+        say::letter_step_reply(),
+        say::letter_step_publish(),
+    ];
     when.into_iter()
         .zip(what)
-        .map(|(when, what)| Step { when, what })
+        .map(|(when, what)| Step {
+            when,
+            what: words.say(&what),
+        })
         .collect()
 }
 
@@ -193,55 +194,61 @@ fn beside(
     number: &str,
     days: Option<NoticeDays>,
 ) -> Vec<Labelled> {
-    let mut beside = Vec::new();
-    let mut say = |label, text: String| {
-        if !text.is_empty() {
-            beside.push(Labelled {
-                label,
-                text: breakable(&text, 18),
-            });
-        }
+    let words = &config.words;
+    let publish = match days {
+        Some(days) => words.day(days.publish),
+        None => words.say(&say::letter_publish_after(u64::from(
+            config.programme.publish_days,
+        ))),
     };
-    let publish = days.map_or_else(
-        || format!("{} days after this letter", config.programme.publish_days),
-        |days| numbers::date(days.publish),
-    );
-    say("Planned day of issue", publish);
-    say("Sheet", format!("{number}, draft enclosed"));
-    say(
-        "Limit",
-        words::sentence_case(
-            words::limit::LimitWords::of(verdict.rule)
-                .source()
-                .trim_start_matches("Limit: ")
-                .trim_end_matches('.'),
-        ),
-    );
-    say(
-        "Method",
-        words::sentence_case(&words::method::assays(verdict, config)),
-    );
-    let sources = words::method::provenance(verdict).into_iter();
-    let sources = sources.zip(words::method::places(verdict));
-    let sources: Vec<String> = sources
+    let assays = words::sentence_case(&words::method::assays(verdict, config));
+    let attach = said::attached(config.publishing.attach);
+    let email = config.programme.email.clone().unwrap_or_default();
+    labelled(
+        [
+            (say::letter_publish_label(), publish),
+            (
+                say::letter_sheet_label(),
+                words.say(&say::letter_sheet(number)),
+            ),
+            (say::letter_limit_label(), limit(verdict.rule, config)),
+            (say::letter_method_label(), assays),
+            (say::letter_lab_label(), sources(verdict)),
+            (say::letter_reply_label(), email),
+            (
+                say::letter_enclosed_label(),
+                words.say(&say::letter_enclosed(attach, number)),
+            ),
+        ],
+        config,
+    )
+}
+
+/// Facts with their names; none where a fact is not known.
+pub fn labelled(facts: impl IntoIterator<Item = (Said, String)>, config: &Config) -> Vec<Labelled> {
+    let known = facts.into_iter().filter(|(_, text)| !text.is_empty());
+    known
+        .map(|(label, text)| Labelled {
+            label: config.words.say(&label),
+            text: breakable(&text, 18),
+        })
+        .collect()
+}
+
+fn limit(rule: Rule, config: &Config) -> String {
+    config.words.say(&say::letter_limit(
+        side(rule.limit),
+        config.words.limit(&rule),
+        rule.regime.word(),
+    ))
+}
+
+/// The lab files with where the figures stand in them.
+fn sources(verdict: &ProductVerdict) -> String {
+    let files = words::method::provenance(verdict).into_iter();
+    let sources: Vec<String> = files
+        .zip(words::method::places(verdict))
         .map(|(said, place)| format!("{said} {place}"))
         .collect();
-    say("Laboratory", sources.join(" "));
-    say(
-        "Reply to",
-        config.programme.email.clone().unwrap_or_default(),
-    );
-    say(
-        "Enclosed",
-        match config.publishing.attach {
-            Attach::None => format!("Draft of sheet {number}"),
-            Attach::Whole => {
-                format!("Draft of sheet {number}, with the laboratory’s files attached to it")
-            }
-            Attach::Excerpt => {
-                format!("Draft of sheet {number}, with the laboratory’s cells attached to it")
-            }
-        },
-    );
-    beside
+    sources.join(" ")
 }

@@ -1,15 +1,16 @@
 //! The plan of a round: what to buy and why, what it costs, what it can show.
 
 use crate::config::Config;
-use crate::model::planning::{PlannedProduct, RoundPlan, Variant};
+use crate::model::planning::{GridCell, PlannedProduct, RoundPlan, Variant};
+use crate::model::ppm::Ppm;
 use crate::model::registers::Product;
 use crate::render::charts::{Chart, chances};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
-use crate::render::numbers::{NBSP, money, plain};
-use crate::render::words::limit::LimitWords;
-use crate::render::words::plan as words;
-use crate::render::words::{breakable, counted, listed, sentence_case};
+use crate::render::numbers::plain;
+use crate::render::words::breakable;
+use crate::render::words::plan as said;
 use crate::render::{Job, JobFile, chart_name};
+use crate::words::{Catalogue, Said, say, side};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -21,6 +22,8 @@ pub struct PlanFacts {
     pub document: DocumentFacts,
     /// Who plans.
     pub programme: ProgrammeFacts,
+    /// The first line.
+    pub title: String,
     /// The round.
     pub round: String,
     /// What the round is.
@@ -133,10 +136,7 @@ pub struct ChartFacts {
 /// Where a chart cannot be drawn.
 pub fn job(plan: &RoundPlan, config: &Config, made_on: Option<NaiveDate>) -> Result<Job> {
     let charts = charts(plan, config)?;
-    let captions = [
-        "The chance of finding at least one package over, if this share of all packages is",
-        "The chance of each verdict, if this is the product’s true mean",
-    ];
+    let captions = [say::plan_finding(), say::plan_verdicts()];
     let read = charts
         .iter()
         .zip(captions)
@@ -144,7 +144,7 @@ pub fn job(plan: &RoundPlan, config: &Config, made_on: Option<NaiveDate>) -> Res
         .map(|(index, (chart, caption))| ChartFacts {
             read: chart_name(index + 1),
             alt: chart.alt.clone(),
-            caption: caption.to_owned(),
+            caption: config.words.say(&caption),
             width_mm: chart.width_mm,
             height_mm: chart.height_mm,
         })
@@ -161,6 +161,7 @@ pub fn job(plan: &RoundPlan, config: &Config, made_on: Option<NaiveDate>) -> Res
 }
 
 fn facts(plan: &RoundPlan, config: &Config, charts: Vec<ChartFacts>) -> PlanFacts {
+    let words = &config.words;
     let currency = config.planning.currency.as_deref();
     let reason = |product: &Product, why: String| ReasonRow {
         id: breakable(&product.product_id, 12),
@@ -171,46 +172,42 @@ fn facts(plan: &RoundPlan, config: &Config, charts: Vec<ChartFacts>) -> PlanFact
         document: DocumentFacts::new(
             config,
             &["plan"],
-            format!("Plan of round {}", plan.round),
-            format!(
-                "{} to test, what they cost and what they can show",
-                counted(plan.chosen.len(), "product", "products")
-            ),
+            words.say(&say::plan_title(&plan.round)),
+            words.say(&say::plan_about(plan.chosen.len() as u64)),
             vec![config.programme.short_name.clone()],
         ),
         programme: ProgrammeFacts::new(&config.programme),
+        title: words.say(&say::plan_title(breakable(&plan.round, 30))),
         round: breakable(&plan.round, 30),
-        lede: words::lede(plan, config),
+        lede: said::lede(plan, config, words),
         products: plan
             .chosen
             .iter()
-            .map(|planned| product(planned, plan.packages, currency))
+            .map(|planned| product(planned, plan.packages, currency, words))
             .collect(),
         later: plan
             .later
             .iter()
-            .map(|later| reason(&later.product, sentence_case(&words::why(later))))
+            .map(|later| reason(&later.product, said::why(later, words)))
             .collect(),
         write: plan
             .decided_by_label
             .iter()
-            .map(|label| {
-                let terms: Vec<String> =
-                    label.terms.iter().map(|term| format!("“{term}”")).collect();
-                reason(
-                    &label.product,
-                    format!("The label names {}.", listed(&terms)),
-                )
-            })
+            .map(|label| reason(&label.product, said::label_names(&label.terms, words)))
             .collect(),
         left_out: plan
             .left_out
             .iter()
-            .map(|left| reason(&left.product, words::why_not(&left.why)))
+            .map(|left| reason(&left.product, said::why_not(&left.why, words)))
             .collect(),
-        blinds: words::blinds(&plan.blinds),
-        variants: plan.variants.iter().map(words::design).collect(),
-        comparison: comparison(plan, currency),
+        blinds: (!plan.blinds.is_empty())
+            .then(|| words.say(&say::plan_blinds(plan.blinds.len() as u64))),
+        variants: plan
+            .variants
+            .iter()
+            .map(|variant| said::design(variant, words))
+            .collect(),
+        comparison: comparison(plan, currency, words),
         grid_heads: grid_heads(plan),
         grid: grid(plan, config),
         statements: plan
@@ -218,23 +215,28 @@ fn facts(plan: &RoundPlan, config: &Config, charts: Vec<ChartFacts>) -> PlanFact
             .statements
             .iter()
             .map(|statement| StatementRow {
-                statement: format!(
-                    "Fewer than {} of all packages are over",
-                    words::share(statement.share)
-                ),
+                statement: words.say(&say::plan_statement(said::share(statement.share, words))),
                 packages: statement.packages.to_string(),
-                cost: statement
-                    .cost
-                    .map_or("–".to_owned(), |cost| money(cost, currency)),
+                cost: sum(statement.cost, currency, words),
             })
             .collect(),
-        next: words::next_money(&plan.shows.next, plan, currency),
-        assumptions: words::assumptions(&plan.shows, config),
+        next: said::next_money(&plan.shows.next, plan, currency, words),
+        assumptions: said::assumptions(&plan.shows, config),
         charts,
     }
 }
 
-fn product(planned: &PlannedProduct, packages: usize, currency: Option<&str>) -> ProductRow {
+/// A sum of money, or a dash where it is not known.
+fn sum(of: Option<f64>, currency: Option<&str>, words: &Catalogue) -> String {
+    of.map_or("–".to_owned(), |sum| said::money(sum, currency, words))
+}
+
+fn product(
+    planned: &PlannedProduct,
+    packages: usize,
+    currency: Option<&str>,
+    words: &Catalogue,
+) -> ProductRow {
     let product = &planned.candidate.product;
     // A figure and its unit stay on one line.
     let content = product.net_content.as_ref();
@@ -247,46 +249,51 @@ fn product(planned: &PlannedProduct, packages: usize, currency: Option<&str>) ->
         id: breakable(&product.product_id, 12),
         name: breakable(&product.name, 30),
         detail: breakable(&detail.join(", "), 30),
-        why: sentence_case(&words::why(&planned.candidate)),
-        price: words::price(planned.price.as_ref(), currency),
-        lots: breakable(&words::lots(&planned.candidate, packages), 40),
+        why: said::why(&planned.candidate, words),
+        price: said::price(planned.price.as_ref(), currency, words),
+        lots: breakable(&said::lots(&planned.candidate, packages, words), 40),
         codes: planned.codes.clone(),
     }
 }
 
-fn comparison(plan: &RoundPlan, currency: Option<&str>) -> Vec<LabelledRow> {
-    let row = |label: &str, cell: &dyn Fn(&Variant) -> String| LabelledRow {
-        label: label.to_owned(),
+fn comparison(plan: &RoundPlan, currency: Option<&str>, words: &Catalogue) -> Vec<LabelledRow> {
+    let row = |label: Said, cell: &dyn Fn(&Variant) -> String| LabelledRow {
+        label: words.say(&label),
         cells: plan.variants.iter().map(cell).collect(),
     };
-    let sum = |of: Option<f64>| of.map_or("–".to_owned(), |sum| money(sum, currency));
+    let sum = |of| sum(of, currency, words);
+    let share = |of| said::share(of, words);
     let mut rows = vec![
-        row("Packages", &|variant| sum(variant.costs.packages)),
-        row("Lab", &|variant| sum(variant.costs.lab)),
-        row("Sending", &|variant| sum(variant.costs.shipping)),
-        row("All that is known", &|variant| {
-            money(variant.costs.total, currency)
+        row(say::plan_row_packages(), &|variant| {
+            sum(variant.costs.packages)
+        }),
+        row(say::plan_row_lab(), &|variant| sum(variant.costs.lab)),
+        row(say::plan_row_shipping(), &|variant| {
+            sum(variant.costs.shipping)
+        }),
+        row(say::plan_row_total(), &|variant| {
+            said::money(variant.costs.total, currency, words)
         }),
     ];
     if plan.budget.is_some() {
-        let of = plan.chosen.len() + plan.later.len();
-        rows.push(row("Products that the budget carries", &|variant| {
-            format!("{} of {of}", variant.products_in_budget.unwrap_or_default())
+        let all = (plan.chosen.len() + plan.later.len()).to_string();
+        rows.push(row(say::plan_row_budget(), &|variant| {
+            let carried = variant.products_in_budget.unwrap_or_default();
+            words.say(&say::plan_of(carried.to_string(), &all))
         }));
     }
     rows.extend([
-        row(
-            "Finds one over, where 10 % of all packages are",
-            &|variant| words::share(variant.finds_a_tenth),
-        ),
-        row("Says “over” at twice the limit", &|variant| {
-            words::share(variant.at_double.over)
+        row(say::plan_row_tenth(), &|variant| {
+            share(variant.finds_a_tenth)
         }),
-        row("Says “within” at half the limit", &|variant| {
-            words::share(variant.at_half.within)
+        row(say::plan_row_double(), &|variant| {
+            share(variant.at_double.over)
         }),
-        row("Standard error of a product’s mean", &|variant| {
-            words::share(variant.standard_error)
+        row(say::plan_row_half(), &|variant| {
+            share(variant.at_half.within)
+        }),
+        row(say::plan_row_error(), &|variant| {
+            share(variant.standard_error)
         }),
     ]);
     rows
@@ -303,67 +310,71 @@ fn grid_heads(plan: &RoundPlan) -> Vec<String> {
 }
 
 fn grid(plan: &RoundPlan, config: &Config) -> Vec<GridBlock> {
-    let limit = LimitWords::of(config.rule);
-    let at = |factor: f64| {
-        let level = crate::model::ppm::Ppm(config.rule.limit.ppm.0 * factor);
-        format!("{}{NBSP}{}", plain(level), limit.unit())
+    let (words, rule) = (&config.words, config.rule);
+    let mean = |factor: f64| {
+        let level = Ppm(rule.limit.ppm.0 * factor);
+        words.quantity(&plain(level), rule.regime.unit())
     };
-    let mut extractions: Vec<usize> = plan
-        .shows
-        .grid
-        .iter()
-        .map(|cell| cell.extractions)
-        .collect();
-    extractions.dedup();
-    let rows = |of: &dyn Fn(&crate::model::planning::GridCell) -> f64| {
-        extractions
-            .iter()
-            .map(|count| LabelledRow {
-                label: counted(*count, "extraction", "extractions"),
-                cells: plan
-                    .shows
-                    .grid
-                    .iter()
-                    .filter(|cell| cell.extractions == *count)
-                    .map(|cell| words::share(of(cell)))
-                    .collect(),
-            })
-            .collect()
+    let side = side(rule.limit);
+    let block = |head: Said, of: &dyn Fn(&GridCell) -> f64| GridBlock {
+        head: words.say(&head),
+        rows: grid_rows(plan, of, words),
     };
     vec![
-        GridBlock {
-            head: format!("Found {}, true mean {}", limit.over_the_limit(), at(2.0)),
-            rows: rows(&|cell| cell.over_at_double),
-        },
-        GridBlock {
-            head: format!("Found {}, true mean {}", limit.within_the_limit(), at(0.5)),
-            rows: rows(&|cell| cell.within_at_half),
-        },
+        block(say::plan_grid_over(side, mean(2.0)), &|cell| {
+            cell.over_at_double
+        }),
+        block(say::plan_grid_within(side, mean(0.5)), &|cell| {
+            cell.within_at_half
+        }),
     ]
 }
 
+/// A row a number of extractions, a cell a number of packages.
+fn grid_rows(
+    plan: &RoundPlan,
+    of: &dyn Fn(&GridCell) -> f64,
+    words: &Catalogue,
+) -> Vec<LabelledRow> {
+    let grid = &plan.shows.grid;
+    let mut extractions: Vec<usize> = grid.iter().map(|cell| cell.extractions).collect();
+    extractions.dedup();
+    extractions
+        .iter()
+        .map(|count| LabelledRow {
+            label: words.say(&say::plan_extractions(*count as u64)),
+            cells: grid
+                .iter()
+                .filter(|cell| cell.extractions == *count)
+                .map(|cell| said::share(of(cell), words))
+                .collect(),
+        })
+        .collect()
+}
+
 fn charts(plan: &RoundPlan, config: &Config) -> Result<Vec<Chart>> {
-    let limit = LimitWords::of(config.rule);
+    let (words, rule) = (&config.words, config.rule);
+    let side = side(rule.limit);
     let finding = chances::finding(
         &plan.shows.finds,
         plan.packages,
         &chances::FindingWords {
-            up: "chance of finding one".to_owned(),
-            along: "share of all packages that is over the limit".to_owned(),
-            alt: words::finding_alt(plan),
+            up: words.say(&say::plan_finding_up()),
+            along: words.say(&say::plan_finding_along()),
+            alt: said::finding_alt(plan, words),
         },
     )?;
     let verdicts = chances::verdicts(
         &plan.shows.curve,
-        config.rule.limit.ppm.0,
+        rule.limit.ppm.0,
         &chances::VerdictWords {
-            up: "chance of the verdict".to_owned(),
-            along: format!("true mean of the product, {}", limit.unit()),
-            limit: format!("limit {}", limit.figure()),
-            over: limit.over_the_limit(),
-            within: limit.within_the_limit(),
-            undecided: "no verdict".to_owned(),
-            alt: words::verdicts_alt(plan, &limit),
+            up: words.say(&say::plan_verdicts_up()),
+            along: words.say(&say::plan_verdicts_along(rule.regime.unit())),
+            limit: words.say(&say::plan_chart_limit(side, words.limit(&rule))),
+            over: words.say(&say::plan_over(side)),
+            within: words.say(&say::plan_within(side)),
+            undecided: words.say(&say::plan_undecided()),
+            alt: said::verdicts_alt(plan, config),
         },
     )?;
     Ok(vec![finding, verdicts])

@@ -5,10 +5,11 @@
 use crate::config::{Config, Lab};
 use crate::model::decided::JudgedProduct;
 use crate::model::package::PackageResult;
+use crate::render::Job;
 use crate::render::facts::{DocumentFacts, ProgrammeFacts, lines};
-use crate::render::words::query::{Question, question};
-use crate::render::words::{breakable, counted};
-use crate::render::{Job, numbers};
+use crate::render::words::breakable;
+use crate::render::words::query::{Question, QuestionKind, question};
+use crate::words::{say, yes_or_no};
 use anyhow::Result;
 use chrono::{Days, NaiveDate};
 use serde::Serialize;
@@ -47,11 +48,14 @@ pub struct QueryRow {
     /// The lab's report numbers.
     pub report: String,
     /// What kind of question.
-    pub kind: &'static str,
+    pub kind: String,
     /// What we found.
     pub found: String,
     /// What we ask.
     pub ask: String,
+    /// Whether the lab has reported anything of the package.
+    #[serde(skip)]
+    pub reported: bool,
 }
 
 /// The questions that are open, by lab; packages without any report go to the programme's own lab.
@@ -79,8 +83,7 @@ pub fn open(
             .sent_on
             .and_then(|sent| sent.checked_add_days(patience));
         let is_late = due.zip(as_of).is_some_and(|(due, day)| day > due);
-        let asked_for = config.testing.extractions_per_package;
-        if let Some(asked) = question(package, rule, asked_for, is_late) {
+        if let Some(asked) = question(package, rule, config, is_late) {
             let lab = package
                 .pair
                 .extractions
@@ -88,7 +91,7 @@ pub fn open(
                 .map_or(config.lab.name.as_str(), |first| &first.extraction.lab);
             open.entry(lab.to_owned())
                 .or_default()
-                .push(row(package, asked));
+                .push(row(package, asked, config));
         }
     }
     for rows in open.values_mut() {
@@ -97,7 +100,7 @@ pub fn open(
     open
 }
 
-fn row(package: &PackageResult, asked: Question) -> QueryRow {
+fn row(package: &PackageResult, asked: Question, config: &Config) -> QueryRow {
     let mut reports: Vec<&str> = package
         .pair
         .extractions
@@ -109,7 +112,8 @@ fn row(package: &PackageResult, asked: Question) -> QueryRow {
     QueryRow {
         code: breakable(&package.pair.package.package_code, 12),
         report: breakable(&reports.join(", "), 12),
-        kind: asked.kind.words(),
+        kind: asked.kind.words(&config.words),
+        reported: asked.kind != QuestionKind::MissingResult,
         found: breakable(&asked.found, 24),
         ask: asked.ask,
     }
@@ -122,33 +126,29 @@ pub fn facts(
     config: &Config,
     made_on: Option<NaiveDate>,
 ) -> QueryFacts {
-    let n = counted(questions.len(), "package", "packages");
-    let title = format!("Questions about {n}");
+    let words = &config.words;
+    let packages = questions.len() as u64;
+    let reported = questions.iter().any(|question| question.reported);
+    let title = words.say(&say::lab_query_title(packages));
     QueryFacts {
         document: DocumentFacts::new(
             config,
             &["lab"],
-            format!("{title}, {lab}"),
-            "Questions to the laboratory about results that do not fit together".to_owned(),
+            words.say(&say::lab_query_document(&title, lab)),
+            words.say(&say::lab_query_about()),
             vec![config.programme.short_name.clone()],
         ),
         programme: ProgrammeFacts::new(&config.programme),
         lab: breakable(lab, 40),
         lab_address: address(lab, &config.lab),
-        date: made_on.map(numbers::date),
-        opening: format!(
-            "Thank you for your reports. For {n} we can’t decide yet, for the reasons below. Codes are those on the packages."
-        ),
+        date: made_on.map(|day| words.day(day)),
+        opening: words.say(&say::lab_query_opening(packages, yes_or_no(reported))),
         title,
         questions,
-        closing: vec![
-            "Please answer by a corrected or further report, as a table file (CSV or XLSX), with a row for each extraction: \
-             our code, the number of the extraction, the result, its unit, the quantification limit."
-                .to_owned(),
-            "An extraction is a test portion of its own, taken through the whole procedure. Wells read from one extract are not \
-             extractions. Please change nothing in an earlier report without a new report number."
-                .to_owned(),
-        ],
+        closing: [say::lab_answer(), say::lab_answer_extraction()]
+            .iter()
+            .map(|said| words.say(said))
+            .collect(),
         day: made_on,
     }
 }

@@ -1,15 +1,15 @@
 //! The form that goes to the lab with samples: codes, kinds of food, and what is asked for. No name of a product is on it.
 
-use crate::config::Config;
+use crate::config::{Config, Retained};
 use crate::files::sha256_of;
 use crate::model::extraction::AssayKind;
 use crate::model::matrix::Matrix;
 use crate::model::ppm::Ppm;
 use crate::model::registers::{Oats, Package, Processing, Product, Registers};
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
-use crate::render::numbers::NBSP;
 use crate::render::words::{breakable, sentence_case};
 use crate::render::{Job, numbers};
+use crate::words::{Catalogue, Said, say, yes_or_no};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -22,8 +22,8 @@ pub struct RequestFacts {
     pub document: DocumentFacts,
     /// Who sends.
     pub programme: ProgrammeFacts,
-    /// Whom to.
-    pub lab: String,
+    /// Whom to, and that no name is on the form.
+    pub to: String,
     /// The round of testing; none for all that are open.
     pub round: Option<String>,
     /// Day of sending, where it is known.
@@ -95,7 +95,7 @@ pub struct BlindSample {
 
 /// The row of a package of known content: nothing in it is unlike the others. Where the key names no food, it is given the
 /// kind of one of them.
-fn blind(blind: &BlindSample, others: &[SampleRow]) -> SampleRow {
+fn blind(blind: &BlindSample, others: &[SampleRow], words: &Catalogue) -> SampleRow {
     let lot = sha256_of(blind.code.as_bytes());
     let at = usize::from_str_radix(&lot[..7], 16).unwrap_or_default();
     let other = others.get(at % others.len().max(1));
@@ -114,16 +114,19 @@ fn blind(blind: &BlindSample, others: &[SampleRow]) -> SampleRow {
         },
         (Some(other), Some(_)) => SampleRow {
             net_content: other.net_content.clone(),
-            ..sample(&package, &product)
+            ..sample(&package, &product, words)
         },
-        (None, _) => sample(&package, &product),
+        (None, _) => sample(&package, &product, words),
     }
 }
 
 impl RequestFacts {
     /// With packages of known content in among the others.
-    pub fn with_blinds(mut self, blinds: &[BlindSample]) -> RequestFacts {
-        let rows: Vec<SampleRow> = blinds.iter().map(|one| blind(one, &self.samples)).collect();
+    pub fn with_blinds(mut self, blinds: &[BlindSample], config: &Config) -> RequestFacts {
+        let rows: Vec<SampleRow> = blinds
+            .iter()
+            .map(|one| blind(one, &self.samples, &config.words))
+            .collect();
         self.samples.extend(rows);
         self.samples
             .sort_by_cached_key(|sample| sha256_of(plain_code(&sample.code).as_bytes()));
@@ -150,7 +153,7 @@ pub fn facts(
     round: Option<&str>,
     made_on: Option<NaiveDate>,
 ) -> RequestFacts {
-    let nobody = Product::default();
+    let (words, nobody) = (&config.words, Product::default());
     let product = |package: &Package| {
         registers
             .products
@@ -159,22 +162,22 @@ pub fn facts(
     };
     let samples: Vec<SampleRow> = packages
         .iter()
-        .map(|package| sample(package, product(package)))
+        .map(|package| sample(package, product(package), words))
         .collect();
     let fermented = samples.iter().any(|sample| sample.fermented);
     RequestFacts {
         document: DocumentFacts::new(
             config,
             &["lab"],
-            match round {
-                Some(round) => format!("Samples for gluten testing, round {round}"),
-                None => "Samples for gluten testing".to_owned(),
-            },
-            format!("{} samples for {}", samples.len(), config.lab.name),
+            words.say(&say::request_document(
+                round.unwrap_or_default(),
+                yes_or_no(round.is_some()),
+            )),
+            words.say(&say::request_about(samples.len() as u64, &config.lab.name)),
             vec![config.programme.short_name.clone()],
         ),
         programme: ProgrammeFacts::new(&config.programme),
-        lab: breakable(&config.lab.name, 40),
+        to: words.say(&say::request_to(breakable(&config.lab.name, 40))),
         round: round.map(|round| breakable(round, 30)),
         date: made_on.map(|day| day.to_string()),
         samples,
@@ -188,7 +191,8 @@ pub fn facts(
     }
 }
 
-fn sample(package: &Package, product: &Product) -> SampleRow {
+fn sample(package: &Package, product: &Product, words: &Catalogue) -> SampleRow {
+    let unknown = words.say(&say::request_kind_unknown());
     let food = Matrix::of(product);
     SampleRow {
         code: breakable(&package.package_code, 14),
@@ -197,7 +201,7 @@ fn sample(package: &Package, product: &Product) -> SampleRow {
                 .matrix
                 .as_deref()
                 .or(product.category.as_deref())
-                .unwrap_or("not stated"),
+                .unwrap_or(&unknown),
             30,
         ),
         net_content: breakable(product.net_content.as_deref().unwrap_or("–"), 12),
@@ -209,56 +213,47 @@ fn sample(package: &Package, product: &Product) -> SampleRow {
 }
 
 fn asked(config: &Config, fermented: bool) -> Vec<String> {
-    let n = config.testing.extractions_per_package;
-    let mut asked = vec![
-        format!("{}.", sentence_case(config.lab.assay.trim_end_matches('.'))),
-        format!(
-            "Grind each whole package; then {n} separate extractions of it, each a test portion of its own. Wells of one extract \
-             are not extractions."
-        ),
-        format!(
-            "Report every extraction as gluten in mg/kg, “<” and the quantification limit (at most {}) where it is below, and \
-             dilute what is above range.",
-            numbers::plain(config.testing.lloq)
-        ),
-        "Send the results in the table that comes with this form (.xlsx), a row for each extraction; a file of your own with the same \
-         columns will do as well (CSV or XLSX)."
-            .to_owned(),
-        "Do not average, round or leave out an extraction, and give no statement of conformity.".to_owned(),
+    let words = &config.words;
+    let lloq = words.quantity(&numbers::plain(config.testing.lloq), "mg/kg");
+    let competitive = fermented && config.lab.assay_kind == AssayKind::Sandwich;
+    let assay = sentence_case(config.lab.assay.trim_end_matches('.'));
+    let said = competitive.then(say::request_competitive).into_iter();
+    let said = said.chain([
+        say::request_grind(config.testing.extractions_per_package as u64),
+        say::request_report(lloq),
+        say::request_table(),
+        say::request_as_measured(),
         pair_rule(config),
-        "State your limit of detection and of quantification, the expanded uncertainty (k = 2) of a result near the limit, the \
-         condition of each sample on receipt, and every deviation from the method."
-            .to_owned(),
-    ];
-    if fermented && config.lab.assay_kind == AssayKind::Sandwich {
-        asked.insert(
-            1,
-            "For samples marked fermented or hydrolysed, a competitive assay as well: a sandwich assay reads too low there."
-                .to_owned(),
-        );
-    }
-    if let Some(kept) = config.programme.kept() {
-        asked.push(kept.replacen("We keep ", "Please keep ", 1));
-    }
-    asked
+        say::request_state(),
+    ]);
+    std::iter::once(format!("{assay}."))
+        .chain(said.map(|said| words.say(&said)))
+        .chain(keep(config))
+        .collect()
+}
+
+/// What is to be kept, as the settings have it.
+fn keep(config: &Config) -> Option<String> {
+    Some(match config.programme.retains()? {
+        Retained::Sentence(sentence) => sentence,
+        Retained::Thing(kept) => config.words.say(&say::request_keep(kept)),
+    })
 }
 
 /// When extractions disagree, as it will be decided, and what is asked for then.
-fn pair_rule(config: &Config) -> String {
+fn pair_rule(config: &Config) -> Said {
+    let (words, locale) = (&config.words, config.words.locale());
     let q = config.testing.lloq;
     let r = config.testing.relative_repeatability;
     // The factor of two extractions: they are what a repeat is asked of.
     let allowed = |mean: f64| 2.8 * (q.0 / 10.0).hypot(r * mean);
     let limit = config.rule.limit;
     let at_limit = Ppm(allowed(limit.ppm.0));
-    format!(
-        "Two extractions of a sample disagree where they differ by more than 2.8{NBSP}s, s² = ({}/10)² + ({}{NBSP}% of the mean)²: by \
-         more than {} at a mean of {}. Then extract the same ground sample twice more and report numbers 3 and 4; leave no result \
-         out.",
-        numbers::plain(q),
-        numbers::percent(r),
-        numbers::figure(at_limit, limit),
-        numbers::plain(limit.ppm),
+    say::request_pair_rule(
+        locale.figure(&numbers::plain(q)),
+        words.quantity(&numbers::percent(r), "%"),
+        locale.figure(&numbers::figure(at_limit, limit)),
+        locale.figure(&numbers::plain(limit.ppm)),
     )
 }
 

@@ -3,41 +3,47 @@
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::publication::Correction;
-use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{self, publication, sentence_case};
+use crate::render::words;
+use crate::words::{say, side, yes_or_no};
 
 /// What we said.
-pub fn said(product: &JudgedProduct, correction: Correction, sheet_number: &str) -> String {
-    let over = LimitWords::of(product.verdict.rule).over_the_limit();
-    format!(
-        "Revision {} of our sheet {sheet_number}, of {}, said that {}.",
-        correction.of_revision,
-        numbers::date(correction.of_day),
-        publication::accusation(correction.said, &over)
-    )
+pub fn said(
+    product: &JudgedProduct,
+    correction: Correction,
+    sheet_number: &str,
+    config: &Config,
+) -> String {
+    let said = correction.said;
+    config.words.say(&say::letter_said(
+        correction.of_revision.to_string(),
+        sheet_number,
+        config.words.day(correction.of_day),
+        yes_or_no(said.over_limit),
+        yes_or_no(said.gluten_source),
+        side(product.verdict.rule.limit),
+    ))
 }
 
 /// What we say now.
 pub fn says(product: &JudgedProduct, correction: Correction, config: &Config) -> Vec<String> {
-    let verdict = &product.verdict;
-    let over = LimitWords::of(verdict.rule).over_the_limit();
+    let (verdict, says) = (&product.verdict, correction.says);
+    let now = say::letter_says(
+        yes_or_no(says.over_limit),
+        yes_or_no(says.gluten_source),
+        side(verdict.rule.limit),
+    );
+    let reads = say::letter_reads(
+        yes_or_no(correction.issued_on.is_some()),
+        words::verdict::words(verdict.verdict, verdict.rule),
+    );
     vec![
-        format!(
-            "{}. The verdict on the sheet {} “{}”.",
-            sentence_case(&publication::accusation(correction.says, &over)),
-            match correction.issued_on {
-                Some(_) => "now reads",
-                None => "will read",
-            },
-            words::verdict::words(verdict.verdict, verdict.rule)
-        ),
+        format!("{} {}", config.words.say(&now), config.words.say(&reads)),
         words::verdict::sentence(verdict, config),
     ]
 }
 
 /// Why, in the programme's words where the revision is issued.
-pub fn why(product: &JudgedProduct, correction: Correction) -> String {
+pub fn why(product: &JudgedProduct, correction: Correction, config: &Config) -> String {
     let last = product
         .verdict
         .issued
@@ -50,34 +56,22 @@ pub fn why(product: &JudgedProduct, correction: Correction) -> String {
         .map(|said| format!("{}.", said.trim().trim_end_matches('.')))
         .collect();
     if said.is_empty() {
-        return "What we know now is not what we knew then. The revised sheet gives the reason, and every figure with its source."
-            .to_owned();
+        return config.words.say(&say::letter_why());
     }
     said.join(" ")
 }
 
 /// What we do about it.
 pub fn does(correction: Correction, config: &Config) -> Vec<String> {
-    let sheet = match correction.issued_on {
-        Some(day) => format!("The revised sheet was issued on {}.", numbers::date(day)),
-        None => "We issue the revised sheet at once; nothing holds it up.".to_owned(),
-    };
-    let mut does = vec![format!(
-        "{sheet} It names the revision that it replaces. Our page of corrections and our next newsletter lead with this \
-         correction. The earlier sheet stays in our archive, so that anyone can see what was changed."
-    )];
-    if correction.says.accuses() {
-        does.push(format!(
-            "We do not wait, since readers rely on the earlier sheet. Please tell us if a fact is wrong, and send a statement of \
-             up to 100 words if you wish, within {}: we print it unedited, as a further revision of the sheet.",
-            words::counted(config.programme.reply_days as usize, "day", "days")
-        ));
+    let day = correction.issued_on.map(|day| config.words.day(day));
+    let sheet = say::letter_does(yes_or_no(day.is_some()), day.unwrap_or_default());
+    let maker = if correction.says.accuses() {
+        say::letter_does_accuse(u64::from(config.programme.reply_days))
     } else {
-        does.push(
-            "If somebody has repeated what we said, tell us who, and we write to them. If our mistake has cost you something, \
-             please tell us that, too."
-                .to_owned(),
-        );
-    }
-    does
+        say::letter_does_clear()
+    };
+    [sheet, maker]
+        .iter()
+        .map(|said| config.words.say(said))
+        .collect()
 }

@@ -1,116 +1,154 @@
-//! The letter to a maker: facts, a question, a day. It accuses nobody.
+//! The letter to a maker: which of its messages are said. Facts, a rule quoted, a question, a day; it accuses nobody.
 
 use crate::config::{Attach, Config};
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
+use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
-use crate::model::rule::Rule;
-use crate::model::verdict::{ProductVerdict, Verdict};
-use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{self, counted};
+use crate::model::rule::{Regime, Rule};
+use crate::model::verdict::ProductVerdict;
+use crate::render::{numbers, words};
+use crate::words::letters::{self, is_over, names_source};
+use crate::words::{Said, say, side, yes_or_no};
 
 /// Why we write.
 pub fn opening(verdict: &ProductVerdict, config: &Config) -> String {
-    let n = counted(verdict.packages.len(), "package", "packages");
-    let count = words::verdict::count(verdict, verdict.rule, config.testing.packages_per_product);
-    let found = match (verdict.verdict, verdict.label.finding) {
-        (Verdict::OverLimit, LabelFinding::GlutenSource) => {
-            format!("{count} We also have a question about the list of ingredients.")
-        }
-        (_, LabelFinding::GlutenSource) => {
-            format!("{count} We write because of the list of ingredients.")
-        }
-        _ => count,
-    };
-    format!(
-        "We bought {n} of this product in shops and had them tested for gluten. {found} We are writing before we publish, so \
-         that you can check the facts and answer."
-    )
+    joined(letters::opening(verdict, &config.words), config)
+}
+
+/// What the results come to, in a sentence: the description of the letter as well.
+pub fn found_in_short(verdict: &ProductVerdict, config: &Config) -> String {
+    config.words.say(&letters::found(verdict, &config.words))
+}
+
+/// Each package over the limit with its lot and its result, a line each, as the mail lists them.
+pub fn over_packages(verdict: &ProductVerdict, config: &Config) -> Vec<String> {
+    let (words, rule) = (&config.words, verdict.rule);
+    letters::over(verdict)
+        .map(|package| {
+            let bought = &package.pair.package;
+            let result = numbers::result(&package.result, rule.limit);
+            words.say(&say::mail_package(
+                &bought.package_code,
+                bought.lot.clone().unwrap_or_default(),
+                yes_or_no(bought.lot.is_some()),
+                words.quantity(&result, rule.regime.unit()),
+            ))
+        })
+        .collect()
 }
 
 /// What the results and the label come to.
 pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
-    let verdict = &product.verdict;
+    let (verdict, words) = (&product.verdict, &config.words);
     let sentence = words::verdict::sentence(verdict, config);
-    let mut findings = vec![format!(
-        "{sentence} {}The verdict on the sheet will read “{}”.",
-        agreement(verdict),
-        words::verdict::words(verdict.verdict, verdict.rule)
-    )];
-    if verdict.label.finding == LabelFinding::GlutenSource {
-        findings.push(
-            words::label::sentences(&verdict.label, &verdict.product, config.rule.regime).join(" "),
-        );
+    let on_the_sheet = words::verdict::words(verdict.verdict, verdict.rule);
+    let said = agreement(verdict)
+        .into_iter()
+        .chain([say::letter_verdict(on_the_sheet)]);
+    let mut findings = vec![format!("{sentence} {}", joined(said, config))];
+    if names_source(verdict) {
+        let terms = words.list(&letters::terms(verdict, words));
+        let named = say::letter_label_names(terms, &verdict.product.claim);
+        let rule = say::letter_label_rule(ingredient_rule(config.rule.regime));
+        findings.push(joined([named, rule], config));
     }
     findings
 }
 
+/// The law that is quoted on ingredients; those of the others ask for the amount of gluten alone.
+fn ingredient_rule(regime: Regime) -> &'static str {
+    match regime {
+        Regime::Eu | Regime::Uk | Regime::Custom => "other",
+        quoted => quoted.word(),
+    }
+}
+
 /// That the extractions agree, where a package is over the limit and those of every package do.
-fn agreement(verdict: &ProductVerdict) -> &'static str {
+fn agreement(verdict: &ProductVerdict) -> Option<Said> {
     let mut packages = verdict.packages.iter();
     let agree = packages.all(|package| package.pair.state == PairState::Agree);
-    if verdict.verdict == Verdict::OverLimit && agree {
-        "The extractions of each package agree, by the rule that the sheet states. "
-    } else {
-        ""
-    }
+    // What is beyond the assay's range may be equal and may be far apart.
+    let beyond = |package: &PackageResult| words::packages::all_beyond(package).is_some();
+    let sure = !verdict.packages.iter().any(beyond);
+    (is_over(verdict) && agree).then(|| say::letter_agree(yes_or_no(sure)))
 }
 
 /// What we ask.
-pub fn ask(verdict: &ProductVerdict) -> Vec<String> {
-    let mut ask = vec![
-        "Please tell us if a fact is wrong: the lot, the dates, the ingredients as we read them. If you wish, send a statement \
-         of up to 100 words. We print it unedited, on the sheet itself. You need not explain the result."
-            .to_owned(),
-    ];
-    if verdict.label.finding == LabelFinding::GlutenSource {
-        ask.push(
-            "If the ingredient is made so that it is not a gluten source, please tell us how, and from which grain.".to_owned(),
-        );
-    }
-    if verdict.label.finding == LabelFinding::UnverifiedOats {
-        ask.push(
-            "The list names oats: please tell us how they are grown, moved and milled apart from other grain.".to_owned(),
-        );
-    }
-    ask
+pub fn ask(verdict: &ProductVerdict, config: &Config) -> Vec<String> {
+    let further = match verdict.label.finding {
+        LabelFinding::GlutenSource => Some(say::letter_ask_ingredient()),
+        LabelFinding::UnverifiedOats => Some(say::letter_ask_oats()),
+        _ => None,
+    };
+    let all = std::iter::once(say::letter_ask()).chain(further);
+    all.map(|said| config.words.say(&said)).collect()
 }
 
 /// What the maker can have.
-pub fn offer(config: &Config) -> String {
-    let kept = config.programme.kept().map_or_else(String::new, |kept| {
-        format!(" {kept} Ask, and we send a part of it to a laboratory that you choose.")
-    });
-    let carried = match config.publishing.attach {
-        Attach::Whole => "The laboratory’s files are attached to the enclosed draft of the sheet.",
-        Attach::Excerpt => {
-            "What we used of the laboratory’s files is attached to the enclosed draft."
-        }
-        Attach::None => {
-            "Ask, and we send you what we used of the laboratory’s files, cell by cell."
-        }
+pub fn offer(verdict: &ProductVerdict, config: &Config) -> String {
+    let files = match letters::reported(verdict).1 {
+        "none" => None,
+        state => Some(say::letter_offer_files(
+            attached(config.publishing.attach),
+            state,
+        )),
     };
-    format!("{carried}{kept}")
+    let mut offered: Vec<String> = files.iter().map(|said| config.words.say(said)).collect();
+    if let Some(kept) = config.kept() {
+        offered.push(kept);
+        offered.push(config.words.say(&say::letter_offer_kept()));
+    }
+    if offered.is_empty() {
+        offered.push(config.words.say(&say::letter_offer_nothing()));
+    }
+    offered.join(" ")
+}
+
+/// The word by which a message chooses what goes along.
+pub fn attached(attach: Attach) -> &'static str {
+    match attach {
+        Attach::Whole => "whole",
+        Attach::Excerpt => "excerpt",
+        Attach::None => "none",
+    }
 }
 
 /// What happens without an answer.
 pub fn without_reply(days: Option<NoticeDays>, config: &Config) -> String {
-    let by = match days {
-        Some(days) => format!("by {}", numbers::date(days.reply_by)),
-        None => format!("within {} days", config.programme.reply_days),
-    };
-    format!(
-        "If we have no reply {by}, the sheet will say so and nothing more. A later reply is added as a revision."
+    let words = &config.words;
+    let day = days.map(|days| words.day(days.reply_by));
+    words.say(&say::letter_without_reply(
+        yes_or_no(day.is_some()),
+        day.unwrap_or_default(),
+        u64::from(config.programme.reply_days),
+    ))
+}
+
+/// What the letter does not say: `over`, `label` are what it says against the product.
+pub fn says_not(over: bool, label: bool, rule: Rule, config: &Config) -> String {
+    config.words.say(&say::letter_says_not(
+        yes_or_no(over),
+        yes_or_no(label),
+        side(rule.limit),
+    ))
+}
+
+/// The same of a notice.
+pub fn notice_says_not(verdict: &ProductVerdict, config: &Config) -> String {
+    says_not(
+        is_over(verdict),
+        names_source(verdict),
+        verdict.rule,
+        config,
     )
 }
 
-/// What the letter does not say.
-pub fn says_not(rule: Rule) -> String {
-    let limit = LimitWords::of(rule).over_the_limit();
-    format!(
-        "It does not say how any gluten got in, that other packages are like these, or that anyone was careless. It is not a \
-         legal finding: it says which packages tested {limit} and what the list of ingredients names, no more."
-    )
+fn joined(all: impl IntoIterator<Item = Said>, config: &Config) -> String {
+    let said: Vec<String> = all
+        .into_iter()
+        .map(|said| config.words.say(&said))
+        .collect();
+    said.join(" ")
 }

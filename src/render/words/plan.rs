@@ -1,360 +1,290 @@
-//! The sentences of a round's plan.
+//! The plan of a round: which of its messages are said.
 
 use crate::config::Config;
 use crate::model::planning::{
-    Blind, Candidate, NextMoney, Price, PriceOf, RoundPlan, Scatter, Shows, Variant, Why, WhyNot,
+    Candidate, NextMoney, Price, PriceOf, RoundPlan, Scatter, Shows, Step, Variant, Why, WhyNot,
 };
-use crate::render::numbers::{self, NBSP, money, percent};
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{counted, listed};
+use crate::render::numbers::{self, percent};
+use crate::words::{Catalogue, NBSP, Said, english, say, yes_or_no};
 
 /// `25 %`.
-pub fn share(of: f64) -> String {
-    format!("{}{NBSP}%", percent(of))
+pub fn share(of: f64, words: &Catalogue) -> String {
+    words.quantity(&percent(of), "%")
+}
+
+/// A sum of money: `1234.50 EUR`.
+pub fn money(amount: f64, currency: Option<&str>, words: &Catalogue) -> String {
+    words.locale().figure(&numbers::money(amount, currency))
 }
 
 /// What the round is, in a sentence or two.
-pub fn lede(plan: &RoundPlan, config: &Config) -> String {
+pub fn lede(plan: &RoundPlan, config: &Config, words: &Catalogue) -> String {
     let products = plan.chosen.len();
-    let packages = products * plan.packages + plan.blinds.len();
     if products == 0 {
-        return "No product of the register is to be bought now; the lists below say why."
-            .to_owned();
+        return words.say(&say::plan_nothing());
     }
-    let blinds = match plan.blinds.len() {
-        0 => String::new(),
-        n => format!(", {n} of them of known content"),
-    };
-    let what = format!(
-        "{}, {}{blinds}, {}.",
-        counted(products, "product", "products"),
-        counted(packages, "package", "packages"),
-        counted(packages * plan.extractions, "extraction", "extractions"),
-    );
-    let currency = config.planning.currency.as_deref();
-    let total = money(plan.costs.total, currency);
-    let missing = missing_prices(plan);
-    let costs = match (plan.budget, plan.costs.total > 0.0) {
-        (Some(budget), _) => format!(
-            " It costs {total} of a budget of {}.",
-            money(budget, currency)
-        ),
-        (None, true) => format!(" It costs {total}."),
-        (None, false) => String::new(),
-    };
-    format!("{what}{costs}{missing}")
+    let packages = products * plan.packages + plan.blinds.len();
+    let mut said = vec![say::plan_round(
+        products as u64,
+        packages as u64,
+        plan.blinds.len() as u64,
+        (packages * plan.extractions) as u64,
+    )];
+    if plan.budget.is_some() || plan.costs.total > 0.0 {
+        let sum = |amount| money(amount, config.planning.currency.as_deref(), words);
+        said.push(say::plan_costs(
+            sum(plan.costs.total),
+            plan.budget.map(sum).unwrap_or_default(),
+            yes_or_no(plan.budget.is_some()),
+        ));
+    }
+    said.extend(unpriced(plan, words));
+    joined(&said, words)
 }
 
 /// What is not in the sum of a plan's costs.
-fn missing_prices(plan: &RoundPlan) -> String {
-    let unpriced = plan
-        .chosen
-        .iter()
-        .filter(|planned| planned.price.is_none())
-        .count();
-    let mut missing = Vec::new();
-    if unpriced > 0 {
-        missing.push("the packages, since none has a price in the register yet".to_owned());
-    }
-    if plan.costs.lab.is_none() {
-        missing.push("the lab’s work (extraction_price)".to_owned());
-    }
-    if plan.costs.shipping.is_none() {
-        missing.push("sending (shipping_price)".to_owned());
-    }
-    if missing.is_empty() {
-        return String::new();
-    }
-    format!(" Not in any sum here: {}.", listed(&missing))
+fn unpriced(plan: &RoundPlan, words: &Catalogue) -> Option<Said> {
+    let packages = plan.chosen.iter().any(|planned| planned.price.is_none());
+    let things = [
+        (packages, "packages"),
+        (plan.costs.lab.is_none(), "lab"),
+        (plan.costs.shipping.is_none(), "shipping"),
+    ];
+    let things: Vec<String> = things
+        .into_iter()
+        .filter(|(is_missing, _)| *is_missing)
+        .map(|(_, thing)| words.say(&say::plan_unpriced_thing(thing)))
+        .collect();
+    (!things.is_empty()).then(|| say::plan_unpriced(words.list(&things)))
 }
 
 /// Why a product is worth testing.
-pub fn why(candidate: &Candidate) -> String {
-    let why = match &candidate.why {
-        Why::NeverTested => "never tested".to_owned(),
-        Why::NoVerdict { round } => format!("no verdict in round {round}"),
-        Why::OverAndAnswered { round } => {
-            format!("over the limit in round {round}, and the maker has answered")
-        }
-        Why::TestedBefore { on: Some(day) } => format!("last tested {}", numbers::date(*day)),
-        Why::TestedBefore { on: None } => "tested before, on a day that is not known".to_owned(),
-        Why::AskedFor => "asked for; it was over the limit".to_owned(),
+pub fn why(candidate: &Candidate, words: &Catalogue) -> String {
+    let (why, round, day) = match &candidate.why {
+        Why::NeverTested => ("new", "", None),
+        Why::NoVerdict { round } => ("no_verdict", round.as_str(), None),
+        Why::OverAndAnswered { round } => ("answered", round.as_str(), None),
+        Why::TestedBefore { on: Some(day) } => ("tested", "", Some(words.day(*day))),
+        Why::TestedBefore { on: None } => ("undated", "", None),
+        Why::AskedFor => ("asked_for", "", None),
     };
-    if candidate.needs_competitive {
-        format!("{why}; needs a competitive assay")
-    } else {
-        why
-    }
+    words.say(&say::plan_why(
+        why,
+        round,
+        day.unwrap_or_default(),
+        yes_or_no(candidate.needs_competitive),
+    ))
 }
 
 /// Why a product is not to be bought now.
-pub fn why_not(why: &WhyNot) -> String {
-    match why {
-        WhyNot::UnderWay { round } => {
-            format!("Packages of round {round} are bought or with the lab.")
-        }
-        WhyNot::NotAnswered { round } => format!(
-            "It was over the limit in round {round}, and no answer of the maker is registered."
-        ),
-        WhyNot::NoAssayDecides => {
-            "It is fermented or hydrolysed: under this rule no test decides for it. Ask the maker for the records of what \
-             went in."
-                .to_owned()
-        }
-        WhyNot::ProcessingUnknown => {
-            "The register has a word for its processing that is none of the known ones: mend it first.".to_owned()
-        }
-        WhyNot::ClaimUnknown => {
-            "Its claim in the register is none that the rule knows, so there is no limit to hold a result against.".to_owned()
-        }
-        WhyNot::RegisterLeavesOpen => {
-            "The register leaves something open without which there would be no verdict: `galleyproof check` says what."
-                .to_owned()
-        }
-        WhyNot::InThisRound => "It has packages in this round already.".to_owned(),
-    }
+pub fn why_not(why: &WhyNot, words: &Catalogue) -> String {
+    let (why, round) = match why {
+        WhyNot::UnderWay { round } => ("under_way", round.as_str()),
+        WhyNot::NotAnswered { round } => ("not_answered", round.as_str()),
+        WhyNot::NoAssayDecides => ("no_assay", ""),
+        WhyNot::ProcessingUnknown => ("processing", ""),
+        WhyNot::ClaimUnknown => ("claim", ""),
+        WhyNot::RegisterLeavesOpen => ("open", ""),
+        WhyNot::InThisRound => ("in_round", ""),
+    };
+    words.say(&say::plan_why_not(why, round))
+}
+
+/// What a label names that decides by itself.
+pub fn label_names(terms: &[String], words: &Catalogue) -> String {
+    let quoted = terms
+        .iter()
+        .map(|term| words.say(&say::plan_quoted(term)))
+        .collect::<Vec<_>>();
+    words.say(&say::plan_label_names(words.list(&quoted)))
 }
 
 /// What a package of a product is expected to cost, and where that is from.
-pub fn price(price: Option<&Price>, currency: Option<&str>) -> String {
+pub fn price(price: Option<&Price>, currency: Option<&str>, words: &Catalogue) -> String {
     let Some(price) = price else {
         return "–".to_owned();
     };
-    let median = money(price.median, currency);
-    let range = if price.lowest < price.highest {
-        format!(
-            ", {} to {}",
-            money(price.lowest, None),
-            money(price.highest, None)
-        )
-    } else {
-        String::new()
+    let of = match price.of {
+        PriceOf::Category => "category",
+        PriceOf::Everything => "everything",
+        PriceOf::Settings => "settings",
     };
-    match price.of {
-        PriceOf::Category => format!("{median} ({} paid{range})", price.paid),
-        PriceOf::Everything => format!("{median} (all foods, {} paid{range})", price.paid),
-        PriceOf::Settings => format!("{median} (programme.toml)"),
-    }
+    words.say(&say::plan_price(
+        of,
+        money(price.median, currency, words),
+        money(price.lowest, None, words),
+        money(price.highest, None, words),
+        yes_or_no(price.lowest < price.highest),
+        price.paid as u64,
+    ))
 }
 
 /// What packages of a product should not be.
-pub fn lots(candidate: &Candidate, packages: usize) -> String {
-    let mut text = if packages > 1 {
-        "Of different lots and shops, where they can be had; note it where not.".to_owned()
-    } else {
-        String::new()
-    };
+pub fn lots(candidate: &Candidate, packages: usize, words: &Catalogue) -> String {
     const SHOWN: usize = 4;
     let known = &candidate.known_lots;
-    if !known.is_empty() {
-        let of = if known.len() > SHOWN {
-            " among others"
-        } else {
-            ""
-        };
+    let apart = (packages > 1).then(say::plan_lots);
+    let before = (!known.is_empty()).then(|| {
         let last = &known[known.len().saturating_sub(SHOWN)..];
-        text.push_str(&format!(" Tested before{of}: {}.", last.join(", ")));
-    }
-    text.trim().to_owned()
+        say::plan_lots_before(last.join(", "), yes_or_no(known.len() > SHOWN))
+    });
+    let said: Vec<Said> = apart.into_iter().chain(before).collect();
+    joined(&said, words)
 }
 
 /// Head of a variant's column.
-pub fn design(variant: &Variant) -> String {
-    format!(
-        "{} × {}",
-        counted(variant.packages, "package", "packages"),
-        counted(variant.extractions, "extraction", "extractions")
-    )
-}
-
-/// What blinds are and how they are used.
-pub fn blinds(blinds: &[Blind]) -> Option<String> {
-    (!blinds.is_empty()).then(|| {
-        format!(
-            "{} of known content go along under codes like the others: one kind known to hold no gluten, the other with a \
-             known amount added. Their key is in blinds.csv: keep it where the lab cannot see it. In registers/blinds.csv \
-             (plan --blinds --enter puts it there) it also puts their codes on the form, and what the lab finds in them is held against it and told to \
-             you alone: no sheet, no count and no verdict has them.",
-            counted(blinds.len(), "package", "packages")
-        )
-    })
+pub fn design(variant: &Variant, words: &Catalogue) -> String {
+    words.say(&say::plan_design(
+        variant.packages as u64,
+        variant.extractions as u64,
+    ))
 }
 
 /// What the first chart shows.
-pub fn finding_alt(plan: &RoundPlan) -> String {
-    let at = |share: f64| {
-        let own = plan
-            .shows
-            .finds
-            .iter()
-            .find(|line| line.packages == plan.packages);
-        let points = own.map_or(&[][..], |line| &line.points);
-        let point = points
-            .iter()
-            .find(|point| (point.share - share).abs() < 1e-9);
-        point.map_or(0.0, |point| point.chance)
+pub fn finding_alt(plan: &RoundPlan, words: &Catalogue) -> String {
+    let finds = &plan.shows.finds;
+    let own = finds.iter().find(|line| line.packages == plan.packages);
+    let points = own.map_or(&[][..], |line| &line.points);
+    let at = |of: f64| {
+        let mut points = points.iter();
+        let point = points.find(|point| (point.share - of).abs() < 1e-9);
+        share(point.map_or(0.0, |point| point.chance), words)
     };
-    format!(
-        "Curves of the chance that packages drawn at random hold at least one over the limit, against the share of all packages \
-         that is. With {}: {} where 10 % are over, {} where 20 % are, {} where half are.",
-        counted(plan.packages, "package", "packages"),
-        share(at(0.1)),
-        share(at(0.2)),
-        share(at(0.5)),
-    )
+    words.say(&say::plan_finding_alt(
+        plan.packages as u64,
+        at(0.1),
+        at(0.2),
+        at(0.5),
+    ))
 }
 
 /// What the second chart shows.
-pub fn verdicts_alt(plan: &RoundPlan, limit: &LimitWords) -> String {
+pub fn verdicts_alt(plan: &RoundPlan, config: &Config) -> String {
+    let words = &config.words;
     let own = &plan.variants[0];
-    format!(
-        "Curves of the chance of each verdict against the true mean of a product, with the limit of {} in the middle. At half the \
-         limit the verdict is within it in {} of all cases; at twice the limit it is over it in {}; without a verdict {} and {}.",
-        limit.figure(),
-        share(own.at_half.within),
-        share(own.at_double.over),
-        share(own.at_half.undecided),
-        share(own.at_double.undecided),
-    )
+    words.say(&say::plan_verdicts_alt(
+        words.limit(&config.rule),
+        share(own.at_half.within, words),
+        share(own.at_double.over, words),
+        share(own.at_half.undecided, words),
+        share(own.at_double.undecided, words),
+    ))
 }
 
 /// Where the next money is best spent.
-pub fn next_money(next: &NextMoney, plan: &RoundPlan, currency: Option<&str>) -> String {
-    let now = share(plan.variants[0].standard_error);
-    let step = |what: &str, step: &crate::model::planning::Step| {
-        let cost = step
-            .cost
-            .map(|cost| format!(" for {} a product", money(cost, currency)))
-            .unwrap_or_default();
-        format!("{what} lowers it to {}{cost}", share(step.standard_error))
+pub fn next_money(
+    next: &NextMoney,
+    plan: &RoundPlan,
+    currency: Option<&str>,
+    words: &Catalogue,
+) -> String {
+    let scatter = plan.shows.between.log_sd > plan.shows.within.log_sd;
+    let best = match (next.package_first, scatter) {
+        (true, true) => "package_scatter",
+        (true, false) => "package",
+        (false, _) => "extraction",
     };
-    let package = step("a further package of each product", &next.package);
-    let extraction = step("a further extraction of each package", &next.extraction);
-    let (better, why) = if next.package_first {
-        (
-            "a further package",
-            "the packages of a product differ more than the extractions of a package",
-        )
-    } else {
-        (
-            "a further extraction of each package",
-            "the extractions of a package differ more than its price is worth",
-        )
+    let cost = |step: &Step| {
+        let cost = step.cost.map(|cost| money(cost, currency, words));
+        (yes_or_no(cost.is_some()), cost.unwrap_or_default())
     };
-    let priced = next.package.cost.is_some() && next.extraction.cost.is_some();
-    let basis = if priced {
-        "for the same money"
-    } else {
-        "by itself, prices not counted"
-    };
-    let because = if next.package_first && plan.shows.between.log_sd > plan.shows.within.log_sd {
-        format!(": {why}")
-    } else {
-        String::new()
-    };
-    format!(
-        "The next money is best spent on {better}{because}. The standard error of a product’s mean is {now} now; {package}, and \
-         {extraction}. The comparison is {basis}."
-    )
+    let (package, extraction) = (&next.package, &next.extraction);
+    let ((package_priced, package_cost), (extraction_priced, extraction_cost)) =
+        (cost(package), cost(extraction));
+    let both = package.cost.is_some() && extraction.cost.is_some();
+    let said = [
+        say::plan_next(best),
+        say::plan_next_package(
+            share(plan.variants[0].standard_error, words),
+            share(package.standard_error, words),
+            package_cost,
+            package_priced,
+        ),
+        say::plan_next_extraction(
+            share(extraction.standard_error, words),
+            extraction_cost,
+            extraction_priced,
+        ),
+        say::plan_next_basis(yes_or_no(both)),
+    ];
+    joined(&said, words)
 }
 
 /// What the figures rest on.
 pub fn assumptions(shows: &Shows, config: &Config) -> Vec<String> {
-    let of = |what: &str, scatter: &Scatter, stand_in: &str| {
-        let relative = share((scatter.log_sd.powi(2).exp_m1()).sqrt());
-        match scatter.df {
-            0 => format!(
-                "{what}: {relative}, a stand-in ({stand_in}), since the programme has too few figures of its own."
-            ),
-            df => format!(
-                "{what}: {relative}, from the programme’s own results ({df} degrees of freedom)."
-            ),
-        }
-    };
-    let limit = LimitWords::of(config.rule);
-    vec![
-        of(
-            "Relative standard deviation between the packages of a product",
-            &shows.between,
-            "naturally contaminated oat flour in a collaborative study of 19 laboratories, 41 to 43 %",
+    let words = &config.words;
+    let relative = |scatter: &Scatter| share((scatter.log_sd.powi(2).exp_m1()).sqrt(), words);
+    let own = |scatter: &Scatter| (yes_or_no(scatter.df > 0), scatter.df as u64);
+    let ((own_between, df_between), (own_within, df_within)) =
+        (own(&shows.between), own(&shows.within));
+    let lloq = numbers::plain(config.testing.lloq);
+    let said = [
+        say::plan_between(relative(&shows.between), own_between, df_between),
+        say::plan_scatter_within(relative(&shows.within), own_within, df_within),
+        say::plan_model(
+            words.quantity(&lloq, config.rule.regime.unit()),
+            words.limit(&config.rule),
         ),
-        of(
-            "Relative standard deviation between the extractions of a package",
-            &shows.within,
-            "relative_repeatability in programme.toml",
-        ),
-        format!(
-            "Packages scatter about a product’s true mean, and extractions about their package’s content, lognormally and \
-             independently. The pair rule, the quantification limit of {} and the limit of {} are applied as they stand; a claim \
-             with a limit of its own is not drawn.",
-            numbers::plain(config.testing.lloq),
-            limit.figure(),
-        ),
-        "The packages are taken for a random pick of all packages. Three from one shelf or one lot speak for less.".to_owned(),
-        "A lab’s own bias is not in these figures: no number of packages or extractions shows it.".to_owned(),
-        "A plan says what a round can show of many products on average, and nothing of any product. What a food may be called \
-         is for the regulator to decide."
-            .to_owned(),
-    ]
+        say::plan_random(),
+        say::plan_bias(),
+        say::plan_average(),
+    ];
+    said.iter().map(|said| words.say(said)).collect()
 }
 
-/// The plan for a screen: a line a product.
-pub fn lines(plan: &RoundPlan) -> Vec<String> {
-    let mut lines = Vec::new();
-    let mut part = |head: &str, rows: Vec<String>| {
-        if !rows.is_empty() {
-            lines.push(head.to_owned());
-            lines.extend(rows.into_iter().map(|row| format!("  {row}")));
-        }
-    };
+/// A plan on a screen, which is English as every command's is.
+pub struct OnScreen {
+    /// It in a sentence or two.
+    pub lede: String,
+    /// A line a product, below what becomes of it.
+    pub lines: Vec<String>,
+}
+
+/// The plan for a screen.
+pub fn on_screen(plan: &RoundPlan, config: &Config) -> OnScreen {
+    let words = english();
+    OnScreen {
+        // In a terminal a space is a space.
+        lede: lede(plan, config, words).replace(NBSP, " "),
+        lines: lines(plan, words),
+    }
+}
+
+fn lines(plan: &RoundPlan, words: &Catalogue) -> Vec<String> {
     let of = |candidate: &Candidate| {
         let product = &candidate.product;
-        format!(
-            "{}  {}: {}",
-            product.product_id,
-            product.name,
-            why(candidate)
-        )
+        let why = why(candidate, words);
+        format!("  {}  {}: {why}", product.product_id, product.name)
     };
+    let mut lines = Vec::new();
+    let mut part = |head: Said, rows: Vec<String>| {
+        if !rows.is_empty() {
+            lines.push(words.say(&head));
+            lines.extend(rows);
+        }
+    };
+    let chosen = plan.chosen.iter();
     part(
-        &format!("To test in round {}", plan.round),
-        plan.chosen
-            .iter()
-            .map(|planned| of(&planned.candidate))
-            .collect(),
+        say::plan_title(&plan.round),
+        chosen.map(|planned| of(&planned.candidate)).collect(),
     );
-    part(
-        "Next in line, beyond the budget",
-        plan.later.iter().map(of).collect(),
-    );
-    part(
-        "Write, do not test",
-        plan.decided_by_label
-            .iter()
-            .map(|label| {
-                let product = &label.product;
-                let terms = listed(&label.terms);
-                format!(
-                    "{}  {}: the label names {terms}",
-                    product.product_id, product.name
-                )
-            })
-            .collect(),
-    );
-    part(
-        "Not now",
-        plan.left_out
-            .iter()
-            .map(|left| {
-                let product = &left.product;
-                format!(
-                    "{}  {}: {}",
-                    product.product_id,
-                    product.name,
-                    why_not(&left.why)
-                )
-            })
-            .collect(),
-    );
-    lines
+    part(say::plan_later(), plan.later.iter().map(of).collect());
+    let write = plan.decided_by_label.iter().map(|label| {
+        let product = &label.product;
+        let names = label_names(&label.terms, words);
+        format!("  {}  {}: {names}", product.product_id, product.name)
+    });
+    part(say::plan_write(), write.collect());
+    let left_out = plan.left_out.iter().map(|left| {
+        let product = &left.product;
+        let why = why_not(&left.why, words);
+        format!("  {}  {}: {why}", product.product_id, product.name)
+    });
+    part(say::plan_not_now(), left_out.collect());
+    lines.iter().map(|line| line.replace(NBSP, " ")).collect()
+}
+
+fn joined(said: &[Said], words: &Catalogue) -> String {
+    let said: Vec<String> = said.iter().map(|said| words.say(said)).collect();
+    said.join(" ")
 }

@@ -1,85 +1,13 @@
-//! The letter to a lab: what it reported, what does not fit together, and what we ask. It names codes, never a product.
+//! The letter to a lab: which of its messages are said about a package. It names codes, never a product.
 
+use crate::config::Config;
 use crate::model::extraction::{Extraction, Outcome};
 use crate::model::package::PackageResult;
 use crate::model::pair::{PairState, PairedExtraction, Usage};
 use crate::model::rule::Rule;
 use crate::render::numbers;
-use crate::render::words::{listed, packages};
-
-/// What is asked about a package; none where nothing is.
-///
-/// `is_late`: the package was sent so long ago that a report is missed.
-pub fn question(
-    package: &PackageResult,
-    rule: Rule,
-    asked_for: usize,
-    is_late: bool,
-) -> Option<Question> {
-    let extractions = &package.pair.extractions;
-    let conflict = extractions
-        .iter()
-        .any(|paired| paired.usage == Usage::InConflict);
-    let unreadable = extractions
-        .iter()
-        .any(|paired| paired.extraction.outcome == Outcome::Unreadable);
-    let said = match package.pair.state {
-        _ if conflict => Question {
-            kind: QuestionKind::Conflict,
-            found: format!("Your reports give different results for one extraction: {}.", reported(extractions, rule)),
-            ask: "Which of them stands? If the later one is a repeat, please number it as a further extraction.".to_owned(),
-        },
-        _ if unreadable => Question {
-            kind: QuestionKind::Unreadable,
-            found: format!("We can’t read a result from your report: {}.", reported(extractions, rule)),
-            ask: "Please send the figure with its unit, or “<” and the quantification limit.".to_owned(),
-        },
-        PairState::Disagree => Question {
-            kind: QuestionKind::Disagreement,
-            found: format!(
-                "The extractions differ by more than repeats of one material do: {}. {}.",
-                reported(extractions, rule),
-                packages::agreement(package).detail
-            ),
-            ask: match further(extractions) {
-                Some((first, second)) => format!(
-                    "Please check the calculation and the dilution. If they are right, please extract the same ground sample \
-                     twice more and report extractions {first} and {second}; the earlier ones stay in the record."
-                ),
-                None => "Please check the calculation and the dilution of each. The repeats are there already: we ask for no more."
-                    .to_owned(),
-            },
-        },
-        PairState::Incomplete => Question {
-            kind: QuestionKind::MissingExtraction,
-            found: format!(
-                "We have {} of {asked_for} extractions: {}.",
-                package.pair.usable().count(),
-                reported(extractions, rule)
-            ),
-            ask: "Please report the missing extraction, or tell us why there is none.".to_owned(),
-        },
-        // Nothing is wrong yet where a report may still come.
-        PairState::Missing if !is_late => return None,
-        PairState::Missing => Question {
-            kind: QuestionKind::MissingResult,
-            found: match package.pair.package.sent_on {
-                Some(day) => format!("Sent on {}. We have no result.", numbers::date(day)),
-                None => "We have no result.".to_owned(),
-            },
-            ask: "Please tell us when we can expect it, or why there is none.".to_owned(),
-        },
-        PairState::Agree => return None,
-    };
-    Some(said)
-}
-
-/// The numbers of the two extractions to ask for where the first pair disagrees; none where repeats are there already.
-fn further(extractions: &[PairedExtraction]) -> Option<(u32, u32)> {
-    let numbers = extractions.iter().map(|paired| paired.extraction.number);
-    let last = numbers.max()?;
-    (last <= 2).then_some((3, 4))
-}
+use crate::render::words::packages;
+use crate::words::{Catalogue, Said, say, yes_or_no};
 
 /// A question about one package.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -101,6 +29,8 @@ pub enum QuestionKind {
     Unreadable,
     /// Extractions that differ too much.
     Disagreement,
+    /// Fewer extractions than asked for, since one was set aside.
+    SetAside,
     /// Fewer extractions than asked for.
     MissingExtraction,
     /// No result at all.
@@ -108,40 +38,157 @@ pub enum QuestionKind {
 }
 
 impl QuestionKind {
-    /// In two or three words.
-    pub fn words(self) -> &'static str {
-        match self {
-            QuestionKind::Conflict => "Two results for one extraction",
-            QuestionKind::Unreadable => "No readable result",
-            QuestionKind::Disagreement => "Extractions disagree",
-            QuestionKind::MissingExtraction => "An extraction is missing",
-            QuestionKind::MissingResult => "No result yet",
-        }
+    /// In a few words.
+    pub fn words(self, words: &Catalogue) -> String {
+        words.say(&say::lab_kind(match self {
+            QuestionKind::Conflict => "conflict",
+            QuestionKind::Unreadable => "unreadable",
+            QuestionKind::Disagreement => "disagreement",
+            QuestionKind::SetAside => "set_aside",
+            QuestionKind::MissingExtraction => "missing_extraction",
+            QuestionKind::MissingResult => "missing_result",
+        }))
     }
 }
 
+/// What is asked about a package; none where nothing is.
+///
+/// `is_late`: the package was sent so long ago that a report is missed.
+pub fn question(
+    package: &PackageResult,
+    rule: Rule,
+    config: &Config,
+    is_late: bool,
+) -> Option<Question> {
+    let words = &config.words;
+    let kind = kind(package, config.testing.extractions_per_package)?;
+    if kind == QuestionKind::MissingResult && !is_late {
+        // Nothing is wrong yet where a report may still come.
+        return None;
+    }
+    let extractions = &package.pair.extractions;
+    let reported = || reported(extractions, rule, words);
+    let usable = package.pair.usable().count() as u64;
+    let (found, ask) = match kind {
+        QuestionKind::Conflict => (say::lab_conflict(reported()), say::lab_conflict_ask()),
+        QuestionKind::Unreadable => (say::lab_unreadable(reported()), say::lab_unreadable_ask()),
+        QuestionKind::Disagreement => (
+            disagreement(package, rule, reported(), words),
+            match further(extractions) {
+                Some((first, second)) => {
+                    say::lab_disagree_repeat(first.to_string(), second.to_string())
+                }
+                None => say::lab_disagree_check(),
+            },
+        ),
+        QuestionKind::SetAside => (
+            say::lab_set_aside(usable, reported()),
+            say::lab_set_aside_ask((last_number(extractions) + 1).to_string()),
+        ),
+        QuestionKind::MissingExtraction => (
+            say::lab_incomplete(
+                usable,
+                config.testing.extractions_per_package as u64,
+                reported(),
+            ),
+            say::lab_incomplete_ask(),
+        ),
+        QuestionKind::MissingResult => {
+            let day = package.pair.package.sent_on.map(|day| words.day(day));
+            (
+                say::lab_missing(yes_or_no(day.is_some()), day.unwrap_or_default()),
+                say::lab_missing_ask(),
+            )
+        }
+    };
+    Some(Question {
+        kind,
+        found: words.say(&found),
+        ask: words.say(&ask),
+    })
+}
+
+fn kind(package: &PackageResult, asked_for: usize) -> Option<QuestionKind> {
+    let mut extractions = package.pair.extractions.iter();
+    if extractions.any(|paired| paired.usage == Usage::InConflict) {
+        return Some(QuestionKind::Conflict);
+    }
+    let mut extractions = package.pair.extractions.iter();
+    if extractions.any(|paired| paired.extraction.outcome == Outcome::Unreadable) {
+        return Some(QuestionKind::Unreadable);
+    }
+    match package.pair.state {
+        PairState::Disagree => Some(QuestionKind::Disagreement),
+        PairState::Incomplete if are_set_aside(package, asked_for) => Some(QuestionKind::SetAside),
+        PairState::Incomplete => Some(QuestionKind::MissingExtraction),
+        PairState::Missing => Some(QuestionKind::MissingResult),
+        PairState::Agree => None,
+    }
+}
+
+/// Whether the lab sent as many extractions as were asked for, and the programme set some of them aside.
+fn are_set_aside(package: &PackageResult, asked_for: usize) -> bool {
+    let set_aside = |paired: &&PairedExtraction| matches!(paired.usage, Usage::Excluded { .. });
+    let set_aside = package.pair.extractions.iter().filter(set_aside).count();
+    set_aside > 0 && package.pair.usable().count() + set_aside >= asked_for
+}
+
+fn disagreement(
+    package: &PackageResult,
+    rule: Rule,
+    extractions: String,
+    words: &Catalogue,
+) -> Said {
+    let apart = package.pair.comparison.as_ref().map(numbers::apart);
+    let (gap, allowed) = apart
+        .map(|apart| (apart.gap, apart.allowed))
+        .unwrap_or_default();
+    let in_unit = |figure: &str| words.quantity(figure, rule.regime.unit());
+    say::lab_disagree(
+        extractions,
+        in_unit(&gap),
+        in_unit(&allowed),
+        yes_or_no(packages::has_bounds(package)),
+    )
+}
+
+/// The numbers of the two extractions to ask for where the first pair disagrees; none where repeats are there already.
+fn further(extractions: &[PairedExtraction]) -> Option<(u32, u32)> {
+    let last = last_number(extractions);
+    (1..=2).contains(&last).then_some((3, 4))
+}
+
+/// The highest number of an extraction; 0 where there is none.
+fn last_number(extractions: &[PairedExtraction]) -> u32 {
+    let numbers = extractions.iter().map(|paired| paired.extraction.number);
+    numbers.max().unwrap_or_default()
+}
+
 /// Each extraction with its figure and the cell that it stands in.
-fn reported(extractions: &[PairedExtraction], rule: Rule) -> String {
+fn reported(extractions: &[PairedExtraction], rule: Rule, words: &Catalogue) -> String {
     let said = |extraction: &Extraction| {
-        let figure = match extraction.outcome.reading() {
-            Some(reading) => numbers::interval(reading, rule.limit),
-            None => format!("“{}”", extraction.reported.trim()),
+        let reading = extraction.outcome.reading();
+        let figure = match reading {
+            Some(reading) => words
+                .locale()
+                .figure(&numbers::interval(reading, rule.limit)),
+            None => extraction.reported.trim().to_owned(),
         };
         let place = extraction.source.place();
         let cell = place.cell().unwrap_or_default();
-        let sheet = place
-            .sheet
-            .map(|sheet| format!(", sheet {sheet}"))
-            .unwrap_or_default();
-        format!(
-            "extraction {}: {figure} ({}{sheet}, {cell})",
-            extraction.number,
-            packages::file_name(extraction)
-        )
+        words.say(&say::lab_extraction(
+            extraction.number.to_string(),
+            figure,
+            packages::file_name(extraction),
+            place.sheet.clone().unwrap_or_default(),
+            yes_or_no(place.sheet.is_some()),
+            cell,
+            yes_or_no(reading.is_some()),
+        ))
     };
     let all: Vec<String> = extractions
         .iter()
         .map(|paired| said(&paired.extraction))
         .collect();
-    listed(&all)
+    words.list(&all)
 }

@@ -1,23 +1,26 @@
 //! Who gets what: a draft to each maker that is to be told, with notice and sheet, and one to the lab with our questions.
 //!
-//! The words stand in report-templates/ (`mail-maker.txt`, `mail-correction.txt`, `mail-lab.txt`,
-//! `mail.html`); a file of the same name in the
-//! programme folder replaces one.
+//! How a mail is put together stands in report-templates/ (`mail-maker.txt`, `mail-correction.txt`, `mail-lab.txt`,
+//! `mail.html`), its sentences in the catalogue; a file of the same name in the programme folder replaces one.
 
 use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::document::Document;
-use crate::model::label::{LabelFinding, TermClass};
 use crate::model::package::Standing;
-use crate::model::rule::{Regime, Rule};
 use crate::save::mail::{self, Enclosed, Letter, Mailbox, Recipient};
+use crate::words::letters::{self, is_over, names_source};
+use crate::words::{Said, say, side, yes_or_no};
 use anyhow::{Context, Result, anyhow};
 use chrono::NaiveDate;
 use minijinja::{Environment, UndefinedBehavior, context};
 
-/// The words of all mails, checked.
-pub struct Wording(Environment<'static>);
+/// The templates of all mails, checked.
+pub struct Wording {
+    templates: Environment<'static>,
+    /// Of the page that a mail is.
+    lang: &'static str,
+}
 
 const MAKER: (&str, &str) = (
     "mail-maker.txt",
@@ -35,6 +38,9 @@ const PAGE: (&str, &str) = (
     "mail.html",
     include_str!("../../../report-templates/mail.html"),
 );
+
+/// Codes that the subject of a mail to a lab names.
+const NAMED_AT_MOST: usize = 3;
 
 /// Steps that the template of one mail may take: ours takes some thousand.
 const FUEL: u64 = 1_000_000;
@@ -59,7 +65,10 @@ impl Wording {
                 .add_template_owned(name, text)
                 .map_err(|error| fault(&error))?;
         }
-        Ok(Wording(environment))
+        Ok(Wording {
+            templates: environment,
+            lang: config.programme.language.tag(),
+        })
     }
 
     /// The text and the same as a page.
@@ -70,7 +79,10 @@ impl Wording {
         facts: minijinja::Value,
     ) -> Result<(String, String)> {
         let render = |name: &str, facts: minijinja::Value| {
-            let template = self.0.get_template(name).expect("every template was added");
+            let template = self
+                .templates
+                .get_template(name)
+                .expect("every template was added");
             template.render(facts).map_err(|error| fault(&error))
         };
         let text = tidy(&render(template, facts)?);
@@ -84,7 +96,7 @@ impl Wording {
                     .collect()
             })
             .collect();
-        let html = render(PAGE.0, context! { subject, paragraphs })?;
+        let html = render(PAGE.0, context! { subject, paragraphs, lang => self.lang })?;
         Ok((text, html))
     }
 }
@@ -92,7 +104,8 @@ impl Wording {
 /// The draft to a product's maker: `drafts/<product>--<round>.eml`.
 ///
 /// `made_on` is the day of the run, where one is given; without it the mail bears the day of the last test and asks for
-/// an answer within days of its receipt.
+/// an answer within days of its receipt. `over_packages`: each package over the limit, a line each, in the figures of the
+/// letter.
 ///
 /// # Errors
 /// Where a template of the programme's own cannot be filled.
@@ -100,6 +113,7 @@ pub fn to_maker(
     judged: &JudgedProduct,
     config: &Config,
     made_on: Option<NaiveDate>,
+    over_packages: &[String],
     wording: &Wording,
     enclosed: Vec<Enclosed<'_>>,
 ) -> Result<Document> {
@@ -107,32 +121,70 @@ pub fn to_maker(
     let product = &verdict.product;
     let programme = &config.programme;
     let sheet_number = programme.sheet_number(&product.product_id, &verdict.round);
+    let words = &config.words;
     let days = programme.notice_days(&verdict.followups, made_on);
-    let reply_by = days.map(|days| in_words(days.reply_by));
-    let subject = subject(judged, &sheet_number, reply_by.as_deref());
+    let reply_by = days.map(|days| words.day(days.reply_by));
+    let publish_on = days.map(|days| words.day(days.publish));
+    let subject = subject(judged, &sheet_number, reply_by.as_deref(), config);
     let one_line = |text: &Option<String>| text.as_deref().map(mail::one_line);
+    let line = |said: Said| mail::one_line(&words.say(&said));
+    let lines =
+        |all: &[String]| -> Vec<String> { all.iter().map(|one| mail::one_line(one)).collect() };
+    let brand = product.brand.as_deref();
+    let regulator = programme.regulator.as_deref().map(without_article);
+    let over = verdict
+        .packages
+        .iter()
+        .filter(|package| package.standing == Standing::Over);
+    let terms = letters::terms(verdict, words);
+    let label = say::mail_label(yes_or_no(is_over(verdict)), words.list(&terms));
+    let reply = say::mail_reply(
+        yes_or_no(days.is_some()),
+        reply_by.clone().unwrap_or_default(),
+        u64::from(programme.reply_days),
+        publish_on.clone().unwrap_or_default(),
+    );
     let facts = context! {
         maker => one_line(&product.maker),
         brand => one_line(&product.brand),
         name => mail::one_line(&product.name),
         claim => mail::one_line(&product.claim),
-        sheet_number,
+        sheet_number => sheet_number.as_str(),
         packages => verdict.packages.len(),
-        over => verdict.packages.iter().filter(|package| package.standing == Standing::Over).count(),
-        over_words => over_words(verdict.rule),
-        terms => terms(judged),
+        over => over.count(),
+        over_words => line(say::side_over(side(verdict.rule.limit), words.limit(&verdict.rule))),
+        terms => lines(&terms),
         reply_by,
-        reply_days => config.programme.reply_days,
-        publish_on => days.map(|days| in_words(days.publish)),
-        kept => one_line(&config.programme.kept()),
-        regulator => config.programme.regulator.as_deref().map(without_article),
-        ..signature(&config.programme)
+        reply_days => programme.reply_days,
+        publish_on,
+        kept => one_line(&config.kept()),
+        regulator => regulator.as_deref(),
+        greeting => greeting(judged, config),
+        who => line(say::mail_who(
+            &programme.name,
+            &product.claim,
+            &product.name,
+            brand.unwrap_or_default(),
+            yes_or_no(brand.is_some()),
+            &sheet_number,
+        )),
+        bought => line(letters::bought(verdict)),
+        found => line(letters::found(verdict, words)),
+        over_packages => lines(over_packages),
+        label => line(label),
+        reply => line(reply),
+        says_not => line(say::mail_says_not(
+            regulator.as_deref().unwrap_or_default(),
+            yes_or_no(regulator.is_some()),
+        )),
+        words => words.fixed(&["letters"]),
+        ..signature(programme)
     };
     let (text, html) = wording.fill(MAKER.0, &subject, facts)?;
     let letter = Letter {
         stem: verdict.stem(),
         from: sender(&config.programme),
-        to: maker(judged),
+        to: maker(judged, config),
         subject,
         date: made_on.or_else(|| verdict.day()).unwrap_or_default(),
         text,
@@ -175,11 +227,18 @@ pub fn correction(
     let product = &verdict.product;
     let programme = &config.programme;
     let sheet_number = programme.sheet_number(&product.product_id, &verdict.round);
-    let subject = mail::one_line(&format!(
-        "Correction of our sheet {sheet_number} on {}",
-        product.name
-    ));
+    let words = &config.words;
+    let subject =
+        mail::one_line(&words.say(&say::mail_correction_subject(&product.name, &sheet_number)));
     let one_line = |text: &Option<String>| text.as_deref().map(mail::one_line);
+    let brand = product.brand.as_deref();
+    let who = words.say(&say::mail_correction_who(
+        &programme.name,
+        &product.name,
+        brand.unwrap_or_default(),
+        yes_or_no(brand.is_some()),
+        &sheet_number,
+    ));
     let plain = |text: &String| mail::one_line(&text.replace('\u{200b}', ""));
     let facts = context! {
         maker => one_line(&product.maker),
@@ -190,13 +249,16 @@ pub fn correction(
         says => corrected.says.iter().map(plain).collect::<Vec<_>>(),
         why => plain(&corrected.why),
         does => corrected.does.iter().map(plain).collect::<Vec<_>>(),
+        greeting => greeting(judged, config),
+        who => mail::one_line(&who),
+        words => words.fixed(&["letters"]),
         ..signature(programme)
     };
     let (text, html) = wording.fill(CORRECTION.0, &subject, facts)?;
     let letter = Letter {
         stem: verdict.stem(),
         from: sender(programme),
-        to: maker(judged),
+        to: maker(judged, config),
         subject,
         date: corrected.on.or_else(|| verdict.day()).unwrap_or_default(),
         text,
@@ -216,6 +278,8 @@ pub struct Question {
     pub package: String,
     /// What we ask, one sentence or more.
     pub asked: String,
+    /// Whether the lab has reported anything of it.
+    pub reported: bool,
 }
 
 /// The draft to a lab: `drafts/<stem>.eml`. No register holds a lab's address, so that the draft has a gap for it.
@@ -231,25 +295,41 @@ pub fn to_lab(
     wording: &Wording,
     enclosed: Vec<Enclosed<'_>>,
 ) -> Result<Document> {
+    let words = &config.words;
     let lab = mail::one_line(lab);
-    let codes: Vec<&str> = questions
-        .iter()
+    let named = questions.iter().take(NAMED_AT_MOST);
+    let mut codes = named
         .map(|question| question.package.as_str())
-        .take(3)
-        .collect();
-    let more = if questions.len() > 3 { " …" } else { "" };
-    let subject = format!("Questions about your results: {}{more}", codes.join(", "));
+        .collect::<Vec<_>>()
+        .join(", ");
+    if questions.len() > NAMED_AT_MOST {
+        codes.push_str(" …");
+    }
+    let subject = mail::one_line(&words.say(&say::lab_mail_subject(codes)));
+    let reported = questions.iter().any(|question| question.reported);
+    let opening = say::lab_mail_opening(questions.len() as u64, yes_or_no(reported));
     let questions: Vec<minijinja::Value> = questions
         .iter()
-        .map(|question| context! { package => question.package.as_str(), asked => question.asked.as_str() })
+        .map(|question| {
+            let (package, asked) = (question.package.as_str(), question.asked.as_str());
+            let said = words.say(&say::lab_mail_question(package, asked));
+            context! { package, asked, said }
+        })
         .collect();
-    let facts = context! { lab => lab.as_str(), questions, ..signature(&config.programme) };
+    let facts = context! {
+        lab => lab.as_str(),
+        questions,
+        greeting => words.say(&say::lab_mail_dear(lab.as_str(), yes_or_no(!lab.is_empty()))),
+        opening => words.say(&opening),
+        words => words.fixed(&["lab"]),
+        ..signature(&config.programme)
+    };
     let (text, html) = wording.fill(LAB.0, &subject, facts)?;
     let letter = Letter {
         stem: stem.to_owned(),
         from: sender(&config.programme),
         to: Recipient::Missing {
-            gap: "Address of the lab goes here",
+            gap: words.say(&say::lab_mail_no_address()),
         },
         subject,
         date: date.unwrap_or_default(),
@@ -263,47 +343,48 @@ pub fn to_lab(
     })
 }
 
-fn subject(judged: &JudgedProduct, sheet_number: &str, reply_by: Option<&str>) -> String {
+fn subject(
+    judged: &JudgedProduct,
+    sheet_number: &str,
+    reply_by: Option<&str>,
+    config: &Config,
+) -> String {
     let product = &judged.verdict.product;
-    let brand = product
-        .brand
-        .as_deref()
-        .map(|brand| format!(" ({brand})"))
-        .unwrap_or_default();
-    let over = judged
-        .verdict
-        .packages
-        .iter()
-        .any(|package| package.standing == Standing::Over);
-    let about = match (
-        over,
-        judged.verdict.label.finding == LabelFinding::GlutenSource,
-    ) {
-        (true, true) => "Test results and the label of",
-        (false, true) => "The label of",
-        _ => "Test results for",
+    let about = match (is_over(&judged.verdict), names_source(&judged.verdict)) {
+        (true, true) => "both",
+        (false, true) => "label",
+        _ => "results",
     };
-    let reply = reply_by
-        .map(|day| format!(", please reply by {day}"))
-        .unwrap_or_default();
-    mail::one_line(&format!(
-        "{about} {}{brand}, sheet {sheet_number}{reply}",
-        product.name
-    ))
+    let brand = product.brand.as_deref();
+    mail::one_line(&config.words.say(&say::mail_subject(
+        about,
+        &product.name,
+        brand.unwrap_or_default(),
+        yes_or_no(brand.is_some()),
+        sheet_number,
+        yes_or_no(reply_by.is_some()),
+        reply_by.unwrap_or_default(),
+    )))
 }
 
-fn maker(judged: &JudgedProduct) -> Recipient {
+fn greeting(judged: &JudgedProduct, config: &Config) -> String {
+    let maker = judged.verdict.product.maker.as_deref();
+    mail::one_line(&config.words.say(&say::mail_dear(
+        maker.unwrap_or_default(),
+        yes_or_no(maker.is_some()),
+    )))
+}
+
+fn maker(judged: &JudgedProduct, config: &Config) -> Recipient {
     let product = &judged.verdict.product;
     let name = product.maker.clone();
-    match product.maker_email.as_deref() {
+    let cell = product.maker_email.as_deref();
+    match cell.and_then(mail::addresses) {
+        Some(addresses) => Recipient::Known { name, addresses },
         None => Recipient::Missing {
-            gap: "Address of the maker goes here",
-        },
-        Some(cell) => match mail::addresses(cell) {
-            Some(addresses) => Recipient::Known { name, addresses },
-            None => Recipient::Missing {
-                gap: "Address of the maker goes here: the register has none that can be used",
-            },
+            gap: config
+                .words
+                .say(&say::mail_no_maker(yes_or_no(cell.is_some()))),
         },
     }
 }
@@ -328,35 +409,6 @@ fn signature(programme: &Programme) -> minijinja::Value {
     }
 }
 
-/// The terms that make the label finding, each with its grain: "barley malt (barley)".
-fn terms(judged: &JudgedProduct) -> Vec<String> {
-    let label = &judged.verdict.label;
-    if label.finding != LabelFinding::GlutenSource {
-        return Vec::new();
-    }
-    let always = label
-        .terms
-        .iter()
-        .filter(|term| term.class == TermClass::Always);
-    always
-        .map(|term| mail::one_line(&format!("“{}” ({})", term.printed, term.grain)))
-        .collect()
-}
-
-/// "at or above 20 ppm", "above 20 mg/kg": as each regime writes its rule.
-fn over_words(rule: Rule) -> String {
-    let word = if rule.limit.passes {
-        "above"
-    } else {
-        "at or above"
-    };
-    let unit = match rule.regime {
-        Regime::Us | Regime::Canada | Regime::Custom => "ppm",
-        _ => "mg/kg",
-    };
-    format!("{word} {} {unit}", rule.limit.ppm.0)
-}
-
 /// A regulator's name as it follows “the”.
 fn without_article(name: &str) -> String {
     let name = mail::one_line(name);
@@ -364,10 +416,6 @@ fn without_article(name: &str) -> String {
         .strip_prefix("the ")
         .or_else(|| name.strip_prefix("The "));
     bare.unwrap_or(&name).to_owned()
-}
-
-fn in_words(day: NaiveDate) -> String {
-    day.format("%-d %B %Y").to_string()
 }
 
 /// No line ends with a space, no more than one blank line stands together, one line feed stands at the end.

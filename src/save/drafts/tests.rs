@@ -2,19 +2,20 @@
 
 use super::*;
 use crate::model::claim::Claim;
-use crate::model::extraction::AssayKind;
+use crate::model::extraction::{AssayKind, Extraction, Interval, Outcome};
 use crate::model::followup::FollowUpState;
-use crate::model::label::{LabelReview, LabelTerm};
-use crate::model::package::{PackageResult, ResultKind};
-use crate::model::pair::{Pair, PairState};
-use crate::model::place::Place;
+use crate::model::label::{LabelFinding, LabelReview, LabelTerm, TermClass};
+use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::model::pair::{Pair, PairState, PairedExtraction, Usage};
+use crate::model::place::{LabFile, Place, Source};
 use crate::model::ppm::Ppm;
 use crate::model::publication::Publication;
 use crate::model::registers::{Followup, FollowupKind, Package, Product};
 use crate::model::rule::{Decision, Limit, Regime, Rule};
 use crate::model::statistics::ProductStatistics;
-use crate::model::verdict::{ProductVerdict, Verdict};
+use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use std::path::Path;
+use std::sync::Arc;
 
 const SETTINGS: &str = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n\
     email = \"results@tidewater.example\"\ndirector = \"Ines Quay\"\n[rule]\nregime = \"us\"\n";
@@ -31,12 +32,48 @@ const RULE: Rule = Rule {
     decision: Decision::Simple,
 };
 
+fn extraction() -> PairedExtraction {
+    PairedExtraction {
+        extraction: Extraction {
+            package_code: "B7".to_owned(),
+            number: 1,
+            numbered_by_lab: true,
+            outcome: Outcome::Reading(Interval::number(Ppm(31.0))),
+            reported: "31.0".to_owned(),
+            from_gliadin: false,
+            lloq: Ppm(5.0),
+            lod: Ppm(3.0),
+            assay_kind: AssayKind::Sandwich,
+            assay: "sandwich".into(),
+            lab: "Harrow & Vane Analytical".into(),
+            report: None,
+            record: Arc::default(),
+            tested_on: None,
+            tested_from: None,
+            uncertainty: None,
+            dilution: None,
+            remark: None,
+            source: Source {
+                file: Arc::new(LabFile {
+                    path: "inbox/a.csv".to_owned(),
+                    ..LabFile::default()
+                }),
+                sheet: None,
+                row: 2,
+                column: 3,
+            },
+        },
+        usage: Usage::Used,
+        also_reported: Vec::new(),
+    }
+}
+
 fn package(standing: Standing) -> PackageResult {
     PackageResult {
         pair: Pair {
             package: Package::default(),
             assay_kind: AssayKind::Sandwich,
-            extractions: Vec::new(),
+            extractions: vec![extraction()],
             state: PairState::Agree,
             comparison: None,
         },
@@ -77,7 +114,10 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
             },
             round: "1".to_owned(),
             packages,
-            verdict: Verdict::OverLimit,
+            verdict: match over {
+                0 => Verdict::WithinLimit(Grade::Quantified),
+                _ => Verdict::OverLimit,
+            },
             reasons: Vec::new(),
             claim: Claim::gluten_free(LIMIT),
             rule: RULE,
@@ -112,7 +152,8 @@ fn drafted(judged: &JudgedProduct, made_on: Option<&str>) -> String {
         name: "FH-01--1.pdf".to_owned(),
         bytes: b"%PDF",
     }];
-    let document = to_maker(judged, &config, made_on, &wording, enclosed).expect("drafts");
+    let over = ["Package B7, lot L4: 31.0 ppm".to_owned()];
+    let document = to_maker(judged, &config, made_on, &over, &wording, enclosed).expect("drafts");
     assert_eq!(document.path, "drafts/FH-01--1.eml");
     let text = String::from_utf8(document.bytes).expect("ASCII");
     text.replace("=\r\n", "")
@@ -127,7 +168,10 @@ fn a_result_over_the_limit_asks_for_an_answer_by_a_day() {
         text.contains("To: \"Fernlight Bakery\" <quality@fernlight.example>"),
         "{text}"
     );
-    assert!(text.contains("1 of 3 was at or above 20 ppm"), "{text}");
+    assert!(
+        text.contains("One of three packages tested at or above the limit of 20 ppm.\r\nPackage B7, lot L4: 31.0 ppm"),
+        "{text}"
+    );
     assert!(text.contains("Please reply by 22 April 2031."), "{text}");
     assert!(
         text.contains("We plan to publish on 29 April 2031."),
@@ -158,7 +202,10 @@ fn a_label_finding_names_its_terms_and_no_test_result() {
 #[test]
 fn both_findings_stand_in_one_mail() {
     let text = drafted(&product(2, LabelFinding::GlutenSource), Some("2031-04-07"));
-    assert!(text.contains("2 of 3 were at or above 20 ppm"), "{text}");
+    assert!(
+        text.contains("Two of three packages tested at or above the limit of 20 ppm."),
+        "{text}"
+    );
     assert!(
         text.contains("The list of ingredients also names “barley malt”"),
         "{text}"
@@ -234,6 +281,7 @@ fn the_lab_is_asked_about_each_package() {
         package: package.to_owned(),
         asked: "the two extractions differ by more than they should. Please repeat both."
             .to_owned(),
+        reported: true,
     });
     let lab = "Harrow & Vane Analytical";
     let draft = to_lab(
