@@ -77,8 +77,8 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     let said =
         |short: &str, in_full: String| sentence_case(if terms.mixed { &in_full } else { short });
     let (state, words) = match verdict.verdict {
-        Verdict::OverLimit => ("over", said(terms.over_short, own.over())),
-        Verdict::WithinLimit(_) => ("within", said(terms.within_short, own.within())),
+        Verdict::OverLimit => ("over", said(&terms.over_short, own.over())),
+        Verdict::WithinLimit(_) => ("within", said(&terms.within_short, own.within())),
         Verdict::NoVerdict => ("none", "No verdict".to_owned()),
     };
     Line {
