@@ -352,6 +352,7 @@ fn charts(plan: &RoundPlan, config: &Config) -> Result<Vec<Chart>> {
             along: "share of all packages that is over the limit".to_owned(),
             alt: words::finding_alt(plan),
         },
+        &config.words,
     )?;
     let verdicts = chances::verdicts(
         &plan.shows.curve,
