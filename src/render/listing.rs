@@ -19,7 +19,7 @@ use std::collections::{BTreeMap, BTreeSet};
 pub const NO_CATEGORY: &str = "No category";
 
 /// What the smallest food groups are called together, where a chart has no room for each.
-const OTHERS: &str = "Other food groups";
+pub const OTHERS: &str = "Other food groups";
 
 /// Food groups that a chart shows apart: four pages of them.
 const CHARTED_AT_MOST: usize = 36;
@@ -58,17 +58,6 @@ pub struct Cell {
     pub text: String,
 }
 
-/// A product with what its label names.
-#[derive(Clone, Debug, Serialize)]
-pub struct LabelLine {
-    /// The product.
-    pub line: Line,
-    /// What the label review comes to, in words.
-    pub finding: &'static str,
-    /// The terms, as printed on the package.
-    pub terms: Vec<String>,
-}
-
 /// A product as a list shows it.
 pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     let verdict = &product.verdict;
@@ -77,8 +66,8 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     let said =
         |short: &str, in_full: String| sentence_case(if terms.mixed { &in_full } else { short });
     let (state, words) = match verdict.verdict {
-        Verdict::OverLimit => ("over", said(terms.over_short, own.over())),
-        Verdict::WithinLimit(_) => ("within", said(terms.within_short, own.within())),
+        Verdict::OverLimit => ("over", said(&terms.over_short, own.over())),
+        Verdict::WithinLimit(_) => ("within", said(&terms.within_short, own.within())),
         Verdict::NoVerdict => ("none", "No verdict".to_owned()),
     };
     Line {
@@ -219,15 +208,4 @@ pub fn by_category(products: &[JudgedProduct]) -> Vec<(String, Vec<&JudgedProduc
             (name, members)
         })
         .collect()
-}
-
-/// What a label review comes to, in words.
-pub fn finding(found: LabelFinding) -> &'static str {
-    match found {
-        LabelFinding::GlutenSource => "A gluten source in the ingredients",
-        LabelFinding::UnverifiedOats => "Oats, with no word on how they are kept apart",
-        LabelFinding::NeedsReview => "A term of unclear source",
-        LabelFinding::None => "No term names a gluten source",
-        LabelFinding::NoIngredients => "No ingredient statement to read",
-    }
 }

@@ -5,14 +5,25 @@ use crate::model::label::LabelFinding;
 use crate::model::package::{ResultKind, Standing};
 use crate::model::pair::PairState;
 use crate::model::verdict::{Grade, Verdict};
+use crate::words::{Catalogue, say};
 use serde::Serialize;
 use std::collections::BTreeSet;
 
-/// One kind of thing, counted by band.
+/// One kind of thing, counted by band, under its name.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct BandRow {
-    /// "Extractions".
-    pub name: &'static str,
+    /// What is counted: "extractions", "packages" or "products".
+    pub kind: &'static str,
+    /// Its name in the language of the documents: "Extractions".
+    pub name: String,
+    /// How many there are of each.
+    #[serde(flatten)]
+    pub counts: BandCounts,
+}
+
+/// How many things lie in each band.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct BandCounts {
     /// Too little to put a number on.
     pub below: u64,
     /// Measured, within the limit.
@@ -23,7 +34,7 @@ pub struct BandRow {
     pub undecided: u64,
 }
 
-impl BandRow {
+impl BandCounts {
     /// All of them.
     pub fn all(&self) -> u64 {
         self.below + self.measured + self.over + self.undecided
@@ -48,7 +59,7 @@ pub struct Tally {
     /// Products whose label names an ingredient that the rule does not allow.
     pub against_rule: u64,
     /// Packages by band.
-    pub packages: BandRow,
+    pub packages: BandCounts,
     /// Packages that all extractions put below quantification, whether or not that decides.
     pub unmeasured: u64,
     /// Packages by agreement.
@@ -92,13 +103,7 @@ pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally
         none: 0,
         foods: 0,
         against_rule: 0,
-        packages: BandRow {
-            name: "Packages",
-            below: 0,
-            measured: 0,
-            over: 0,
-            undecided: 0,
-        },
+        packages: BandCounts::default(),
         unmeasured: 0,
         pairs: Pairs::default(),
     };
@@ -135,23 +140,32 @@ pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally
 }
 
 /// Extractions, packages and products by band, in this order.
-pub fn bands(decided: &Decided, tally: &Tally) -> [BandRow; 3] {
+pub fn bands(decided: &Decided, tally: &Tally, words: &Catalogue) -> [BandRow; 3] {
     let extractions = &decided.statistics.counts.extractions;
+    let row = |kind, counts| BandRow {
+        kind,
+        name: words.say(&say::chart_bands_kind(kind)),
+        counts,
+    };
     [
-        BandRow {
-            name: "Extractions",
-            below: extractions.below_quantification,
-            measured: extractions.within,
-            over: extractions.over,
-            undecided: extractions.unusable,
-        },
-        tally.packages.clone(),
-        BandRow {
-            name: "Products",
-            below: tally.within_below,
-            measured: tally.within_measured,
-            over: tally.over,
-            undecided: tally.none,
-        },
+        row(
+            "extractions",
+            BandCounts {
+                below: extractions.below_quantification,
+                measured: extractions.within,
+                over: extractions.over,
+                undecided: extractions.unusable,
+            },
+        ),
+        row("packages", tally.packages),
+        row(
+            "products",
+            BandCounts {
+                below: tally.within_below,
+                measured: tally.within_measured,
+                over: tally.over,
+                undecided: tally.none,
+            },
+        ),
     ]
 }

@@ -1,12 +1,13 @@
 //! What a maker is told first, in a letter and in the mail that goes with it: what was bought, what was found, and what the
 //! list of ingredients names.
 
-use super::catalogue::{Catalogue, Said};
+use super::catalogue::Catalogue;
 use super::messages::say;
 use super::reasons::side;
 use super::yes_or_no;
 use crate::model::label::{LabelFinding, TermClass};
 use crate::model::package::{PackageResult, Standing};
+use crate::model::said::Said;
 use crate::model::verdict::{ProductVerdict, Verdict};
 
 /// Whether a package is over the limit, so that the product is.

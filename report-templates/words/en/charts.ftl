@@ -1,1 +1,265 @@
 # What stands in and beside the charts: axes, keys, and what is read aloud in their place.
+
+## Words of several charts
+
+# Below the name of a food group, and at the end of a line of the chart of chances.
+chart_packages = { $packages ->
+    [one] { $packages } package
+   *[other] { $packages } packages
+}
+
+# Second line at the foot of a plot, before its scale.
+chart_scale = { $unit }, log scale
+
+# Head of a column of packages that are neither over the limit nor within it; also in the table of bands.
+chart_undecided = undecided
+
+# In keys.
+chart_no_verdict = no verdict
+
+# In the place of a food group's name, where the register has none.
+chart_no_group = No category
+
+# In the place of a food group's name: the small ones together, where there are too many for a chart.
+chart_other_groups = Other food groups
+
+# A list of package codes that is too long to be read aloud.
+chart_codes_more = { $codes } and { $more } more
+
+## Bars by band
+
+# Name of a row, in the chart and in the table above it.
+chart_bands_kind = { $kind ->
+    [extractions] Extractions
+    [packages] Packages
+   *[products] Products
+}
+
+# Below the name of a row.
+chart_bands_all = { $all } in all
+
+# Alternative text; a sentence for each row follows.
+chart_bands = Bars of extractions, packages and products by band.
+
+# Alternative text of one row. The bands are "below 5 ppm", "5 to below 20 ppm", "at or above 20 ppm" and the like.
+chart_bands_row = { $kind ->
+    [extractions] { $all ->
+        [one] { $all } extraction
+       *[other] { $all } extractions
+    }
+    [packages] { $all ->
+        [one] { $all } package
+       *[other] { $all } packages
+    }
+   *[products] { $all ->
+        [one] { $all } product
+       *[other] { $all } products
+    }
+}: { $below } { $below_band }; { $measured } { $measured_band }; { $over } { $over_band }; { $undecided } undecided.
+
+## All products at once
+
+# Alternative text of the cover's squares, or of the bar in their place.
+chart_squares = { $products ->
+    [one] { $products } product
+   *[other] { $products } products
+}: { $over } { over_the_limit }, { $undecided } without a verdict, { $measured } { within_the_limit } with gluten measured, { $below } { within_the_limit } with too little to measure.
+
+## Every package on the scale
+
+# Beside the flag of the limit.
+chart_strip_left = ← { limit_within_short }
+
+# Likewise, on its other side.
+chart_strip_right = { limit_over_short } →
+
+# First line at the foot of the plot; the unit follows on the second.
+chart_strip_foot = package result,
+
+# Alternative text; a sentence for each food group follows. $line is "the limit", "the limit of detection" or the like.
+chart_strip = Strip plot of package results by food group, log scale in { $unit } with { $line } at { $limit }.
+
+# Alternative text of one food group.
+chart_strip_group = { $group }: { $packages ->
+    [one] { $packages } package
+   *[other] { $packages } packages
+}; { $below } { $below_band }; { $measured } { $measured_band }; { $over } { over_the_limit }; { $undecided } undecided{ $measured_any ->
+    [yes] ; the highest measured { $highest }
+   *[no] { "" }
+}.
+
+## A few products, a row each
+
+# On the scale, before the limit, in the row of a product with such packages.
+chart_products_undecided = { $packages ->
+    [one] { $packages } package: undecided
+   *[other] { $packages } packages: undecided
+}
+
+# Head of the last column.
+chart_products_verdict = verdict
+
+# First line at the foot of the plot; the unit follows on the second.
+chart_products_foot = one mark for each package,
+
+# Alternative text; a sentence for each product follows.
+chart_products = Package results of { $products ->
+    [one] { $products } product
+   *[other] { $products } products
+} in { $unit }, log scale with { $line } at { $limit }.
+
+# Alternative text of one product; its results are parted by commas. The limit is that of the product's own claim.
+chart_products_row = { $product }: { $results }; { $verdict ->
+    [over] verdict: { side_over }
+    [within] verdict: { side_within }
+   *[none] no verdict
+}.
+
+# Taken into the sentence above.
+chart_brand_and_product = { $brand }, { $product }
+
+## Shares of products over the limit
+
+# Head of the column of names.
+chart_shares_by = { $by ->
+    [category] Food group
+    [certification] Certification
+   *[oats] Oats
+}
+
+# Above the scale.
+chart_shares_axis = share of products { over_the_limit }
+
+# Head of the column "3 of 24".
+chart_shares_products = products
+
+# Head of the column "13 % (3 to 32)". Exact two-sided interval (Clopper and Pearson, Biometrika 26:404, 1934).
+chart_shares_interval = share, 95 % interval
+
+# Name of the last row.
+chart_shares_all = All products
+
+# In the place of an interval.
+chart_shares_none = no product with a verdict
+
+# In the column of counts.
+chart_share_count = { $k } of { $n }
+
+# In the column of intervals, in per cent.
+chart_share_interval = { $share } % ({ $lower } to { $upper })
+
+# Alternative text; a sentence for each group follows.
+chart_shares = Share of products { over_the_limit } with exact two-sided 95 % intervals, by { $by ->
+    [category] food group
+    [certification] certification
+   *[oats] oats
+}.
+
+# Alternative text of one group: "Breads: 1 of 4, 25 % (1 to 81)."
+chart_shares_row = { $group }: { $count }, { $interval }.
+
+# Likewise, where no product of the group has a verdict.
+chart_shares_row_none = { $group }: no product with a verdict.
+
+# Name of a group: whether the register names a certifier.
+chart_certification = { $kind ->
+    [certified] Certified
+   *[not] Not certified
+}
+
+# Name of a group, by the register's word on oats. "purity": kept apart from sowing on, with records (purity protocol).
+chart_oats = { $kind ->
+    [none] No oats
+    [certified] Certified oats
+    [purity] Purity-protocol oats
+   *[unverified] Unverified oats
+}
+
+## Products by quarter
+
+# Name of a row.
+chart_quarter = { $quarter ->
+    [first] Jan to Mar
+    [second] Apr to Jun
+    [third] Jul to Sep
+   *[fourth] Oct to Dec
+} { $year }
+
+# Where a quarter begins on the range control chart.
+chart_quarter_short = Q{ $quarter } { $year }
+
+# Behind the squares of a quarter.
+chart_quarter_none = no product
+
+# Likewise, where there are products: those over the limit and those without a verdict.
+chart_quarter_outcome = { $over ->
+    [0] none { limit_over_short }
+   *[other] { $over } { limit_over_short }
+}{ $undecided ->
+    [0] { "" }
+   *[other] , { $undecided } no verdict
+}
+
+# In the key; "no verdict" stands beside it.
+chart_quarters_over = { limit_over_short }
+
+# Likewise.
+chart_quarters_measured = { limit_within_short }, gluten measured
+
+# Likewise.
+chart_quarters_below = { limit_within_short }, none measured
+
+# Alternative text; a sentence for each quarter follows.
+chart_quarters = Products by quarter of their last test.
+
+# Alternative text of one quarter.
+chart_quarters_row = { $products ->
+    [0] { $quarter }: no product.
+    [one] { $quarter }: { $products } product; { $over } { over_the_limit }, { $undecided } without a verdict, { $measured } { within_the_limit } with gluten measured, { $below } with none measured.
+   *[other] { $quarter }: { $products } products; { $over } { over_the_limit }, { $undecided } without a verdict, { $measured } { within_the_limit } with gluten measured, { $below } with none measured.
+}
+
+## Two extractions of a package against each other
+
+# Above the plot of differences (Bland and Altman, Lancet 1:307, 1986).
+chart_agreement_up = difference of the two extractions, % of their mean
+
+# Below it.
+chart_agreement_along = mean of the two extractions, { $unit }, log scale
+
+# At the end of either edge. Room for about ten letters.
+chart_agreement_allowed = allowed
+
+# Alternative text. $codes: the packages whose two first extractions disagree.
+chart_agreement = Difference of the two extractions in per cent of their mean, against the mean, for { $packages ->
+    [one] { $packages } package
+   *[other] { $packages } packages
+} with both measured. { $outside ->
+    [0] Every pair lies within the allowed difference.
+    [one] { $outside } pair lies outside the allowed difference: { $codes }.
+   *[other] { $outside } pairs lie outside the allowed difference: { $codes }.
+}
+
+## Range control chart
+
+# Above the control chart (ISO 7870-2:2023).
+chart_range_up = range of each pair, % of its mean
+
+# Below it.
+chart_range_along = pairs in the order of their tests
+
+# At its end. Room for about twelve letters.
+chart_range_control = control { $percent } %
+
+# At its end.
+chart_range_mean = mean { $percent } %
+
+# Alternative text. $codes: the packages whose pairs lie above the control line.
+chart_range = Range control chart of { $pairs ->
+    [one] { $pairs } pair
+   *[other] { $pairs } pairs
+} in the order of their tests. Mean range { $centre } % of the pair’s mean, control limit { $upper } %. { $beyond ->
+    [0] No pair crosses the control limit.
+    [one] { $beyond } pair lies beyond the control limit: { $codes }.
+   *[other] { $beyond } pairs lie beyond the control limit: { $codes }.
+}

@@ -1,1 +1,265 @@
 # What stands in and beside the charts: axes, keys, and what is read aloud in their place.
+
+## Words of several charts
+
+# Below the name of a food group, and at the end of a line of the chart of chances.
+chart_packages = { $packages ->
+    [one] { $packages } envase
+   *[other] { $packages } envases
+}
+
+# Second line at the foot of a plot, before its scale.
+chart_scale = { $unit }, escala log.
+
+# Head of a column of packages that are neither over the limit nor within it; also in the table of bands.
+chart_undecided = sin decidir
+
+# In keys.
+chart_no_verdict = sin dictamen
+
+# In the place of a food group's name, where the register has none.
+chart_no_group = Sin categoría
+
+# In the place of a food group's name: the small ones together, where there are too many for a chart.
+chart_other_groups = Otros grupos de alimentos
+
+# A list of package codes that is too long to be read aloud.
+chart_codes_more = { $codes } y { $more } más
+
+## Bars by band
+
+# Name of a row, in the chart and in the table above it.
+chart_bands_kind = { $kind ->
+    [extractions] Extracciones
+    [packages] Envases
+   *[products] Productos
+}
+
+# Below the name of a row.
+chart_bands_all = { $all } en total
+
+# Alternative text; a sentence for each row follows.
+chart_bands = Barras de las extracciones, los envases y los productos por tramos.
+
+# Alternative text of one row. The bands are "below 5 ppm", "5 to below 20 ppm", "at or above 20 ppm" and the like.
+chart_bands_row = { $kind ->
+    [extractions] { $all ->
+        [one] { $all } extracción
+       *[other] { $all } extracciones
+    }
+    [packages] { $all ->
+        [one] { $all } envase
+       *[other] { $all } envases
+    }
+   *[products] { $all ->
+        [one] { $all } producto
+       *[other] { $all } productos
+    }
+}: { $below }: { $below_band }; { $measured }: { $measured_band }; { $over }: { $over_band }; { $undecided }: sin decidir.
+
+## All products at once
+
+# Alternative text of the cover's squares, or of the bar in their place.
+chart_squares = { $products ->
+    [one] { $products } producto
+   *[other] { $products } productos
+}: { $over } { over_the_limit }, { $undecided } sin dictamen, { $measured } { within_the_limit } con gluten medido, { $below } { within_the_limit } con demasiado poco gluten para medirlo.
+
+## Every package on the scale
+
+# Beside the flag of the limit.
+chart_strip_left = ← { limit_within_short }
+
+# Likewise, on its other side.
+chart_strip_right = { limit_over_short } →
+
+# First line at the foot of the plot; the unit follows on the second.
+chart_strip_foot = resultado del envase,
+
+# Alternative text; a sentence for each food group follows. $line is "the limit", "the limit of detection" or the like.
+chart_strip = Resultados de los envases por grupo de alimentos en escala logarítmica de { $unit }; { $line } está en { $limit }.
+
+# Alternative text of one food group.
+chart_strip_group = { $group }: { $packages ->
+    [one] { $packages } envase
+   *[other] { $packages } envases
+}; { $below }: { $below_band }; { $measured }: { $measured_band }; { $over }: { over_the_limit }; { $undecided }: sin decidir{ $measured_any ->
+    [yes] ; el valor medido más alto, { $highest }
+   *[no] { "" }
+}.
+
+## A few products, a row each
+
+# On the scale, before the limit, in the row of a product with such packages.
+chart_products_undecided = { $packages ->
+    [one] { $packages } envase: sin decidir
+   *[other] { $packages } envases: sin decidir
+}
+
+# Head of the last column.
+chart_products_verdict = dictamen
+
+# First line at the foot of the plot; the unit follows on the second.
+chart_products_foot = una marca por envase,
+
+# Alternative text; a sentence for each product follows.
+chart_products = Resultados de los envases de { $products ->
+    [one] un producto
+   *[other] { $products } productos
+} en escala logarítmica de { $unit }; { $line } está en { $limit }.
+
+# Alternative text of one product; its results are parted by commas. The limit is that of the product's own claim.
+chart_products_row = { $product }: { $results }; { $verdict ->
+    [over] dictamen: { side_over }
+    [within] dictamen: { side_within }
+   *[none] sin dictamen
+}.
+
+# Taken into the sentence above.
+chart_brand_and_product = { $brand }, { $product }
+
+## Shares of products over the limit
+
+# Head of the column of names.
+chart_shares_by = { $by ->
+    [category] Grupo de alimentos
+    [certification] Certificación
+   *[oats] Avena
+}
+
+# Above the scale.
+chart_shares_axis = proporción de productos { over_the_limit }
+
+# Head of the column "3 of 24".
+chart_shares_products = productos
+
+# Head of the column "13 % (3 to 32)". Exact two-sided interval (Clopper and Pearson, Biometrika 26:404, 1934).
+chart_shares_interval = proporción (IC 95 %)
+
+# Name of the last row.
+chart_shares_all = Todos los productos
+
+# In the place of an interval.
+chart_shares_none = ningún producto con dictamen
+
+# In the column of counts.
+chart_share_count = { $k } de { $n }
+
+# In the column of intervals, in per cent.
+chart_share_interval = { $share } % ({ $lower } a { $upper })
+
+# Alternative text; a sentence for each group follows.
+chart_shares = Proporción de productos { over_the_limit } con intervalos exactos bilaterales del 95 %, por { $by ->
+    [category] grupo de alimentos
+    [certification] certificación
+   *[oats] avena
+}.
+
+# Alternative text of one group: "Breads: 1 of 4, 25 % (1 to 81)."
+chart_shares_row = { $group }: { $count }, { $interval }.
+
+# Likewise, where no product of the group has a verdict.
+chart_shares_row_none = { $group }: ningún producto con dictamen.
+
+# Name of a group: whether the register names a certifier.
+chart_certification = { $kind ->
+    [certified] Certificados
+   *[not] No certificados
+}
+
+# Name of a group, by the register's word on oats. "purity": kept apart from sowing on, with records (purity protocol).
+chart_oats = { $kind ->
+    [none] Sin avena
+    [certified] Avena certificada
+    [purity] Avena con protocolo de pureza
+   *[unverified] Avena sin verificar
+}
+
+## Products by quarter
+
+# Name of a row.
+chart_quarter = { $quarter ->
+    [first] Ene. a mar.
+    [second] Abr. a jun.
+    [third] Jul. a sep.
+   *[fourth] Oct. a dic.
+} { $year }
+
+# Where a quarter begins on the range control chart.
+chart_quarter_short = T{ $quarter } { $year }
+
+# Behind the squares of a quarter.
+chart_quarter_none = ningún producto
+
+# Likewise, where there are products: those over the limit and those without a verdict.
+chart_quarter_outcome = { $over ->
+    [0] ninguno { over_the_limit }
+   *[other] { $over } { over_the_limit }
+}{ $undecided ->
+    [0] { "" }
+   *[other] , { $undecided } sin dictamen
+}
+
+# In the key; "no verdict" stands beside it.
+chart_quarters_over = { limit_over_short }
+
+# Likewise.
+chart_quarters_measured = { limit_within_short }, gluten medido
+
+# Likewise.
+chart_quarters_below = { limit_within_short }, nada medido
+
+# Alternative text; a sentence for each quarter follows.
+chart_quarters = Productos según el trimestre de su último análisis.
+
+# Alternative text of one quarter.
+chart_quarters_row = { $products ->
+    [0] { $quarter }: ningún producto.
+    [one] { $quarter }: { $products } producto; { $over } { over_the_limit }, { $undecided } sin dictamen, { $measured } { within_the_limit } con gluten medido, { $below } sin gluten medible.
+   *[other] { $quarter }: { $products } productos; { $over } { over_the_limit }, { $undecided } sin dictamen, { $measured } { within_the_limit } con gluten medido, { $below } sin gluten medible.
+}
+
+## Two extractions of a package against each other
+
+# Above the plot of differences (Bland and Altman, Lancet 1:307, 1986).
+chart_agreement_up = diferencia entre las dos extracciones, % de su media
+
+# Below it.
+chart_agreement_along = media de las dos extracciones, { $unit }, escala log.
+
+# At the end of either edge. Room for about ten letters.
+chart_agreement_allowed = admitida
+
+# Alternative text. $codes: the packages whose two first extractions disagree.
+chart_agreement = Diferencia entre las dos extracciones en porcentaje de su media, frente a la media, en { $packages ->
+    [one] { $packages } envase
+   *[other] { $packages } envases
+} con ambas medidas. { $outside ->
+    [0] Cada par está dentro de la diferencia admitida.
+    [one] { $outside } par queda fuera de la diferencia admitida: { $codes }.
+   *[other] { $outside } pares quedan fuera de la diferencia admitida: { $codes }.
+}
+
+## Range control chart
+
+# Above the control chart (ISO 7870-2:2023).
+chart_range_up = rango de cada par, % de su media
+
+# Below it.
+chart_range_along = pares en el orden de sus análisis
+
+# At its end. Room for about twelve letters.
+chart_range_control = control { $percent } %
+
+# At its end.
+chart_range_mean = media { $percent } %
+
+# Alternative text. $codes: the packages whose pairs lie above the control line.
+chart_range = Gráfico de control del rango de { $pairs ->
+    [one] { $pairs } par
+   *[other] { $pairs } pares
+} en el orden de sus análisis. Rango medio: { $centre } % de la media del par; límite de control: { $upper } %. { $beyond ->
+    [0] Ningún par cruza el límite de control.
+    [one] { $beyond } par queda más allá del límite de control: { $codes }.
+   *[other] { $beyond } pares quedan más allá del límite de control: { $codes }.
+}

@@ -9,7 +9,7 @@ use crate::render::charts::style::{
     ACCENT, Align, At, Canvas, INK, Pen, RULE, Type, WIDTH, ZONE, at, draw, text_width,
 };
 use crate::render::terms::Terms;
-use crate::render::words::counted;
+use crate::words::{Catalogue, say};
 use anyhow::Result;
 use std::collections::BTreeSet;
 
@@ -30,11 +30,12 @@ pub fn agreement(chart: &RangeChart, testing: &Testing, terms: &Terms) -> Result
     let axes = Axes::holding(chart, testing, terms);
     let height = TOP + PLOT + FOOT;
     let svg = draw(WIDTH, height, |canvas| {
-        axes.envelope(canvas, testing)?;
+        axes.envelope(canvas, testing, terms)?;
         axes.draw(canvas, terms)?;
         marks(canvas, chart, &axes)
     })?;
-    Ok(Some(Chart::new("agreement", svg, alt(chart), height)))
+    let alt = alt(chart, &terms.words);
+    Ok(Some(Chart::new("agreement", svg, alt, height)))
 }
 
 struct Axes {
@@ -71,8 +72,9 @@ impl Axes {
         (2.8 * s / mean * 100.0).min(self.half)
     }
 
-    fn envelope(&self, canvas: &mut Canvas<'_>, testing: &Testing) -> Result<()> {
+    fn envelope(&self, canvas: &mut Canvas<'_>, testing: &Testing, terms: &Terms) -> Result<()> {
         const STEPS: i32 = 60;
+        let allowed = terms.words.say(&say::chart_agreement_allowed());
         let (low, high) = (
             self.scale.low(),
             *self.scale.figures().last().unwrap_or(&100.0),
@@ -100,7 +102,7 @@ impl Axes {
             canvas.line(edge, Pen::solid(1.2, ACCENT))?;
             let end = edge.last().map_or(0.0, |end| end.y);
             canvas.text(
-                "allowed",
+                &allowed,
                 at(RIGHT + 6.0, end + 3.0),
                 Align::Start,
                 Type {
@@ -114,12 +116,8 @@ impl Axes {
 
     fn draw(&self, canvas: &mut Canvas<'_>, terms: &Terms) -> Result<()> {
         let bottom = TOP + PLOT;
-        canvas.text(
-            "difference of the two extractions, % of their mean",
-            at(0.0, 8.0),
-            Align::Start,
-            NOTE,
-        )?;
+        let up = terms.words.say(&say::chart_agreement_up());
+        canvas.text(&up, at(0.0, 8.0), Align::Start, NOTE)?;
         canvas.line(
             &[at(LEFT, self.y(0.0)), at(RIGHT, self.y(0.0))],
             Pen::solid(0.8, RULE),
@@ -152,6 +150,7 @@ impl Axes {
         }
         for figure in self.scale.figures() {
             let word = crate::render::numbers::plain(Ppm(figure));
+            let word = terms.words.locale().figure(&word);
             canvas.text(
                 &word,
                 at(self.scale.x(figure), bottom + 12.5),
@@ -159,7 +158,7 @@ impl Axes {
                 NOTE,
             )?;
         }
-        let axis = format!("mean of the two extractions, {}, log scale", terms.unit);
+        let axis = terms.words.say(&say::chart_agreement_along(terms.unit));
         canvas.text(&axis, at(RIGHT, bottom + 25.0), Align::End, NOTE)
     }
 }
@@ -225,37 +224,27 @@ pub(crate) fn name_apart(
     Ok(())
 }
 
-fn alt(chart: &RangeChart) -> String {
+fn alt(chart: &RangeChart, words: &Catalogue) -> String {
     let outside: Vec<&str> = chart
         .points
         .iter()
         .filter(|point| !point.agrees)
         .map(|point| point.package_code.as_str())
         .collect();
-    let finding = match outside.len() {
-        0 => "Every pair lies within the allowed difference.".to_owned(),
-        n => format!(
-            "{} outside the allowed difference: {}.",
-            counted(n, "pair", "pairs"),
-            list(&outside)
-        ),
-    };
-    format!(
-        "Difference of the two extractions in per cent of their mean, against the mean, for {} with both measured. {finding}",
-        counted(chart.points.len(), "package", "packages")
-    )
+    let (packages, count) = (chart.points.len() as u64, outside.len() as u64);
+    words.say(&say::chart_agreement(
+        packages,
+        count,
+        list(&outside, words),
+    ))
 }
 
 /// At most twelve of them, and how many more there are.
-pub(crate) fn list(codes: &[&str]) -> String {
-    let shown = codes
-        .iter()
-        .take(NAMED_AT_MOST)
-        .copied()
-        .collect::<Vec<_>>()
-        .join(", ");
+pub(crate) fn list(codes: &[&str], words: &Catalogue) -> String {
+    let shown: Vec<&str> = codes.iter().take(NAMED_AT_MOST).copied().collect();
+    let shown = shown.join(", ");
     match codes.len().saturating_sub(NAMED_AT_MOST) {
         0 => shown,
-        more => format!("{shown} and {more} more"),
+        more => words.say(&say::chart_codes_more(shown, more as u64)),
     }
 }

@@ -5,9 +5,9 @@ use crate::render::charts::scale::{NOTE, ROW, VALUE};
 use crate::render::charts::style::{
     Align, Canvas, FILL, INK, PAPER, Pen, Type, WIDTH, at, draw, text_width,
 };
-use crate::render::tally::BandRow;
+use crate::render::tally::{BandCounts, BandRow};
 use crate::render::terms::Terms;
-use crate::render::words::counted;
+use crate::words::say;
 use anyhow::Result;
 
 const LEFT: f64 = 72.0;
@@ -21,21 +21,21 @@ pub fn bands(rows: &[BandRow], terms: &Terms) -> Result<Chart> {
     let svg = draw(WIDTH, height, |canvas| {
         for (number, row) in rows.iter().enumerate() {
             let top = TOP + PITCH * number as f64;
-            canvas.text(row.name, at(0.0, top + 11.0), Align::Start, ROW)?;
+            canvas.text(&row.name, at(0.0, top + 11.0), Align::Start, ROW)?;
             canvas.text(
-                &format!("{} in all", row.all()),
+                &terms.words.say(&say::chart_bands_all(row.counts.all())),
                 at(0.0, top + 20.5),
                 Align::Start,
                 NOTE,
             )?;
-            bar(canvas, row, top)?;
+            bar(canvas, &row.counts, top)?;
         }
         Ok(())
     })?;
     Ok(Chart::new("bands", svg, alt(rows, terms), height))
 }
 
-fn bar(canvas: &mut Canvas<'_>, row: &BandRow, top: f64) -> Result<()> {
+fn bar(canvas: &mut Canvas<'_>, row: &BandCounts, top: f64) -> Result<()> {
     let whole = WIDTH - LEFT;
     let mut left = LEFT;
     let mut labelled_until = WIDTH + 8.0;
@@ -78,7 +78,7 @@ enum Band {
     Undecided,
 }
 
-fn shares(row: &BandRow) -> [(u64, Band); 4] {
+fn shares(row: &BandCounts) -> [(u64, Band); 4] {
     [
         (row.below, Band::Below),
         (row.measured, Band::Measured),
@@ -110,24 +110,23 @@ fn segment(
 }
 
 fn alt(rows: &[BandRow], terms: &Terms) -> String {
-    let row = |row: &BandRow| {
-        format!(
-            "{} {}: {} {}, {} {}, {} {}, {} undecided.",
-            row.all(),
-            row.name.to_lowercase(),
-            row.below,
-            terms.below,
-            row.measured,
-            terms.measured,
-            row.over,
-            terms.over.to_lowercase(),
-            row.undecided
+    let told = rows.iter().map(|row| {
+        let counts = &row.counts;
+        say::chart_bands_row(
+            row.kind,
+            counts.all(),
+            counts.below.to_string(),
+            &terms.below,
+            counts.measured.to_string(),
+            &terms.measured,
+            counts.over.to_string(),
+            &terms.over_in_text,
+            counts.undecided.to_string(),
         )
-    };
-    let rows: Vec<String> = rows.iter().map(row).collect();
-    format!(
-        "Bars of {} by band. {}",
-        counted(rows.len(), "kind", "kinds"),
-        rows.join(" ")
-    )
+    });
+    let sentences: Vec<String> = std::iter::once(say::chart_bands())
+        .chain(told)
+        .map(|said| terms.words.say(&said))
+        .collect();
+    sentences.join(" ")
 }

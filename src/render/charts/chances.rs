@@ -6,7 +6,7 @@ use crate::render::charts::style::{
     ACCENT, Align, At, Canvas, GRID, INK, INK_2, Pen, RULE, Type, WIDTH, ZONE, at, draw, text_width,
 };
 use crate::render::numbers::{NBSP, percent, plain};
-use crate::render::words::counted;
+use crate::words::{Catalogue, say};
 use anyhow::Result;
 
 const AXIS: Type = Type::plain(8.2, INK_2);
@@ -45,7 +45,12 @@ fn ground(canvas: &mut Canvas<'_>, right: f64, up: &str, along: &str) -> Result<
 
 /// The chance that so many packages hold at least one over, against the share of all packages that is. The line of `own`
 /// packages is the plan's.
-pub fn finding(lines: &[FindingLine], own: usize, words: &FindingWords) -> Result<Chart> {
+pub fn finding(
+    lines: &[FindingLine],
+    own: usize,
+    words: &FindingWords,
+    catalogue: &Catalogue,
+) -> Result<Chart> {
     let right = WIDTH - 96.0;
     let most = lines
         .iter()
@@ -73,8 +78,8 @@ pub fn finding(lines: &[FindingLine], own: usize, words: &FindingWords) -> Resul
                 (0.9, INK_2, LABEL)
             };
             canvas.line(&points, Pen::solid(width, ink))?;
-            let words = counted(line.packages, "package", "packages");
-            canvas.text(&words, at(right + 6.0, label_at + 3.0), Align::Start, look)?;
+            let label = catalogue.say(&say::chart_packages(line.packages as u64));
+            canvas.text(&label, at(right + 6.0, label_at + 3.0), Align::Start, look)?;
         }
         Ok(())
     })?;

@@ -11,7 +11,7 @@ use crate::render::charts::style::{
 };
 use crate::render::listing::{line, name};
 use crate::render::terms::Terms;
-use crate::render::words::counted;
+use crate::words::{say, side};
 use anyhow::Result;
 
 /// Height of the rows in one chart: the room that the newsletter's first page has, and that any later one has.
@@ -84,11 +84,17 @@ impl<'a> Row<'a> {
             let y = middle + 3.2 + LINE * (number as f64 - (count - 1.0) / 2.0);
             canvas.text(text, at(0.0, y), Align::Start, look)?;
         }
-        self.marks(canvas, scale, middle)?;
+        self.marks(canvas, scale, terms, middle)?;
         self.verdict(canvas, terms, middle)
     }
 
-    fn marks(&self, canvas: &mut Canvas<'_>, scale: &LogScale, middle: f64) -> Result<()> {
+    fn marks(
+        &self,
+        canvas: &mut Canvas<'_>,
+        scale: &LogScale,
+        terms: &Terms,
+        middle: f64,
+    ) -> Result<()> {
         let marks: Vec<Mark> = self.product.verdict.packages.iter().map(Mark::of).collect();
         let of = |wanted: Mark| marks.iter().filter(|mark| **mark == wanted).count();
         let (below, undecided) = (of(Mark::Below), of(Mark::Undecided));
@@ -129,7 +135,8 @@ impl<'a> Row<'a> {
             )?;
         }
         if undecided > 0 {
-            let words = format!("{}: undecided", counted(undecided, "package", "packages"));
+            let said = say::chart_products_undecided(undecided as u64);
+            let words = terms.words.say(&said);
             self.note(canvas, &words, &placed, scale, middle)?;
         }
         Ok(())
@@ -223,7 +230,7 @@ fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) 
         canvas.text(&below, at(centre, 12.0), Align::Middle, NOTE)?;
     }
     canvas.text(
-        "verdict",
+        &terms.words.say(&say::chart_products_verdict()),
         at((VERDICT.0 + VERDICT.1) / 2.0, 12.0),
         Align::Middle,
         NOTE,
@@ -231,40 +238,32 @@ fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) 
 }
 
 fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
-    let words = [
-        "one mark for each package,",
-        &format!("{}, log scale", terms.unit),
-    ];
-    scale.foot(canvas, words, BELOW, terms, top)
+    let (foot, unit) = (say::chart_products_foot(), say::chart_scale(terms.unit));
+    let words = [foot, unit].map(|said| terms.words.say(&said));
+    scale.foot(canvas, &words, BELOW, terms, top)
 }
 
 fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
-    let told: Vec<String> = rows
-        .iter()
-        .map(|row| {
-            let product = row.product;
-            let line = line(product, terms);
-            let brand = product
-                .verdict
-                .product
-                .brand
-                .as_deref()
-                .map_or(String::new(), |brand| format!("{brand}, "));
-            let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
-            format!(
-                "{brand}{}: {}; verdict {}.",
-                name(product),
-                results.join(", "),
-                line.verdict.to_lowercase()
-            )
-        })
-        .collect();
-    format!(
-        "Package results of {} in {}, log scale with {} at {}. {}",
-        counted(rows.len(), "product", "products"),
-        terms.unit,
-        terms.the_line,
-        terms.limit,
-        told.join(" ")
-    )
+    let count = rows.len() as u64;
+    let plot = say::chart_products(count, terms.unit, &terms.the_line, &terms.limit);
+    let mut sentences = vec![terms.words.say(&plot)];
+    sentences.extend(rows.iter().map(|row| told(row.product, terms)));
+    sentences.join(" ")
+}
+
+fn told(product: &JudgedProduct, terms: &Terms) -> String {
+    let (line, rule) = (line(product, terms), product.verdict.rule);
+    let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
+    let name = name(product);
+    let named = match product.verdict.product.brand.as_deref() {
+        Some(brand) => terms.words.say(&say::chart_brand_and_product(brand, name)),
+        None => name,
+    };
+    terms.words.say(&say::chart_products_row(
+        named,
+        results.join(", "),
+        line.state,
+        side(rule.limit),
+        terms.words.limit(&rule),
+    ))
 }

@@ -6,7 +6,7 @@ use crate::render::charts::scale::{NOTE, PLAIN, VALUE};
 use crate::render::charts::squares::{Unit, part_of_bar, square};
 use crate::render::charts::style::{Align, Canvas, INK, PAPER, Type, WIDTH, at, draw, text_width};
 use crate::render::terms::Terms;
-use crate::render::words::counted;
+use crate::words::{Catalogue, say, side};
 use anyhow::Result;
 
 /// A quarter with more products than this is drawn as a bar.
@@ -18,6 +18,9 @@ const LEFT: f64 = 92.0;
 const PITCH: f64 = 21.0;
 const KEY: f64 = 24.0;
 
+/// Between two entries of the key.
+const GAP: f64 = 14.0;
+
 /// The quarters in one chart, from the earliest to the latest. `part` numbers the charts where there are several.
 pub fn quarters(rows: &[QuarterCounts], terms: &Terms, part: usize) -> Result<Chart> {
     let form = Form::of(rows, terms);
@@ -25,7 +28,8 @@ pub fn quarters(rows: &[QuarterCounts], terms: &Terms, part: usize) -> Result<Ch
     let svg = draw(WIDTH, height, |canvas| {
         for (number, row) in rows.iter().enumerate() {
             let top = PITCH * number as f64 + 2.0;
-            canvas.text(&name(row), at(0.0, top + 7.8), Align::Start, PLAIN)?;
+            let quarter = name(row, &terms.words);
+            canvas.text(&quarter, at(0.0, top + 7.8), Align::Start, PLAIN)?;
             match form {
                 Form::Squares { .. } => squares(canvas, row, top)?,
                 Form::Bars { end, largest } => bar(canvas, row, top - 2.0, end, largest)?,
@@ -86,12 +90,14 @@ fn units(row: &QuarterCounts) -> [(Unit, u64); 4] {
     ]
 }
 
-fn name(row: &QuarterCounts) -> String {
-    let months = ["Jan to Mar", "Apr to Jun", "Jul to Sep", "Oct to Dec"];
-    let months = months
-        .get(row.quarter.saturating_sub(1) as usize)
-        .unwrap_or(&"");
-    format!("{months} {}", row.year)
+fn name(row: &QuarterCounts, words: &Catalogue) -> String {
+    let quarter = match row.quarter {
+        1 => "first",
+        2 => "second",
+        3 => "third",
+        _ => "fourth",
+    };
+    words.say(&say::chart_quarter(quarter, row.year.to_string()))
 }
 
 fn squares(canvas: &mut Canvas<'_>, row: &QuarterCounts, top: f64) -> Result<()> {
@@ -135,19 +141,23 @@ fn bar(
 
 fn key(canvas: &mut Canvas<'_>, top: f64, terms: &Terms, form: Form) -> Result<()> {
     let with_squares = matches!(form, Form::Squares { .. });
+    let rule = side(terms.rule);
     let entries = [
-        (Unit::Over, terms.over_short.to_owned()),
-        (Unit::NoVerdict, "no verdict".to_owned()),
-        (
-            Unit::Measured,
-            format!("{}, gluten measured", terms.within_short),
-        ),
-        (
-            Unit::Below,
-            format!("{}, none measured", terms.within_short),
-        ),
-    ];
-    let mut left = LEFT;
+        (Unit::Over, say::chart_quarters_over(rule)),
+        (Unit::NoVerdict, say::chart_no_verdict()),
+        (Unit::Measured, say::chart_quarters_measured(rule)),
+        (Unit::Below, say::chart_quarters_below(rule)),
+    ]
+    .map(|(unit, said)| (unit, terms.words.say(&said)));
+    let mark = if with_squares { 13.0 } else { 18.0 };
+    let widths = entries.iter().map(|(_, words)| text_width(words, NOTE));
+    let whole: f64 = widths.map(|width| mark + width + GAP).sum();
+    // Below the rows where it has room there, else from the edge on.
+    let mut left = if LEFT + whole - GAP <= WIDTH {
+        LEFT
+    } else {
+        0.0
+    };
     for (unit, words) in entries {
         if with_squares {
             square(canvas, at(left, top), SQUARE, unit)?;
@@ -159,43 +169,36 @@ fn key(canvas: &mut Canvas<'_>, top: f64, terms: &Terms, form: Form) -> Result<(
                 unit,
             )?;
         }
-        let text_left = left + if with_squares { 13.0 } else { 18.0 };
+        let text_left = left + mark;
         canvas.text(&words, at(text_left, top + 7.5), Align::Start, NOTE)?;
-        left = text_left + text_width(&words, NOTE) + 14.0;
+        left = text_left + text_width(&words, NOTE) + GAP;
     }
     Ok(())
 }
 
 /// "4 at or above, 1 no verdict".
 fn outcome(row: &QuarterCounts, terms: &Terms) -> String {
-    if all(row) == 0 {
-        return "no product".to_owned();
-    }
-    let over = match row.over {
-        0 => format!("none {}", terms.over_short),
-        n => format!("{n} {}", terms.over_short),
-    };
-    match row.no_verdict {
-        0 => over,
-        n => format!("{over}, {n} no verdict"),
-    }
+    terms.words.say(&match all(row) {
+        0 => say::chart_quarter_none(),
+        _ => say::chart_quarter_outcome(row.over, row.no_verdict, side(terms.rule)),
+    })
 }
 
 fn alt(rows: &[QuarterCounts], terms: &Terms) -> String {
-    let told: Vec<String> = rows
-        .iter()
-        .map(|row| {
-            format!(
-                "{}: {}, {}, {} {} with gluten measured, {} {} with none measured.",
-                name(row),
-                counted(all(row) as usize, "product", "products"),
-                outcome(row, terms),
-                row.within_quantified,
-                terms.within_short,
-                row.within_below,
-                terms.within_short
-            )
-        })
+    let told = rows.iter().map(|row| {
+        say::chart_quarters_row(
+            name(row, &terms.words),
+            all(row),
+            row.over.to_string(),
+            row.no_verdict.to_string(),
+            row.within_quantified.to_string(),
+            row.within_below.to_string(),
+            side(terms.rule),
+        )
+    });
+    let sentences: Vec<String> = std::iter::once(say::chart_quarters())
+        .chain(told)
+        .map(|said| terms.words.say(&said))
         .collect();
-    format!("Products by quarter of their last test. {}", told.join(" "))
+    sentences.join(" ")
 }

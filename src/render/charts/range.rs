@@ -7,8 +7,7 @@ use crate::render::charts::scale::{NOTE, VALUE, round_step};
 use crate::render::charts::style::{
     ACCENT, Align, Canvas, HAIRLINE, INK, Pen, RULE, Type, WIDTH, at, draw, text_width,
 };
-use crate::render::numbers::NBSP;
-use crate::render::words::counted;
+use crate::words::{Catalogue, say};
 use anyhow::Result;
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeMap;
@@ -23,22 +22,26 @@ const FOOT: f64 = 40.0;
 const TOLD_APART: f64 = 2.2;
 
 /// The chart; none where too few pairs agree for its lines. `tested` has the day of each package's test.
-pub fn range(chart: &RangeChart, tested: &BTreeMap<&str, NaiveDate>) -> Result<Option<Chart>> {
+pub fn range(
+    chart: &RangeChart,
+    tested: &BTreeMap<&str, NaiveDate>,
+    words: &Catalogue,
+) -> Result<Option<Chart>> {
     let Some(lines) = chart.lines else {
         return Ok(None);
     };
     let axes = Axes::holding(chart, lines);
     let height = TOP + PLOT + FOOT;
     let svg = draw(WIDTH, height, |canvas| {
-        axes.draw(canvas)?;
-        quarters(canvas, chart, tested, &axes)?;
-        limits(canvas, lines, &axes)?;
+        axes.draw(canvas, words)?;
+        quarters(canvas, chart, tested, &axes, words)?;
+        limits(canvas, lines, &axes, words)?;
         marks(canvas, chart, lines, &axes)
     })?;
     Ok(Some(Chart::new(
         "range-chart",
         svg,
-        alt(chart, lines),
+        alt(chart, lines, words),
         height,
     )))
 }
@@ -72,14 +75,10 @@ impl Axes {
         TOP + PLOT * (1.0 - percent / self.top)
     }
 
-    fn draw(&self, canvas: &mut Canvas<'_>) -> Result<()> {
+    fn draw(&self, canvas: &mut Canvas<'_>, words: &Catalogue) -> Result<()> {
         let bottom = TOP + PLOT;
-        canvas.text(
-            "range of each pair, % of its mean",
-            at(0.0, 8.0),
-            Align::Start,
-            NOTE,
-        )?;
+        let up = words.say(&say::chart_range_up());
+        canvas.text(&up, at(0.0, 8.0), Align::Start, NOTE)?;
         canvas.line(
             &[at(LEFT, TOP), at(LEFT, bottom), at(RIGHT, bottom)],
             Pen::solid(0.9, INK),
@@ -95,12 +94,8 @@ impl Axes {
                 NOTE,
             )?;
         }
-        canvas.text(
-            "pairs in the order of their tests",
-            at(RIGHT, bottom + 34.0),
-            Align::End,
-            NOTE,
-        )
+        let along = words.say(&say::chart_range_along());
+        canvas.text(&along, at(RIGHT, bottom + 34.0), Align::End, NOTE)
     }
 }
 
@@ -110,6 +105,7 @@ fn quarters(
     chart: &RangeChart,
     tested: &BTreeMap<&str, NaiveDate>,
     axes: &Axes,
+    words: &Catalogue,
 ) -> Result<()> {
     let quarter = |point: &RangePoint| {
         let day = tested.get(point.package_code.as_str())?;
@@ -124,7 +120,10 @@ fn quarters(
         last = now;
         let x = LEFT + axes.pitch * number as f64;
         let word = now.map_or(String::new(), |(year, quarter)| {
-            format!("Q{quarter} {year}")
+            words.say(&say::chart_quarter_short(
+                quarter.to_string(),
+                year.to_string(),
+            ))
         });
         let bottom = TOP + PLOT;
         let named = x >= free;
@@ -141,7 +140,12 @@ fn quarters(
     Ok(())
 }
 
-fn limits(canvas: &mut Canvas<'_>, lines: RangeLines, axes: &Axes) -> Result<()> {
+fn limits(
+    canvas: &mut Canvas<'_>,
+    lines: RangeLines,
+    axes: &Axes,
+    words: &Catalogue,
+) -> Result<()> {
     let line = |y: f64| [at(LEFT, y), at(RIGHT, y)];
     let (mean, control) = (axes.y(lines.centre), axes.y(lines.upper));
     canvas.line(&line(mean), Pen::solid(0.8, RULE))?;
@@ -153,13 +157,13 @@ fn limits(canvas: &mut Canvas<'_>, lines: RangeLines, axes: &Axes) -> Result<()>
         ..VALUE
     };
     canvas.text(
-        &format!("control {:.0}{NBSP}%", lines.upper),
+        &words.say(&say::chart_range_control(whole(lines.upper))),
         at(RIGHT + 6.0, control + 3.0),
         Align::Start,
         control_look,
     )?;
     canvas.text(
-        &format!("mean {:.0}{NBSP}%", lines.centre),
+        &words.say(&say::chart_range_mean(whole(lines.centre))),
         at(RIGHT + 6.0, mean_word),
         Align::Start,
         NOTE,
@@ -197,25 +201,22 @@ fn marks(
     name_apart(canvas, &named, (TOP - 8.0, RIGHT + 4.0), &levels)
 }
 
-fn alt(chart: &RangeChart, lines: RangeLines) -> String {
+fn whole(percent: f64) -> String {
+    format!("{percent:.0}")
+}
+
+fn alt(chart: &RangeChart, lines: RangeLines, words: &Catalogue) -> String {
     let beyond: Vec<&str> = chart
         .points
         .iter()
         .filter(|point| point.beyond)
         .map(|point| point.package_code.as_str())
         .collect();
-    let finding = match beyond.len() {
-        0 => "No pair crosses the control limit.".to_owned(),
-        n => format!(
-            "{} beyond the control limit: {}.",
-            counted(n, "pair", "pairs"),
-            list(&beyond)
-        ),
-    };
-    format!(
-        "Range control chart of {} in the order of their tests. Mean range {:.0} % of the pair's mean, control limit {:.0} %. {finding}",
-        counted(chart.points.len(), "pair", "pairs"),
-        lines.centre,
-        lines.upper
-    )
+    words.say(&say::chart_range(
+        chart.points.len() as u64,
+        whole(lines.centre),
+        whole(lines.upper),
+        beyond.len() as u64,
+        list(&beyond, words),
+    ))
 }

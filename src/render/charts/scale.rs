@@ -139,21 +139,22 @@ impl LogScale {
     pub fn foot(
         &self,
         canvas: &mut Canvas<'_>,
-        words: [&str; 2],
+        words: &[String; 2],
         (from, to): (f64, f64),
         terms: &Terms,
         top: f64,
     ) -> Result<()> {
-        canvas.text(words[0], at(0.0, top + 9.0), Align::Start, NOTE)?;
-        canvas.text(words[1], at(0.0, top + 19.0), Align::Start, NOTE)?;
+        canvas.text(&words[0], at(0.0, top + 9.0), Align::Start, NOTE)?;
+        canvas.text(&words[1], at(0.0, top + 19.0), Align::Start, NOTE)?;
         canvas.frame(at(from, top), at(to, top + 21.0), Pen::solid(0.9, INK))?;
         let middle = at((from + to) / 2.0, top + 14.0);
         canvas.text(&terms.below_short, middle, Align::Middle, VALUE)?;
-        self.rule(canvas, top, terms.rule.ppm)
+        self.rule(canvas, top, terms)
     }
 
     /// The scale drawn as a rule, 21 points high, with the limit in the accent.
-    pub fn rule(&self, canvas: &mut Canvas<'_>, top: f64, limit: Ppm) -> Result<()> {
+    pub fn rule(&self, canvas: &mut Canvas<'_>, top: f64, terms: &Terms) -> Result<()> {
+        let written = |figure| terms.words.locale().figure(&numbers::plain(figure));
         let bottom = top + 21.0;
         canvas.fill(
             at(self.left - 10.0, top),
@@ -174,8 +175,8 @@ impl LogScale {
                 Pen::solid(0.7, INK),
             )?;
         }
-        let limit_x = self.x(limit.0);
-        let limit_word = numbers::plain(limit);
+        let limit_x = self.limit();
+        let limit_word = written(terms.rule.ppm);
         let limit_half = text_width(&limit_word, VALUE) / 2.0 + 3.0;
         canvas.line(
             &[at(limit_x, top), at(limit_x, top + 7.0)],
@@ -191,7 +192,7 @@ impl LogScale {
             },
         )?;
         for figure in figures {
-            let word = numbers::plain(Ppm(figure));
+            let word = written(Ppm(figure));
             let (x, half) = (self.x(figure), text_width(&word, NOTE) / 2.0);
             if (x - limit_x).abs() > limit_half + half {
                 canvas.text(

@@ -1,6 +1,6 @@
 //! Shares of products over the limit, group by group, each with its 95 % interval.
 
-use crate::model::statistics::{Group, Share};
+use crate::model::statistics::{Group, GroupedBy, Share};
 use crate::render::charts::Chart;
 use crate::render::charts::scale::{NOTE, PLAIN, parts, wrap};
 use crate::render::charts::style::{
@@ -8,6 +8,7 @@ use crate::render::charts::style::{
 };
 use crate::render::numbers::{NBSP, percent};
 use crate::render::terms::Terms;
+use crate::words::{Catalogue, say, side};
 use anyhow::Result;
 
 const NAME_WIDTH: f64 = 112.0;
@@ -23,11 +24,9 @@ const STRONG: Type = Type::strong(8.6, INK);
 /// Height of the rows in one chart: a page of them.
 const ROWS_HEIGHT: f64 = 530.0;
 
-/// The groups in as many charts as they need, in the order given, and all products under a rule at their end. `head` names
-/// what the groups are.
+/// The groups in as many charts as they need, in the order given, and all products under a rule at their end.
 pub fn shares(
-    name: &str,
-    head: &str,
+    by: GroupedBy,
     groups: &[Group],
     all: Option<&Share>,
     terms: &Terms,
@@ -38,19 +37,24 @@ pub fn shares(
     let numbered = parts.into_iter().zip(1..);
     numbered
         .map(|(part, number)| {
-            let name = if number == 1 {
-                name.to_owned()
-            } else {
-                format!("{name}-{number}")
+            let stem = match by {
+                GroupedBy::Category => "shares-food-group",
+                GroupedBy::Certification => "shares-certification",
+                GroupedBy::Oats => "shares-oats",
             };
-            one(name, head, part, all.filter(|_| number == last), terms)
+            let name = if number == 1 {
+                stem.to_owned()
+            } else {
+                format!("{stem}-{number}")
+            };
+            one(name, by, part, all.filter(|_| number == last), terms)
         })
         .collect()
 }
 
 fn one(
     name: String,
-    head: &str,
+    by: GroupedBy,
     rows: &[Row<'_>],
     all: Option<&Share>,
     terms: &Terms,
@@ -60,11 +64,11 @@ fn one(
     let shares = rows.iter().filter_map(|row| row.group.share.as_ref());
     let axis = Axis::holding(shares.chain(all));
     let svg = draw(WIDTH, height, |canvas| {
-        heads(canvas, head, terms)?;
+        heads(canvas, by, terms)?;
         axis.grid(canvas, HEAD - 6.0, height - FOOT)?;
         let mut top = HEAD;
         for row in rows {
-            row.draw(canvas, &axis, top)?;
+            row.draw(canvas, &axis, terms, top)?;
             top += row.height;
         }
         if let Some(share) = all {
@@ -73,12 +77,13 @@ fn one(
                 Pen::solid(0.8, RULE),
             )?;
             let middle = top + 8.0 + PITCH / 2.0;
-            canvas.text("All products", at(0.0, middle + 3.0), Align::Start, STRONG)?;
-            interval(canvas, &axis, share, middle, Emphasis::All)?;
+            let name = terms.words.say(&say::chart_shares_all());
+            canvas.text(&name, at(0.0, middle + 3.0), Align::Start, STRONG)?;
+            interval(canvas, &axis, share, (middle, Emphasis::All), &terms.words)?;
         }
         axis.labels(canvas, height - FOOT + 11.0)
     })?;
-    let alt = alt(head, rows, all, terms);
+    let alt = alt(by, rows, all, terms);
     Ok(Chart::new(name, svg, alt, height))
 }
 
@@ -99,7 +104,7 @@ impl<'a> Row<'a> {
         }
     }
 
-    fn draw(&self, canvas: &mut Canvas<'_>, axis: &Axis, top: f64) -> Result<()> {
+    fn draw(&self, canvas: &mut Canvas<'_>, axis: &Axis, terms: &Terms, top: f64) -> Result<()> {
         let middle = top + self.height / 2.0;
         let first = middle - LINE * (self.lines.len() as f64 - 1.0) / 2.0 + 3.0;
         for (number, line) in self.lines.iter().enumerate() {
@@ -111,14 +116,14 @@ impl<'a> Row<'a> {
             )?;
         }
         match &self.group.share {
-            Some(share) => interval(canvas, axis, share, middle, Emphasis::Group),
+            Some(share) => {
+                let row = (middle, Emphasis::Group);
+                interval(canvas, axis, share, row, &terms.words)
+            }
             None => {
-                canvas.text(
-                    "no product with a verdict",
-                    at(LEFT + 6.0, middle + 3.0),
-                    Align::Start,
-                    NOTE,
-                )?;
+                let none = terms.words.say(&say::chart_shares_none());
+                let place = at(LEFT + 6.0, middle + 3.0);
+                canvas.text(&none, place, Align::Start, NOTE)?;
                 canvas.text("–", at(COUNT, middle + 3.0), Align::Middle, PLAIN)?;
                 canvas.text("–", at(WIDTH, middle + 3.0), Align::End, PLAIN)
             }
@@ -132,25 +137,32 @@ enum Emphasis {
     All,
 }
 
-fn heads(canvas: &mut Canvas<'_>, head: &str, terms: &Terms) -> Result<()> {
-    canvas.text(head, at(0.0, 8.0), Align::Start, NOTE)?;
-    let axis = format!("share of products {}", terms.over_the_limit);
-    canvas.text(&axis, at(LEFT, 8.0), Align::Start, NOTE)?;
-    canvas.text("products", at(COUNT, 8.0), Align::Middle, NOTE)?;
-    canvas.text(
-        &format!("share, 95{NBSP}% interval"),
-        at(WIDTH, 8.0),
-        Align::End,
-        NOTE,
-    )
+/// By which a message chooses what the groups are.
+pub fn by_word(by: GroupedBy) -> &'static str {
+    match by {
+        GroupedBy::Category => "category",
+        GroupedBy::Certification => "certification",
+        GroupedBy::Oats => "oats",
+    }
+}
+
+fn heads(canvas: &mut Canvas<'_>, by: GroupedBy, terms: &Terms) -> Result<()> {
+    [
+        (say::chart_shares_by(by_word(by)), 0.0, Align::Start),
+        (say::chart_shares_axis(side(terms.rule)), LEFT, Align::Start),
+        (say::chart_shares_products(), COUNT, Align::Middle),
+        (say::chart_shares_interval(), WIDTH, Align::End),
+    ]
+    .into_iter()
+    .try_for_each(|(said, x, align)| canvas.text(&terms.words.say(&said), at(x, 8.0), align, NOTE))
 }
 
 fn interval(
     canvas: &mut Canvas<'_>,
     axis: &Axis,
     share: &Share,
-    y: f64,
-    emphasis: Emphasis,
+    (y, emphasis): (f64, Emphasis),
+    words: &Catalogue,
 ) -> Result<()> {
     let (radius, line, look) = match emphasis {
         Emphasis::Group => (3.1, 1.2, PLAIN),
@@ -169,22 +181,34 @@ fn interval(
         Pen::solid(1.4, INK),
     )?;
     canvas.text(
-        &format!("{} of {}", share.k, share.n),
+        &counted(share, words),
         at(COUNT, y + 3.0),
         Align::Middle,
         look,
     )?;
-    canvas.text(&in_words(share), at(WIDTH, y + 3.0), Align::End, look)
+    canvas.text(
+        &in_words(share, words),
+        at(WIDTH, y + 3.0),
+        Align::End,
+        look,
+    )
+}
+
+/// "3 of 24".
+fn counted(share: &Share, words: &Catalogue) -> String {
+    words.say(&say::chart_share_count(
+        share.k.to_string(),
+        share.n.to_string(),
+    ))
 }
 
 /// "11 % (5 to 19)".
-pub fn in_words(share: &Share) -> String {
-    format!(
-        "{}{NBSP}% ({} to {})",
+fn in_words(share: &Share, words: &Catalogue) -> String {
+    words.say(&say::chart_share_interval(
         percent(share.fraction()),
         percent(share.exact.lower),
-        percent(share.exact.upper)
-    )
+        percent(share.exact.upper),
+    ))
 }
 
 struct Axis {
@@ -250,23 +274,20 @@ impl Axis {
     }
 }
 
-fn alt(head: &str, rows: &[Row<'_>], all: Option<&Share>, terms: &Terms) -> String {
+fn alt(by: GroupedBy, rows: &[Row<'_>], all: Option<&Share>, terms: &Terms) -> String {
+    let words = &terms.words;
     let told = |name: &str, share: &Share| {
-        format!("{name}: {} of {}, {}.", share.k, share.n, in_words(share))
+        say::chart_shares_row(name, counted(share, words), in_words(share, words))
     };
-    let mut sentences = vec![format!(
-        "Share of products {} with exact two-sided 95 % intervals, by {}.",
-        terms.over_the_limit,
-        head.to_lowercase()
-    )];
-    sentences.extend(
-        rows.iter()
-            .map(|row| row.group)
-            .map(|group| match &group.share {
-                Some(share) => told(&group.name, share),
-                None => format!("{}: no product with a verdict.", group.name),
-            }),
-    );
-    sentences.extend(all.map(|share| told("All products", share)));
+    let groups = rows.iter().map(|row| match &row.group.share {
+        Some(share) => told(&row.group.name, share),
+        None => say::chart_shares_row_none(&row.group.name),
+    });
+    let last = all.map(|share| told(&words.say(&say::chart_shares_all()), share));
+    let sentences: Vec<String> = std::iter::once(say::chart_shares(by_word(by), side(terms.rule)))
+        .chain(groups)
+        .chain(last)
+        .map(|said| words.say(&said))
+        .collect();
     sentences.join(" ")
 }

@@ -7,7 +7,7 @@ use crate::render::charts::style::{
 };
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
-use crate::render::words::counted;
+use crate::words::{say, side};
 use anyhow::Result;
 
 /// More products than this are drawn as one bar.
@@ -60,17 +60,14 @@ pub fn squares(tally: &Tally, terms: &Terms) -> Result<Option<Chart>> {
         }
         Ok(())
     })?;
-    let alt = format!(
-        "{}: {} {}, {} without a verdict, {} {} with gluten measured, {} {} with too little to measure.",
-        counted(tally.products() as usize, "product", "products"),
-        tally.over,
-        terms.over_the_limit,
-        tally.none,
-        tally.within_measured,
-        terms.within_the_limit,
-        tally.within_below,
-        terms.within_the_limit
-    );
+    let alt = terms.words.say(&say::chart_squares(
+        tally.products(),
+        tally.over.to_string(),
+        tally.none.to_string(),
+        tally.within_measured.to_string(),
+        tally.within_below.to_string(),
+        side(terms.rule),
+    ));
     Ok(Some(Chart::new("all-products", svg, alt, height)))
 }
 

@@ -11,8 +11,10 @@ use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, wrap};
 use crate::render::charts::style::{
     Align, Canvas, INK, Pen, Points, Type, WIDTH, at, draw, text_width,
 };
+use crate::render::numbers;
 use crate::render::terms::Terms;
-use crate::render::words::counted;
+use crate::render::words::summary::group_name;
+use crate::words::{say, side};
 use anyhow::Result;
 
 /// Food groups in one chart: a page of them.
@@ -104,7 +106,8 @@ fn one(rows: &[StripRow<'_>], scale: &LogScale, terms: &Terms, number: usize) ->
         let bottom = height - FOOT;
         ground(canvas, rows.len(), scale, terms)?;
         for (place, row) in rows.iter().enumerate() {
-            draw_row(canvas, row, scale, HEAD + PITCH * (place as f64 + 0.5))?;
+            let middle = HEAD + PITCH * (place as f64 + 0.5);
+            draw_row(canvas, row, scale, terms, middle)?;
         }
         feet(canvas, scale, terms, bottom + 2.0)
     })?;
@@ -128,8 +131,10 @@ fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms)
         )?;
     }
     let half = scale.flagged_limit(canvas, terms, bottom)?;
-    let left = format!("← {}", terms.within_short);
-    let right = format!("{} →", terms.over_short);
+    let words = &terms.words;
+    let left = words.say(&say::chart_strip_left(side(terms.rule)));
+    let right = words.say(&say::chart_strip_right(side(terms.rule)));
+    let undecided = words.say(&say::chart_undecided());
     let below = terms.below_head();
     let below_end = BELOW_LEFT + text_width(&below, NOTE);
     // Where the limit stands at the start of the scale there is room for these words on one side only.
@@ -142,22 +147,24 @@ fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms)
     if limit - half > below_end + 4.0 {
         canvas.text(&below, at(BELOW_LEFT, 12.0), Align::Start, NOTE)?;
     }
-    canvas.text("undecided", at(WIDTH, 12.0), Align::End, NOTE)
+    canvas.text(&undecided, at(WIDTH, 12.0), Align::End, NOTE)
 }
 
 fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
-    let words = ["package result,", &format!("{}, log scale", terms.unit)];
+    let (foot, unit) = (say::chart_strip_foot(), say::chart_scale(terms.unit));
+    let words = [foot, unit].map(|said| terms.words.say(&said));
     let cell = (BELOW_LEFT - 27.0, SCALE_LEFT - 14.0);
-    scale.foot(canvas, words, cell, terms, top)
+    scale.foot(canvas, &words, cell, terms, top)
 }
 
 fn draw_row(
     canvas: &mut Canvas<'_>,
     row: &StripRow<'_>,
     scale: &LogScale,
+    terms: &Terms,
     middle: f64,
 ) -> Result<()> {
-    name(canvas, row, middle)?;
+    name(canvas, row, terms, middle)?;
     let marks: Vec<Mark> = row
         .packages
         .iter()
@@ -195,15 +202,16 @@ fn draw_row(
     }
 }
 
-fn name(canvas: &mut Canvas<'_>, row: &StripRow<'_>, middle: f64) -> Result<()> {
-    let lines = wrap(&row.name, NAME_WIDTH, ROW);
+fn name(canvas: &mut Canvas<'_>, row: &StripRow<'_>, terms: &Terms, middle: f64) -> Result<()> {
+    let group = group_name(&row.name, &terms.words);
+    let lines = wrap(&group, NAME_WIDTH, ROW);
     // Up to four lines fit a row; a longer name is set smaller, and never cut.
     let look = if lines.len() > 3 {
         Type { size: 7.8, ..ROW }
     } else {
         ROW
     };
-    let lines = wrap(&row.name, NAME_WIDTH, look);
+    let lines = wrap(&group, NAME_WIDTH, look);
     let pitch = (40.0 / lines.len().max(1) as f64).min(10.4);
     let first = middle + 1.0
         - pitch * (lines.len() as f64 - 1.0) / 2.0
@@ -216,9 +224,9 @@ fn name(canvas: &mut Canvas<'_>, row: &StripRow<'_>, middle: f64) -> Result<()> 
             look,
         )?;
     }
-    let packages = counted(row.packages.len(), "package", "packages");
+    let packages = say::chart_packages(row.packages.len() as u64);
     canvas.text(
-        &packages,
+        &terms.words.say(&packages),
         at(0.0, first + pitch * lines.len() as f64),
         Align::Start,
         NOTE,
@@ -252,14 +260,10 @@ fn below_column(canvas: &mut Canvas<'_>, below: usize, all: usize, middle: f64) 
 }
 
 fn alt(rows: &[StripRow<'_>], terms: &Terms) -> String {
-    let told: Vec<String> = rows.iter().map(|row| told(row, terms)).collect();
-    format!(
-        "Strip plot of package results by food group, log scale in {} with {} at {}. {}",
-        terms.unit,
-        terms.the_line,
-        terms.limit,
-        told.join(" ")
-    )
+    let plot = say::chart_strip(terms.unit, &terms.the_line, &terms.limit);
+    let mut sentences = vec![terms.words.say(&plot)];
+    sentences.extend(rows.iter().map(|row| told(row, terms)));
+    sentences.join(" ")
 }
 
 fn told(row: &StripRow<'_>, terms: &Terms) -> String {
@@ -268,6 +272,7 @@ fn told(row: &StripRow<'_>, terms: &Terms) -> String {
             .iter()
             .filter(|package| wanted.contains(&package.standing))
             .count()
+            .to_string()
     };
     let highest = row
         .packages
@@ -277,22 +282,21 @@ fn told(row: &StripRow<'_>, terms: &Terms) -> String {
             _ => None,
         })
         .max_by(|a, b| a.compare(*b));
-    let highest = highest.map_or(String::new(), |mean| {
-        format!(
-            ", the highest measured {}",
-            crate::render::numbers::figure(mean, terms.rule)
-        )
-    });
-    format!(
-        "{}: {}; {} {}, {} {}, {} {}, {} undecided{highest}.",
-        row.name,
-        counted(row.packages.len(), "package", "packages"),
+    let (any, highest) = match highest {
+        Some(mean) => ("yes", numbers::figure(mean, terms.rule)),
+        None => ("no", String::new()),
+    };
+    terms.words.say(&say::chart_strip_group(
+        group_name(&row.name, &terms.words),
+        row.packages.len() as u64,
         standing(&[Standing::BelowQuantification]),
-        terms.below,
+        &terms.below,
         standing(&[Standing::Within]),
-        terms.measured,
+        &terms.measured,
         standing(&[Standing::Over]),
-        terms.over_short,
         standing(&[Standing::Unresolved, Standing::Inconclusive]),
-    )
+        any,
+        terms.words.locale().figure(&highest),
+        side(terms.rule),
+    ))
 }

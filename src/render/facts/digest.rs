@@ -127,7 +127,7 @@ pub fn digest(
         tally::tally(new.iter().copied()),
         tally::tally(&decided.products),
     );
-    let rows = tally::bands(decided, &all_tally);
+    let rows = tally::bands(decided, &all_tally, &config.words);
     let mut charts = new_charts(&new, config.programme.paper, &terms)?;
     charts.push(bands(&rows, &terms)?);
     let mut pictures: Vec<Picture> = charts.iter().enumerate().map(picture).collect();

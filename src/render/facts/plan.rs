@@ -363,6 +363,7 @@ fn charts(plan: &RoundPlan, config: &Config) -> Result<Vec<Chart>> {
             along: words.say(&say::plan_finding_along()),
             alt: said::finding_alt(plan, words),
         },
+        &config.words,
     )?;
     let verdicts = chances::verdicts(
         &plan.shows.curve,

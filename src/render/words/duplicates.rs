@@ -1,130 +1,124 @@
-//! The sentences on how well extractions agree: pairs, the programme's own repeatability, and what the settings assume.
+//! What is said of how well extractions agree: pairs, the programme's own repeatability, and what the settings assume.
 
 use crate::model::statistics::{
     Assumption, AssumptionFinding, Drift, Horwitz, PairsOf, ProgrammeStatistics, RangeChart,
     RangePoint, Repeatability,
 };
-use crate::render::numbers::{self, NBSP, percent};
+use crate::render::numbers::{self, percent};
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
+use crate::render::words::sentence_case;
 use crate::render::words::summary::{number, probability};
-use crate::render::words::{counted, sentence_case};
+use crate::words::{Catalogue, NBSP, say};
 
 /// The lede above the duplicate charts.
-pub fn lede(tally: &Tally) -> String {
+pub fn lede(tally: &Tally, words: &Catalogue) -> String {
     let pairs = &tally.pairs;
-    if pairs.reported() == 0 {
-        return "No package has results yet.".to_owned();
-    }
-    let mut parts = vec![
-        format!("{} agreed", pairs.agree),
-        format!("{} disagreed", pairs.disagree),
-    ];
-    if pairs.incomplete > 0 {
-        parts.push(format!(
-            "{} had too few usable extractions",
-            pairs.incomplete
-        ));
-    }
-    let last = parts.pop().unwrap_or_default();
-    format!(
-        "The extractions of one package should give nearly the same figure. Of {} with results, {} and {last}.",
-        counted(pairs.reported() as usize, "package", "packages"),
-        parts.join(", ")
-    )
+    words.say(&match pairs.reported() {
+        0 => say::summary_pairs_empty(),
+        reported => say::summary_pairs(
+            reported,
+            pairs.agree.to_string(),
+            pairs.disagree,
+            pairs.incomplete,
+        ),
+    })
 }
 
 /// Which pairs crossed the control line, and what became of them.
-pub fn range_note(chart: &RangeChart) -> String {
-    let beyond: Vec<_> = chart.points.iter().filter(|point| point.beyond).collect();
-    let stood = beyond.iter().filter(|point| point.agrees).count() as u64;
-    let crossed = match beyond.len() as u64 {
-        0 => "No pair crossed it.".to_owned(),
-        1 if stood == 1 => {
-            "One pair crossed it; its difference is still within what is allowed between two."
-                .to_owned()
-        }
-        1 => "One pair crossed it; it disagrees.".to_owned(),
-        n if stood == 0 => format!(
-            "{} pairs crossed it; all of them disagree.",
-            sentence_case(&number(n))
-        ),
-        n if stood == n => format!(
-            "{} pairs crossed it; all of them are still within what is allowed between two (larger circles).",
-            sentence_case(&number(n))
-        ),
-        n => format!(
-            "{} pairs crossed it; {} of them {} still within what is allowed between two (larger circle), {} {}.",
-            sentence_case(&number(n)),
-            number(stood),
-            if stood == 1 { "is" } else { "are" },
-            number(n - stood),
-            if n - stood == 1 {
-                "disagrees"
-            } else {
-                "disagree"
-            }
-        ),
+pub fn range_note(chart: &RangeChart, words: &Catalogue) -> String {
+    let beyond = chart.points.iter().filter(|point| point.beyond);
+    let (stood, apart): (Vec<&RangePoint>, Vec<&RangePoint>) =
+        beyond.partition(|point| point.agrees);
+    let (stood, apart) = (stood.len(), apart.len());
+    let how_many = match stood {
+        0 => "none",
+        _ if apart == 0 => "all",
+        1 => "one",
+        _ => "some",
     };
-    format!(
-        "The range is the larger figure less the smaller, in per cent of their mean. The control line is 3.267 times the mean range of the agreeing pairs. {crossed}"
-    )
+    words.say(&say::summary_range_note(
+        (stood + apart) as u64,
+        how_many,
+        words.spelt(stood),
+        apart as u64,
+        words.spelt(apart),
+    ))
 }
 
 /// What became of a pair that is listed: each is held against what two readings may differ by, and where the lab repeated
 /// the test, the package was decided on all of them.
-pub fn became(point: &RangePoint) -> String {
-    let pair = if point.agrees {
-        "within what is allowed"
-    } else {
-        "disagrees"
+pub fn became(point: &RangePoint, words: &Catalogue) -> String {
+    let pair = if point.agrees { "agrees" } else { "apart" };
+    let (all, n) = match point.decided_on {
+        None => ("none", 0),
+        Some((n, true)) => ("agree", n),
+        Some((n, false)) => ("disagree", n),
     };
-    match point.decided_on {
-        None => pair.to_owned(),
-        Some((n, true)) => format!("{pair}; all {} agree", number(n as u64)),
-        Some((n, false)) => format!("{pair}; all {} disagree", number(n as u64)),
-    }
+    words.say(&say::summary_became(pair, all, n as u64))
+}
+
+/// A pair's range and what is allowed, in per cent, so that the larger of the two is printed as the larger.
+pub fn range_and_allowed(point: &RangePoint, words: &Catalogue) -> [String; 2] {
+    let (range, allowed) = (point.signed_percent.abs(), point.allowed_percent);
+    let printed = |places: usize| [range, allowed].map(|x| format!("{x:.places$}"));
+    let same = |printed: &[String; 2]| printed[0] == printed[1];
+    let figures = (0..=3)
+        .map(printed)
+        .find(|figures| !same(figures))
+        .unwrap_or_else(|| printed(0));
+    figures.map(|figure| words.quantity(&figure, "%"))
 }
 
 /// Which pairs a repeatability is of.
 pub fn pairs_of(of: &PairsOf, terms: &Terms) -> String {
     match of {
-        PairsOf::All => "All".to_owned(),
+        PairsOf::All => terms.words.say(&say::summary_pairs_all()),
         PairsOf::Lab(name) => sentence_case(name),
-        PairsOf::BelowLimit => format!("Mean below {}", terms.limit),
-        PairsOf::FromLimit => format!("Mean at or above {}", terms.limit),
+        PairsOf::BelowLimit => terms.words.say(&say::summary_pairs_below(&terms.limit)),
+        PairsOf::FromLimit => terms.words.say(&say::summary_pairs_from(&terms.limit)),
     }
 }
 
 /// Pairs, flagged ones left out, "6.1 % (5.2 to 7.4)", and the same from the median of all pairs.
-pub fn repeatability(found: &Repeatability) -> [String; 4] {
-    let figure = |share: f64| format!("{:.1}", share * 100.0);
+pub fn repeatability(found: &Repeatability, words: &Catalogue) -> [String; 4] {
+    let figure = |share: f64| tenths(share, words);
     [
         found.pairs.to_string(),
         found.flagged.to_string(),
-        format!(
-            "{}{NBSP}% ({} to {})",
+        words.say(&say::summary_repeatability(
             figure(found.relative_s),
             figure(found.interval.lower),
-            figure(found.interval.upper)
-        ),
-        format!("{}{NBSP}%", figure(found.resistant_s)),
+            figure(found.interval.upper),
+        )),
+        words.quantity(&figure(found.resistant_s), "%"),
     ]
+}
+
+/// A share in per cent, with its tenths.
+fn tenths(share: f64, words: &Catalogue) -> String {
+    words.locale().figure(&format!("{:.1}", share * 100.0))
+}
+
+/// The same without a tenth that is none.
+fn short(share: f64, words: &Catalogue) -> String {
+    words.locale().figure(&numbers::short_percent(share))
 }
 
 /// How flagged pairs are treated, how often sound ones are flagged, and what the settings assume. `packages` is how many
 /// are bought of each product.
-pub fn notes(statistics: &ProgrammeStatistics, packages: usize) -> Vec<String> {
-    let mut notes = Vec::new();
+pub fn notes(statistics: &ProgrammeStatistics, packages: usize, words: &Catalogue) -> Vec<String> {
     let Some(own) = statistics.repeatability.first() else {
-        return notes;
+        return Vec::new();
     };
-    notes.push(format!(
-        "Pairs that disagree are flagged and left out: a crumb in one portion is not the assay’s scatter. That makes the figures a little small; the median, of all pairs, is hardly moved by a few wide ones. {}",
-        false_alarm(statistics.false_alarm, packages)
-    ));
-    notes.extend(statistics.assumption.map(|found| assumption(found, own)));
-    notes.extend(statistics.horwitz.map(horwitz));
+    let flagged = say::summary_flagged(packages as u64, percent(statistics.false_alarm));
+    let mut notes = vec![words.say(&flagged)];
+    notes.extend(
+        statistics
+            .assumption
+            .map(|found| assumption(found, own, words)),
+    );
+    notes.extend(statistics.horwitz.map(|of| horwitz(of, words)));
     notes
 }
 
@@ -144,55 +138,36 @@ pub fn false_alarm(chance: f64, packages: usize) -> String {
 }
 
 /// The programme's own repeatability against the one that its settings assume.
-fn assumption(of: Assumption, own: &Repeatability) -> String {
-    let share = |share: f64| format!("{}{NBSP}%", numbers::short_percent(share));
-    let assumed = share(of.assumed);
-    let setting = |proposal: f64| {
-        format!(
-            "We propose {} (relative_repeatability = {proposal} in programme.toml) from the next round on; results that were decided before stay as they are.",
-            share(proposal)
-        )
+fn assumption(of: Assumption, own: &Repeatability, words: &Catalogue) -> String {
+    let (finding, proposal) = match of.finding {
+        AssumptionFinding::Fits if own.interval.upper < of.assumed => ("below", None),
+        AssumptionFinding::Fits => ("fits", None),
+        AssumptionFinding::Smaller { proposal } => ("smaller", Some(proposal)),
+        AssumptionFinding::Larger { proposal } => ("larger", Some(proposal)),
     };
-    match of.finding {
-        AssumptionFinding::Fits if own.interval.upper < of.assumed => format!(
-            "Pairs are held against an assumed repeatability of {assumed}. The interval lies below it, but by no more than leaving out flagged pairs can bring about, or the median of all pairs is no smaller: no cause to change it."
-        ),
-        AssumptionFinding::Fits => format!(
-            "Pairs are held against an assumed repeatability of {assumed}. The pairs themselves give no cause to change it."
-        ),
-        AssumptionFinding::Smaller { proposal } => format!(
-            "Pairs are held against an assumed repeatability of {assumed}. They scatter less than that: differences that this lab hardly ever has are allowed. {}",
-            setting(proposal)
-        ),
-        AssumptionFinding::Larger { proposal } => format!(
-            "Pairs are held against an assumed repeatability of {assumed}. They scatter more than that: more sound pairs are flagged than is said here, or the samples are uneven. {}",
-            setting(proposal)
-        ),
-    }
+    words.say(&say::summary_assumption(
+        finding,
+        short(of.assumed, words),
+        proposal.map_or(String::new(), |share| short(share, words)),
+        // As the settings are written, whatever the language.
+        proposal.map_or(String::new(), |share| share.to_string()),
+    ))
 }
 
 /// What chemical methods would scatter by.
-fn horwitz(of: Horwitz) -> String {
-    format!(
-        "For comparison: chemical methods scatter by about {}{NBSP}% between laboratories at the limit (Horwitz function). The scatter here, within a laboratory, is {:.1} times that; up to 1.3 times is usual for them, and more for gluten assays.",
-        numbers::short_percent(of.between_labs),
-        of.horrat_r
-    )
+fn horwitz(of: Horwitz, words: &Catalogue) -> String {
+    let ratio = words.locale().figure(&format!("{:.1}", of.horrat_r));
+    words.say(&say::summary_horwitz(short(of.between_labs, words), ratio))
 }
 
 /// Whether a lab's duplicates came to differ over time.
-pub fn drift(drift: &Drift) -> String {
-    let figure = |share: f64| format!("{:.1}{NBSP}%", share * 100.0);
-    let finding = if drift.f_test.p < 0.05 {
-        "more apart than chance would often bring about"
-    } else {
-        "no more apart than chance brings about"
-    };
-    format!(
-        "{}, flagged pairs left out: {} in the earlier half, {} in the later half; {finding} (F test, p {}).",
-        drift.lab,
-        figure(drift.early_s),
-        figure(drift.late_s),
-        probability(drift.f_test.p)
-    )
+pub fn drift(drift: &Drift, words: &Catalogue) -> String {
+    let apart = if drift.f_test.p < 0.05 { "yes" } else { "no" };
+    words.say(&say::summary_drift(
+        &drift.lab,
+        tenths(drift.early_s, words),
+        tenths(drift.late_s, words),
+        apart,
+        probability(drift.f_test.p, words),
+    ))
 }

@@ -8,7 +8,8 @@ use crate::render::charts::squares::squares;
 use crate::render::facts::summary::{Charts, Figure};
 use crate::render::tally::{self, BandRow, Tally};
 use crate::render::terms::Terms;
-use crate::render::words::{counted, sentence_case, summary as words};
+use crate::render::words::summary as texts;
+use crate::words::{Said, say};
 use anyhow::Result;
 use serde::Serialize;
 
@@ -78,63 +79,41 @@ pub fn cover(
     title: String,
     charts: &mut Charts,
 ) -> Result<Cover> {
-    let block = |state, words: &str, n: u64, text: String| Block {
-        state,
-        words: words.to_owned(),
-        count: format!(
-            "{n} of {}",
-            counted(tally.products() as usize, "product", "products")
-        ),
-        head: sentence_case(&words::number_of(n, "product")),
-        text,
-    };
-    let blocks = vec![
-        block(
-            "within",
-            &terms.within,
-            tally.within,
-            words::within_text(tally, terms),
-        ),
-        block(
-            "over",
-            &terms.over,
-            tally.over,
-            words::over_text(tally, terms),
-        ),
-        block(
-            "none",
-            "No verdict",
-            tally.none,
-            words::none_text(tally, terms),
-        ),
-    ];
     Ok(Cover {
         title,
-        subtitle: words::subtitle(decided.statistics.days),
-        blocks: if tally.products() == 0 {
-            Vec::new()
-        } else {
-            blocks
-        },
+        subtitle: texts::subtitle(decided.statistics.days, &config.words),
+        blocks: blocks(tally, terms),
         squares: squares(tally, terms)?.map(|chart| charts.add(chart)),
-        squares_note: [
-            Some(words::squares_note(tally, terms)),
-            words::rounds_note(tally.foods, tally.products()),
-            words::with_lab(decided.with_lab),
-        ]
-        .into_iter()
-        .flatten()
-        .collect::<Vec<_>>()
-        .join(" "),
-        labels: words::labels_against_rule(tally.against_rule),
-        how: format!(
-            "{} packages of each product, bought in shops. {} extractions of each package, measured on their own. Every figure can be followed back to the lab’s file.",
-            sentence_case(&words::number(config.testing.packages_per_product as u64)),
-            sentence_case(&words::number(
-                config.testing.extractions_per_package as u64
-            )),
-        ),
+        squares_note: texts::squares_note(tally, decided.with_lab, terms),
+        labels: texts::labels_against_rule(tally.against_rule, &config.words),
+        how: texts::how(&config.testing, &config.words),
     })
+}
+
+/// The three verdicts; none where there is no product.
+fn blocks(tally: &Tally, terms: &Terms) -> Vec<Block> {
+    if tally.products() == 0 {
+        return Vec::new();
+    }
+    let said = |said: Said| terms.words.say(&said);
+    let block = |state, words: String, n: u64, text: String| Block {
+        state,
+        words,
+        count: said(say::summary_count(n.to_string(), tally.products())),
+        head: said(say::summary_head(n)),
+        text,
+    };
+    let [within, over, none] = [
+        texts::within_text(tally, terms),
+        texts::over_text(tally, terms),
+        texts::none_text(tally, terms),
+    ];
+    let no_verdict = said(say::summary_no_verdict());
+    vec![
+        block("within", terms.within.clone(), tally.within, within),
+        block("over", terms.over.clone(), tally.over, over),
+        block("none", no_verdict, tally.none, none),
+    ]
 }
 
 /// The table of bands with its bars, and the words and marks that the summary uses.
@@ -145,55 +124,32 @@ pub fn bands_page(
     config: &Config,
     charts: &mut Charts,
 ) -> Result<Bands> {
-    let rows = tally::bands(decided, tally);
-    let over = terms.over.to_lowercase();
+    let rows = tally::bands(decided, tally, &config.words);
+    let said = |said: Said| config.words.say(&said);
     Ok(Bands {
-        lede: words::bands_lede(tally, terms),
+        lede: texts::bands_lede(tally, terms),
         heads: vec![
             terms.below.clone(),
             terms.measured.clone(),
-            over.clone(),
-            "undecided".to_owned(),
-            "in all".to_owned(),
+            terms.over_in_text.clone(),
+            said(say::chart_undecided()),
+            said(say::summary_bands_all()),
         ],
         chart: charts.add(bands(&rows, terms)?),
         rows: rows.to_vec(),
-        note: format!(
-            "White: {}. Grey: {}. Black: {over}. Dashed: no result, or one that does not decide. A product counts once for each round of testing: by its highest package, or as undecided where it has no verdict.",
-            terms.below, terms.measured
-        ),
-        says: words::says(
+        note: said(say::summary_bands_note(
+            &terms.below,
+            &terms.measured,
+            &terms.over_in_text,
+        )),
+        says: texts::says(
             tally,
             decided.statistics.over_limit.as_ref(),
             decided.statistics.superseded_rounds,
             terms,
         ),
-        does_not_say: words::does_not_say(config.testing.packages_per_product, terms),
+        does_not_say: texts::does_not_say(config.testing.packages_per_product, terms),
         key: charts.add(key(terms)?),
-        glossary: glossary(terms),
+        glossary: texts::glossary(terms),
     })
-}
-
-fn glossary(terms: &Terms) -> Vec<[String; 2]> {
-    let unit_meaning = if terms.unit == "ppm" {
-        "Parts per million: milligrams of gluten in a kilogram of food."
-    } else {
-        "Milligrams of gluten in a kilogram of food, the same as parts per million (ppm)."
-    };
-    [
-        (terms.unit.to_owned(), unit_meaning.to_owned()),
-        (sentence_case(&terms.below), "Too little to put a number on. It does not mean zero.".to_owned()),
-        ("Extraction".to_owned(), "One portion of a package, ground, extracted and measured on its own.".to_owned()),
-        (terms.over.clone(), format!("The verdict for a product when at least one package tests {}.", terms.over_the_limit)),
-        (terms.within.clone(), format!("The verdict for a product when every package tests {}.", terms.within_the_limit)),
-        (
-            "No verdict".to_owned(),
-            format!(
-                "The results do not show {}: one has no sound result or lies too near, packages are missing, or no test decides for this food.",
-                terms.unshown("every package")
-            ),
-        ),
-    ]
-    .map(|(word, meaning)| [word, meaning])
-    .to_vec()
 }

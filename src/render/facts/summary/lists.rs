@@ -3,9 +3,11 @@
 use crate::model::decided::JudgedProduct;
 use crate::model::label::LabelFinding;
 use crate::model::verdict::Verdict;
-use crate::render::listing::{self, Cell, LabelLine};
+use crate::render::listing::{self, Cell, Line};
 use crate::render::terms::Terms;
 use crate::render::words::breakable;
+use crate::render::words::summary::{self as texts, group_name};
+use crate::words::{Catalogue, say};
 use serde::Serialize;
 
 /// Labels.
@@ -17,11 +19,22 @@ pub struct Labels {
     pub lines: Vec<LabelLine>,
 }
 
+/// A product with what its label names.
+#[derive(Clone, Debug, Serialize)]
+pub struct LabelLine {
+    /// The product.
+    pub line: Line,
+    /// What the label review comes to, in words.
+    pub finding: String,
+    /// The terms, as printed on the package.
+    pub terms: Vec<String>,
+}
+
 /// One finding.
 #[derive(Clone, Debug, Serialize)]
 pub struct LabelRow {
     /// In words.
-    pub finding: &'static str,
+    pub finding: String,
     /// As printed on one package.
     pub example: Option<String>,
     /// Products.
@@ -70,7 +83,7 @@ pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
         let label = &product.verdict.label;
         LabelLine {
             line: listing::line(product, terms),
-            finding: listing::finding(label.finding),
+            finding: texts::finding(label.finding, &terms.words),
             terms: label
                 .terms
                 .iter()
@@ -79,12 +92,12 @@ pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
         }
     };
     Labels {
-        rows: findings(products),
+        rows: findings(products, &terms.words),
         lines: products.iter().filter(asked).map(line).collect(),
     }
 }
 
-fn findings(products: &[JudgedProduct]) -> Vec<LabelRow> {
+fn findings(products: &[JudgedProduct], words: &Catalogue) -> Vec<LabelRow> {
     const ORDER: [LabelFinding; 5] = [
         LabelFinding::GlutenSource,
         LabelFinding::UnverifiedOats,
@@ -92,7 +105,7 @@ fn findings(products: &[JudgedProduct]) -> Vec<LabelRow> {
         LabelFinding::None,
         LabelFinding::NoIngredients,
     ];
-    let row = |name: &'static str, found: &[&JudgedProduct], example: Option<&String>| LabelRow {
+    let row = |name: String, found: &[&JudgedProduct], example: Option<&String>| LabelRow {
         finding: name,
         example: example.map(|text| breakable(text, 20)),
         products: found.len() as u64,
@@ -112,7 +125,7 @@ fn findings(products: &[JudgedProduct]) -> Vec<LabelRow> {
         let mut examples = terms
             .filter(|_| finding != LabelFinding::None)
             .map(|term| &term.printed);
-        row(listing::finding(finding), &found, examples.next())
+        row(texts::finding(finding, words), &found, examples.next())
     };
     let mut rows: Vec<LabelRow> = ORDER.into_iter().map(by_finding).collect();
     let warns = |product: &&JudgedProduct| !product.verdict.label.precautionary.is_empty();
@@ -121,7 +134,7 @@ fn findings(products: &[JudgedProduct]) -> Vec<LabelRow> {
         .first()
         .and_then(|product| product.verdict.label.precautionary.first());
     rows.push(row(
-        "Beside any of these: a precautionary statement",
+        words.say(&say::summary_finding("precaution")),
         &warned,
         example,
     ));
@@ -146,7 +159,7 @@ pub fn register(products: &[JudgedProduct], terms: &Terms) -> Vec<RegisterGroup>
     listing::by_category(products)
         .into_iter()
         .map(|(name, members)| RegisterGroup {
-            name: breakable(&name, 60),
+            name: breakable(&group_name(&name, &terms.words), 60),
             rows: members.iter().map(row).collect(),
         })
         .collect()

@@ -1,11 +1,13 @@
 //! What the template of the programme summary may see.
 
+mod captions;
 mod front;
 mod lists;
 mod plots;
 
+pub use captions::Captions;
 pub use front::{Bands, Block, Cover};
-pub use lists::{LabelRow, Labels, RegisterGroup, RegisterRow};
+pub use lists::{LabelLine, LabelRow, Labels, RegisterGroup, RegisterRow};
 pub use plots::{Duplicates, GroupingFigures, Groups, Needed, Strip};
 
 use crate::config::Config;
@@ -16,13 +18,12 @@ use crate::render::charts::Chart;
 use crate::render::facts::sheet;
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
 use crate::render::listing::{self, Line};
-use crate::render::numbers;
 use crate::render::tally;
-use crate::render::terms::{Terms, terms};
+use crate::render::terms::terms;
 use crate::render::words::practice::{self, Passage};
-use crate::render::words::publication;
-use crate::render::words::summary as words;
+use crate::render::words::summary as texts;
 use crate::render::{Job, JobFile, chart_name};
+use crate::words::say;
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -38,13 +39,11 @@ pub struct SummaryFacts {
     /// "January to December 2030", as the header has it.
     pub period: String,
     /// That it is not for publication, where it is not.
-    pub proof: Option<&'static str>,
+    pub proof: Option<String>,
     /// Published sheets that do not stand any more.
     pub under_revision: Vec<String>,
-    /// Day of making, where the run was given one.
-    pub made_on: Option<String>,
-    /// The words of the limit.
-    pub terms: Terms,
+    /// Titles, heads and notes that name a limit, a unit or a day.
+    pub captions: Captions,
     /// Page one.
     pub cover: Cover,
     /// Everything by band.
@@ -94,8 +93,9 @@ pub fn summary(
     let terms = terms(&decided.products, config);
     let tally = tally::tally(&decided.products);
     let mut charts = Charts::default();
-    let title = words::title(tally.foods, claim(&decided.products).as_deref());
-    let subtitle = words::subtitle(decided.statistics.days);
+    let (words, days) = (&config.words, decided.statistics.days);
+    let title = texts::title(tally.foods, claim(&decided.products).as_deref(), words);
+    let subtitle = texts::subtitle(days, words);
     let listed = |wanted: fn(Verdict) -> bool| -> Vec<Line> {
         let of = decided
             .products
@@ -106,17 +106,14 @@ pub fn summary(
     Ok(SummaryFacts {
         document: about(config, &title, &subtitle),
         programme: ProgrammeFacts::new(&config.programme),
-        period: decided
-            .statistics
-            .days
-            .map_or(String::new(), |(first, last)| numbers::dates(first, last)),
-        proof: (decided.audience == Audience::Programme).then_some(publication::PROOF),
+        period: days.map_or(String::new(), |(first, last)| words.days(first, last)),
+        proof: (decided.audience == Audience::Programme).then(|| words.say(&say::summary_proof())),
         under_revision: decided
             .under_revision
             .iter()
             .map(|one| one.said.clone())
             .collect(),
-        made_on: made_on.map(numbers::date),
+        captions: Captions::new(decided, config, &terms, made_on),
         cover: front::cover(decided, &tally, &terms, config, title, &mut charts)?,
         bands: front::bands_page(decided, &tally, &terms, config, &mut charts)?,
         strip: plots::strip_page(decided, &tally, &terms, &mut charts)?,
@@ -129,7 +126,6 @@ pub fn summary(
         register: lists::register(&decided.products, &terms),
         date: made_on.unwrap_or_else(|| latest_day(decided)),
         charts: charts.0,
-        terms,
     })
 }
 
@@ -164,14 +160,18 @@ impl Charts {
 }
 
 fn about(config: &Config, title: &str, subtitle: &str) -> DocumentFacts {
+    let keywords = [
+        say::summary_keyword_gluten(),
+        say::summary_keyword_results(),
+        say::summary_name(),
+    ];
+    let of = say::summary_of(&config.programme.name);
     DocumentFacts::new(
         config,
         &["summary"],
         format!("{title}. {subtitle}"),
-        format!("Programme summary of {}.", config.programme.name),
-        ["gluten", "test results", "programme summary"]
-            .map(str::to_owned)
-            .to_vec(),
+        config.words.say(&of),
+        keywords.map(|said| config.words.say(&said)).to_vec(),
     )
 }
 

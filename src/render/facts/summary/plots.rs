@@ -10,14 +10,15 @@ use crate::model::statistics::{
 use crate::render::charts::agreement::agreement;
 use crate::render::charts::quarters::quarters;
 use crate::render::charts::range::range;
-use crate::render::charts::shares::shares;
+use crate::render::charts::shares::{by_word, shares};
 use crate::render::charts::strip::{StripRow, rows, strip};
 use crate::render::facts::summary::{Charts, Figure};
 use crate::render::listing;
 use crate::render::numbers;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
-use crate::render::words::{breakable, duplicates, sentence_case, summary as words};
+use crate::render::words::{breakable, duplicates, summary as texts};
+use crate::words::{Catalogue, say};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -35,8 +36,8 @@ pub struct Strip {
     pub charts: Vec<Figure>,
     /// What the marks mean.
     pub note: String,
-    /// Products whose packages fall on both sides.
-    pub uneven: String,
+    /// Products whose packages fall on both sides, where there are any.
+    pub uneven: Option<String>,
 }
 
 /// Shares and quarters.
@@ -69,7 +70,7 @@ pub struct Needed {
 #[derive(Clone, Debug, Serialize)]
 pub struct GroupingFigures {
     /// The head.
-    pub head: &'static str,
+    pub head: String,
     /// The charts.
     pub charts: Vec<Figure>,
 }
@@ -129,13 +130,10 @@ pub fn strip_page(
     };
     let mixed = decided.products.iter().filter(mixed).count() as u64;
     Ok(Strip {
-        lede: words::strip_lede(tally, rows.len(), groups_over, terms),
+        lede: texts::strip_lede(tally, rows.len(), groups_over, terms),
         charts: figures,
-        note: words::strip_note(drawn.crowded, terms),
-        uneven: match (tally.over, mixed) {
-            (0, _) | (_, 0) => String::new(),
-            (over, mixed) => words::uneven(over, mixed, terms),
-        },
+        note: texts::strip_note(drawn.crowded, terms),
+        uneven: texts::uneven(tally.over, mixed, terms),
     })
 }
 
@@ -160,7 +158,7 @@ pub fn groups_page(
         quarter_figures.push(charts.add(quarters(part, terms, number + 1)?));
     }
     Ok(Groups {
-        lede: words::groups_lede(&statistics.contrasts),
+        lede: texts::groups_lede(&statistics.contrasts, &config.words),
         groupings,
         means: statistics
             .censored
@@ -168,24 +166,31 @@ pub fn groups_page(
             .map(|of| means(of, terms))
             .collect(),
         quarters: quarter_figures,
-        trend: words::trend(statistics.trend.as_ref(), &statistics.quarters),
+        trend: texts::trend(
+            statistics.trend.as_ref(),
+            &statistics.quarters,
+            &config.words,
+        ),
         needed: needed(statistics, config.testing.packages_per_product, terms),
     })
 }
 
 /// A group's mean package result: as bounds, and as two ways to estimate it where the data carry them.
 fn means(of: &CensoredSummary, terms: &Terms) -> [String; 6] {
-    let figure = |x: Ppm| numbers::figure(x, terms.rule);
+    let words = &terms.words;
+    let figure = |x: Ppm| words.locale().figure(&numbers::figure(x, terms.rule));
     let estimate = |x: Option<Ppm>| x.map_or("–".to_owned(), figure);
     let name = match of.of.as_str() {
-        "all" => "All".to_owned(),
-        name if name.eq_ignore_ascii_case(listing::NO_CATEGORY) => sentence_case(name),
-        name => breakable(name, 30),
+        "all" => words.say(&say::summary_means_all()),
+        name => breakable(&texts::group_name(name, words), 30),
     };
     let mean = if of.lower_bound.same(of.upper_bound) {
         figure(of.upper_bound)
     } else {
-        format!("{} to {}", figure(of.lower_bound), figure(of.upper_bound))
+        words.say(&say::summary_means_between(
+            figure(of.lower_bound),
+            figure(of.upper_bound),
+        ))
     };
     [
         name,
@@ -194,7 +199,10 @@ fn means(of: &CensoredSummary, terms: &Terms) -> [String; 6] {
         mean,
         estimate(of.ros_mean),
         of.mle.map_or("–".to_owned(), |fit| {
-            format!("{} (median {})", figure(fit.mean), figure(fit.median))
+            words.say(&say::summary_means_fit(
+                figure(fit.mean),
+                figure(fit.median),
+            ))
         }),
     ]
 }
@@ -204,13 +212,13 @@ fn needed(statistics: &ProgrammeStatistics, packages: usize, terms: &Terms) -> O
     let columns: Vec<[String; 2]> = columns
         .map(|needed| {
             [
-                format!("{}{}%", numbers::percent(needed.share), numbers::NBSP),
+                terms.words.quantity(&numbers::percent(needed.share), "%"),
                 needed.packages.to_string(),
             ]
         })
         .collect();
     (!columns.is_empty()).then(|| Needed {
-        lede: words::needed(packages, terms),
+        lede: texts::needed(packages, terms),
         columns,
     })
 }
@@ -221,19 +229,11 @@ fn grouping_figures(
     terms: &Terms,
     charts: &mut Charts,
 ) -> Result<GroupingFigures> {
-    let (head, column, stem) = match grouping.by {
-        GroupedBy::Category => ("Share by food group", "Food group", "shares-food-group"),
-        GroupedBy::Certification => (
-            "Share by certification",
-            "Certification",
-            "shares-certification",
-        ),
-        GroupedBy::Oats => ("Share by oats", "Oats", "shares-oats"),
-    };
+    let words = &terms.words;
     let groups: Vec<Group> = grouping
         .groups
         .iter()
-        .map(|group| named(group, grouping.by))
+        .map(|group| named(group, grouping.by, words))
         .collect();
     // All products stand once, under the last of the food groups.
     let all = decided
@@ -241,20 +241,25 @@ fn grouping_figures(
         .over_limit
         .as_ref()
         .filter(|_| grouping.by == GroupedBy::Category);
-    let drawn = shares(stem, column, &groups, all, terms)?;
+    let drawn = shares(grouping.by, &groups, all, terms)?;
     Ok(GroupingFigures {
-        head,
+        head: words.say(&say::summary_shares_title(by_word(grouping.by))),
         charts: drawn.into_iter().map(|chart| charts.add(chart)).collect(),
     })
 }
 
-/// A group under the name that charts and lists print: food groups as the register spells them.
-fn named(group: &Group, by: GroupedBy) -> Group {
-    let name = match by {
-        GroupedBy::Category if !group.name.eq_ignore_ascii_case(listing::NO_CATEGORY) => {
-            group.name.clone()
+/// A group under the name that charts print.
+fn named(group: &Group, by: GroupedBy, words: &Catalogue) -> Group {
+    let name = match (by, group.name.as_str()) {
+        (GroupedBy::Category, name) => texts::group_name(name, words),
+        (GroupedBy::Certification, "certified") => {
+            words.say(&say::chart_certification("certified"))
         }
-        _ => sentence_case(&group.name),
+        (GroupedBy::Certification, _) => words.say(&say::chart_certification("not")),
+        (GroupedBy::Oats, "no oats") => words.say(&say::chart_oats("none")),
+        (GroupedBy::Oats, "certified oats") => words.say(&say::chart_oats("certified")),
+        (GroupedBy::Oats, "purity-protocol oats") => words.say(&say::chart_oats("purity")),
+        (GroupedBy::Oats, _) => words.say(&say::chart_oats("unverified")),
     };
     Group {
         name,
@@ -271,35 +276,39 @@ pub fn duplicates_page(
     charts: &mut Charts,
 ) -> Result<Duplicates> {
     let statistics = &decided.statistics;
-    let chart = statistics.range_chart.as_ref();
+    let (chart, words) = (statistics.range_chart.as_ref(), &config.words);
     let agreement = match chart {
         Some(chart) => agreement(chart, &config.testing, terms)?,
         None => None,
     };
     let range = match chart {
-        Some(chart) => range(chart, &tested_on(decided))?,
+        Some(chart) => range(chart, &tested_on(decided), words)?,
         None => None,
     };
     Ok(Duplicates {
-        lede: duplicates::lede(tally),
+        lede: duplicates::lede(tally, words),
         pairs: chart.map_or(0, |chart| chart.points.len()),
         agreement: agreement.map(|chart| charts.add(chart)),
         range: range.map(|chart| charts.add(chart)),
         range_note: chart
             .filter(|chart| chart.lines.is_some())
-            .map_or(String::new(), duplicates::range_note),
+            .map_or(String::new(), |chart| duplicates::range_note(chart, words)),
         flagged: chart.map_or(Vec::new(), |chart| flagged(chart, terms)),
         repeatability: statistics
             .repeatability
             .iter()
             .map(|found| {
-                let [pairs, flagged, size, median] = duplicates::repeatability(found);
+                let [pairs, flagged, size, median] = duplicates::repeatability(found, words);
                 let of = duplicates::pairs_of(&found.of, terms);
                 [breakable(&of, 40), pairs, flagged, size, median]
             })
             .collect(),
-        notes: duplicates::notes(statistics, config.testing.packages_per_product),
-        drift: statistics.drift.iter().map(duplicates::drift).collect(),
+        notes: duplicates::notes(statistics, config.testing.packages_per_product, words),
+        drift: statistics
+            .drift
+            .iter()
+            .map(|drift| duplicates::drift(drift, words))
+            .collect(),
     })
 }
 
@@ -322,15 +331,16 @@ fn tested_on(decided: &Decided) -> BTreeMap<&str, NaiveDate> {
 
 /// Pairs beyond the control line or in disagreement.
 fn flagged(chart: &RangeChart, terms: &Terms) -> Vec<[String; 5]> {
-    let percent = |x: f64| format!("{x:.0}{}%", numbers::NBSP);
+    let words = &terms.words;
     let told = |point: &RangePoint| {
-        let became = duplicates::became(point);
+        let [range, allowed] = duplicates::range_and_allowed(point, words);
+        let mean = numbers::figure(point.mean, terms.rule);
         [
             breakable(&point.package_code, 14),
-            numbers::figure(point.mean, terms.rule),
-            percent(point.signed_percent.abs()),
-            percent(point.allowed_percent),
-            became,
+            words.locale().figure(&mean),
+            range,
+            allowed,
+            duplicates::became(point, words),
         ]
     };
     let points = chart.points.iter();
