@@ -297,7 +297,7 @@ fn revisions(
                 .flatten(),
             verdict: Some(verdict.verdict.word().to_owned()),
             label: Some(verdict.label.finding.word().to_owned()),
-            early: early.then(|| words::publication::early(&judged.publication)),
+            early: early.then(|| words::publication::early(&judged.publication, &config.words)),
             product_id: key.product_id,
             round: key.round,
         }

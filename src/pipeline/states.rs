@@ -124,7 +124,7 @@ pub fn for_anyone(decided: &Decided, config: &Config) -> Decided {
         understandings: Vec::new(),
         problems: Problems::default(),
         audience: Audience::Anyone,
-        under_revision: under_revision(decided),
+        under_revision: under_revision(decided, config),
         with_lab: 0,
         registers,
         products,
@@ -158,7 +158,7 @@ pub fn reported<'a>(decided: &'a Decided, config: &Config) -> Cow<'a, Decided> {
 }
 
 /// What was issued and now reads otherwise, or is not there any more.
-fn under_revision(decided: &Decided) -> Vec<UnderRevision> {
+fn under_revision(decided: &Decided, config: &Config) -> Vec<UnderRevision> {
     let stands: BTreeSet<Key> = decided
         .products
         .iter()
@@ -182,7 +182,7 @@ fn under_revision(decided: &Decided) -> Vec<UnderRevision> {
             round,
             said: String::new(),
         };
-        one.said = words::publication::under_revision(&one);
+        one.said = words::publication::under_revision(&one, &config.words);
         one
     })
     .collect()

@@ -128,6 +128,21 @@ pub fn result_said(kind: &ResultKind, limit: Limit, words: &Catalogue) -> String
     }
 }
 
+/// The same in a sentence, where a dash would be read as a minus: `3.1 to 5.6`.
+pub fn result_in_text(kind: &ResultKind, limit: Limit, words: &Catalogue) -> String {
+    match *kind {
+        ResultKind::Range(Interval {
+            lower,
+            upper: Some(upper),
+            ..
+        }) if lower != Ppm::ZERO => {
+            let said = |x| words.locale().figure(&figure(x, limit));
+            words.say(&say::range_in_text(said(lower), said(upper)))
+        }
+        _ => result_said(kind, limit, words),
+    }
+}
+
 fn range_said(lower: Ppm, upper: Ppm, limit: Limit, words: &Catalogue) -> String {
     if lower == Ppm::ZERO {
         let upper = words.locale().figure(&figure(upper, limit));

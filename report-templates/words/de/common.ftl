@@ -71,6 +71,9 @@ list_of_more = { $others } und { $last }
 # A range from nothing: "up to 12.0". Below quantification is not zero, so that no nought is printed.
 up_to = bis { $figure }
 
+# A range in a sentence, where a dash would be read as a minus.
+range_in_text = { $lower } bis { $upper }
+
 # In a table, where there is no figure.
 no_figure = keines
 
@@ -202,3 +205,6 @@ mixed_flag = Glutenfrei: { $limit }
 
 # The same line in a sentence.
 mixed_line = der Grenzwert der Angabe „glutenfrei“
+
+# In the foot of every page.
+page_of = Seite { $page } von { $pages }

@@ -71,6 +71,9 @@ list_of_more = { $others } and { $last }
 # A range from nothing: "up to 12.0". Below quantification is not zero, so that no nought is printed.
 up_to = up to { $figure }
 
+# A range in a sentence, where a dash would be read as a minus.
+range_in_text = { $lower } to { $upper }
+
 # In a table, where there is no figure.
 no_figure = none
 
@@ -202,3 +205,6 @@ mixed_flag = Gluten-free: { $limit }
 
 # The same line in a sentence.
 mixed_line = the limit of the claim gluten-free
+
+# In the foot of every page.
+page_of = Page { $page } of { $pages }

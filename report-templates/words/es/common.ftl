@@ -71,6 +71,9 @@ list_of_more = { $others } y { $last }
 # A range from nothing: "up to 12.0". Below quantification is not zero, so that no nought is printed.
 up_to = hasta { $figure }
 
+# A range in a sentence, where a dash would be read as a minus.
+range_in_text = { $lower } a { $upper }
+
 # In a table, where there is no figure.
 no_figure = ninguno
 
@@ -202,3 +205,6 @@ mixed_flag = Sin gluten: { $limit }
 
 # The same line in a sentence.
 mixed_line = el límite de la declaración «sin gluten»
+
+# In the foot of every page.
+page_of = Página { $page } de { $pages }

@@ -4,6 +4,7 @@ use crate::render::charts::Chart;
 use crate::render::charts::scale::{NOTE, ROW};
 use crate::render::charts::style::{ACCENT, Align, Canvas, INK, Pen, Points, WIDTH, at, draw};
 use crate::render::terms::Terms;
+use crate::words::say;
 use anyhow::Result;
 
 const PITCH: f64 = 30.0;
@@ -11,23 +12,23 @@ const PITCH: f64 = 30.0;
 /// Six marks with their meaning, in two rows.
 pub fn key(terms: &Terms) -> Result<Chart> {
     let height = 2.0 * PITCH;
+    let words = &terms.words;
+    let means_line = say::ruler_mark_line_means(&terms.the_line, &terms.limit);
     let entries = [
-        ("Open arrow", terms.below.clone()),
-        ("Open circle", terms.measured.clone()),
-        ("Filled circle", terms.over.to_lowercase()),
+        (say::ruler_mark_open_arrow(), terms.below.clone()),
+        (say::ruler_mark_open_circle(), terms.measured.clone()),
+        (say::ruler_mark_filled_circle(), terms.over_in_text.clone()),
         (
-            "Arrow on the scale",
-            "below the figure at its tip".to_owned(),
+            say::ruler_mark_arrow(),
+            words.say(&say::ruler_mark_arrow_means()),
         ),
         (
-            "Dashed circle",
-            "undecided, or extractions disagree".to_owned(),
+            say::ruler_mark_dashed(),
+            words.say(&say::ruler_mark_dashed_means()),
         ),
-        (
-            "Upright line",
-            format!("{}, {}", terms.the_line, terms.limit),
-        ),
-    ];
+        (say::ruler_mark_line(), words.say(&means_line)),
+    ]
+    .map(|(name, meaning)| (words.say(&name), meaning));
     let svg = draw(WIDTH, height, |canvas| {
         for (number, (name, meaning)) in entries.iter().enumerate() {
             let left = WIDTH / 3.0 * (number % 3) as f64;
@@ -40,14 +41,10 @@ pub fn key(terms: &Terms) -> Result<Chart> {
     })?;
     let told: Vec<String> = entries
         .iter()
-        .map(|(name, meaning)| format!("{name}: {meaning}."))
+        .map(|(name, meaning)| words.say(&say::ruler_mark_alt(name, meaning)))
         .collect();
-    Ok(Chart::new(
-        "marks",
-        svg,
-        format!("The marks of the plots. {}", told.join(" ")),
-        height,
-    ))
+    let alt = words.say(&say::ruler_marks_alt(told.join(" ")));
+    Ok(Chart::new("marks", svg, alt, height))
 }
 
 fn mark(canvas: &mut Canvas<'_>, number: usize, x: f64, y: f64) -> Result<()> {

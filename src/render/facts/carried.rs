@@ -47,7 +47,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         bytes,
     };
     let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
-    let drawn = ruler::made_from(&verdict.packages, verdict.rule);
+    let drawn = ruler::made_from(&verdict.packages, verdict.rule, &config.words);
     let mut files: Vec<JobFile> = drawings
         .map(|number| file(chart_name(number), drawn.clone()))
         .collect();
@@ -99,7 +99,12 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
 /// # Errors
 /// As [`job`].
 pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
-    let drawings = ruler::draw(&product.verdict.packages, product.verdict.rule)?.concat();
+    let drawings = ruler::draw(
+        &product.verdict.packages,
+        product.verdict.rule,
+        &config.words,
+    )?
+    .concat();
     let lab_files = words::method::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {

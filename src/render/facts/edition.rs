@@ -1,7 +1,7 @@
 //! Which revision a sheet is: issued where its content is that of the last published revision, else a proof of the next.
 
 use crate::model::registers::IssuedRevision;
-use crate::render::numbers;
+use crate::words::{Catalogue, say};
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -57,12 +57,13 @@ impl Edition {
         content_sha256: &str,
         issued: &[IssuedRevision],
         made_on: Option<NaiveDate>,
+        words: &Catalogue,
     ) -> Edition {
         match issued.last() {
             Some(last) if last.content_sha256 == content_sha256 => {
-                Edition::published(sheet_number, issued, last)
+                Edition::published(sheet_number, issued, last, words)
             }
-            _ => Edition::proof(sheet_number, issued, made_on),
+            _ => Edition::proof(sheet_number, issued, made_on, words),
         }
     }
 
@@ -70,17 +71,19 @@ impl Edition {
         sheet_number: String,
         issued: &[IssuedRevision],
         last: &IssuedRevision,
+        words: &Catalogue,
     ) -> Edition {
         let before = issued.iter().rev().nth(1);
+        let (revision, day) = (last.revision.to_string(), words.day(last.issued_on));
         Edition {
             sheet_number,
             revision: last.revision,
             status: Status::Issued,
-            issued_on: Some(numbers::date(last.issued_on)),
+            issued_on: Some(day.clone()),
             made_on: None,
-            line: line(last.revision, last.issued_on),
-            replaces: before.map(replaces),
-            revisions: issued.iter().rev().map(revision_line).collect(),
+            line: words.say(&say::edition_line(revision, day)),
+            replaces: before.map(|before| replaces(before, words)),
+            revisions: revision_lines(issued, words),
             day: Some(last.issued_on),
         }
     }
@@ -89,52 +92,55 @@ impl Edition {
         sheet_number: String,
         issued: &[IssuedRevision],
         made_on: Option<NaiveDate>,
+        words: &Catalogue,
     ) -> Edition {
         let revision = issued.last().map_or(1, |last| last.revision + 1);
-        let made_on = made_on.map(numbers::date);
-        let made = made_on.as_ref().map(|day| format!(", made {day}"));
+        let made_on = made_on.map(|day| words.day(day));
+        let dated = if made_on.is_some() { "yes" } else { "no" };
+        let day = made_on.clone().unwrap_or_default();
         Edition {
             sheet_number,
             revision,
             status: Status::Proof,
             issued_on: None,
-            line: format!(
-                "Proof of revision {revision}{}, not for publication",
-                made.unwrap_or_default()
-            ),
+            line: words.say(&say::edition_proof(revision.to_string(), day, dated)),
             made_on,
             replaces: None,
-            revisions: issued.iter().rev().map(revision_line).collect(),
+            revisions: revision_lines(issued, words),
             day: None,
         }
     }
 }
 
-fn line(revision: u32, on: NaiveDate) -> String {
-    format!("revision {revision} · {}", numbers::date(on))
+fn replaces(before: &IssuedRevision, words: &Catalogue) -> String {
+    words.say(&say::edition_replaces(
+        before.revision.to_string(),
+        words.day(before.issued_on),
+    ))
 }
 
-fn replaces(before: &IssuedRevision) -> String {
-    format!(
-        "It replaces revision {} of {}.",
-        before.revision,
-        numbers::date(before.issued_on)
-    )
+/// The latest first.
+fn revision_lines(issued: &[IssuedRevision], words: &Catalogue) -> Vec<RevisionLine> {
+    let latest_first = issued.iter().rev();
+    latest_first
+        .map(|revision| revision_line(revision, words))
+        .collect()
 }
 
-fn revision_line(revision: &IssuedRevision) -> RevisionLine {
+fn revision_line(revision: &IssuedRevision, words: &Catalogue) -> RevisionLine {
     RevisionLine {
         number: revision.revision,
-        date: numbers::date(revision.issued_on),
+        date: words.day(revision.issued_on),
         note: note(
             revision.revision,
             [&revision.early, &revision.reason, &revision.changed],
+            words,
         ),
     }
 }
 
 /// What a revision did not wait for, why it was issued, and what changed.
-fn note(revision: u32, parts: [&Option<String>; 3]) -> String {
+fn note(revision: u32, parts: [&Option<String>; 3], words: &Catalogue) -> String {
     let parts = parts
         .into_iter()
         .flatten()
@@ -144,7 +150,8 @@ fn note(revision: u32, parts: [&Option<String>; 3]) -> String {
         .map(|part| format!("{}.", part.trim_end_matches('.')))
         .collect();
     match said.as_slice() {
-        [] if revision == 1 => "First issue.".to_owned(),
+        [] if revision == 1 => words.say(&say::edition_first()),
+        [] => words.say(&say::edition_unexplained()),
         _ => said.join(" "),
     }
 }
@@ -152,6 +159,7 @@ fn note(revision: u32, parts: [&Option<String>; 3]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::english;
 
     fn day(d: u32) -> NaiveDate {
         NaiveDate::from_ymd_opt(2031, 5, d).expect("a date")
@@ -172,7 +180,7 @@ mod tests {
     }
 
     fn edition(content: &str, issued: &[IssuedRevision], made_on: Option<NaiveDate>) -> Edition {
-        Edition::of("TKW-A-1".into(), content, issued, made_on)
+        Edition::of("TKW-A-1".into(), content, issued, made_on, english())
     }
 
     #[test]

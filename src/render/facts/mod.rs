@@ -44,6 +44,7 @@ pub mod digest;
 
 use crate::config::{Config, Programme};
 use crate::render::words::breakable;
+use crate::words::say;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -64,6 +65,8 @@ pub struct DocumentFacts {
     pub region: &'static str,
     /// `a4` or `us-letter`.
     pub paper: &'static str,
+    /// The number of a page, with `<page>` and `<pages>` where the figures go.
+    pub page: String,
     /// Headings and whatever else a template prints as it is, by the name of the message.
     pub words: BTreeMap<&'static str, String>,
 }
@@ -85,6 +88,7 @@ impl DocumentFacts {
             lang: config.programme.language.tag(),
             region: config.programme.language.region(),
             paper: config.programme.paper.word(),
+            page: config.words.say(&say::page_of("<page>", "<pages>")),
             words: config.words.fixed(groups),
         }
     }

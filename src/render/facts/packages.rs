@@ -6,6 +6,7 @@ use crate::model::rule::Rule;
 use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
 use crate::render::words::{self, breakable_to};
+use crate::words::{Catalogue, english, say};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -20,8 +21,21 @@ pub struct PackageTable {
     pub code_width: f64,
     /// Whether any figure stands in parentheses, because it is not used.
     pub has_unused: bool,
+    /// The heads of the columns that name the unit.
+    pub heads: Heads,
     /// The packages, by code.
     pub packages: Vec<PackageRow>,
+}
+
+/// Heads of columns, with the unit.
+#[derive(Clone, Debug, Serialize)]
+pub struct Heads {
+    /// `Extractions, ppm`.
+    pub extractions: String,
+    /// `Difference, ppm`.
+    pub difference: String,
+    /// `Package result, ppm`.
+    pub result: String,
 }
 
 /// One package.
@@ -41,6 +55,8 @@ pub struct PackageRow {
     pub rows: Vec<ExtractionRow>,
     /// How far they are apart; none where fewer than two are usable.
     pub found: Option<String>,
+    /// Whether that is a figure; else it says that all are beyond what the assay measures.
+    pub found_is_figure: bool,
     /// How far they may be.
     pub allowed: Option<String>,
     /// What they give together.
@@ -63,6 +79,8 @@ pub struct ExtractionRow {
 pub struct ExtractionCell {
     /// `12.4`, `<5`, `none`.
     pub figure: String,
+    /// Whether there is a reading; else the figure is a word.
+    pub is_reading: bool,
     /// Whether it counts.
     pub used: bool,
 }
@@ -97,11 +115,21 @@ const MOST_COLUMNS: usize = 4;
 const NARROWEST_CODES: f64 = 46.0;
 const WIDEST_CODES: f64 = 84.0;
 
-/// The table of these packages.
+/// The table of these packages, in English.
 pub fn table(
     packages: &[PackageResult],
     rule: Rule,
     extractions_per_package: usize,
+) -> PackageTable {
+    table_said(packages, rule, extractions_per_package, english())
+}
+
+/// The table of these packages.
+pub fn table_said(
+    packages: &[PackageResult],
+    rule: Rule,
+    extractions_per_package: usize,
+    words: &Catalogue,
 ) -> PackageTable {
     let columns = extractions_per_package.clamp(2, MOST_COLUMNS);
     let width = |package: &PackageResult| {
@@ -111,65 +139,90 @@ pub fn table(
     let code_width = (widest + 4.0).clamp(NARROWEST_CODES, WIDEST_CODES);
     let rows: Vec<PackageRow> = packages
         .iter()
-        .map(|package| row(package, rule, columns, code_width - 2.0))
+        .map(|package| row(package, rule, columns, code_width - 2.0, words))
         .collect();
-    let cells = rows
+    let mut cells = rows
         .iter()
         .flat_map(|package| &package.rows)
         .flat_map(|row| &row.cells)
         .flatten();
+    let unit = rule.regime.unit();
     PackageTable {
-        unit: rule.regime.unit(),
+        unit,
         columns,
         code_width,
-        has_unused: cells
-            .into_iter()
-            .any(|cell| !cell.used && cell.figure != "none"),
+        has_unused: cells.any(|cell| !cell.used && cell.is_reading),
+        heads: Heads {
+            extractions: words.say(&say::head_extractions(unit)),
+            difference: words.say(&say::head_difference(unit)),
+            result: words.say(&say::head_result(unit)),
+        },
         packages: rows,
     }
 }
 
-fn row(package: &PackageResult, rule: Rule, columns: usize, code_room: f64) -> PackageRow {
+fn row(
+    package: &PackageResult,
+    rule: Rule,
+    columns: usize,
+    code_room: f64,
+    words: &Catalogue,
+) -> PackageRow {
     let bought = &package.pair.package;
+    let fitted =
+        |text: &str, room: f64, size: f64| breakable_to(text, room, Type::plain(size, INK));
     let day = bought.bought_on.map(|day| day.to_string());
     let bought_on = day.clone();
     let where_and_when: Vec<String> = [day, bought.shop.clone()].into_iter().flatten().collect();
-    let comparison = package.pair.comparison.as_ref();
-    let all_beyond = comparison.and_then(|_| words::packages::all_beyond(package));
-    let apart = comparison
-        .filter(|_| all_beyond.is_none())
-        .map(numbers::apart);
-    let least = if words::packages::has_bounds(package) {
-        "≥"
-    } else {
-        ""
-    };
+    let where_and_when = fitted(&where_and_when.join(", "), 100.0, 8.2);
+    let difference = Difference::of(package, words);
     PackageRow {
         code: breakable_to(&bought.package_code, code_room, Type::strong(8.6, INK)),
-        lot: bought
-            .lot
-            .as_deref()
-            .map(|lot| breakable_to(lot, 41.0, Type::plain(8.6, INK))),
+        lot: bought.lot.as_deref().map(|lot| fitted(lot, 41.0, 8.6)),
         best_by: bought
             .best_by
             .as_deref()
-            .map(|best_by| breakable_to(best_by, 46.0, Type::plain(8.6, INK))),
+            .map(|best_by| fitted(best_by, 46.0, 8.6)),
         bought_on,
-        bought: Some(breakable_to(
-            &where_and_when.join(", "),
-            100.0,
-            Type::plain(8.2, INK),
-        ))
-        .filter(|text| !text.is_empty()),
-        rows: extraction_rows(&package.pair.extractions, rule, columns),
-        found: match &apart {
-            Some(apart) if apart.gap == "0.0" && !least.is_empty() => Some("≥0".to_owned()),
-            Some(apart) => Some(format!("{least}{}", apart.gap)),
-            None => all_beyond,
-        },
-        allowed: apart.map(|apart| apart.allowed),
-        result: numbers::result(&package.result, rule.limit),
+        bought: Some(where_and_when).filter(|text| !text.is_empty()),
+        rows: extraction_rows(&package.pair.extractions, rule, columns, words),
+        found: difference.found,
+        found_is_figure: difference.is_figure,
+        allowed: difference.allowed,
+        result: numbers::result_said(&package.result, rule.limit, words),
         state: BlockState::of(package.standing),
+    }
+}
+
+/// How far a package's extractions are apart, as its row says it.
+struct Difference {
+    found: Option<String>,
+    is_figure: bool,
+    allowed: Option<String>,
+}
+
+impl Difference {
+    fn of(package: &PackageResult, words: &Catalogue) -> Difference {
+        let comparison = package.pair.comparison.as_ref();
+        let all_beyond = comparison.and_then(|_| words::packages::all_beyond(package, words));
+        let apart = comparison
+            .filter(|_| all_beyond.is_none())
+            .map(numbers::apart);
+        let least = if words::packages::has_bounds(package) {
+            "≥"
+        } else {
+            ""
+        };
+        let figure = |written: &str| words.locale().figure(written);
+        Difference {
+            is_figure: apart.is_some(),
+            found: match &apart {
+                Some(apart) if apart.gap == "0.0" && !least.is_empty() => Some("≥0".to_owned()),
+                Some(apart) => Some(format!("{least}{}", figure(&apart.gap))),
+                None => all_beyond,
+            },
+            allowed: apart.map(|apart| figure(&apart.allowed)),
+        }
     }
 }
 
@@ -179,6 +232,7 @@ fn extraction_rows(
     extractions: &[PairedExtraction],
     rule: Rule,
     columns: usize,
+    words: &Catalogue,
 ) -> Vec<ExtractionRow> {
     // By how far the numbers run, then by how often a number was reported.
     let mut lines: BTreeMap<(usize, usize), Vec<Option<&PairedExtraction>>> = BTreeMap::new();
@@ -198,40 +252,37 @@ fn extraction_rows(
     let lines = lines.into_iter();
     lines
         .map(|((block, time), line)| ExtractionRow {
-            label: (block + time > 0).then(|| line_label(&line, time > 0)),
+            label: (block + time > 0).then(|| line_label(&line, time > 0, words)),
             cells: line
                 .into_iter()
-                .map(|place| place.map(|paired| cell(paired, rule)))
+                .map(|place| place.map(|paired| cell(paired, rule, words)))
                 .collect(),
         })
         .collect()
 }
 
 /// "further extractions 3, 4", "reported again: extraction 2".
-fn line_label(line: &[Option<&PairedExtraction>], again: bool) -> String {
+fn line_label(line: &[Option<&PairedExtraction>], again: bool, words: &Catalogue) -> String {
     let numbers: Vec<String> = line
         .iter()
         .flatten()
         .map(|paired| paired.extraction.number.to_string())
         .collect();
-    let noun = match numbers.len() {
-        1 => "extraction",
-        _ => "extractions",
-    };
-    let numbers = numbers.join(", ");
-    match again {
-        true => format!("reported again: {noun} {numbers}"),
-        false => format!("further {noun} {numbers}"),
-    }
+    let (extractions, numbers) = (numbers.len() as u64, numbers.join(", "));
+    words.say(&match again {
+        true => say::row_again(extractions, numbers),
+        false => say::row_further(extractions, numbers),
+    })
 }
 
-fn cell(paired: &PairedExtraction, rule: Rule) -> ExtractionCell {
+fn cell(paired: &PairedExtraction, rule: Rule, words: &Catalogue) -> ExtractionCell {
     let reading = paired.extraction.outcome.reading();
     ExtractionCell {
-        figure: reading.map_or_else(
-            || "none".to_owned(),
-            |reading| numbers::interval(reading, rule.limit),
-        ),
+        figure: match reading {
+            Some(reading) => numbers::interval_said(reading, rule.limit, words),
+            None => words.say(&say::no_figure()),
+        },
+        is_reading: reading.is_some(),
         used: paired.usage == Usage::Used,
     }
 }

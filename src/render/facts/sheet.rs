@@ -10,8 +10,8 @@ use crate::render::facts::carried;
 use crate::render::facts::edition::Edition;
 use crate::render::facts::packages::{self, BlockState, PackageTable};
 use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts};
-use crate::render::numbers;
-use crate::render::words::{self, breakable, counted};
+use crate::render::words::{self, breakable};
+use crate::words::{Catalogue, say};
 use chrono::NaiveDate;
 use serde::Serialize;
 
@@ -31,8 +31,8 @@ pub struct SheetFacts {
     pub exhibits: Vec<String>,
     /// The files that the PDF carries.
     pub attachments: Vec<Attachment>,
-    /// What is carried of the lab's files, where something is of each.
-    pub carried_words: &'static str,
+    /// What the PDF carries of the lab's files; empty where it is nothing.
+    pub carried_words: String,
     #[serde(skip)]
     pub(crate) latest_day: Option<NaiveDate>,
 }
@@ -127,42 +127,31 @@ pub struct Piece {
 /// The facts of a product's sheet. `made_on` is printed on a proof, where it is known.
 pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> SheetFacts {
     let content = content(product, config);
-    let verdict = &product.verdict;
+    let (verdict, words) = (&product.verdict, &*config.words);
     let edition = Edition::of(
         sheet_number(verdict, config),
         &content_sha256(&content),
         &verdict.issued,
         made_on,
+        words,
     );
-    let brand = verdict
-        .product
-        .brand
-        .as_deref()
-        .map(|brand| format!(", {brand}"))
-        .unwrap_or_default();
     let document = DocumentFacts::new(
         config,
         &["sheet", "label", "method", "charts"],
-        format!(
-            "Test results: {}{brand}. Sheet {}",
-            verdict.product.name, edition.sheet_number
-        ),
+        title(verdict, &edition.sheet_number, words),
         format!("{}. {}", content.verdict.words, content.verdict.count),
         vec![edition.sheet_number.clone(), edition.line.clone()],
     );
     let attachments = carried::attachments(verdict, config, &edition.sheet_number);
     let latest_day = edition.day.or_else(|| latest_day(verdict));
     SheetFacts {
-        document,
-        edition,
-        content,
         places: broken(words::method::places(verdict), 18),
-        exhibits: exhibits(product),
+        exhibits: exhibits(product, words),
+        carried_words: carried_words(&content, &attachments, config),
+        content,
+        edition,
+        document,
         attachments,
-        carried_words: match config.publishing.attach {
-            Attach::Whole => "The lab’s files are attached to this PDF.",
-            Attach::Excerpt | Attach::None => "The cells used here are attached to this PDF.",
-        },
         latest_day,
     }
 }
@@ -179,20 +168,43 @@ pub fn content_sha256(content: &SheetContent) -> String {
     files::sha256_of(&json)
 }
 
+/// The title of the PDF.
+fn title(verdict: &ProductVerdict, sheet_number: &str, words: &Catalogue) -> String {
+    let product = &verdict.product;
+    let (brand, branded) = match product.brand.as_deref() {
+        Some(brand) => (brand, "yes"),
+        None => ("", "no"),
+    };
+    words.say(&say::sheet_title(
+        &product.name,
+        brand,
+        sheet_number,
+        branded,
+    ))
+}
+
+/// What the PDF carries of the files that the numbers come from.
+fn carried_words(content: &SheetContent, attached: &[Attachment], config: &Config) -> String {
+    let sources = attached.iter().filter(|one| one.relationship == "source");
+    let carried = match config.publishing.attach {
+        Attach::Whole => "files",
+        Attach::Excerpt | Attach::None => "cells",
+    };
+    config.words.say(&match sources.count() {
+        _ if content.provenance.is_empty() => say::sources_nothing(),
+        0 => return String::new(),
+        all if all == content.provenance.len() => say::sources_carried(carried),
+        some => say::sources_some(some as u64),
+    })
+}
+
 /// The first exhibits, and how many more there are; all stand in the case.
-fn exhibits(product: &JudgedProduct) -> Vec<String> {
+fn exhibits(product: &JudgedProduct, words: &Catalogue) -> Vec<String> {
     const NAMED_AT_MOST: usize = 4;
     let all = &product.exhibits;
     let named = all.iter().take(NAMED_AT_MOST).map(words::method::exhibit);
-    let more = all.len().saturating_sub(NAMED_AT_MOST);
-    let rest = (more > 0).then(|| {
-        let more = counted(
-            more,
-            "more certificate or photograph",
-            "more certificates and photographs",
-        );
-        format!("{more} by name and SHA-256 in {}.", carried::CASE)
-    });
+    let more = all.len().saturating_sub(NAMED_AT_MOST) as u64;
+    let rest = (more > 0).then(|| words.say(&say::sources_more(more, carried::CASE)));
     broken(named.chain(rest).collect(), 18)
 }
 
@@ -203,27 +215,28 @@ fn broken(said: Vec<String>, letters: usize) -> Vec<String> {
 
 /// What the sheet of a product says.
 pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
-    let verdict = &product.verdict;
+    let (verdict, words) = (&product.verdict, &*config.words);
     let rule = verdict.rule;
     SheetContent {
         programme: ProgrammeFacts::new(&config.programme),
-        product: product_facts(verdict),
+        product: product_facts(verdict, words),
         verdict: verdict_facts(product, config),
-        rulers: ruler::in_words(&verdict.packages, rule),
-        key: ruler::key(&verdict.packages, rule),
-        table: packages::table(
+        rulers: ruler::in_words(&verdict.packages, rule, words),
+        key: ruler::key(&verdict.packages, rule, words),
+        table: packages::table_said(
             &verdict.packages,
             rule,
             config.testing.extractions_per_package,
+            words,
         ),
-        notes: words::packages::notes(&verdict.packages, rule)
+        notes: words::packages::remarks(&verdict.packages, rule, words)
             .iter()
             .map(|note| breakable(note, 50))
             .collect(),
         says: words::meaning::says(product, config),
-        says_not: words::meaning::says_not(product, rule),
+        says_not: words::meaning::says_not(product, words),
         label: label_facts(verdict, config),
-        correspondence: words::correspondence::told(verdict)
+        correspondence: words::correspondence::told(verdict, words)
             .iter()
             .map(|said| breakable(said, 30))
             .collect(),
@@ -233,7 +246,7 @@ pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     }
 }
 
-fn product_facts(verdict: &ProductVerdict) -> ProductFacts {
+fn product_facts(verdict: &ProductVerdict, words: &Catalogue) -> ProductFacts {
     let Product {
         product_id,
         name,
@@ -248,57 +261,55 @@ fn product_facts(verdict: &ProductVerdict) -> ProductFacts {
         name_length: name.chars().count(),
         brand: brand.as_deref().map(|brand| breakable(brand, 45)),
         net_content: net_content.as_deref().map(|net| breakable(net, 40)),
-        claim_line: breakable(&claim_line(verdict), 50),
+        claim_line: breakable(&claim_line(verdict, words), 50),
     }
 }
 
 /// Sold as what, how many packages, when, barcode, certifier.
-fn claim_line(verdict: &ProductVerdict) -> String {
+fn claim_line(verdict: &ProductVerdict, words: &Catalogue) -> String {
     let product = &verdict.product;
-    let mut said = vec![format!("Sold as “{}”.", product.claim.trim())];
-    let n = counted(verdict.packages.len(), "package", "packages");
-    let round = match verdict.round.as_str() {
-        "1" => String::new(),
-        round => format!("Round {round}: "),
+    let claim = product.claim.trim();
+    let known = if claim.is_empty() { "no" } else { "yes" };
+    let (when, dated) = match verdict.bought() {
+        Some((first, last)) if first == last => (words.day(first), "day"),
+        Some((first, last)) => (words.days(first, last), "days"),
+        None => (String::new(), "no"),
     };
-    said.push(match verdict.bought() {
-        Some((first, last)) => format!("{round}{n} bought {}.", numbers::dates(first, last)),
-        None => format!("{round}{n} bought."),
-    });
-    if let Some(barcode) = &product.barcode {
-        said.push(format!("Barcode {barcode}."));
-    }
-    if let Some(certifier) = &product.certifier {
-        said.push(format!(
-            "The package names {} as certifier.",
-            certifier.trim_end_matches('.')
-        ));
-    }
+    let later = if verdict.round == "1" { "no" } else { "yes" };
+    let packages = verdict.packages.len() as u64;
+    let mut said = vec![
+        say::claim_sold(claim, known),
+        say::claim_bought(packages, &verdict.round, later, when, dated),
+    ];
+    said.extend(product.barcode.as_deref().map(say::claim_barcode));
+    let certifier = product.certifier.as_deref();
+    said.extend(certifier.map(|name| say::claim_certifier(name.trim_end_matches('.'))));
+    let said: Vec<String> = said.iter().map(|said| words.say(said)).collect();
     said.join(" ")
 }
 
 fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
     let verdict = &product.verdict;
     let asked_for = config.testing.packages_per_product;
+    let words = &*config.words;
+    let beside: Vec<String> = [
+        Some(words::verdict::sentence(verdict, config)),
+        words::near_limit::beside_the_verdict(product, words),
+        Some(words::label::beside_the_verdict(verdict).trim().to_owned()),
+    ]
+    .into_iter()
+    .flatten()
+    .filter(|said| !said.is_empty())
+    .collect();
     VerdictFacts {
         state: match verdict.verdict {
             Verdict::OverLimit => BlockState::Over,
             Verdict::WithinLimit(_) => BlockState::Within,
             Verdict::NoVerdict => BlockState::None,
         },
-        words: words::verdict::words(verdict.verdict, verdict.rule),
-        count: words::verdict::count(verdict, verdict.rule, asked_for),
-        sentence: breakable(
-            &format!(
-                "{}{}{}",
-                words::verdict::sentence(verdict, config),
-                words::near_limit::beside_the_verdict(product, &config.words)
-                    .map(|said| format!(" {said}"))
-                    .unwrap_or_default(),
-                words::label::beside_the_verdict(verdict)
-            ),
-            22,
-        ),
+        words: words::verdict::headline(verdict.verdict, verdict.rule, words),
+        count: words::verdict::rests_on(verdict, asked_for, words),
+        sentence: breakable(&beside.join(" "), 22),
     }
 }
 
@@ -319,7 +330,7 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
         precautionary: review
             .precautionary
             .iter()
-            .map(|words| breakable(words, 30))
+            .map(|said| breakable(&config.words.say(&say::label_quoted(said)), 30))
             .collect(),
         sentences: sentences.iter().map(|said| breakable(said, 30)).collect(),
     }

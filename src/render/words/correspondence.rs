@@ -3,56 +3,36 @@
 use crate::model::followup::FollowUpState;
 use crate::model::registers::{Followup, FollowupKind};
 use crate::model::verdict::ProductVerdict;
-use crate::render::numbers;
 use crate::render::words::breakable;
+use crate::words::{Catalogue, Said, english, say};
 use serde::Serialize;
 
 /// The correspondence about a product, one sentence an event; none where there is nothing to tell.
-pub fn told(product: &ProductVerdict) -> Vec<String> {
-    if product.followups.is_empty() {
-        let said = "No notice to the maker is on record yet.";
-        return if product.notify_maker {
-            vec![said.to_owned()]
-        } else {
-            Vec::new()
-        };
+pub fn told(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
+    let followups = &product.followups;
+    let has = |kind| followups.iter().any(|one| one.kind == kind);
+    let mut said: Vec<Said> = followups.iter().map(|one| event(one, words)).collect();
+    if followups.is_empty() && product.notify_maker {
+        said.push(say::told_not_yet());
     }
-    let mut said: Vec<String> = product.followups.iter().map(event).collect();
-    let has = |kind| {
-        product
-            .followups
-            .iter()
-            .any(|followup| followup.kind == kind)
-    };
     if has(FollowupKind::NoticeSent) && !has(FollowupKind::Reply) {
-        said.push("No statement from the maker is on record.".to_owned());
+        said.push(say::told_no_statement());
     }
-    said
+    said.iter().map(|said| words.say(said)).collect()
 }
 
-fn event(followup: &Followup) -> String {
-    let on = numbers::date(followup.on);
-    let said = followup
-        .statement
-        .as_deref()
-        .map(str::trim)
-        .filter(|said| !said.is_empty());
-    match (followup.kind, said) {
-        (FollowupKind::NoticeSent, _) => match followup.due_on {
-            Some(due) => format!(
-                "The maker was told on {on} and asked to answer by {}.",
-                numbers::date(due)
-            ),
-            None => format!("The maker was told on {on}."),
+fn event(followup: &Followup, words: &Catalogue) -> Said {
+    let day = words.day(followup.on);
+    let statement = followup.statement.as_deref().unwrap_or_default().trim();
+    let any = if statement.is_empty() { "no" } else { "yes" };
+    match followup.kind {
+        FollowupKind::NoticeSent => match followup.due_on {
+            Some(due) => say::told_notice(day, words.day(due), "yes"),
+            None => say::told_notice(day, "", "no"),
         },
-        (FollowupKind::Reply, Some(said)) => format!("The maker answered on {on}: “{said}”"),
-        (FollowupKind::Reply, None) => format!("The maker answered on {on}."),
-        (FollowupKind::Action, Some(said)) => {
-            format!("On {on} a step of the maker’s was noted: {said}")
-        }
-        (FollowupKind::Action, None) => format!("The maker took a step on {on}."),
-        (FollowupKind::Closed, Some(said)) => format!("Closed on {on}: {said}"),
-        (FollowupKind::Closed, None) => format!("Closed on {on}."),
+        FollowupKind::Reply => say::told_reply(day, statement, any),
+        FollowupKind::Action => say::told_action(day, statement, any),
+        FollowupKind::Closed => say::told_closed(day, statement, any),
     }
 }
 
@@ -79,49 +59,50 @@ pub struct Quote {
 /// A reply longer than this is printed on the product's own sheet alone.
 const LONGEST_QUOTE: usize = 260;
 
-/// Where a product stands with its maker.
+/// Where a product stands with its maker, in English.
 pub fn standing(state: &FollowUpState, followups: &[Followup]) -> Standing {
-    let date = numbers::date;
+    standing_said(state, followups, english())
+}
+
+/// Where a product stands with its maker.
+pub fn standing_said(state: &FollowUpState, followups: &[Followup], words: &Catalogue) -> Standing {
+    let day = |day| words.day(day);
     let (head, days) = match *state {
-        FollowUpState::NotNeeded => ("Nothing to tell the maker".to_owned(), String::new()),
-        FollowUpState::ToSend => ("The maker has not been told yet".to_owned(), String::new()),
+        FollowUpState::NotNeeded => (say::maker_not_needed(), None),
+        FollowUpState::ToSend => (say::maker_to_send(), None),
         FollowUpState::Waiting { told_on, due_on } => (
-            "Waiting for a reply".to_owned(),
-            format!("Told {}, reply due {}.", date(told_on), date(due_on)),
+            say::maker_waiting(),
+            Some(say::maker_days_due(day(told_on), day(due_on))),
         ),
         FollowUpState::Overdue { told_on, due_on } => (
-            "No reply by the due date".to_owned(),
-            format!("Told {}, reply was due {}.", date(told_on), date(due_on)),
+            say::maker_overdue(),
+            Some(say::maker_days_was_due(day(told_on), day(due_on))),
         ),
         FollowUpState::Replied {
             told_on,
             replied_on,
             late,
         } => (
-            if late {
-                "Reply came late"
-            } else {
-                "The maker replied"
-            }
-            .to_owned(),
-            match told_on {
-                Some(told_on) => format!("Told {}, replied {}.", date(told_on), date(replied_on)),
-                None => format!("Replied {}.", date(replied_on)),
-            },
+            say::maker_replied(if late { "yes" } else { "no" }),
+            Some(match told_on {
+                Some(told_on) => say::maker_days_replied(day(told_on), day(replied_on)),
+                None => say::maker_days_replied_untold(day(replied_on)),
+            }),
         ),
-        FollowUpState::Closed { closed_on } => {
-            ("Closed".to_owned(), format!("Since {}.", date(closed_on)))
-        }
+        FollowUpState::Closed { closed_on } => (
+            say::maker_closed(),
+            Some(say::maker_days_since(day(closed_on))),
+        ),
     };
     Standing {
-        head,
-        days,
-        notes: last_words(followups),
+        head: words.say(&head),
+        days: days.map(|said| words.say(&said)).unwrap_or_default(),
+        notes: last_words(followups, words),
     }
 }
 
 /// The last reply, and the last that was done.
-fn last_words(followups: &[Followup]) -> Vec<Quote> {
+fn last_words(followups: &[Followup], words: &Catalogue) -> Vec<Quote> {
     let last = |kinds: &[FollowupKind]| {
         let mut latest_first = followups.iter().rev();
         latest_first.find_map(|one| {
@@ -129,7 +110,7 @@ fn last_words(followups: &[Followup]) -> Vec<Quote> {
                 .statement
                 .as_deref()
                 .filter(|_| kinds.contains(&one.kind))?;
-            quote(said, one.kind == FollowupKind::Reply)
+            quote(said, one.kind == FollowupKind::Reply, words)
         })
     };
     [
@@ -141,14 +122,14 @@ fn last_words(followups: &[Followup]) -> Vec<Quote> {
     .collect()
 }
 
-fn quote(text: &str, reply: bool) -> Option<Quote> {
+fn quote(text: &str, reply: bool, words: &Catalogue) -> Option<Quote> {
     let text = text.trim();
     if text.is_empty() {
         return None;
     }
     if text.chars().count() > LONGEST_QUOTE {
         return Some(Quote {
-            text: "The whole text is on the product’s sheet.".to_owned(),
+            text: words.say(&say::maker_long_text()),
             reply: false,
         });
     }

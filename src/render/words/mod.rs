@@ -51,8 +51,11 @@ pub mod publication;
 /// The sentences of the newsletter.
 pub mod digest;
 
+use crate::model::package::PackageResult;
+use crate::model::rule::{Decision, Rule};
 use crate::render::charts::style::{Type, text_width};
 use crate::render::numbers::NBSP;
+use crate::words::Catalogue;
 use std::collections::BTreeSet;
 
 /// `1 package`, `3 packages`.
@@ -73,6 +76,51 @@ pub fn listed<T: AsRef<str>>(items: &[T]) -> String {
 /// A figure and its unit, kept together.
 pub fn with_unit(figure: &str, unit: &str) -> String {
     format!("{figure}{NBSP}{unit}")
+}
+
+/// By which a message chooses its wording of how uncertainty enters.
+pub fn guarded(rule: Rule) -> &'static str {
+    match rule.decision {
+        Decision::Guarded { .. } => "yes",
+        Decision::Simple => "no",
+    }
+}
+
+/// Packages as a message names them: by their codes, or counted where they are many.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Named {
+    /// How many.
+    pub packages: u64,
+    /// `name` or `count`.
+    pub by: &'static str,
+    /// Their codes, where they are named.
+    pub named: String,
+}
+
+impl Named {
+    /// More than these are counted.
+    const MOST: usize = 4;
+
+    /// These packages; none where there is none.
+    pub fn of<'a>(
+        packages: impl IntoIterator<Item = &'a PackageResult>,
+        words: &Catalogue,
+    ) -> Option<Named> {
+        let codes: Vec<&str> = packages
+            .into_iter()
+            .map(|package| package.pair.package.package_code.as_str())
+            .collect();
+        let many = codes.len() > Named::MOST;
+        (!codes.is_empty()).then(|| Named {
+            packages: codes.len() as u64,
+            by: if many { "count" } else { "name" },
+            named: if many {
+                String::new()
+            } else {
+                words.list(&codes)
+            },
+        })
+    }
 }
 
 /// Each text once: labs write the same assay with and without a capital letter.

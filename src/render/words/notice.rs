@@ -4,7 +4,6 @@ use crate::config::{Attach, Config};
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
-use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
 use crate::model::rule::{Regime, Rule};
 use crate::model::verdict::ProductVerdict;
@@ -70,8 +69,7 @@ fn agreement(verdict: &ProductVerdict) -> Option<Said> {
     let mut packages = verdict.packages.iter();
     let agree = packages.all(|package| package.pair.state == PairState::Agree);
     // What is beyond the assay's range may be equal and may be far apart.
-    let beyond = |package: &PackageResult| words::packages::all_beyond(package).is_some();
-    let sure = !verdict.packages.iter().any(beyond);
+    let sure = !verdict.packages.iter().any(words::packages::is_beyond);
     (is_over(verdict) && agree).then(|| say::letter_agree(yes_or_no(sure)))
 }
 

@@ -1,13 +1,13 @@
 //! A package's extractions in words: how they agree, and what is to be noted of them.
 
 use crate::model::extraction::{Extraction, Outcome};
-use crate::model::package::{PackageResult, ResultKind};
+use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{counted, full_stop, listed, sentence_case};
+use crate::render::words::{Named, full_stop, sentence_case};
+use crate::words::{Catalogue, Said, english, say};
 
 /// How a package's extractions agree: a word, and what it rests on.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,74 +18,74 @@ pub struct Agreement {
     pub detail: String,
 }
 
-/// How a package's extractions agree.
+/// How a package's extractions agree, in English.
 pub fn agreement(package: &PackageResult) -> Agreement {
-    let said = |head: &str, detail: String| Agreement {
-        head: head.to_owned(),
-        detail,
-    };
-    let usable = package.pair.usable().count();
+    agreement_said(package, english())
+}
+
+/// How a package's extractions agree.
+pub fn agreement_said(package: &PackageResult, words: &Catalogue) -> Agreement {
+    let usable = package.pair.usable().count() as u64;
     let reported = package.pair.extractions.len();
-    match package.pair.state {
+    let (head, detail) = match package.pair.state {
         // What is beyond the assay's range may be equal and may be far apart: only that nothing speaks against it is known.
-        PairState::Agree if all_beyond(package).is_some() => {
-            said("No sign they differ", apart(package))
+        PairState::Agree if beyond(package).is_some() => {
+            (say::ruler_no_sign(), apart(package, words))
         }
-        PairState::Agree => said("Agree", apart(package)),
-        PairState::Disagree => said("Disagree", apart(package)),
-        PairState::Missing if reported == 0 => said("No result", "nothing reported yet".to_owned()),
-        PairState::Missing => said("No result", "the lab reported none".to_owned()),
-        PairState::Incomplete => {
-            let head = match usable {
-                0 => "No sound extraction".to_owned(),
-                1 => "One extraction only".to_owned(),
-                n => format!("{n} extractions only"),
-            };
-            said(&head, what_is_lacking(&package.pair.extractions, usable))
+        PairState::Agree => (say::ruler_agree(), apart(package, words)),
+        PairState::Disagree => (say::ruler_disagree(), apart(package, words)),
+        PairState::Missing if reported == 0 => {
+            (say::ruler_no_result(), Some(say::ruler_nothing_reported()))
         }
+        PairState::Missing => (say::ruler_no_result(), Some(say::ruler_none_reported())),
+        PairState::Incomplete => (
+            say::ruler_incomplete(usable),
+            Some(what_is_lacking(&package.pair.extractions, usable)),
+        ),
+    };
+    Agreement {
+        head: words.say(&head),
+        detail: detail.map(|said| words.say(&said)).unwrap_or_default(),
     }
 }
 
-fn apart(package: &PackageResult) -> String {
-    if let ResultKind::Below { upper } = package.result {
-        return format!("{} below {}", both_or_all(package), numbers::plain(upper));
+fn apart(package: &PackageResult, words: &Catalogue) -> Option<Said> {
+    let n = package.pair.usable().count() as u64;
+    if let Some((side, bound)) = beyond(package) {
+        let bound = words.locale().figure(&numbers::plain(bound));
+        return Some(say::ruler_beyond(n, side, bound));
     }
-    let Some(comparison) = &package.pair.comparison else {
-        return String::new();
-    };
-    if let Some(bound) = lowest_above(package) {
-        return format!("{} above {}", both_or_all(package), numbers::plain(bound));
-    }
+    let comparison = package.pair.comparison.as_ref()?;
     let numbers::Apart { gap, allowed } = numbers::apart(comparison);
-    let n = package.pair.usable().count();
-    let over = if n > 2 {
-        format!("all {n}: ")
-    } else {
-        String::new()
+    let how = match has_bounds(package) {
+        true if comparison.gap == Ppm::ZERO => "equal",
+        true => "least",
+        false => "exact",
     };
-    let bounds = has_bounds(package);
-    if bounds && comparison.gap == Ppm::ZERO {
-        return format!("{over}may be equal, {allowed} allowed");
-    }
-    let least = if bounds { "at least " } else { "" };
-    format!("{over}{least}{gap} apart, {allowed} allowed")
+    let figure = |written: &str| words.locale().figure(written);
+    Some(say::ruler_apart(n, how, figure(&gap), figure(&allowed)))
 }
 
-/// `both <5`, `both >80`: the difference between extractions that are all beyond the same end of the range is not known.
-pub fn all_beyond(package: &PackageResult) -> Option<String> {
-    let bound = match package.result {
-        ResultKind::Below { upper } => format!("<{}", numbers::plain(upper)),
-        _ => format!(">{}", numbers::plain(lowest_above(package)?)),
-    };
-    Some(format!("{} {bound}", both_or_all(package)))
+/// On which side of what the assay measures every extraction lies, and the bound: their difference is not known.
+fn beyond(package: &PackageResult) -> Option<(&'static str, Ppm)> {
+    match package.result {
+        ResultKind::Below { upper } => Some(("below", upper)),
+        _ => Some(("above", lowest_above(package)?)),
+    }
 }
 
-fn both_or_all(package: &PackageResult) -> &'static str {
-    if package.pair.usable().count() == 2 {
-        "both"
-    } else {
-        "all"
-    }
+/// Whether nothing is known of how far apart its extractions are, since all of them lie beyond what the assay measures.
+pub fn is_beyond(package: &PackageResult) -> bool {
+    beyond(package).is_some()
+}
+
+/// `both <5`, `both >80`: what stands in the place of a difference that is not known.
+pub fn all_beyond(package: &PackageResult, words: &Catalogue) -> Option<String> {
+    let (side, bound) = beyond(package)?;
+    let sign = if side == "below" { "<" } else { ">" };
+    let bound = words.locale().figure(&numbers::plain(bound));
+    let n = package.pair.usable().count() as u64;
+    Some(words.say(&say::cell_beyond(n, format!("{sign}{bound}"))))
 }
 
 /// The lowest n, where every reading that counts is "above n".
@@ -107,56 +107,71 @@ pub fn has_bounds(package: &PackageResult) -> bool {
     readings.any(|reading| reading.as_number().is_none())
 }
 
-fn what_is_lacking(extractions: &[PairedExtraction], usable: usize) -> String {
-    let any = |wanted: fn(&Usage) -> bool| extractions.iter().any(|paired| wanted(&paired.usage));
-    if any(|usage| matches!(usage, Usage::InConflict)) {
-        "two reports differ".to_owned()
-    } else if any(|usage| matches!(usage, Usage::Excluded { .. })) {
-        "the other was set aside".to_owned()
-    } else if any(|usage| matches!(usage, Usage::NoReading)) {
-        "the other has no readable result".to_owned()
+fn what_is_lacking(extractions: &[PairedExtraction], usable: u64) -> Said {
+    let any = |wanted: fn(&PairedExtraction) -> bool| extractions.iter().any(wanted);
+    if any(|paired| paired.usage == Usage::InConflict) {
+        say::ruler_reports_differ()
+    } else if any(|paired| matches!(paired.usage, Usage::Excluded { .. })) {
+        say::ruler_set_aside(usable)
+    } else if any(|paired| paired.extraction.outcome == Outcome::NotReported) {
+        say::ruler_not_given(usable)
+    } else if any(|paired| paired.usage == Usage::NoReading) {
+        say::ruler_unreadable(usable)
     } else if usable == 1 {
-        "the second was not reported".to_owned()
+        say::ruler_second_missing()
     } else {
-        "more are asked for".to_owned()
+        say::ruler_more_asked()
     }
+}
+
+/// What a reader of the table must know beyond its figures, in English.
+pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
+    remarks(packages, rule, english())
 }
 
 /// What a reader of the table must know beyond its figures.
-pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
-    let mut notes: Vec<String> = packages
+pub fn remarks(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
+    let mut notes: Vec<Said> = packages
         .iter()
-        .flat_map(|package| notes_of(package, rule))
+        .flat_map(|package| notes_of(package, rule, words))
         .collect();
-    notes.extend(range_note(packages));
-    notes.extend(open_end_note(packages));
-    if let Some(note) = gliadin_note(packages, rule) {
-        notes.push(note);
-    }
-    if let Some(note) = wells_note(packages) {
-        notes.push(note);
-    }
-    notes
+    notes.extend(range_note(packages, words));
+    notes.extend(open_end_note(packages, words));
+    notes.extend(gliadin_note(packages, rule, words));
+    notes.extend(wells_note(packages));
+    notes.iter().map(|note| words.say(note)).collect()
 }
 
-fn notes_of(package: &PackageResult, rule: Rule) -> Vec<String> {
+fn notes_of(package: &PackageResult, rule: Rule, words: &Catalogue) -> Vec<Said> {
     let code = &package.pair.package.package_code;
-    let limit = LimitWords::of(rule);
     let mut notes = Vec::new();
     if package.straddles_limit {
-        notes.push(format!(
-            "{code}: its extractions agree, but stand on both sides of the limit. Their mean decides: {}.",
-            numbers::result(&package.result, rule.limit)
-        ));
+        notes.push(straddling_note(package, rule, words));
     }
-    notes.extend(conflict_note(package, &limit, rule));
+    notes.extend(conflict_note(package, rule, words));
     let extractions = package.pair.extractions.iter();
     notes.extend(extractions.filter_map(|paired| unused_note(code, paired)));
     notes
 }
 
+/// Extractions on both sides of the limit: what they give together decides, or does not.
+fn straddling_note(package: &PackageResult, rule: Rule, words: &Catalogue) -> Said {
+    let standing = match package.standing {
+        Standing::Over | Standing::Within | Standing::BelowQuantification => "decides",
+        Standing::Inconclusive => "close",
+        Standing::Unresolved => "open",
+    };
+    let kind = match package.result {
+        ResultKind::Value { .. } => "mean",
+        _ => "range",
+    };
+    let figure = numbers::result_said(&package.result, rule.limit, words);
+    let code = &package.pair.package.package_code;
+    say::note_straddles(code, standing, kind, figure)
+}
+
 /// What the lab's reports say of extractions of which they say different things.
-fn conflict_note(package: &PackageResult, limit: &LimitWords, rule: Rule) -> Option<String> {
+fn conflict_note(package: &PackageResult, rule: Rule, words: &Catalogue) -> Option<Said> {
     let in_conflict = package
         .pair
         .extractions
@@ -166,61 +181,42 @@ fn conflict_note(package: &PackageResult, limit: &LimitWords, rule: Rule) -> Opt
         .map(|paired| {
             let extraction = &paired.extraction;
             let cell = extraction.source.place().cell().unwrap_or_default();
-            let figure = said(extraction, rule);
-            format!(
-                "extraction {} is {figure} in {}, {cell}",
-                extraction.number,
-                file_name(extraction)
-            )
+            words.say(&say::note_conflict_report(
+                extraction.number.to_string(),
+                said(extraction, rule, words),
+                file_name(extraction),
+                cell,
+            ))
         })
         .collect();
-    (!reports.is_empty()).then(|| {
-        let code = &package.pair.package.package_code;
-        format!(
-            "{code}: the lab’s reports differ, so that none of them is used. In {}, {}.",
-            limit.unit(),
-            listed(&reports)
-        )
-    })
+    let code = &package.pair.package.package_code;
+    let note = || say::note_conflict(code, rule.regime.unit(), words.list(&reports));
+    (!reports.is_empty()).then(note)
 }
 
-fn unused_note(code: &str, paired: &PairedExtraction) -> Option<String> {
+fn unused_note(code: &str, paired: &PairedExtraction) -> Option<Said> {
     let extraction = &paired.extraction;
-    let which = format!("{code}, extraction {}", extraction.number);
+    let number = extraction.number.to_string();
+    let written = extraction.reported.trim();
+    let empty = if written.is_empty() { "yes" } else { "no" };
     match &paired.usage {
-        Usage::Used => None,
-        Usage::Excluded { reason, by } => Some(format!(
-            "{which}: set aside by {by}. {}",
-            full_stop(&sentence_case(reason.trim()))
-        )),
-        // One note names both reports.
-        Usage::InConflict => None,
-        Usage::NoReading => match extraction.outcome {
-            Outcome::NotReported => Some(format!(
-                "{which}: the lab gave a row without a result{}.",
-                quoted(extraction)
-            )),
-            _ => Some(format!(
-                "{which}: what the lab reported{} reads as no result.",
-                quoted(extraction)
-            )),
-        },
+        // One note names both reports of a conflict.
+        Usage::Used | Usage::InConflict => None,
+        Usage::Excluded { reason, by } => {
+            let reason = full_stop(&sentence_case(reason.trim()));
+            Some(say::note_set_aside(code, number, by, reason))
+        }
+        Usage::NoReading => Some(match extraction.outcome {
+            Outcome::NotReported => say::note_not_reported(code, number, written, empty),
+            _ => say::note_unreadable(code, number, written, empty),
+        }),
     }
 }
 
-fn said(extraction: &Extraction, rule: Rule) -> String {
+fn said(extraction: &Extraction, rule: Rule, words: &Catalogue) -> String {
     match extraction.outcome.reading() {
-        Some(reading) => numbers::interval(reading, rule.limit),
-        None => format!("“{}”", extraction.reported),
-    }
-}
-
-fn quoted(extraction: &Extraction) -> String {
-    let text = extraction.reported.trim();
-    if text.is_empty() {
-        String::new()
-    } else {
-        format!(" (“{text}”)")
+        Some(reading) => numbers::interval_said(reading, rule.limit, words),
+        None => words.say(&say::label_quoted(&extraction.reported)),
     }
 }
 
@@ -230,67 +226,40 @@ pub fn file_name(extraction: &Extraction) -> &str {
     path.rsplit('/').next().unwrap_or(path)
 }
 
-/// The codes of some packages as the start of a note; a count where there are many.
-fn named(packages: &[&PackageResult]) -> String {
-    let codes: Vec<&str> = packages
-        .iter()
-        .map(|package| package.pair.package.package_code.as_str())
-        .collect();
-    match codes.len() {
-        n if n <= 4 => listed(&codes),
-        n => counted(n, "package", "packages"),
-    }
-}
-
-fn range_note(packages: &[PackageResult]) -> Option<String> {
+fn range_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
     let is_range = |package: &&PackageResult| {
         matches!(package.result, ResultKind::Range { .. })
             && package.pair.state == PairState::Agree
             && lowest_above(package).is_none()
     };
-    let ranges: Vec<&PackageResult> = packages.iter().filter(is_range).collect();
-    (!ranges.is_empty()).then(|| {
-        format!(
-            "{}: an extraction is a bound, not a number, so that the result is a range.",
-            named(&ranges)
-        )
-    })
+    let of = Named::of(packages.iter().filter(is_range), words)?;
+    Some(say::note_range(of.packages, of.by, of.named))
 }
 
-fn open_end_note(packages: &[PackageResult]) -> Option<String> {
+fn open_end_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
     let is_open = |package: &&PackageResult| {
         package.pair.state == PairState::Agree && lowest_above(package).is_some()
     };
-    let open: Vec<&PackageResult> = packages.iter().filter(is_open).collect();
-    (!open.is_empty()).then(|| {
-        format!(
-            "{}: every extraction is above what the test measures, so that the result has no upper end.",
-            named(&open)
-        )
-    })
+    let of = Named::of(packages.iter().filter(is_open), words)?;
+    Some(say::note_open_end(of.packages, of.by, of.named))
 }
 
-fn gliadin_note(packages: &[PackageResult], rule: Rule) -> Option<String> {
+fn gliadin_note(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Option<Said> {
     let reported = |package: &&PackageResult| {
-        package
-            .pair
-            .usable()
-            .any(|extraction| extraction.from_gliadin)
+        let mut usable = package.pair.usable();
+        usable.any(|extraction| extraction.from_gliadin)
     };
-    let from_gliadin: Vec<&PackageResult> = packages.iter().filter(reported).collect();
-    let of = match from_gliadin.len() {
-        0 => return None,
-        n if n == packages.len() => String::new(),
-        _ => format!(" of {}", named(&from_gliadin)),
+    let of = Named::of(packages.iter().filter(reported), words)?;
+    let all = match of.packages == packages.len() as u64 {
+        true => "yes",
+        false => "no",
     };
-    let unit = LimitWords::of(rule).unit();
-    Some(format!(
-        "The lab reported gliadin. The figures{of} here are twice the reported ones: gluten in {unit}, as Codex CXS 118 counts it."
-    ))
+    let unit = rule.regime.unit();
+    Some(say::note_gliadin(all, of.packages, of.by, of.named, unit))
 }
 
-fn wells_note(packages: &[PackageResult]) -> Option<String> {
+fn wells_note(packages: &[PackageResult]) -> Option<Said> {
     let mut usable = packages.iter().flat_map(|package| package.pair.usable());
     let averaged = usable.any(|extraction| extraction.reported.contains(" | "));
-    averaged.then(|| "Where the lab read an extraction in several wells, their mean is the extraction’s figure.".to_owned())
+    averaged.then(say::note_wells)
 }

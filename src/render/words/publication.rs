@@ -3,111 +3,110 @@
 use crate::model::decided::JudgedProduct;
 use crate::model::place::Place;
 use crate::model::publication::{Accusation, Publication, PublicationState, UnderRevision, Why};
-use crate::render::numbers;
-use crate::render::words::counted;
-use crate::render::words::limit::LimitWords;
+use crate::model::rule::Rule;
+use crate::words::{Catalogue, Said, english, say, side};
 
-/// What the state rests on, in a sentence.
+/// What the state rests on, in English.
 pub fn why(publication: &Publication) -> String {
-    let date = numbers::date;
-    let correction = match publication.correction {
-        Some(one) if one.issued_on.is_none() => format!(
-            " Revision {} said otherwise: a letter of correction is due at once.",
-            one.of_revision
-        ),
-        _ => String::new(),
-    };
+    rests_on(publication, english())
+}
+
+/// What the state rests on, in a sentence or two.
+pub fn rests_on(publication: &Publication, words: &Catalogue) -> String {
+    let day = |day| words.day(day);
     let why = match &publication.why {
-        Why::NothingReported => "The lab has reported nothing yet.".to_owned(),
-        Why::NotReported(codes) => format!(
-            "The lab has not reported {} yet: {}.",
-            counted(codes.len(), "package", "packages"),
-            few(codes)
-        ),
-        Why::Register(places) => format!(
-            "The registers leave something open that bears on it: {}. Mend that first.",
-            few(&shown(places))
-        ),
-        Why::Reading(places) => format!(
-            "A reading of its own cannot be used as it stands: {}. Have it mended, or set it aside in corrections.csv.",
-            few(&shown(places))
-        ),
-        Why::NoNotice => "The maker has not been told: no notice is on record.".to_owned(),
-        Why::NoReply { told_on, until } => format!(
-            "The maker was told on {} and has not answered: it may be published from {} on.",
-            date(*told_on),
-            date(*until)
-        ),
-        Why::NothingToTell => "Nothing is to be told the maker first.".to_owned(),
-        Why::Answered(day) => format!("The maker answered on {}.", date(*day)),
-        Why::TimeIsOver { told_on, since } => format!(
-            "The maker was told on {} and had until {} to answer.",
-            date(*told_on),
-            date(*since)
-        ),
-        Why::Corrects => "It corrects what was published, and that waits for nobody.".to_owned(),
-        Why::Issued(day) => format!(
-            "Revision {} was issued on {} and says the same.",
-            publication.revision,
-            date(*day)
-        ),
+        Why::NothingReported => say::why_nothing_reported(),
+        Why::NotReported(codes) => say::why_not_reported(codes.len() as u64, few(codes, words)),
+        Why::Register(places) => say::why_register(few(&shown(places), words)),
+        Why::Reading(places) => say::why_reading(few(&shown(places), words)),
+        Why::NoNotice => say::why_no_notice(),
+        Why::NoReply { told_on, until } => say::why_no_reply(day(*told_on), day(*until)),
+        Why::NothingToTell => say::why_nothing_to_tell(),
+        Why::Answered(on) => say::why_answered(day(*on)),
+        Why::TimeIsOver { told_on, since } => say::why_time_is_over(day(*told_on), day(*since)),
+        Why::Corrects => say::why_corrects(),
+        Why::Issued(on) => say::why_issued(publication.revision.to_string(), day(*on)),
     };
-    format!("{why}{correction}")
+    let due = publication
+        .correction
+        .filter(|one| one.issued_on.is_none())
+        .map(|one| say::why_letter_due(one.of_revision.to_string()));
+    let said: Vec<String> = std::iter::once(why)
+        .chain(due)
+        .map(|said| words.say(&said))
+        .collect();
+    said.join(" ")
 }
 
-/// State, day and reason: "held until 2031-03-15. The maker was told on …".
+/// State, day and reason in English: "held until 2031-03-15. The maker was told on …".
 pub fn standing(publication: &Publication) -> String {
-    let until = match (publication.state, &publication.why) {
-        (PublicationState::Held, Why::NoReply { until, .. }) => format!(" until {until}"),
-        _ => String::new(),
+    let words = english();
+    let (until, dated) = match (publication.state, &publication.why) {
+        (PublicationState::Held, Why::NoReply { until, .. }) => (until.to_string(), "yes"),
+        _ => (String::new(), "no"),
     };
-    format!("{}{until}. {}", state(publication.state), why(publication))
+    let state = words.say(&state_said(publication.state));
+    words.say(&say::publication_standing(
+        state,
+        why(publication),
+        until,
+        dated,
+    ))
 }
 
-/// The state as one would say it.
-pub fn state(state: PublicationState) -> &'static str {
+/// The state as one would say it, in English.
+pub fn state(state: PublicationState) -> String {
+    english().say(&state_said(state))
+}
+
+fn state_said(state: PublicationState) -> Said {
     match state {
-        PublicationState::WithLab => "with the lab",
-        PublicationState::Waiting => "waiting for the lab",
-        PublicationState::Held => "held",
-        PublicationState::Ready => "ready",
-        PublicationState::Published => "published",
+        PublicationState::WithLab => say::state_with_lab(),
+        PublicationState::Waiting => say::state_waiting(),
+        PublicationState::Held => say::state_held(),
+        PublicationState::Ready => say::state_ready(),
+        PublicationState::Published => say::state_published(),
     }
 }
 
 /// What a sheet did not wait for, as it is printed on it.
-pub fn early(publication: &Publication) -> String {
-    match &publication.why {
-        Why::NotReported(codes) => format!(
-            "Issued before the lab had reported {}",
-            counted(codes.len(), "package", "packages")
-        ),
-        Why::NoNotice => "Issued before the maker was told".to_owned(),
-        Why::NoReply { until, .. } => format!(
-            "Issued before the maker’s time to answer was over on {}",
-            numbers::date(*until)
-        ),
-        _ => "Issued before its time".to_owned(),
-    }
+pub fn early(publication: &Publication, words: &Catalogue) -> String {
+    words.say(&match &publication.why {
+        Why::NotReported(codes) => say::early_not_reported(codes.len() as u64),
+        Why::NoNotice => say::early_no_notice(),
+        Why::NoReply { until, .. } => say::early_no_reply(words.day(*until)),
+        _ => say::early_other(),
+    })
 }
 
 /// What is said of a sheet that does not stand any more.
-pub fn under_revision(one: &UnderRevision) -> String {
-    let brand = one
-        .brand
-        .as_deref()
-        .map(|brand| format!(" ({brand})"))
-        .unwrap_or_default();
-    format!(
-        "{}{brand}, sheet {}: under revision. Revision {} of {} is not to be relied on any more; a new one is not issued yet.",
-        one.name,
-        one.sheet_number,
-        one.revision,
-        numbers::date(one.issued_on)
-    )
+pub fn under_revision(one: &UnderRevision, words: &Catalogue) -> String {
+    let (brand, branded) = brand(one.brand.as_deref());
+    words.say(&say::under_revision(
+        &one.name,
+        brand,
+        branded,
+        &one.sheet_number,
+        one.revision.to_string(),
+        words.day(one.issued_on),
+    ))
 }
 
-/// What a sheet said, or says, against a product.
+fn brand(brand: Option<&str>) -> (&str, &'static str) {
+    match brand {
+        Some(brand) => (brand, "yes"),
+        None => ("", "no"),
+    }
+}
+
+/// What a sheet said, or says, against a product, as the end of a sentence.
+pub fn accused(said: Accusation, rule: Rule, words: &Catalogue) -> String {
+    let yes = |is| if is { "yes" } else { "no" };
+    let (amount, label) = (yes(said.over_limit), yes(said.gluten_source));
+    words.say(&say::accused(amount, label, side(rule.limit)))
+}
+
+/// What a sheet said, or says, against a product, in English.
 pub fn accusation(said: Accusation, over_the_limit: &str) -> String {
     match (said.over_limit, said.gluten_source) {
         (true, true) => format!(
@@ -122,11 +121,11 @@ pub fn accusation(said: Accusation, over_the_limit: &str) -> String {
 }
 
 /// The first of many, and how many more there are.
-fn few(all: &[String]) -> String {
+fn few(all: &[String], words: &Catalogue) -> String {
     const SHOWN: usize = 4;
     match all.len().saturating_sub(SHOWN) {
         0 => all.join(", "),
-        more => format!("{} and {more} more", all[..SHOWN].join(", ")),
+        more => words.say(&say::some_and_more(all[..SHOWN].join(", "), more as u64)),
     }
 }
 
@@ -134,36 +133,45 @@ fn shown(places: &[Place]) -> Vec<String> {
     places.iter().map(Place::to_string).collect()
 }
 
-/// What the programme got wrong, or has found out since, and why: that leads what is published next.
+/// What the programme got wrong, or has found out since, and why: that leads what is published next. In English.
 pub fn corrected(judged: &JudgedProduct, sheet_number: &str) -> Option<String> {
+    corrected_said(judged, sheet_number, english())
+}
+
+/// What the programme got wrong, or has found out since, and why: that leads what is published next.
+pub fn corrected_said(
+    judged: &JudgedProduct,
+    sheet_number: &str,
+    words: &Catalogue,
+) -> Option<String> {
     let correction = judged.publication.correction?;
-    let over = LimitWords::of(judged.verdict.rule).over_the_limit();
-    let product = &judged.verdict.product;
-    let brand = product
-        .brand
-        .as_deref()
-        .map(|brand| format!(" ({brand})"))
-        .unwrap_or_default();
+    let (product, rule) = (&judged.verdict.product, judged.verdict.rule);
+    let (brand, branded) = brand(product.brand.as_deref());
+    let then = say::corrected(
+        &product.name,
+        brand,
+        branded,
+        sheet_number,
+        correction.of_revision.to_string(),
+        words.day(correction.of_day),
+        accused(correction.said, rule, words),
+    );
+    let says = accused(correction.says, rule, words);
     let now = match correction.issued_on {
-        Some(day) => format!("Since {} it", numbers::date(day)),
-        None => "The next revision, which is not issued yet,".to_owned(),
+        Some(day) => say::corrected_now("yes", words.day(day), says),
+        None => say::corrected_now("no", "", says),
     };
-    let reason = judged
-        .verdict
-        .issued
-        .last()
+    let last = judged.verdict.issued.last();
+    let reason = last
         .filter(|_| correction.issued_on.is_some())
         .and_then(|row| row.reason.as_deref())
-        .map(|reason| format!(" Why: {}.", reason.trim().trim_end_matches('.')))
-        .unwrap_or_default();
-    Some(format!(
-        "Correction: {}{brand}, sheet {sheet_number}. Revision {} of {} said that {}. {now} says that {}.{reason}",
-        product.name,
-        correction.of_revision,
-        numbers::date(correction.of_day),
-        accusation(correction.said, &over),
-        accusation(correction.says, &over),
-    ))
+        .map(|reason| say::corrected_why(reason.trim().trim_end_matches('.')));
+    let said: Vec<String> = [then, now]
+        .into_iter()
+        .chain(reason)
+        .map(|said| words.say(&said))
+        .collect();
+    Some(said.join(" "))
 }
 
 /// What stands on every page that is not for publication.

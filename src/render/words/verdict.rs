@@ -1,4 +1,4 @@
-//! The verdict: its words, the count below them, and the sentence beside it.
+//! The verdict: its words, the count below them, and the sentences beside it.
 
 use crate::config::Config;
 use crate::model::extraction::Interval;
@@ -9,56 +9,59 @@ use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
-use crate::render::words::summary::{number, number_of};
-use crate::render::words::{counted, listed, sentence_case, with_unit};
-use crate::words::{reason_in_words, reasons};
+use crate::render::words::limit::LimitSaid;
+use crate::render::words::{Named, guarded};
+use crate::words::{Catalogue, Said, english, reason_in_words, reasons, say, side};
+
+/// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`, in English.
+pub fn words(verdict: Verdict, rule: Rule) -> String {
+    headline(verdict, rule, english())
+}
+
+/// How many packages the verdict rests on, in English.
+pub fn count(product: &ProductVerdict, _rule: Rule, asked_for: usize) -> String {
+    rests_on(product, asked_for, english())
+}
 
 /// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
-pub fn words(verdict: Verdict, rule: Rule) -> String {
-    let limit = LimitWords::of(rule);
-    match verdict {
-        Verdict::OverLimit => sentence_case(&limit.over()),
-        Verdict::WithinLimit(_) => sentence_case(&limit.within()),
-        Verdict::NoVerdict => "No verdict".to_owned(),
-    }
+pub fn headline(verdict: Verdict, rule: Rule, words: &Catalogue) -> String {
+    let limit = LimitSaid::of(rule, words);
+    words.say(&match verdict {
+        Verdict::OverLimit => say::verdict_over(limit.side(), limit.figure()),
+        Verdict::WithinLimit(_) => say::verdict_within(limit.side(), limit.figure()),
+        Verdict::NoVerdict => say::verdict_none(),
+    })
 }
 
 /// How many packages the verdict rests on.
-pub fn count(product: &ProductVerdict, rule: Rule, asked_for: usize) -> String {
-    let limit = LimitWords::of(rule);
+pub fn rests_on(product: &ProductVerdict, asked_for: usize, words: &Catalogue) -> String {
     let packages = &product.packages;
-    let n = counted(packages.len(), "package", "packages");
-    match product.verdict {
+    let (all, side) = (packages.len() as u64, side(product.rule.limit));
+    words.say(&match product.verdict {
         Verdict::OverLimit => {
-            format!(
-                "{} of {n} tested {}.",
-                with_standing(packages, Standing::Over).count(),
-                limit.over_the_limit()
-            )
+            let over = with_standing(packages, Standing::Over).count() as u64;
+            say::count_over(over, all, guarded(product.rule), side)
         }
-        Verdict::WithinLimit(_) if packages.len() == 1 => {
-            format!("The 1 package tested {}.", limit.within_the_limit())
-        }
-        Verdict::WithinLimit(_) => format!("All {n} tested {}.", limit.within_the_limit()),
-        Verdict::NoVerdict => undecided_count(packages, asked_for),
-    }
+        Verdict::WithinLimit(_) => say::count_within(all, guarded(product.rule), side),
+        Verdict::NoVerdict => undecided_count(product, asked_for),
+    })
 }
 
-fn undecided_count(packages: &[PackageResult], asked_for: usize) -> String {
-    let n = counted(packages.len(), "package", "packages");
-    let unresolved = with_standing(packages, Standing::Unresolved).count();
-    let inconclusive = with_standing(packages, Standing::Inconclusive).count();
-    if unresolved > 0 {
-        let verb = if unresolved == 1 { "has" } else { "have" };
-        format!("{unresolved} of {n} {verb} no result that decides.")
-    } else if inconclusive > 0 {
-        let verb = if inconclusive == 1 { "is" } else { "are" };
-        format!("{inconclusive} of {n} {verb} too close to the limit to call.")
+fn undecided_count(product: &ProductVerdict, asked_for: usize) -> Said {
+    let packages = &product.packages;
+    let all = packages.len() as u64;
+    let of = |standing| with_standing(packages, standing).count() as u64;
+    let (unresolved, close) = (of(Standing::Unresolved), of(Standing::Inconclusive));
+    if product.reasons.iter().any(Reason::comes_first) {
+        say::count_open()
+    } else if unresolved > 0 {
+        say::count_unresolved(unresolved, all)
+    } else if close > 0 {
+        say::count_close(close, all)
     } else if packages.len() < asked_for {
-        format!("{} of {asked_for} packages have a result.", packages.len())
+        say::count_short(all, asked_for as u64)
     } else {
-        "The test can’t decide for this kind of food.".to_owned()
+        say::count_unfit()
     }
 }
 
@@ -71,60 +74,86 @@ fn with_standing(
         .filter(move |package| package.standing == standing)
 }
 
-/// The sentence beside the verdict.
+/// The sentences beside the verdict.
 pub fn sentence(product: &ProductVerdict, config: &Config) -> String {
-    let rule = product.rule;
-    match product.verdict {
-        Verdict::OverLimit => over(product, rule),
-        Verdict::WithinLimit(Grade::BelowQuantification) => none_measured(product, rule),
-        Verdict::WithinLimit(Grade::Quantified) => measured_within(product, rule),
+    let words = &config.words;
+    let said = match product.verdict {
+        Verdict::OverLimit => over(product, words),
+        Verdict::WithinLimit(Grade::BelowQuantification) => vec![none_measured(product, words)],
+        Verdict::WithinLimit(Grade::Quantified) => measured_within(product, words),
         Verdict::NoVerdict => undecided(product, config),
+    };
+    said.join(" ")
+}
+
+fn over(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
+    let limit = LimitSaid::of(product.rule, words);
+    let packages: Vec<&PackageResult> = with_standing(&product.packages, Standing::Over).collect();
+    let measured = match packages.as_slice() {
+        [package] => one_over(package, limit, product.rule, words),
+        several => several_over(several, limit, product.rule, words),
+    };
+    let others = [
+        (Standing::Inconclusive, say::over_too_close as NamedMessage),
+        (Standing::Unresolved, say::over_unresolved),
+    ];
+    let others = others.into_iter().filter_map(|(standing, message)| {
+        let codes = with_standing(&product.packages, standing);
+        let named = Named::of(codes, words)?;
+        Some(message(named.packages, named.by, named.named))
+    });
+    let enough = say::over_enough(limit.in_full(), limit.side());
+    let said = [measured, enough].into_iter().chain(others);
+    said.map(|one| words.say(&one)).collect()
+}
+
+/// A message about packages that are named, or counted where they are many.
+type NamedMessage = fn(u64, &'static str, String) -> Said;
+
+fn one_over(package: &PackageResult, limit: LimitSaid<'_>, rule: Rule, words: &Catalogue) -> Said {
+    let code = &package.pair.package.package_code;
+    let (kind, figure) = match package.result {
+        ResultKind::Range(_) if package.pair.state == PairState::Disagree => {
+            ("disagree", String::new())
+        }
+        ResultKind::Range(range) if range.upper.is_none() => {
+            let least = numbers::result_said(&package.result, rule.limit, words);
+            ("above", least.trim_start_matches('>').to_owned())
+        }
+        ResultKind::Range(_) => (
+            "range",
+            numbers::result_in_text(&package.result, rule.limit, words),
+        ),
+        _ => (
+            "mean",
+            numbers::result_said(&package.result, rule.limit, words),
+        ),
+    };
+    let figure = match kind {
+        "disagree" => figure,
+        _ => limit.quantity(&figure),
+    };
+    say::over_one(kind, code, figure, limit.side())
+}
+
+fn several_over(
+    packages: &[&PackageResult],
+    limit: LimitSaid<'_>,
+    rule: Rule,
+    words: &Catalogue,
+) -> Said {
+    let n = words.spelt_first(packages.len());
+    match highest_mean(packages) {
+        Some(mean) => {
+            let figure = limit.quantity(&numbers::figure(mean, rule.limit));
+            say::over_several(n, "known", figure, limit.side())
+        }
+        None => say::over_several(n, "unknown", "", limit.side()),
     }
 }
 
-fn over(product: &ProductVerdict, rule: Rule) -> String {
-    let limit = LimitWords::of(rule);
-    let packages: Vec<&PackageResult> = with_standing(&product.packages, Standing::Over).collect();
-    let enough = format!(
-        "One package {} is enough for this verdict.",
-        limit.over_in_full()
-    );
-    let [package] = packages.as_slice() else {
-        return format!(
-            "{} tested {}{}. {enough}",
-            sentence_case(&number_of(packages.len() as u64, "package")),
-            limit.over_the_limit(),
-            highest_mean(&packages, rule)
-        );
-    };
-    let figure = numbers::result(&package.result, rule.limit);
-    let measured = match package.result {
-        ResultKind::Range(_) if package.pair.state == PairState::Disagree => {
-            format!(
-                "The extractions of one package ({}) differ too much to give one figure, but they put it {}.",
-                package.pair.package.package_code,
-                limit.over_the_limit()
-            )
-        }
-        ResultKind::Range(range) if range.upper.is_none() => {
-            format!(
-                "One package measured more than {}.",
-                with_unit(figure.trim_start_matches('>'), limit.unit())
-            )
-        }
-        ResultKind::Range(_) => {
-            format!(
-                "One package measured {}.",
-                with_unit(&figure.replace('–', " to "), limit.unit())
-            )
-        }
-        _ => format!("One package measured {}.", with_unit(&figure, limit.unit())),
-    };
-    format!("{measured} {enough}")
-}
-
-/// `; the highest measured 29.9 ppm`, where every one of the packages has a figure.
-fn highest_mean(packages: &[&PackageResult], rule: Rule) -> String {
+/// The highest mean, where every one of the packages has one.
+fn highest_mean(packages: &[&PackageResult]) -> Option<Ppm> {
     let means: Option<Vec<Ppm>> = packages
         .iter()
         .map(|package| match package.result {
@@ -132,28 +161,17 @@ fn highest_mean(packages: &[&PackageResult], rule: Rule) -> String {
             ResultKind::Below { .. } | ResultKind::Range(_) | ResultKind::None => None,
         })
         .collect();
-    let highest = means.and_then(|means| means.into_iter().reduce(Ppm::max));
-    let said = highest.map(|mean| {
-        with_unit(
-            &numbers::figure(mean, rule.limit),
-            LimitWords::of(rule).unit(),
-        )
-    });
-    said.map_or_else(String::new, |figure| {
-        format!("; the highest measured {figure}")
-    })
+    means.and_then(|means| means.into_iter().reduce(Ppm::max))
 }
 
-fn none_measured(product: &ProductVerdict, rule: Rule) -> String {
-    let limit = LimitWords::of(rule);
-    let bound = with_unit(
-        &numbers::plain(highest_bound(&product.packages)),
-        limit.unit(),
-    );
-    format!(
-        "No package had enough gluten to measure: every result was below {bound}. The limit for this claim is {}.",
-        limit.in_full()
-    )
+fn none_measured(product: &ProductVerdict, words: &Catalogue) -> String {
+    let limit = LimitSaid::of(product.rule, words);
+    words.say(&say::none_measured(
+        product.packages.len() as u64,
+        below(product, limit),
+        limit.in_full(),
+        limit.side(),
+    ))
 }
 
 /// The largest "below n" among package results that are that.
@@ -165,89 +183,76 @@ pub fn highest_bound(packages: &[PackageResult]) -> Ppm {
     bounds.fold(Ppm::ZERO, |most, bound| most.max(bound))
 }
 
-fn measured_within(product: &ProductVerdict, rule: Rule) -> String {
-    let limit = LimitWords::of(rule);
-    let n = product.packages.len();
-    let below = with_standing(&product.packages, Standing::BelowQuantification).count();
-    let measured = n - below;
-    let where_measured = match (measured, n) {
-        (1, 1) => "Gluten was measured in the one package".to_owned(),
-        (k, n) if k == n => format!("Gluten was measured in all {n} packages"),
-        (k, n) => format!("Gluten was measured in {k} of the {n} packages"),
+fn below(product: &ProductVerdict, limit: LimitSaid<'_>) -> String {
+    limit.quantity(&numbers::plain(highest_bound(&product.packages)))
+}
+
+fn measured_within(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
+    let limit = LimitSaid::of(product.rule, words);
+    let all = product.packages.len() as u64;
+    let others = with_standing(&product.packages, Standing::BelowQuantification).count() as u64;
+    let measured = all - others;
+    let part = match (measured, all) {
+        (1, 1) => "the_one",
+        (k, n) if k == n => "all",
+        _ => "some",
     };
-    // A package's result is within the limit; one of its extractions may have measured more.
-    let results = match measured {
-        1 => "with a result",
-        _ => "with results",
-    };
-    let others = match below {
-        0 => String::new(),
-        1 => format!(
-            " In the other it was below {}.",
-            bound_words(product, limit)
-        ),
-        _ => format!(
-            " In the others it was below {}.",
-            bound_words(product, limit)
-        ),
-    };
-    format!(
-        "{where_measured}, {results} {} of {}.{others}{}",
-        limit.within_the_limit(),
+    let mut said = vec![words.say(&say::measured_within(
+        part,
+        measured,
+        all,
         limit.in_full(),
-        single_readings(&product.packages, rule)
-    )
+        limit.side(),
+    ))];
+    if others > 0 {
+        said.push(words.say(&say::measured_others(others, below(product, limit))));
+    }
+    said.extend(single_readings(&product.packages, product.rule, words));
+    said
 }
 
-fn bound_words(product: &ProductVerdict, limit: LimitWords) -> String {
-    with_unit(
-        &numbers::plain(highest_bound(&product.packages)),
-        limit.unit(),
-    )
-}
-
-fn undecided(product: &ProductVerdict, config: &Config) -> String {
-    let (rule, asked_for) = (product.rule, config.testing.packages_per_product);
-    let limit = LimitWords::of(rule);
+fn undecided(product: &ProductVerdict, config: &Config) -> Vec<String> {
+    let (rule, words) = (product.rule, &*config.words);
+    let limit = LimitSaid::of(rule, words);
     // What nobody can decide on comes before anything that the packages say.
     if product.reasons.iter().any(Reason::comes_first) {
-        return reasons(&product.reasons, &rule, &config.words).join(" ");
+        return reasons(&product.reasons, &rule, words);
     }
-    let mut causes = causes(&product.packages, rule);
-    let tested = product.packages.len();
-    if tested < asked_for {
-        causes.push(format!("only {tested} of {asked_for} packages were tested"));
+    let mut causes = causes(&product.packages, rule, words);
+    let (tested, asked) = (product.packages.len(), config.testing.packages_per_product);
+    if tested < asked {
+        let few = Reason::TooFewPackages { tested, asked };
+        causes.push(reason_in_words(&few, &rule, words));
     }
-    let why_not = product
-        .method_unfit
-        .as_ref()
-        .map(|unfit| reason_in_words(unfit, &rule, &config.words));
+    let unfit = product.method_unfit.as_ref();
+    let unfit = unfit.map(|unfit| reason_in_words(unfit, &rule, words));
     if causes.is_empty() {
         let why_not =
-            why_not.unwrap_or_else(|| reasons(&product.reasons, &rule, &config.words).join(" "));
-        return format!("{} {why_not}", limit.cannot_show());
+            unfit.map_or_else(|| reasons(&product.reasons, &rule, words), |one| vec![one]);
+        let cannot = words.say(&say::cannot_show(limit.in_full(), limit.side()));
+        return std::iter::once(cannot).chain(why_not).collect();
     }
-    let method = why_not
-        .map(|why_not| format!(" {why_not}"))
-        .unwrap_or_default();
-    format!("{}: {}.{method}", limit.cannot_say(), listed(&causes))
+    let cannot = words.say(&say::cannot_tell(limit.in_full(), limit.side()));
+    std::iter::once(cannot).chain(causes).chain(unfit).collect()
 }
 
-/// Why packages have no result that decides, one cause a kind, with the packages it holds for.
-fn causes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
-    let mut by_cause: Vec<(Cause, Vec<&str>)> = Vec::new();
+/// Why packages have no result that decides: a sentence a cause, with the packages it holds for.
+fn causes(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
+    let mut by_cause: Vec<(Cause, Vec<&PackageResult>)> = Vec::new();
     for package in packages {
         let Some(cause) = cause(package) else {
             continue;
         };
-        let code = package.pair.package.package_code.as_str();
         match by_cause.iter_mut().find(|(known, _)| *known == cause) {
-            Some((_, codes)) => codes.push(code),
-            None => by_cause.push((cause, vec![code])),
+            Some((_, held)) => held.push(package),
+            None => by_cause.push((cause, vec![package])),
         }
     }
-    let said = |(cause, codes): &(Cause, Vec<&str>)| cause.said(codes, rule);
-    by_cause.iter().map(said).collect()
+    let said = |(cause, held): &(Cause, Vec<&PackageResult>)| {
+        let named = Named::of(held.iter().copied(), words)?;
+        Some(words.say(&cause.said(named, rule, words)))
+    };
+    by_cause.iter().filter_map(said).collect()
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -256,7 +261,7 @@ enum Cause {
     Disagree,
     Incomplete,
     Missing,
-    OpenBound,
+    EitherSide,
     TooClose,
 }
 
@@ -272,70 +277,60 @@ fn cause(package: &PackageResult) -> Option<Cause> {
         (Standing::Unresolved, PairState::Disagree) => Some(Cause::Disagree),
         (Standing::Unresolved, PairState::Incomplete) => Some(Cause::Incomplete),
         (Standing::Unresolved, PairState::Missing) => Some(Cause::Missing),
-        (Standing::Unresolved, PairState::Agree) => Some(Cause::OpenBound),
+        (Standing::Unresolved, PairState::Agree) => Some(Cause::EitherSide),
         _ => None,
     }
 }
 
 impl Cause {
-    fn said(self, codes: &[&str], rule: Rule) -> String {
-        let of = named(codes);
-        let (has, is) = if codes.len() == 1 {
-            ("has", "is")
-        } else {
-            ("have", "are")
-        };
-        match self {
-            Cause::Conflict => format!("the lab’s reports differ about {of}"),
-            Cause::Disagree => format!("the extractions of {of} disagree"),
-            Cause::Incomplete => {
-                format!("{of} {has} fewer usable extractions than the rule asks for")
+    fn said(self, of: Named, rule: Rule, words: &Catalogue) -> Said {
+        let message: NamedMessage = match self {
+            Cause::Conflict => say::cause_conflict,
+            Cause::Disagree => say::cause_disagree,
+            Cause::Incomplete => say::cause_incomplete,
+            Cause::Missing => say::cause_missing,
+            Cause::EitherSide => say::cause_either_side,
+            Cause::TooClose => {
+                let share = match rule.decision {
+                    Decision::Guarded {
+                        relative_expanded_uncertainty,
+                    } => relative_expanded_uncertainty,
+                    Decision::Simple => 0.0,
+                };
+                let uncertainty = words.quantity(&numbers::percent(share), "%");
+                return say::cause_too_close(of.packages, of.by, of.named, uncertainty);
             }
-            Cause::Missing => format!("no result has come for {of}"),
-            Cause::OpenBound => format!("the result of {of} may lie on either side"),
-            Cause::TooClose => match rule.decision {
-                Decision::Guarded {
-                    relative_expanded_uncertainty,
-                } => format!(
-                    "{of} {is} closer to it than the test’s uncertainty ({}{}%)",
-                    numbers::percent(relative_expanded_uncertainty),
-                    numbers::NBSP
-                ),
-                Decision::Simple => format!("{of} {is} too close to it"),
-            },
-        }
+        };
+        message(of.packages, of.by, of.named)
     }
 }
 
-fn named(codes: &[&str]) -> String {
-    match codes {
-        [one] => format!("package {one}"),
-        few if few.len() <= 4 => format!("packages {}", listed(few)),
-        many => format!("{} packages", many.len()),
-    }
-}
-
-/// A sentence on the single readings that are over the limit, with a space before it; nothing where there is none. So no
-/// verdict hides one.
-pub fn single_readings(packages: &[PackageResult], rule: Rule) -> String {
-    let limit = LimitWords::of(rule);
+/// A sentence on the single readings that are over the limit; none where there is none. So no verdict hides one.
+pub fn single_readings(
+    packages: &[PackageResult],
+    rule: Rule,
+    words: &Catalogue,
+) -> Option<String> {
+    let limit = LimitSaid::of(rule, words);
     let over: Vec<Interval> = packages
         .iter()
         .flat_map(|package| package.pair.usable())
         .filter_map(|extraction| extraction.outcome.reading())
         .filter(|reading| rule.limit.surely_over(reading))
         .collect();
-    let highest = over.iter().max_by(|a, b| a.lower.0.total_cmp(&b.lower.0));
-    let Some(highest) = highest else {
-        return String::new();
+    let highest = over.iter().max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
+    let kind = if highest.upper.is_none() {
+        "above"
+    } else {
+        "figure"
     };
-    let figure = with_unit(&numbers::interval(*highest, rule.limit), limit.unit());
-    match over.len() {
-        1 => format!(" One extraction measured {figure}."),
-        n => format!(
-            " {} extractions measured {}, the highest {figure}.",
-            sentence_case(&number(n as u64)),
-            limit.over(),
-        ),
-    }
+    let figure = numbers::interval_said(*highest, rule.limit, words);
+    Some(words.say(&say::single_over(
+        over.len() as u64,
+        words.spelt_first(over.len()),
+        kind,
+        limit.quantity(figure.trim_start_matches('>')),
+        limit.side(),
+        limit.figure(),
+    )))
 }

@@ -24,6 +24,8 @@ messages! {
     list_of_more(others: text, last: text);
     /// A range whose lower end is nothing.
     up_to(figure: text);
+    /// A range in a sentence.
+    range_in_text(lower: text, upper: text);
     /// In the place of a figure.
     no_figure();
     /// On which side of the limit something is, with the limit's figure: "at or above 20 ppm".
@@ -62,4 +64,6 @@ messages! {
     mixed_flag(limit: text);
     /// The same in a sentence.
     mixed_line();
+    /// The number of a page and of all pages.
+    page_of(page: text, pages: text);
 }

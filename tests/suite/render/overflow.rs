@@ -242,7 +242,8 @@ fn labels_on_the_ruler_do_not_lie_on_one_another() {
     );
     let outcome = runner.run(&extreme(), |extreme| {
         let product = judged(&config, &extreme);
-        let pictures = ruler::draw(&product.verdict.packages, config.rule).expect("draws");
+        let pictures =
+            ruler::draw(&product.verdict.packages, config.rule, &config.words).expect("draws");
         for svg in pictures.concat() {
             let labels = labels(&svg);
             for (index, one) in labels.iter().enumerate() {

@@ -102,7 +102,7 @@ fn a_sheet_is_tagged_with_heads_tables_and_a_figure_that_says_its_message() {
     };
     assert!(
         ruler.contains("log scale from 5 to 100 ppm with the limit at 20\u{a0}ppm")
-            && ruler.contains("Package 0612-C: 31.5 and 28.2; agree, 3.3 apart, 12.6 allowed."),
+            && ruler.contains("Package 0612-C: 31.5 and 28.2. Agree: 3.3 apart, 12.6 allowed."),
         "{ruler}"
     );
 }

@@ -103,12 +103,12 @@ fn no_verdict_names_each_cause_and_hides_no_high_reading() {
     );
     assert_eq!(
         content.verdict.sentence,
-        "We can’t say on which side of the limit of 20 parts per million (ppm) this product is: the extractions of package 0660-B \
-         disagree and package 0660-C has fewer usable extractions than the rule asks for."
+        "We can’t say on which side of the limit of 20 parts per million (ppm) this product is. The extractions of package 0660-B \
+         disagree. Package 0660-C has fewer usable extractions than the programme asks for."
     );
     assert_eq!(
         content.says,
-        "1 of the 3 packages we bought tested below 20 ppm. 2 gave no result that decides. One extraction measured 27.6 ppm."
+        "Of the 3 packages we bought, 1 tested below 20 ppm, and 2 gave no result that decides. One extraction measured 27.6 ppm."
     );
 }
 
@@ -127,7 +127,7 @@ fn a_conflict_names_both_reports_and_an_unfit_method_says_so() {
         content
             .verdict
             .sentence
-            .contains("no result has come for package 0701-B"),
+            .contains("No result has come for package 0701-B."),
         "{}",
         content.verdict.sentence
     );
@@ -305,7 +305,7 @@ fn a_guarded_decision_says_how_much_was_added() {
         content
             .verdict
             .sentence
-            .ends_with("package 0702-A is closer to it than the test’s uncertainty (30 %)."),
+            .ends_with("The result of package 0702-A is closer to the limit than the test’s uncertainty (30 %)."),
         "{}",
         content.verdict.sentence
     );

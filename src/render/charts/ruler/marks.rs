@@ -10,6 +10,7 @@ use crate::render::charts::style::{
     self, Align, At, Canvas, INK, INK_3, PAPER, Pen, Points, Type, ZONE, at,
 };
 use crate::render::numbers;
+use crate::words::{Catalogue, say};
 use anyhow::Result;
 
 const RADIUS: f64 = 3.9;
@@ -21,9 +22,10 @@ pub(super) fn draw(
     package: &PackageResult,
     rule: Rule,
     scale: &Scale,
+    words: &Catalogue,
     y: f64,
 ) -> Result<()> {
-    let marks = marks_of(package, rule, scale);
+    let marks = marks_of(package, rule, scale, words);
     let used: Vec<&Mark> = marks.iter().filter(|mark| mark.used).collect();
     if let (Some(first), Some(last)) = (used.first(), used.last())
         && used.iter().any(|mark| mark.kind != MarkKind::InCell)
@@ -36,7 +38,7 @@ pub(super) fn draw(
         };
         canvas.line(&[at(first.x, y), at(last.x, y)], pen)?;
     }
-    labels(canvas, &marks, rule, scale, y)?;
+    labels(canvas, &marks, (rule, scale, words), y)?;
     for mark in &marks {
         let (radius, pen) = if mark.used {
             (RADIUS, Pen::solid(1.4, INK))
@@ -77,7 +79,7 @@ enum MarkKind {
     Above,
 }
 
-fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
+fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale, words: &Catalogue) -> Vec<Mark> {
     let mark = |reading: Interval, used: bool| {
         let kind = match (reading.as_below(), reading.as_number()) {
             (Some(n), _) if scale.cell && n.same(Ppm(scale.start)) => MarkKind::InCell,
@@ -93,7 +95,7 @@ fn marks_of(package: &PackageResult, rule: Rule, scale: &Scale) -> Vec<Mark> {
         };
         Mark {
             x,
-            label: numbers::interval(reading, rule.limit),
+            label: numbers::interval_said(reading, rule.limit, words),
             kind,
             over: rule.limit.surely_over(&reading),
             used,
@@ -149,8 +151,7 @@ fn spread(marks: &mut [Mark]) {
 fn labels(
     canvas: &mut Canvas<'_>,
     marks: &[Mark],
-    rule: Rule,
-    scale: &Scale,
+    (rule, scale, words): (Rule, &Scale, &Catalogue),
     y: f64,
 ) -> Result<()> {
     const GAP: f64 = 7.0;
@@ -180,9 +181,9 @@ fn labels(
     let both = if alone {
         first.label.clone()
     } else if on_scale.len() > 2 {
-        format!("{} to {}", first.label, last.label)
+        words.say(&say::range_in_text(&first.label, &last.label))
     } else {
-        format!("{}, {}", first.label, last.label)
+        words.say(&say::ruler_both(&first.label, &last.label))
     };
     let (left, right) = if !alone && fits_left(&first.label) && fits_right(&last.label) {
         (Some(&first.label), Some(&last.label))

@@ -14,7 +14,10 @@ use crate::render::charts::ruler::scale::{CELL, SCALE, Scale, WORDS, ZONE_END, r
 use crate::render::charts::style::{
     self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, PAPER, Pen, Type, WIDTH, ZONE, at,
 };
-use crate::render::{numbers, words};
+use crate::render::numbers;
+use crate::render::words::limit::LimitSaid;
+use crate::render::words::packages::agreement_said;
+use crate::words::{Catalogue, say, side};
 use anyhow::Result;
 
 /// Packages on one picture: more would not fit on a page.
@@ -34,22 +37,32 @@ pub const DRAWINGS: usize = 3;
 ///
 /// The words above the rows and the scale below them are drawings of their own: they are the same on nearly every sheet, so
 /// that the typesetter, which remembers what it has just read, loads them once and not once a sheet.
-pub fn draw(packages: &[PackageResult], rule: Rule) -> Result<Vec<[String; DRAWINGS]>> {
+pub fn draw(
+    packages: &[PackageResult],
+    rule: Rule,
+    words: &Catalogue,
+) -> Result<Vec<[String; DRAWINGS]>> {
     let scale = Scale::of(packages, rule);
     let dense = packages.len() > 3;
-    let head = style::draw(WIDTH, HEAD, |canvas| flags(canvas, rule, &scale))?;
-    let foot = style::draw(WIDTH, FOOT, |canvas| strip(canvas, rule, &scale, 0.0))?;
+    let head = style::draw(WIDTH, HEAD, |canvas| flags(canvas, rule, &scale, words))?;
+    let foot = style::draw(WIDTH, FOOT, |canvas| strip(canvas, rule, &scale, words))?;
     let pictures = packages.chunks(PACKAGES_PER_PICTURE);
     pictures
         .map(|part| {
-            let rows = rows(part, rule, &scale, dense)?;
+            let rows = Rows {
+                rule,
+                scale: &scale,
+                dense,
+                words,
+            };
+            let rows = rows.draw(part)?;
             Ok([head.clone(), rows, foot.clone()])
         })
         .collect()
 }
 
 /// All that decides the pictures: the same text, the same bytes.
-pub fn made_from(packages: &[PackageResult], rule: Rule) -> String {
+pub fn made_from(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> String {
     let marks = |package: &PackageResult| {
         let extractions = package.pair.extractions.iter();
         let readings: Vec<_> = extractions
@@ -58,95 +71,159 @@ pub fn made_from(packages: &[PackageResult], rule: Rule) -> String {
         (package.pair.state, package.standing, readings)
     };
     let packages_marks: Vec<_> = packages.iter().map(marks).collect();
-    format!("{rule:?} {packages_marks:?} {:?}", in_words(packages, rule))
+    let in_words = in_words(packages, rule, words);
+    let limit = LimitSaid::of(rule, words);
+    let drawn = [
+        say::ruler_lot(""),
+        say::ruler_below(""),
+        say::ruler_unit(unit_of(rule)),
+    ];
+    let drawn: Vec<String> = drawn.iter().map(|said| words.say(said)).collect();
+    let (flag, fixed) = (limit.flag(), words.fixed(&["charts"]));
+    let sides = [limit.over_the_limit(), limit.within_the_limit()];
+    format!("{rule:?} {packages_marks:?} {flag} {sides:?} {drawn:?} {fixed:?} {in_words:?}")
 }
 
 /// What the marks mean; thin ones only where there are any.
-pub fn key(packages: &[PackageResult], rule: Rule) -> String {
-    let said = words::limit::LimitWords::of(rule);
+pub fn key(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> String {
     let is_thin = |paired: &PairedExtraction| {
         paired.usage != Usage::Used && paired.extraction.outcome.reading().is_some()
     };
     let mut all = packages
         .iter()
         .flat_map(|package| &package.pair.extractions);
-    let unused = match all.any(is_thin) {
-        true => " Thin grey ring or arrow: reported, not used.",
-        false => "",
-    };
-    format!(
-        "Each mark is one extraction. Filled: {}. Open: {}. Arrow: beyond what the test measures.{unused} Dashed line: they disagree.",
-        said.over_the_limit(),
-        said.within_the_limit()
-    )
+    let thin = if all.any(is_thin) { "yes" } else { "no" };
+    words.say(&say::ruler_key(thin, side(rule.limit)))
 }
 
 /// Each picture in words, for those who cannot see it: the message, then every reading.
-pub fn in_words(packages: &[PackageResult], rule: Rule) -> Vec<String> {
+pub fn in_words(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
     let scale = Scale::of(packages, rule);
-    let of = words::limit::LimitWords::of(rule);
-    let limit = format!("{} at {}", of.the_line(), of.figure());
+    let limit = LimitSaid::of(rule, words);
     let said = |part: &[PackageResult]| {
         let rows: Vec<String> = part
             .iter()
-            .map(|package| row_in_words(package, rule))
+            .map(|package| row_in_words(package, rule, words))
             .collect();
-        format!(
-            "Gluten ruler, log scale from {} {} with {limit}. {}",
-            scale.words(),
-            rule.regime.unit(),
-            rows.join(" ")
-        )
+        words.say(&say::ruler_alt(
+            scale.words(words),
+            limit.unit(),
+            limit.side(),
+            limit.figure(),
+            rows.join(" "),
+        ))
     };
     packages.chunks(PACKAGES_PER_PICTURE).map(said).collect()
 }
 
-fn row_in_words(package: &PackageResult, rule: Rule) -> String {
+fn row_in_words(package: &PackageResult, rule: Rule, words: &Catalogue) -> String {
     let figures: Vec<String> = readings(package)
-        .map(|reading| spoken(&numbers::interval(reading, rule.limit)))
+        .map(|reading| spoken(&numbers::interval_said(reading, rule.limit, words), words))
         .collect();
-    let said = words::packages::agreement(package);
+    let said = agreement_said(package, words);
     let code = &package.pair.package.package_code;
-    let figures = if figures.is_empty() {
-        "no reading".to_owned()
+    words.say(&if figures.is_empty() {
+        say::ruler_row_empty(code, said.head, said.detail)
     } else {
-        words::listed(&figures)
-    };
-    format!(
-        "Package {code}: {figures}; {}, {}.",
-        said.head.to_lowercase(),
-        said.detail
-    )
-}
-
-fn spoken(figure: &str) -> String {
-    figure.replace('<', "below ").replace('>', "above ")
-}
-
-fn rows(packages: &[PackageResult], rule: Rule, scale: &Scale, dense: bool) -> Result<String> {
-    let heights: Vec<f64> = packages
-        .iter()
-        .map(|package| row_height(package, dense))
-        .collect();
-    let bottom = heights.iter().sum::<f64>();
-    style::draw(WIDTH, bottom, |canvas| {
-        let limit = scale.x(rule.limit.ppm.0);
-        canvas.fill(at(limit, 0.0), at(ZONE_END, bottom), ZONE)?;
-        for figure in scale.numbered() {
-            let x = scale.x(figure);
-            canvas.line(&[at(x, 0.0), at(x, bottom)], Pen::solid(0.5, GRID))?;
-        }
-        let mut top = 0.0;
-        for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
-            if index > 0 {
-                canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
-            }
-            limit_line(canvas, rule, scale, top, top + height)?;
-            row(canvas, package, rule, scale, top, *height, dense)?;
-            top += height;
-        }
-        Ok(())
+        say::ruler_row(code, words.list(&figures), said.head, said.detail)
     })
+}
+
+fn spoken(figure: &str, words: &Catalogue) -> String {
+    let bound = |side, bound: &str| words.say(&say::ruler_spoken(side, bound));
+    match (figure.strip_prefix('<'), figure.strip_prefix('>')) {
+        (Some(below), _) => bound("below", below),
+        (_, Some(above)) => bound("above", above),
+        _ => figure.to_owned(),
+    }
+}
+
+/// What all rows of a picture share.
+#[derive(Clone, Copy)]
+struct Rows<'a> {
+    rule: Rule,
+    scale: &'a Scale,
+    dense: bool,
+    words: &'a Catalogue,
+}
+
+impl Rows<'_> {
+    fn draw(self, packages: &[PackageResult]) -> Result<String> {
+        let heights: Vec<f64> = packages
+            .iter()
+            .map(|package| row_height(package, self.dense))
+            .collect();
+        let bottom = heights.iter().sum::<f64>();
+        style::draw(WIDTH, bottom, |canvas| {
+            let limit = self.scale.x(self.rule.limit.ppm.0);
+            canvas.fill(at(limit, 0.0), at(ZONE_END, bottom), ZONE)?;
+            for figure in self.scale.numbered() {
+                let x = self.scale.x(figure);
+                canvas.line(&[at(x, 0.0), at(x, bottom)], Pen::solid(0.5, GRID))?;
+            }
+            let mut top = 0.0;
+            for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
+                if index > 0 {
+                    canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
+                }
+                limit_line(canvas, self.rule, self.scale, top, top + height)?;
+                self.row(canvas, package, top + height / 2.0)?;
+                top += height;
+            }
+            Ok(())
+        })
+    }
+
+    fn row(self, canvas: &mut Canvas<'_>, package: &PackageResult, middle: f64) -> Result<()> {
+        let codes = code_lines(&package.pair.package.package_code);
+        let lot = package.pair.package.lot.as_deref();
+        let lot = lot
+            .filter(|_| !self.dense)
+            .map(|lot| self.words.say(&say::ruler_lot(lot)))
+            .filter(|lot| style::text_width(lot, NOTE) <= 60.0);
+        let lines = codes.len() as f64 + if lot.is_some() { 1.0 } else { 0.0 };
+        let mut baseline = middle - lines * 9.8 / 2.0 + 7.6;
+        for code in &codes {
+            canvas.text(code, at(0.0, baseline), Align::Start, ROW)?;
+            baseline += 9.8;
+        }
+        if let Some(lot) = lot {
+            canvas.text(&lot, at(0.0, baseline), Align::Start, NOTE)?;
+        }
+        marks::draw(canvas, package, self.rule, self.scale, self.words, middle)?;
+        self.agreement(canvas, package, middle)
+    }
+
+    /// How the extractions agree, at the end of their row: on one line where there is room.
+    fn agreement(
+        self,
+        canvas: &mut Canvas<'_>,
+        package: &PackageResult,
+        middle: f64,
+    ) -> Result<()> {
+        let said = agreement_said(package, self.words);
+        let head = match package.pair.state {
+            PairState::Agree => Type::plain(8.8, INK),
+            PairState::Disagree | PairState::Incomplete | PairState::Missing => ROW,
+        };
+        let head_width = style::text_width(&said.head, head);
+        let width = style::text_width(&said.detail, NOTE);
+        if self.dense && WORDS + head_width + 5.0 + width <= WIDTH {
+            canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
+            let beside = at(WORDS + head_width + 5.0, middle + 3.0);
+            return canvas.text(&said.detail, beside, Align::Start, NOTE);
+        }
+        let gap = if self.dense { 4.4 } else { 5.2 };
+        let above = at(WORDS, middle + 2.8 - gap);
+        canvas.text(&said.head, above, Align::Start, fitted(&said.head, head))?;
+        let below = at(WORDS, middle + 2.6 + gap);
+        canvas.text(
+            &said.detail,
+            below,
+            Align::Start,
+            fitted(&said.detail, NOTE),
+        )
+    }
 }
 
 fn row_height(package: &PackageResult, dense: bool) -> f64 {
@@ -180,9 +257,9 @@ fn code_lines(code: &str) -> Vec<String> {
 }
 
 /// What is where on the scale, in words above the rows.
-fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale) -> Result<()> {
+fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, words: &Catalogue) -> Result<()> {
     let limit = scale.x(rule.limit.ppm.0);
-    let said = words::limit::LimitWords::of(rule);
+    let said = LimitSaid::of(rule, words);
     let flag = said.flag();
     let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
     canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
@@ -194,7 +271,8 @@ fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale) -> Result<()> {
     )?;
     canvas.line(&[at(limit, 20.0), at(limit, HEAD)], Pen::solid(1.6, ACCENT))?;
 
-    let cell_words = format!("below {}", numbers::plain(Ppm(scale.start)));
+    let start = words.locale().figure(&numbers::plain(Ppm(scale.start)));
+    let cell_words = words.say(&say::ruler_below(start));
     let over = format!("{} →", said.over_the_limit());
     if limit + half + 5.0 + style::text_width(&over, NOTE) < WIDTH {
         canvas.text(&over, at(limit + half + 5.0, 15.6), Align::Start, NOTE)?;
@@ -227,13 +305,14 @@ fn limit_line(
 }
 
 /// The scale itself, drawn as a rule.
-fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result<()> {
-    let (from, to) = (top + 1.0, top + 22.0);
+fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, words: &Catalogue) -> Result<()> {
+    let (from, to) = (1.0, 22.0);
+    let figure = |x| words.locale().figure(&numbers::plain(Ppm(x)));
     let outline = Pen::solid(0.9, INK);
     if scale.cell {
         canvas.frame(at(CELL.from, from), at(CELL.to, to), outline)?;
         let middle = CELL.middle();
-        let label = format!("<{}", numbers::plain(Ppm(scale.start)));
+        let label = format!("<{}", figure(scale.start));
         canvas.line(&[at(middle, from), at(middle, from + 4.0)], outline)?;
         canvas.text(
             &label,
@@ -245,7 +324,7 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
     canvas.frame(at(SCALE.from - 10.0, from), at(ZONE_END, to), outline)?;
     let limit = scale.x(rule.limit.ppm.0);
     let mut free_from = f64::MIN;
-    let own = numbers::plain(rule.limit.ppm);
+    let own = figure(rule.limit.ppm.0);
     let own_half = style::text_width(&own, Type::strong(8.6, ACCENT)) / 2.0 + 3.0;
     for tick in scale.ticks() {
         let x = scale.x(tick);
@@ -255,7 +334,7 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
             .any(|figure| Ppm(*figure).same(Ppm(tick)));
         let length = if numbered { 7.0 } else { 4.0 };
         canvas.line(&[at(x, from), at(x, from + length)], Pen::solid(0.7, INK))?;
-        let label = numbers::plain(Ppm(tick));
+        let label = figure(tick);
         let half = style::text_width(&label, AXIS) / 2.0;
         let hits_limit = (x - limit).abs() < half + own_half;
         if numbered && x - half > free_from && !hits_limit && x + half < ZONE_END - 1.0 {
@@ -273,89 +352,33 @@ fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, top: f64) -> Result
         Align::Middle,
         Type::strong(8.6, ACCENT),
     )?;
-    let unit = match rule.regime.unit() {
-        "ppm" => "ppm gluten (mg per kg)",
-        other => &format!("{other} gluten (ppm)"),
-    };
-    canvas.text(unit, at(WORDS, from + 7.6), Align::Start, NOTE)?;
-    canvas.text(
-        "log scale: equal steps multiply",
-        at(WORDS, from + 17.2),
-        Align::Start,
-        NOTE,
-    )
+    let lines = [
+        (say::ruler_unit(unit_of(rule)), 7.6),
+        (say::ruler_log(), 17.2),
+    ];
+    for (said, down) in lines {
+        let said = words.say(&said);
+        let place = at(WORDS, from + down);
+        canvas.text(&said, place, Align::Start, fitted(&said, NOTE))?;
+    }
+    Ok(())
 }
 
-fn row(
-    canvas: &mut Canvas<'_>,
-    package: &PackageResult,
-    rule: Rule,
-    scale: &Scale,
-    top: f64,
-    height: f64,
-    dense: bool,
-) -> Result<()> {
-    let middle = top + height / 2.0;
-    let codes = code_lines(&package.pair.package.package_code);
-    let lot = package.pair.package.lot.as_deref().filter(|_| !dense);
-    let lot = lot
-        .map(|lot| format!("lot {lot}"))
-        .filter(|lot| style::text_width(lot, NOTE) <= 60.0);
-    let lines = codes.len() as f64 + if lot.is_some() { 1.0 } else { 0.0 };
-    let mut baseline = middle - lines * 9.8 / 2.0 + 7.6;
-    for code in &codes {
-        canvas.text(code, at(0.0, baseline), Align::Start, ROW)?;
-        baseline += 9.8;
+/// By which the unit beside the scale is worded.
+fn unit_of(rule: Rule) -> &'static str {
+    match rule.regime.unit() {
+        "ppm" => "ppm",
+        _ => "mg",
     }
-    if let Some(lot) = lot {
-        canvas.text(&lot, at(0.0, baseline), Align::Start, NOTE)?;
-    }
-    marks::draw(canvas, package, rule, scale, middle)?;
-
-    row_words(canvas, package, middle, dense)
 }
 
-/// How the extractions agree, at the end of their row: on one line where there is room.
-fn row_words(
-    canvas: &mut Canvas<'_>,
-    package: &PackageResult,
-    middle: f64,
-    dense: bool,
-) -> Result<()> {
-    let said = words::packages::agreement(package);
-    let head = match package.pair.state {
-        PairState::Agree => Type::plain(8.8, INK),
-        PairState::Disagree | PairState::Incomplete | PairState::Missing => ROW,
-    };
-    let head_width = style::text_width(&said.head, head);
-    let width = style::text_width(&said.detail, NOTE);
-    if dense && WORDS + head_width + 5.0 + width <= WIDTH {
-        canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
-        return canvas.text(
-            &said.detail,
-            at(WORDS + head_width + 5.0, middle + 3.0),
-            Align::Start,
-            NOTE,
-        );
+/// Type in which a text fits between the scale and the edge: as it is for nearly all.
+fn fitted(text: &str, look: Type) -> Type {
+    let width = style::text_width(text, look).max(1.0);
+    Type {
+        size: look.size * f64::min(1.0, (WIDTH - WORDS) / width),
+        ..look
     }
-    let gap = if dense { 4.4 } else { 5.2 };
-    // Only differences of many thousands are wider than their place.
-    let fitted = Type {
-        size: NOTE.size * f64::min(1.0, (WIDTH - WORDS) / width.max(1.0)),
-        ..NOTE
-    };
-    canvas.text(
-        &said.head,
-        at(WORDS, middle + 2.8 - gap),
-        Align::Start,
-        head,
-    )?;
-    canvas.text(
-        &said.detail,
-        at(WORDS, middle + 2.6 + gap),
-        Align::Start,
-        fitted,
-    )
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@ use crate::model::package::PackageResult;
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
+use crate::words::{Catalogue, say};
 
 /// Left and right of the cell for what is too little to measure, in points.
 pub(super) const CELL: Span = Span {
@@ -74,12 +75,9 @@ impl Scale {
     }
 
     /// Its first and last figure in words.
-    pub(super) fn words(&self) -> String {
-        format!(
-            "{} to {}",
-            numbers::plain(Ppm(self.start)),
-            numbers::plain(Ppm(self.end))
-        )
+    pub(super) fn words(&self, words: &Catalogue) -> String {
+        let figure = |x| words.locale().figure(&numbers::plain(Ppm(x)));
+        words.say(&say::range_in_text(figure(self.start), figure(self.end)))
     }
 
     /// Where a figure stands, in points from the left.
