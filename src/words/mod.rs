@@ -14,5 +14,5 @@ mod trees;
 pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, Said, Value, built_in, english};
 pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
-pub use messages::{Kind, Message, messages, say};
+pub use messages::{Kind, Message, messages, messages_in, say};
 pub use reasons::{plain_reasons, reason_in_words, reasons, side};

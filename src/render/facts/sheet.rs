@@ -295,7 +295,7 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
                 words::near_limit::beside_the_verdict(product, &config.words)
                     .map(|said| format!(" {said}"))
                     .unwrap_or_default(),
-                words::label::beside_the_verdict(verdict)
+                words::label::beside_the_verdict(verdict, &config.words)
             ),
             22,
         ),
@@ -308,7 +308,12 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
         text: breakable(&piece.text, 30),
         marked: piece.marked,
     });
-    let sentences = words::label::sentences(review, &verdict.product, config.rule.regime);
+    let sentences = words::label::sentences(
+        review,
+        &verdict.product,
+        config.rule.regime,
+        &config.words,
+    );
     LabelFacts {
         statement: statement.collect(),
         length: review

@@ -41,7 +41,13 @@ pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
     )];
     if verdict.label.finding == LabelFinding::GlutenSource {
         findings.push(
-            words::label::sentences(&verdict.label, &verdict.product, config.rule.regime).join(" "),
+            words::label::sentences(
+                &verdict.label,
+                &verdict.product,
+                config.rule.regime,
+                &config.words,
+            )
+            .join(" "),
         );
     }
     findings

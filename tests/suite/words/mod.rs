@@ -1,7 +1,9 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
 use galleyproof::model::language::Language;
-use galleyproof::words::{Catalogue, Kind, Message, Said, Value, WordFault, messages};
+use galleyproof::words::{
+    Catalogue, Kind, Message, Said, Value, WordFault, messages, messages_in,
+};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -103,7 +105,7 @@ fn every_message_is_printed_for_a_reader() {
 fn printed(catalogue: &Catalogue) -> String {
     let mut out = String::new();
     let mut group = "";
-    for message in messages() {
+    for message in messages_in(catalogue.language()) {
         if message.group != group {
             group = message.group;
             writeln!(out, "==== {group} ====\n").expect("a string takes all");
