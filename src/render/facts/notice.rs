@@ -221,8 +221,8 @@ fn beside(
         "Method",
         words::sentence_case(&words::method::assays(verdict, config)),
     );
-    let sources = words::method::provenance(verdict).into_iter();
-    let sources = sources.zip(words::method::places(verdict));
+    let sources = words::source::provenance(verdict, &config.words).into_iter();
+    let sources = sources.zip(words::source::places(verdict, &config.words));
     let sources: Vec<String> = sources
         .map(|(said, place)| format!("{said} {place}"))
         .collect();

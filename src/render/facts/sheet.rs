@@ -156,8 +156,8 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
         document,
         edition,
         content,
-        places: broken(words::method::places(verdict), 18),
-        exhibits: exhibits(product),
+        places: broken(words::source::places(verdict, &config.words), 18),
+        exhibits: exhibits(product, config),
         attachments,
         carried_words: match config.publishing.attach {
             Attach::Whole => "The lab’s files are attached to this PDF.",
@@ -180,10 +180,11 @@ pub fn content_sha256(content: &SheetContent) -> String {
 }
 
 /// The first exhibits, and how many more there are; all stand in the case.
-fn exhibits(product: &JudgedProduct) -> Vec<String> {
+fn exhibits(product: &JudgedProduct, config: &Config) -> Vec<String> {
     const NAMED_AT_MOST: usize = 4;
     let all = &product.exhibits;
-    let named = all.iter().take(NAMED_AT_MOST).map(words::method::exhibit);
+    let exhibit = |one| words::method::exhibit(one, &config.words);
+    let named = all.iter().take(NAMED_AT_MOST).map(exhibit);
     let more = all.len().saturating_sub(NAMED_AT_MOST);
     let rest = (more > 0).then(|| {
         let more = counted(
@@ -228,7 +229,7 @@ pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             .map(|said| breakable(said, 30))
             .collect(),
         method: words::method::method(product, config),
-        provenance: broken(words::method::provenance(verdict), 18),
+        provenance: broken(words::source::provenance(verdict, &config.words), 18),
         caution: words::method::caution(config),
     }
 }
