@@ -21,10 +21,6 @@ method_agreement = Zwei Extraktionen stimmen überein, wenn sie höchstens 2,8 
     [yes] ; im Mittelwert steht eine Schranke mit dem Wert, der den anderen am nächsten liegt.
    *[no] .
 }
-}), where s² = (q/10)² + ({ $share } of the mean)², q is the test’s lowest figure and { $share } is what this programme assumes{ $bounds ->
-    [yes] ; in the mean a bound stands at its point nearest to the others.
-   *[no] .
-}
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -104,11 +100,6 @@ method_source = { $lab }{ $reported ->
 }{ $tested ->
     [day] , untersucht am { $first }.
     [days] , untersucht { $first } bis { $last }.
-   *[no] .
-}
-}{ $tested ->
-    [day] , tested { $first }.
-    [days] , tested { $first } to { $last }.
    *[no] .
 }
 

@@ -21,10 +21,6 @@ method_agreement = Dos extracciones concuerdan si no las separan más de 2,8 s 
     [yes] ; en la media, una cota entra con su valor más cercano a los demás.
    *[no] .
 }
-}), where s² = (q/10)² + ({ $share } of the mean)², q is the test’s lowest figure and { $share } is what this programme assumes{ $bounds ->
-    [yes] ; in the mean a bound stands at its point nearest to the others.
-   *[no] .
-}
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -104,11 +100,6 @@ method_source = { $lab }{ $reported ->
 }{ $tested ->
     [day] , analizado el { $first }.
     [days] , analizado del { $first } al { $last }.
-   *[no] .
-}
-}{ $tested ->
-    [day] , tested { $first }.
-    [days] , tested { $first } to { $last }.
    *[no] .
 }
 

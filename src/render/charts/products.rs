@@ -37,7 +37,10 @@ pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Res
         .flat_map(|product| &product.verdict.packages);
     let values = packages.filter_map(|package| Mark::of(package).x());
     let scale = LogScale::holding(values, terms, SCALE.0, SCALE.1);
-    let rows: Vec<Row> = products.iter().map(|product| Row::new(product)).collect();
+    let rows: Vec<Row> = products
+        .iter()
+        .map(|product| Row::new(product, terms))
+        .collect();
     let parts = parts(&rows, rows_height(paper), |row| row.height);
     let numbered = parts.into_iter().enumerate();
     numbered
@@ -53,10 +56,10 @@ struct Row<'a> {
 }
 
 impl<'a> Row<'a> {
-    fn new(product: &'a JudgedProduct) -> Row<'a> {
+    fn new(product: &'a JudgedProduct, terms: &Terms) -> Row<'a> {
         let of = &product.verdict.product;
         let brand = wrap(of.brand.as_deref().unwrap_or_default(), NAME_WIDTH, ROW);
-        let name = wrap(&name(product), NAME_WIDTH, NOTE);
+        let name = wrap(&name(product, &terms.words), NAME_WIDTH, NOTE);
         let height = (LINE * (brand.len() + name.len()) as f64 + 6.6).max(27.0);
         Row {
             product,
@@ -253,7 +256,7 @@ fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
             let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
             format!(
                 "{brand}{}: {}; verdict {}.",
-                name(product),
+                name(product, &terms.words),
                 results.join(", "),
                 line.verdict.to_lowercase()
             )
