@@ -8,6 +8,7 @@ use crate::model::package::ResultKind;
 use crate::model::pair::Comparison;
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
+use crate::words::{Catalogue, say};
 use chrono::{Datelike, NaiveDate};
 use rust_decimal::prelude::FromPrimitive;
 use rust_decimal::{Decimal, RoundingStrategy};
@@ -102,6 +103,37 @@ fn range(lower: Ppm, upper: Ppm, limit: Limit) -> String {
         return format!("up to {}", figure(upper, limit));
     }
     format!("{}–{}", figure(lower, limit), figure(upper, limit))
+}
+
+/// A reading as a document prints it, in its language: `12.4`, `<5`, `>80`, `5.0–80.0`, `up to 12.0`.
+pub fn interval_said(reading_of: Interval, limit: Limit, words: &Catalogue) -> String {
+    let bounded = reading_of.as_below().is_none() && reading_of.as_number().is_none();
+    match reading_of.upper {
+        Some(upper) if bounded => range_said(reading_of.lower, upper, limit, words),
+        _ => words.locale().figure(&interval(reading_of, limit)),
+    }
+}
+
+/// A package's result as a document prints it, in its language: `12.4`, `<5`, `3.1–5.6`, `up to 12.0`, `>80`, `none`.
+pub fn result_said(kind: &ResultKind, limit: Limit, words: &Catalogue) -> String {
+    match *kind {
+        ResultKind::None => words.say(&say::no_figure()),
+        ResultKind::Range(of) => match of.upper {
+            Some(upper) => range_said(of.lower, upper, limit, words),
+            None => words.locale().figure(&result(kind, limit)),
+        },
+        ResultKind::Below { .. } | ResultKind::Value { .. } => {
+            words.locale().figure(&result(kind, limit))
+        }
+    }
+}
+
+fn range_said(lower: Ppm, upper: Ppm, limit: Limit, words: &Catalogue) -> String {
+    if lower == Ppm::ZERO {
+        let upper = words.locale().figure(&figure(upper, limit));
+        return words.say(&say::up_to(upper));
+    }
+    words.locale().figure(&range(lower, upper, limit))
 }
 
 /// How far apart readings are and what is allowed, in figures that keep the order of the two.

@@ -6,9 +6,9 @@ use crate::model::package::{ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
 use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{sentence_case, with_unit};
-use crate::words::Catalogue;
+use crate::render::words::limit::LimitSaid;
+use crate::render::words::sentence_case;
+use crate::words::{Catalogue, Said, say};
 use serde::Serialize;
 use std::sync::Arc;
 
@@ -22,17 +22,21 @@ pub struct Terms {
     /// "Limit 20 ppm", "LOD 3 mg/kg": what a line at the limit is called.
     pub flag: String,
     /// The same in a sentence: "the limit", "the limit of detection".
-    pub the_line: &'static str,
+    pub the_line: String,
     /// "At or above 20 ppm", "Above 20 mg/kg".
     pub over: String,
+    /// The same in a sentence: "at or above 20 ppm".
+    pub over_in_text: String,
     /// "at or above", "above".
-    pub over_short: &'static str,
+    pub over_short: String,
     /// "at or above the limit", "above the limit".
     pub over_the_limit: String,
     /// "Below 20 ppm", "At or below 20 mg/kg".
     pub within: String,
+    /// The same in a sentence: "below 20 ppm".
+    pub within_in_text: String,
     /// "below", "at or below".
-    pub within_short: &'static str,
+    pub within_short: String,
     /// "below the limit", "at or below the limit".
     pub within_the_limit: String,
     /// "below 5 ppm"; "too little to measure" where assays differ in what they measure, or measure less than the limit.
@@ -72,34 +76,24 @@ impl Terms {
 
     /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
     pub fn below_head(&self) -> String {
-        match self.lloq {
-            Some(lloq) => format!("below {}", numbers::plain(lloq)),
-            None => "too little".to_owned(),
-        }
+        let figure = |n| self.words.locale().figure(&numbers::plain(n));
+        self.words.say(&match self.lloq {
+            Some(lloq) => say::band_below_short("one", figure(lloq)),
+            None => say::band_below_short("several", ""),
+        })
     }
 }
 
-/// What is said of products whose claims have different limits.
-const OVER_ITS_OWN: &str = "over the limit of its claim";
-
-/// The same of those within it.
-const WITHIN_ITS_OWN: &str = "within the limit of its claim";
-
 /// The words for these products under this programme's rule.
 pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
-    let limit = config.rule.limit;
-    let words = LimitWords::of(config.rule);
+    let (limit, words) = (config.rule.limit, &config.words);
+    let own = LimitSaid::of(config.rule, words);
     let own_limit = |product: &JudgedProduct| {
         let claim = &product.verdict.claim;
         claim.limit.is_some_and(|own| own != limit)
     };
     let mixed = products.iter().any(own_limit);
-    let (over_all, within_all) = if mixed {
-        (OVER_ITS_OWN.to_owned(), WITHIN_ITS_OWN.to_owned())
-    } else {
-        (words.over(), words.within())
-    };
-    let unit = words.unit();
+    let either = |of_all: Said, of_one: String| if mixed { words.say(&of_all) } else { of_one };
     let lloqs = quantification_limits(products, config.testing.lloq);
     // "Below 5" names a band only where every assay measures from 5 on, 5 is not over the limit, and no lab said more
     // loosely "below 19".
@@ -107,51 +101,46 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         && lloqs[0].compare(limit.ppm).is_le()
         && loosest_bound(products).is_none_or(|bound| bound.compare(lloqs[0]).is_le());
     let lloq = named.then(|| lloqs[0]);
-    let from_lloq = |n: Ppm| n < limit.ppm && !reaches_below(products, n);
-    let (over_short, within_short) = if limit.detection {
-        ("detected", "not detected")
-    } else if limit.passes {
-        ("above", "at or below")
-    } else {
-        ("at or above", "below")
-    };
+    let from_lloq = lloq.filter(|n| *n < limit.ppm && !reaches_below(products, *n));
+    let over_in_text = either(say::over_its_own_limit(), own.over());
+    let within_in_text = either(say::within_its_own_limit(), own.within());
     Terms {
-        unit,
-        over: sentence_case(&over_all),
-        over_short,
-        over_the_limit: words.over_the_limit(),
-        within: sentence_case(&within_all),
-        within_short,
-        within_the_limit: words.within_the_limit(),
-        below: lloq.map_or("too little to measure".into(), |n| {
-            format!("below {}", with_unit(&numbers::plain(n), unit))
+        unit: own.unit(),
+        over: sentence_case(&over_in_text),
+        over_in_text,
+        over_short: own.over_short(),
+        over_the_limit: own.over_the_limit(),
+        within: sentence_case(&within_in_text),
+        within_in_text,
+        within_short: own.within_short(),
+        within_the_limit: own.within_the_limit(),
+        below: words.say(&match lloq {
+            Some(n) => say::band_below("one", own.quantity(&numbers::plain(n))),
+            None => say::band_below("several", ""),
         }),
-        below_short: lloq.map_or("too little".into(), |n| format!("<{}", numbers::plain(n))),
-        measured: match lloq {
-            _ if mixed => format!("measured, {within_all}"),
-            Some(n) if !limit.passes && from_lloq(n) => {
-                format!("{} to {}", numbers::plain(n), words.within())
-            }
-            Some(n) if from_lloq(n) => format!("{} to {}", numbers::plain(n), words.figure()),
-            _ => format!("measured, {}", words.within()),
+        below_short: match lloq {
+            Some(n) => words.locale().figure(&format!("<{}", numbers::plain(n))),
+            None => words.say(&say::band_below_short("several", "")),
         },
+        measured: either(say::band_measured_mixed(), measured(from_lloq, own, words)),
         mixed,
-        limit: words.figure(),
-        flag: if mixed {
-            format!("Gluten-free: {}", words.figure())
-        } else {
-            words.flag()
-        },
-        the_line: if mixed {
-            "the limit of the claim gluten-free"
-        } else {
-            words.the_line()
-        },
+        limit: own.figure(),
+        flag: either(say::mixed_flag(own.figure()), own.flag()),
+        the_line: either(say::mixed_line(), own.the_line()),
         rule: limit,
-        words: Arc::clone(&config.words),
+        words: Arc::clone(words),
         lloq,
         lloqs,
     }
+}
+
+/// "5 to below 20 ppm"; "measured, below 20 ppm" where the band does not begin at one quantification limit.
+fn measured(from_lloq: Option<Ppm>, own: LimitSaid<'_>, words: &Catalogue) -> String {
+    let (from, below) = match from_lloq {
+        Some(n) => ("lloq", words.locale().figure(&numbers::plain(n))),
+        None => ("unsaid", String::new()),
+    };
+    words.say(&say::band_measured(from, own.side(), below, own.figure()))
 }
 
 /// The largest n of the readings that count and are "below n".

@@ -3,6 +3,7 @@
 use crate::model::rule::{Limit, Regime, Rule};
 use crate::render::numbers::{self, NBSP};
 use crate::render::words::with_unit;
+use crate::words::{Catalogue, say, side};
 
 /// The limit of one rule, in words.
 #[derive(Clone, Copy, Debug)]
@@ -159,6 +160,99 @@ impl LimitWords {
             "less than"
         };
         format!("Limit: {least} {} ({rule}).", self.figure())
+    }
+}
+
+/// The limit of one rule in the words of a document.
+#[derive(Clone, Copy, Debug)]
+pub struct LimitSaid<'a> {
+    rule: Rule,
+    words: &'a Catalogue,
+}
+
+impl<'a> LimitSaid<'a> {
+    /// Of this rule, in this language.
+    pub fn of(rule: Rule, words: &'a Catalogue) -> LimitSaid<'a> {
+        LimitSaid { rule, words }
+    }
+
+    /// By which a message chooses its wording of the limit.
+    pub fn side(&self) -> &'static str {
+        side(self.rule.limit)
+    }
+
+    /// `ppm` or `mg/kg`.
+    pub fn unit(&self) -> &'static str {
+        self.rule.regime.unit()
+    }
+
+    /// `20 ppm`.
+    pub fn figure(&self) -> String {
+        self.quantity(&numbers::plain(self.rule.limit.ppm))
+    }
+
+    /// A figure in the unit of the limit.
+    pub fn quantity(&self, figure: &str) -> String {
+        self.words.quantity(figure, self.unit())
+    }
+
+    /// What a line at the limit is called: `Limit 20 ppm`, `LOD 3 mg/kg`.
+    pub fn flag(&self) -> String {
+        self.words.say(&say::limit_flag(self.side(), self.figure()))
+    }
+
+    /// The same in a sentence: `the limit`, `the limit of detection`.
+    pub fn the_line(&self) -> String {
+        self.words.say(&say::the_line(self.side()))
+    }
+
+    /// `20 parts per million (ppm)`.
+    pub fn in_full(&self) -> String {
+        let unit = if self.unit() == "ppm" { "ppm" } else { "mg" };
+        let figure = numbers::plain(self.rule.limit.ppm);
+        let figure = self.words.locale().figure(&figure);
+        self.words.say(&say::limit_in_full(unit, figure))
+    }
+
+    /// `at or above 20 ppm`, `above 20 mg/kg`, `gluten detected`.
+    pub fn over(&self) -> String {
+        self.words.say(&say::limit_over(self.side(), self.figure()))
+    }
+
+    /// `below 20 ppm`, `at or below 20 mg/kg`, `no gluten detected (LOD 3 mg/kg)`.
+    pub fn within(&self) -> String {
+        self.words
+            .say(&say::limit_within(self.side(), self.figure()))
+    }
+
+    /// `at or above`, `above`, `detected`.
+    pub fn over_short(&self) -> String {
+        self.words.say(&say::limit_over_short(self.side()))
+    }
+
+    /// `below`, `at or below`, `not detected`.
+    pub fn within_short(&self) -> String {
+        self.words.say(&say::limit_within_short(self.side()))
+    }
+
+    /// `at or above the limit`, `above the limit`, `positive for gluten`.
+    pub fn over_the_limit(&self) -> String {
+        self.words.say(&say::over_the_limit(self.side()))
+    }
+
+    /// `below the limit`, `at or below the limit`, `negative for gluten`.
+    pub fn within_the_limit(&self) -> String {
+        self.words.say(&say::within_the_limit(self.side()))
+    }
+
+    /// Where the limit is written, in a sentence.
+    pub fn source(&self) -> String {
+        let regime = match self.rule.regime {
+            Regime::AuNz => "au",
+            other => other.word(),
+        };
+        self.words
+            .say(&say::limit_source(regime, self.side(), self.figure()))
     }
 }
 

@@ -22,4 +22,44 @@ messages! {
     list_of_two(first: text, last: text);
     /// Several, the last one after "and".
     list_of_more(others: text, last: text);
+    /// A range whose lower end is nothing.
+    up_to(figure: text);
+    /// In the place of a figure.
+    no_figure();
+    /// On which side of the limit something is, with the limit's figure: "at or above 20 ppm".
+    limit_over(rule: ["fails" "passes" "detection"], limit: text);
+    /// The other side: "below 20 ppm".
+    limit_within(rule: ["fails" "passes" "detection"], limit: text);
+    /// The same without the figure: "at or above the limit".
+    over_the_limit(rule: ["fails" "passes" "detection"]);
+    /// The other side: "below the limit".
+    within_the_limit(rule: ["fails" "passes" "detection"]);
+    /// The same where a word or two must do: "at or above".
+    limit_over_short(rule: ["fails" "passes" "detection"]);
+    /// The other side: "below".
+    limit_within_short(rule: ["fails" "passes" "detection"]);
+    /// The limit written out: "20 parts per million (ppm)".
+    limit_in_full(unit: ["ppm" "mg"], figure: text);
+    /// What a line at the limit is called.
+    limit_flag(rule: ["fails" "passes" "detection"], limit: text);
+    /// The same in a sentence.
+    the_line(rule: ["fails" "passes" "detection"]);
+    /// Where the limit is written.
+    limit_source(regime: ["us" "codex" "eu" "uk" "canada" "argentina" "chile" "au" "custom"], rule: ["fails" "passes" "detection"], limit: text);
+    /// Products whose claims have limits of their own: over them.
+    over_its_own_limit();
+    /// Within them.
+    within_its_own_limit();
+    /// Packages that hold less than the assay puts a number on.
+    band_below(lloq: ["one" "several"], below: text);
+    /// The same where a word or two must do, without the unit.
+    band_below_short(lloq: ["one" "several"], below: text);
+    /// Packages with a figure, within the limit.
+    band_measured(from: ["lloq" "unsaid"], rule: ["fails" "passes" "detection"], below: text, limit: text);
+    /// The same where each claim has a limit of its own.
+    band_measured_mixed();
+    /// What a line at the limit is called where claims have limits of their own.
+    mixed_flag(limit: text);
+    /// The same in a sentence.
+    mixed_line();
 }
