@@ -2,16 +2,16 @@
 
 use crate::model::decided::JudgedProduct;
 use crate::model::label::LabelFinding;
-use crate::model::package::{PackageResult, Standing};
+use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::PairState;
-use crate::model::rule::Limit;
+use crate::model::ppm::Ppm;
+use crate::model::rule::{Limit, Rule};
 use crate::model::verdict::Verdict;
 use crate::render::numbers;
 use crate::render::terms::Terms;
+use crate::render::words::breakable;
 use crate::render::words::correspondence::{self, Standing as FollowUp};
-use crate::render::words::limit::LimitWords;
-use crate::render::words::{breakable, sentence_case};
-use crate::words::reasons;
+use crate::words::{Catalogue, reasons, say, side};
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -61,14 +61,16 @@ pub struct Cell {
 /// A product as a list shows it.
 pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     let verdict = &product.verdict;
+    let words = &terms.words;
+    let state = match verdict.verdict {
+        Verdict::OverLimit => "over",
+        Verdict::WithinLimit(_) => "within",
+        Verdict::NoVerdict => "none",
+    };
     // Where claims have different limits, each product is said to be above or below its own.
-    let own = LimitWords::of(verdict.rule);
-    let said =
-        |short: &str, in_full: String| sentence_case(if terms.mixed { &in_full } else { short });
-    let (state, words) = match verdict.verdict {
-        Verdict::OverLimit => ("over", said(&terms.over_short, own.over())),
-        Verdict::WithinLimit(_) => ("within", said(&terms.within_short, own.within())),
-        Verdict::NoVerdict => ("none", "No verdict".to_owned()),
+    let said = match terms.mixed {
+        true => of_its_limit(verdict.verdict, &verdict.rule, words),
+        false => words.say(&say::list_verdict(state, side(terms.rule))),
     };
     Line {
         number: breakable(&verdict.product.product_id, 11),
@@ -77,20 +79,20 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .brand
             .as_deref()
             .map(|brand| breakable(brand, 18)),
-        name: breakable(&name(product), 18),
+        name: breakable(&name(product, words), 18),
         state,
-        verdict: words,
+        verdict: said,
         results: verdict
             .packages
             .iter()
-            .map(|package| cell(package, verdict.rule.limit))
+            .map(|package| cell(package, verdict.rule.limit, words))
             .collect(),
         repeated: verdict
             .packages
             .iter()
             .any(|package| package.pair.extractions.len() > 2),
         against_rule: verdict.label.finding == LabelFinding::GlutenSource,
-        reasons: reasons(&verdict.reasons, &verdict.rule, &terms.words)
+        reasons: reasons(&verdict.reasons, &verdict.rule, words)
             .iter()
             .map(|reason| breakable(reason, 22))
             .collect(),
@@ -98,25 +100,52 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     }
 }
 
+/// A verdict with the limit that it is held against: "At or above 20 ppm".
+pub fn of_its_limit(verdict: Verdict, rule: &Rule, words: &Catalogue) -> String {
+    let verdict = match verdict {
+        Verdict::OverLimit => "over",
+        Verdict::WithinLimit(_) => "within",
+        Verdict::NoVerdict => "none",
+    };
+    words.say(&say::list_verdict_of(
+        verdict,
+        side(rule.limit),
+        words.limit(rule),
+    ))
+}
+
 /// A product's name with the round of testing where it is not the first.
-pub fn name(product: &JudgedProduct) -> String {
+pub fn name(product: &JudgedProduct, words: &Catalogue) -> String {
     let verdict = &product.verdict;
+    let name = verdict.product.name.as_str();
     match verdict.round.as_str() {
-        "1" => verdict.product.name.clone(),
-        round => format!("{} (round {round})", verdict.product.name),
+        "1" => name.to_owned(),
+        round => words.say(&say::list_round(name, round)),
     }
 }
 
-fn cell(package: &PackageResult, limit: Limit) -> Cell {
+fn cell(package: &PackageResult, limit: Limit, words: &Catalogue) -> Cell {
     let disagree = package.pair.state == PairState::Disagree;
-    let (state, text) = match package.standing {
-        Standing::Over => ("over", numbers::result(&package.result, limit)),
-        Standing::BelowQuantification | Standing::Within => {
-            ("within", numbers::result(&package.result, limit))
+    let state = match package.standing {
+        Standing::Over => "over",
+        Standing::BelowQuantification | Standing::Within => "within",
+        Standing::Inconclusive | Standing::Unresolved => "none",
+    };
+    let said = match (package.standing, package.result) {
+        (Standing::Unresolved, _) if disagree => Some(say::list_cell("disagree")),
+        (_, ResultKind::None) => Some(say::list_cell("none")),
+        (_, ResultKind::Range(range)) if range.lower == Ppm::ZERO => {
+            let figure = |upper| words.locale().figure(&numbers::figure(upper, limit));
+            range.upper.map(|upper| say::list_cell_up_to(figure(upper)))
         }
-        Standing::Inconclusive => ("none", numbers::result(&package.result, limit)),
-        Standing::Unresolved if disagree => ("none", "disagree".to_owned()),
-        Standing::Unresolved => ("none", numbers::result(&package.result, limit)),
+        _ => None,
+    };
+    let text = match said {
+        Some(said) => words.say(&said),
+        None => {
+            let result = numbers::result(&package.result, limit);
+            words.locale().figure(&result)
+        }
     };
     Cell { state, text }
 }

@@ -2,7 +2,7 @@
 
 use super::faults::{WordFault, line_of};
 use super::locale::Locale;
-use super::messages::{BUILT_IN, Message, messages, say};
+use super::messages::{BUILT_IN, Message, messages, messages_in, say};
 use super::trees;
 use crate::model::language::Language;
 use crate::model::rule::Rule;
@@ -138,7 +138,7 @@ impl Catalogue {
 
     /// The messages of these groups that are given nothing, by name: headings and the like, which a template prints as they are.
     pub fn fixed(&self, groups: &[&str]) -> BTreeMap<&'static str, String> {
-        messages()
+        messages_in(self.language)
             .filter(|message| message.given.is_empty() && groups.contains(&message.group))
             .map(|message| {
                 let said = Said {
@@ -255,7 +255,7 @@ fn parse(path: &str, text: &str, faults: &mut Vec<WordFault>) -> FluentResource 
 
 /// Messages that no file of a language has.
 fn missing(language: Language, found: &BTreeSet<String>) -> Vec<WordFault> {
-    let lacking = messages().filter(|message| !found.contains(message.id));
+    let lacking = messages_in(language).filter(|message| !found.contains(message.id));
     lacking
         .map(|message| WordFault {
             file: format!("words/{}/{}.ftl", language.tag(), message.group),

@@ -18,7 +18,7 @@ pub use crate::model::said::{Item, Said, Value};
 pub use catalogue::{CATALOGUE_FOLDER, Catalogue, CatalogueFile, built_in, english};
 pub use faults::WordFault;
 pub use locale::{Locale, NBSP};
-pub use messages::{Kind, Message, messages, say};
+pub use messages::{Kind, Message, messages, messages_in, say};
 pub use reasons::{plain_reasons, reason_in_words, reasons, side};
 
 /// Whether something is so, for a message that chooses by it.

@@ -208,3 +208,6 @@ mixed_line = der Grenzwert der Angabe „glutenfrei“
 
 # In the foot of every page.
 page_of = Seite { $page } von { $pages }
+
+# Words as somebody else has them: on a package, in a file.
+quoted = „{ $said }“

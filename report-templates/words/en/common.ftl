@@ -208,3 +208,6 @@ mixed_line = the limit of the claim gluten-free
 
 # In the foot of every page.
 page_of = Page { $page } of { $pages }
+
+# Words as somebody else has them: on a package, in a file.
+quoted = “{ $said }”

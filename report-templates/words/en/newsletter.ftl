@@ -1,1 +1,365 @@
 # The newsletter, on paper, on a screen and as text, and the pages of the web site.
+
+## What is new
+
+# The newsletter's name at the head of its paper.
+newsletter_name = { $short_name } Digest
+
+# The title in the PDF's data.
+newsletter_title = { $programme } digest. { $headline }
+
+# What it is, in the PDF's data.
+newsletter_of = Newsletter of { $programme }.
+
+# Words for the catalogue in the PDF's data, divided by semicolons.
+newsletter_keywords = gluten; test results; newsletter
+
+# The first line of the plain text.
+newsletter_first_line = { $programme }: digest
+
+# Taken in by the headline: how many of the new products are within the limit, over it, without a verdict.
+newsletter_part = { $verdict ->
+    [within] { $rule ->
+        [passes] { $number } at or below the limit
+        [detection] { $number } negative for gluten
+       *[fails] { $number } below the limit
+    }
+    [over] { $rule ->
+        [passes] { $number } above the limit
+        [detection] { $number } positive for gluten
+       *[fails] { $number } at or above the limit
+    }
+   *[none] { $number } without a verdict
+}
+
+# The headline: what is new. $parts is a list of the parts before.
+newsletter_new = { $n ->
+    [one] One product is new: { $parts }.
+   *[other] { $number } products are new: { $parts }.
+}
+
+# The headline where nothing is new: since the last issue, or at all.
+newsletter_nothing = { $results ->
+    [yes] Nothing is new since the last issue.
+   *[no] Nothing is new: no product has a result yet.
+}
+
+# After the headline: revisions of published sheets, which are no new products.
+newsletter_amended_count = { $n ->
+    [one] One sheet is amended.
+   *[other] { $number } sheets are amended.
+}
+
+## How it was done
+
+# How the programme tests: settings.
+newsletter_how = { $packages ->
+    [one] We buy one package of each product and have it tested { $times ->
+        [one] once
+        [2] twice
+       *[other] { $spelt_times } times
+    }.
+   *[other] We buy { $spelt_packages } packages of each product and have each package tested { $times ->
+        [one] once
+        [2] twice
+       *[other] { $spelt_times } times
+    }.
+}
+
+# The limit. "mixed": some product's claim has another limit. "detection": Food Standards Code 1.2.7.
+newsletter_limit = { $rule ->
+    [detection] The rule asks for no detectable gluten; the test detects from { $limit } on.
+   *[fails] { $mixed ->
+        [yes] The limit goes with the claim; for gluten-free it is { $limit }.
+       *[no] The limit for the claim is { $limit }.
+    }
+}
+
+# What too little to measure means; the amount is known where all assays measure from the same on.
+newsletter_measured = { $known ->
+    [yes] Too little to measure means below { $amount }. It does not mean zero.
+   *[no] Too little to measure does not mean zero.
+}
+
+# What so few packages can say: the one-sided exact bound for 0 of n, 1 less the n-th root of 0.05.
+newsletter_snapshot = { $packages ->
+    [one] These are snapshots of the packages that we bought. Even where our one package is { $rule ->
+        [passes] not above the limit
+        [detection] negative for gluten
+       *[fails] not at or above the limit
+    }, up to { $share } of all packages of a product could still be (95 % confidence, if ours was a random pick).
+   *[other] These are snapshots of the packages that we bought. With 0 of { $packages } packages { $rule ->
+        [passes] above the limit
+        [detection] positive for gluten
+       *[fails] at or above the limit
+    }, up to { $share } of all packages of a product could still be (95 % confidence, if ours were a random pick).
+}
+
+## Charts and lists
+
+# What the marks of the chart mean.
+newsletter_marks = { $rule ->
+    [passes] Filled mark: package above the limit. Open mark: at or below the limit. { $known ->
+        [yes] Arrow: below { $amount }, or below the figure at its tip. Dashed: undecided.
+       *[no] Arrow: too little to measure, or below the figure at its tip. Dashed: undecided.
+    }
+    [detection] Filled mark: package positive for gluten. Open mark: negative for gluten. { $known ->
+        [yes] Arrow: below { $amount }, or below the figure at its tip. Dashed: undecided.
+       *[no] Arrow: too little to measure, or below the figure at its tip. Dashed: undecided.
+    }
+   *[fails] Filled mark: package at or above the limit. Open mark: below the limit. { $known ->
+        [yes] Arrow: below { $amount }, or below the figure at its tip. Dashed: undecided.
+       *[no] Arrow: too little to measure, or below the figure at its tip. Dashed: undecided.
+    }
+}
+
+# After it, where the list does not name every new product.
+newsletter_listed = { $rule ->
+    [passes] The list names the products above the limit and those without a verdict; the register in the programme summary has all.
+    [detection] The list names the products positive for gluten and those without a verdict; the register in the programme summary has all.
+   *[fails] The list names the products at or above the limit and those without a verdict; the register in the programme summary has all.
+}
+
+# What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
+newsletter_bands = White: { $known ->
+    [yes] below { $amount }
+   *[no] too little to measure
+}. Grey: { $measured }. Black: { $mixed ->
+    [yes] over the limit of its claim
+   *[no] { $rule ->
+        [passes] above { $limit }
+        [detection] gluten detected
+       *[fails] at or above { $limit }
+    }
+}. Dashed: undecided.
+
+# The number of a sheet on a line of its own.
+newsletter_sheet = Sheet { $number }
+
+# The same in brackets, or below a product's name.
+newsletter_sheet_within = sheet { $number }
+
+# The verdict in a list whose products have one limit.
+list_verdict = { $verdict ->
+    [over] { $rule ->
+        [passes] Above
+        [detection] Detected
+       *[fails] At or above
+    }
+    [within] { $rule ->
+        [passes] At or below
+        [detection] Not detected
+       *[fails] Below
+    }
+   *[none] No verdict
+}
+
+# The verdict where the limit is not plain from the page.
+list_verdict_of = { $verdict ->
+    [over] { $rule ->
+        [passes] Above { $limit }
+        [detection] Gluten detected
+       *[fails] At or above { $limit }
+    }
+    [within] { $rule ->
+        [passes] At or below { $limit }
+        [detection] No gluten detected (LOD { $limit })
+       *[fails] Below { $limit }
+    }
+   *[none] No verdict
+}
+
+# A package in a list: it has no result, or its extractions disagree.
+list_cell = { $cell ->
+    [disagree] disagree
+   *[none] none
+}
+
+# A package whose result is a range that begins at nothing.
+list_cell_up_to = up to { $figure }
+
+# A product's name, where it is not its first round.
+list_round = { $product } (round { $round })
+
+## Makers, labels, amended sheets, totals
+
+# What a maker says, as it was written, and when.
+newsletter_reply = “{ $statement }” ({ $day })
+
+# Whose makers, who were told, have said nothing so far; of more than a few it is only counted.
+newsletter_silent = { $named ->
+    [yes] { $n ->
+        [one] No statement from the maker of { $products } is on record. We print each one that comes.
+       *[other] No statement from the makers of { $products } is on record. We print each one that comes.
+    }
+   *[no] No statement from the makers of { $number } products is on record. We print each one that comes.
+}
+
+# Whose makers are still to be told.
+newsletter_to_tell = { $named ->
+    [yes] { $n ->
+        [one] The maker of { $products } has still to be told.
+       *[other] The makers of { $products } have still to be told.
+    }
+   *[no] The makers of { $number } products have still to be told.
+}
+
+# What labels say, with the products where they are few. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
+newsletter_labels = { $n ->
+    [one] { $finding ->
+        [gluten_source] One label names a gluten source, which the rule does not allow
+        [not_forbidden] One label names a gluten source, which the rule for this claim does not forbid
+        [unverified_oats] One label names oats, with no word on how they are kept apart
+       *[needs_review] One label names a term of unclear source
+    }{ $named ->
+        [yes] : { $products }.
+       *[no] .
+    }
+   *[other] { $finding ->
+        [gluten_source] { $number } labels name a gluten source, which the rule does not allow
+        [not_forbidden] { $number } labels name a gluten source, which the rule for this claim does not forbid
+        [unverified_oats] { $number } labels name oats, with no word on how they are kept apart
+       *[needs_review] { $number } labels name a term of unclear source
+    }{ $named ->
+        [yes] : { $products }.
+       *[no] .
+    }
+}
+
+# A product with the words of its label, in quotes.
+newsletter_product_words = { $product } ({ $words })
+
+# After these.
+newsletter_labels_ask = Such words are a reason to ask, not a test result.
+
+# Where no label says anything.
+newsletter_labels_none = No ingredient statement that we could read names a gluten source.
+
+# A published sheet that was replaced; what was changed and why follows as it was written down.
+newsletter_amended = { $product }, sheet { $number }: revision { $revision } replaces revision { $replaced } of { $day }.
+
+# Taken in by the sentence on the programme so far.
+newsletter_totals_of = { $rule ->
+    [passes] { $within } at or below the limit, { $over } above the limit, { $none } without a verdict
+    [detection] { $within } negative for gluten, { $over } positive for gluten, { $none } without a verdict
+   *[fails] { $within } below the limit, { $over } at or above the limit, { $none } without a verdict
+}
+
+# The programme so far. "again": a food was tested in more than one round, and counts again.
+newsletter_totals = { $products ->
+    [0] So far no product has a result.
+    [one] So far 1 product: { newsletter_totals_of }.
+   *[other] { $again ->
+        [yes] So far { $products } results of { $foods } foods: { newsletter_totals_of }.
+       *[no] So far { $products } products: { newsletter_totals_of }.
+    }
+}
+
+# Its packages.
+newsletter_packages_so_far = { $packages ->
+    [one] One package in all, { $unmeasured } of them with too little gluten to measure.
+   *[other] { $number } packages in all, { $unmeasured } of them with too little gluten to measure.
+}
+
+# What is not counted, since the lab has reported nothing of it.
+newsletter_with_lab = { $n ->
+    [one] One more product is with the lab and counted nowhere here.
+   *[other] { $number } more products are with the lab and counted nowhere here.
+}
+
+## Headings and fixed words
+
+# Heading: corrections of what was published.
+newsletter_corrections = Corrections
+
+# Heading of the plain text's list; the unit follows in brackets.
+newsletter_new_results = New results
+
+# Heading.
+newsletter_makers = What the makers say
+
+# Heading.
+newsletter_on_labels = On the labels
+
+# Heading.
+newsletter_amended_sheets = Amended sheets
+
+# Heading.
+newsletter_so_far = The programme so far
+
+# Before the caution.
+newsletter_note = Please note.
+
+# The address follows.
+newsletter_mistake = Found a mistake?
+
+# Head of a column.
+newsletter_head_sheet = Sheet
+
+# Head of a column.
+newsletter_head_product = Product
+
+# Head of a column.
+newsletter_head_brand_and_product = Brand and product
+
+# Head of a column; the unit follows after a comma. In plain text a colon and the results follow.
+newsletter_head_packages = Packages
+
+# Head of a column; the unit follows after a comma.
+newsletter_head_results = Package results
+
+# Head of a column.
+newsletter_head_verdict = Verdict
+
+## The web pages
+
+# Title of the index, and the link to it.
+web_sheets = Results sheets
+
+# Head of the index.
+web_sheets_of = { $programme }: results sheets
+
+# Instead of the table.
+web_none = No results sheet is published at present.
+
+# Title of the table.
+web_published = Published results sheets
+
+# Head of a column.
+web_product = Product
+
+# Head of a column.
+web_verdict = Verdict
+
+# Head of a column.
+web_sheet = Sheet
+
+# Head of a column: a day follows.
+web_issued = Issued
+
+# After a sheet's number and a comma.
+web_revision = revision { $revision }
+
+# Heading: published sheets that do not stand any more.
+web_under_revision = Under revision
+
+# Title of the page of corrections, and the link to it.
+web_corrections = Corrections
+
+# Its head.
+web_corrections_of = { $programme }: corrections
+
+# Instead of the list.
+web_no_corrections = No published sheet has been corrected.
+
+# Heading: a product and its sheet.
+web_correction_of = { $product }, sheet { $number }
+
+# A revision; what was changed and why follows as it was written down.
+web_replaces = Revision { $revision } of { $day } replaces revision { $replaced } of { $replaced_day }.
+
+# The title of a page in the browser.
+web_title = { $page }: { $programme }
+
+# Where mistakes are reported.
+web_mistake = Found a mistake? { $address }

@@ -97,9 +97,6 @@ label_precautionary = Precautionary words:
 # After it, where the register has none.
 label_none_on_record = none on record.
 
-# Words of the package, in the language's quotation marks.
-label_quoted = “{ $said }”
-
 ## The verdict
 
 # In the block, where a package is over the limit. See limit_over for the three rules.

@@ -208,3 +208,6 @@ mixed_line = el límite de la declaración «sin gluten»
 
 # In the foot of every page.
 page_of = Página { $page } de { $pages }
+
+# Words as somebody else has them: on a package, in a file.
+quoted = «{ $said }»

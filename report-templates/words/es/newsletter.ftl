@@ -1,1 +1,374 @@
 # The newsletter, on paper, on a screen and as text, and the pages of the web site.
+
+## What is new
+
+# The newsletter's name at the head of its paper.
+newsletter_name = Boletín { $short_name }
+
+# The title in the PDF's data.
+newsletter_title = { $programme }, boletín. { $headline }
+
+# What it is, in the PDF's data.
+newsletter_of = Boletín de { $programme }.
+
+# Words for the catalogue in the PDF's data, divided by semicolons.
+newsletter_keywords = gluten; resultados de análisis; boletín
+
+# The first line of the plain text.
+newsletter_first_line = { $programme }: boletín
+
+# Taken in by the headline: how many of the new products are within the limit, over it, without a verdict.
+newsletter_part = { $verdict ->
+    [within] { $rule ->
+        [passes] { $number } dentro del límite
+        [detection] { $n ->
+            [one] uno negativo en gluten
+           *[other] { $number } negativos en gluten
+        }
+       *[fails] { $number } por debajo del límite
+    }
+    [over] { $rule ->
+        [passes] { $number } por encima del límite
+        [detection] { $n ->
+            [one] uno positivo en gluten
+           *[other] { $number } positivos en gluten
+        }
+       *[fails] { $n ->
+            [one] uno igual o superior al límite
+           *[other] { $number } iguales o superiores al límite
+        }
+    }
+   *[none] { $number } sin dictamen
+}
+
+# The headline: what is new. $parts is a list of the parts before.
+newsletter_new = { $n ->
+    [one] Un producto es nuevo: { $parts }.
+   *[other] Hay { $n } productos nuevos: { $parts }.
+}
+
+# The headline where nothing is new: since the last issue, or at all.
+newsletter_nothing = { $results ->
+    [yes] No hay nada nuevo desde el último número.
+   *[no] No hay nada nuevo: ningún producto tiene aún resultado.
+}
+
+# After the headline: revisions of published sheets, which are no new products.
+newsletter_amended_count = { $n ->
+    [one] Una hoja se ha modificado.
+   *[other] Se han modificado { $n } hojas.
+}
+
+## How it was done
+
+# How the programme tests: settings.
+newsletter_how = { $packages ->
+    [one] Compramos un envase de cada producto y lo hacemos analizar { $times ->
+        [one] una vez
+        [2] dos veces
+       *[other] { $spelt_times } veces
+    }.
+   *[other] Compramos { $spelt_packages } envases de cada producto y hacemos analizar cada envase { $times ->
+        [one] una vez
+        [2] dos veces
+       *[other] { $spelt_times } veces
+    }.
+}
+
+# The limit. "mixed": some product's claim has another limit. "detection": Food Standards Code 1.2.7.
+newsletter_limit = { $rule ->
+    [detection] La norma exige que no se detecte gluten; el ensayo lo detecta desde { $limit }.
+   *[fails] { $mixed ->
+        [yes] El límite depende de la declaración; para «sin gluten» es de { $limit }.
+       *[no] El límite para la declaración es de { $limit }.
+    }
+}
+
+# What too little to measure means; the amount is known where all assays measure from the same on.
+newsletter_measured = { $known ->
+    [yes] Demasiado poco para medirlo significa menos de { $amount }. No significa cero.
+   *[no] Demasiado poco para medirlo no significa cero.
+}
+
+# What so few packages can say: the one-sided exact bound for 0 of n, 1 less the n-th root of 0.05.
+newsletter_snapshot = { $packages ->
+    [one] Son instantáneas de los envases que compramos. Aunque nuestro único envase { $rule ->
+        [passes] no supere el límite
+        [detection] sea negativo en gluten
+       *[fails] esté por debajo del límite
+    }, podría no ser así hasta en el { $share } de los envases de un producto (confianza del 95 %, si el nuestro fuera una muestra al azar).
+   *[other] Son instantáneas de los envases que compramos. Aunque 0 de { $packages } envases { $rule ->
+        [passes] superen el límite
+        [detection] sean positivos en gluten
+       *[fails] sean iguales o superiores al límite
+    }, podría ser así hasta en el { $share } de los envases de un producto (confianza del 95 %, si los nuestros fueran una muestra al azar).
+}
+
+## Charts and lists
+
+# What the marks of the chart mean.
+newsletter_marks = { $rule ->
+    [passes] Marca llena: envase por encima del límite. Marca vacía: dentro del límite. { $known ->
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. De trazos: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. De trazos: sin decidir.
+    }
+    [detection] Marca llena: envase positivo en gluten. Marca vacía: negativo en gluten. { $known ->
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. De trazos: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. De trazos: sin decidir.
+    }
+   *[fails] Marca llena: envase igual o superior al límite. Marca vacía: por debajo del límite. { $known ->
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. De trazos: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. De trazos: sin decidir.
+    }
+}
+
+# After it, where the list does not name every new product.
+newsletter_listed = { $rule ->
+    [passes] La lista nombra los productos por encima del límite y los que no tienen dictamen; el registro del resumen del programa los tiene todos.
+    [detection] La lista nombra los productos positivos en gluten y los que no tienen dictamen; el registro del resumen del programa los tiene todos.
+   *[fails] La lista nombra los productos iguales o superiores al límite y los que no tienen dictamen; el registro del resumen del programa los tiene todos.
+}
+
+# What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
+newsletter_bands = Blanco: { $known ->
+    [yes] menos de { $amount }
+   *[no] demasiado poco para medirlo
+}. Gris: { $measured }. Negro: { $mixed ->
+    [yes] fuera del límite de su declaración
+   *[no] { $rule ->
+        [passes] más de { $limit }
+        [detection] gluten detectado
+       *[fails] { $limit } o más
+    }
+}. De trazos: sin decidir.
+
+# The number of a sheet on a line of its own.
+newsletter_sheet = Hoja { $number }
+
+# The same in brackets, or below a product's name.
+newsletter_sheet_within = hoja { $number }
+
+# The verdict in a list whose products have one limit.
+list_verdict = { $verdict ->
+    [over] { $rule ->
+        [passes] Por encima
+        [detection] Detectado
+       *[fails] Igual o superior
+    }
+    [within] { $rule ->
+        [passes] No superior
+        [detection] No detectado
+       *[fails] Por debajo
+    }
+   *[none] Sin dictamen
+}
+
+# The verdict where the limit is not plain from the page.
+list_verdict_of = { $verdict ->
+    [over] { $rule ->
+        [passes] Más de { $limit }
+        [detection] Gluten detectado
+       *[fails] { $limit } o más
+    }
+    [within] { $rule ->
+        [passes] No más de { $limit }
+        [detection] Gluten no detectado (límite de detección { $limit })
+       *[fails] Menos de { $limit }
+    }
+   *[none] Sin dictamen
+}
+
+# A package in a list: it has no result, or its extractions disagree.
+list_cell = { $cell ->
+    [disagree] discrepan
+   *[none] ninguno
+}
+
+# A package whose result is a range that begins at nothing.
+list_cell_up_to = hasta { $figure }
+
+# A product's name, where it is not its first round.
+list_round = { $product } (ronda { $round })
+
+## Makers, labels, amended sheets, totals
+
+# What a maker says, as it was written, and when.
+newsletter_reply = «{ $statement }» ({ $day })
+
+# Whose makers, who were told, have said nothing so far; of more than a few it is only counted.
+newsletter_silent = { $named ->
+    [yes] { $n ->
+        [one] No consta ninguna declaración del fabricante de { $products }. Imprimimos todas las que llegan.
+       *[other] No consta ninguna declaración de los fabricantes de { $products }. Imprimimos todas las que llegan.
+    }
+   *[no] No consta ninguna declaración de los fabricantes de { $n } productos. Imprimimos todas las que llegan.
+}
+
+# Whose makers are still to be told.
+newsletter_to_tell = { $named ->
+    [yes] { $n ->
+        [one] Falta avisar al fabricante de { $products }.
+       *[other] Falta avisar a los fabricantes de { $products }.
+    }
+   *[no] Falta avisar a los fabricantes de { $n } productos.
+}
+
+# What labels say, with the products where they are few. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
+newsletter_labels = { $n ->
+    [one] { $finding ->
+        [gluten_source] Una etiqueta nombra una fuente de gluten, que la norma no admite
+        [not_forbidden] Una etiqueta nombra una fuente de gluten, que la norma de esta declaración no prohíbe
+        [unverified_oats] Una etiqueta nombra avena, sin decir cómo se mantiene separada
+       *[needs_review] Una etiqueta nombra un término de origen dudoso
+    }{ $named ->
+        [yes] : { $products }.
+       *[no] .
+    }
+   *[other] { $finding ->
+        [gluten_source] Hay { $n } etiquetas que nombran una fuente de gluten, que la norma no admite
+        [not_forbidden] Hay { $n } etiquetas que nombran una fuente de gluten, que la norma de esta declaración no prohíbe
+        [unverified_oats] Hay { $n } etiquetas que nombran avena, sin decir cómo se mantiene separada
+       *[needs_review] Hay { $n } etiquetas que nombran un término de origen dudoso
+    }{ $named ->
+        [yes] : { $products }.
+       *[no] .
+    }
+}
+
+# A product with the words of its label, in quotes.
+newsletter_product_words = { $product } ({ $words })
+
+# After these.
+newsletter_labels_ask = Esas palabras son un motivo para preguntar, no el resultado de un análisis.
+
+# Where no label says anything.
+newsletter_labels_none = Ninguna lista de ingredientes que pudimos leer nombra una fuente de gluten.
+
+# A published sheet that was replaced; what was changed and why follows as it was written down.
+newsletter_amended = { $product }, hoja { $number }: la revisión { $revision } reemplaza a la revisión { $replaced } del { $day }.
+
+# Taken in by the sentence on the programme so far.
+newsletter_totals_of = { $rule ->
+    [passes] { $within } dentro del límite, { $over } por encima, { $none } sin dictamen
+    [detection] { $within } sin gluten detectado, { $over } con gluten detectado, { $none } sin dictamen
+   *[fails] { $within } por debajo del límite, { $over } en el límite o por encima, { $none } sin dictamen
+}
+
+# The programme so far. "again": a food was tested in more than one round, and counts again.
+newsletter_totals = { $products ->
+    [0] Hasta ahora ningún producto tiene resultado.
+    [one] Hasta ahora 1 producto: { newsletter_totals_of }.
+   *[other] { $again ->
+        [yes] Hasta ahora { $products } resultados de { $foods } alimentos: { newsletter_totals_of }.
+       *[no] Hasta ahora { $products } productos: { newsletter_totals_of }.
+    }
+}
+
+# Its packages.
+newsletter_packages_so_far = { $packages ->
+    [one] En total un envase, { $unmeasured } de ellos con demasiado poco gluten para medirlo.
+   *[other] En total { $packages } envases, { $unmeasured } de ellos con demasiado poco gluten para medirlo.
+}
+
+# What is not counted, since the lab has reported nothing of it.
+newsletter_with_lab = { $n ->
+    [one] Otro producto está en el laboratorio y no se cuenta aquí.
+   *[other] Otros { $n } productos están en el laboratorio y no se cuentan aquí.
+}
+
+## Headings and fixed words
+
+# Heading: corrections of what was published.
+newsletter_corrections = Correcciones
+
+# Heading of the plain text's list; the unit follows in brackets.
+newsletter_new_results = Resultados nuevos
+
+# Heading.
+newsletter_makers = Lo que dicen los fabricantes
+
+# Heading.
+newsletter_on_labels = En las etiquetas
+
+# Heading.
+newsletter_amended_sheets = Hojas modificadas
+
+# Heading.
+newsletter_so_far = El programa hasta ahora
+
+# Before the caution.
+newsletter_note = Tenga en cuenta.
+
+# The address follows.
+newsletter_mistake = ¿Ha visto un error?
+
+# Head of a column.
+newsletter_head_sheet = Hoja
+
+# Head of a column.
+newsletter_head_product = Producto
+
+# Head of a column.
+newsletter_head_brand_and_product = Marca y producto
+
+# Head of a column; the unit follows after a comma. In plain text a colon and the results follow.
+newsletter_head_packages = Envases
+
+# Head of a column; the unit follows after a comma.
+newsletter_head_results = Resultados por envase
+
+# Head of a column.
+newsletter_head_verdict = Dictamen
+
+## The web pages
+
+# Title of the index, and the link to it.
+web_sheets = Hojas de resultados
+
+# Head of the index.
+web_sheets_of = { $programme }: hojas de resultados
+
+# Instead of the table.
+web_none = Actualmente no hay ninguna hoja de resultados publicada.
+
+# Title of the table.
+web_published = Hojas de resultados publicadas
+
+# Head of a column.
+web_product = Producto
+
+# Head of a column.
+web_verdict = Dictamen
+
+# Head of a column.
+web_sheet = Hoja
+
+# Head of a column: a day follows.
+web_issued = Emitida
+
+# After a sheet's number and a comma.
+web_revision = revisión { $revision }
+
+# Heading: published sheets that do not stand any more.
+web_under_revision = En revisión
+
+# Title of the page of corrections, and the link to it.
+web_corrections = Correcciones
+
+# Its head.
+web_corrections_of = { $programme }: correcciones
+
+# Instead of the list.
+web_no_corrections = No se ha corregido ninguna hoja publicada.
+
+# Heading: a product and its sheet.
+web_correction_of = { $product }, hoja { $number }
+
+# A revision; what was changed and why follows as it was written down.
+web_replaces = La revisión { $revision } del { $day } reemplaza a la revisión { $replaced } del { $replaced_day }.
+
+# The title of a page in the browser.
+web_title = { $page }: { $programme }
+
+# Where mistakes are reported.
+web_mistake = ¿Ha visto un error? { $address }

@@ -97,9 +97,6 @@ label_precautionary = Advertencias de precaución:
 # After it, where the register has none.
 label_none_on_record = no consta ninguna.
 
-# Words of the package, in the language's quotation marks.
-label_quoted = «{ $said }»
-
 ## The verdict
 
 # In the block, where a package is over the limit. See limit_over for the three rules.

@@ -37,7 +37,10 @@ pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Res
         .flat_map(|product| &product.verdict.packages);
     let values = packages.filter_map(|package| Mark::of(package).x());
     let scale = LogScale::holding(values, terms, SCALE.0, SCALE.1);
-    let rows: Vec<Row> = products.iter().map(|product| Row::new(product)).collect();
+    let rows: Vec<Row> = products
+        .iter()
+        .map(|product| Row::new(product, terms))
+        .collect();
     let parts = parts(&rows, rows_height(paper), |row| row.height);
     let numbered = parts.into_iter().enumerate();
     numbered
@@ -53,10 +56,10 @@ struct Row<'a> {
 }
 
 impl<'a> Row<'a> {
-    fn new(product: &'a JudgedProduct) -> Row<'a> {
+    fn new(product: &'a JudgedProduct, terms: &Terms) -> Row<'a> {
         let of = &product.verdict.product;
         let brand = wrap(of.brand.as_deref().unwrap_or_default(), NAME_WIDTH, ROW);
-        let name = wrap(&name(product), NAME_WIDTH, NOTE);
+        let name = wrap(&name(product, &terms.words), NAME_WIDTH, NOTE);
         let height = (LINE * (brand.len() + name.len()) as f64 + 6.6).max(27.0);
         Row {
             product,
@@ -254,7 +257,7 @@ fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
 fn told(product: &JudgedProduct, terms: &Terms) -> String {
     let (line, rule) = (line(product, terms), product.verdict.rule);
     let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
-    let name = name(product);
+    let name = name(product, &terms.words);
     let named = match product.verdict.product.brand.as_deref() {
         Some(brand) => terms.words.say(&say::chart_brand_and_product(brand, name)),
         None => name,

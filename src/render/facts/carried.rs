@@ -11,6 +11,7 @@ use crate::render::facts::sheet::SheetFacts;
 use crate::render::facts::{Attachment, case, mime_type};
 use crate::render::words;
 use crate::render::{Job, JobFile, chart_name};
+use crate::words::say;
 use anyhow::{Result, bail};
 use std::sync::Arc;
 
@@ -55,7 +56,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> 
         .attachments
         .iter()
         .filter(|one| one.relationship == "source");
-    let lab_files = words::method::lab_files(verdict);
+    let lab_files = words::source::lab_files(verdict);
     let mut carried_by_name = Vec::new();
     let mut carried_files = Vec::new();
     for (attachment, lab_file) in sources.zip(carried(&lab_files, config)) {
@@ -105,7 +106,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
         &config.words,
     )?
     .concat();
-    let lab_files = words::method::lab_files(&product.verdict);
+    let lab_files = words::source::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {
         file.bytes = svg.into_bytes();
@@ -150,20 +151,20 @@ pub fn attachments(
     config: &Config,
     sheet_number: &str,
 ) -> Vec<Attachment> {
-    let lab_files = words::method::lab_files(verdict);
+    let lab_files = words::source::lab_files(verdict);
     let mut attachments = vec![Attachment {
         read: "data.json".to_owned(),
         name: format!("{sheet_number}.json"),
         mime_type: "application/json",
         relationship: "data",
-        description: "Everything that this sheet says, as data".to_owned(),
+        description: config.words.say(&say::carried_data()),
     }];
     attachments.push(Attachment {
         read: CASE.to_owned(),
         name: CASE.to_owned(),
         mime_type: "application/json",
         relationship: "data",
-        description: "What this sheet rests on: the registers’ rows, the rule, the readings with their places, the verdict".to_owned(),
+        description: config.words.say(&say::carried_case()),
     });
     for (index, file) in carried(&lab_files, config).enumerate() {
         let name = file.path.rsplit('/').next().unwrap_or(&file.path);
@@ -181,13 +182,10 @@ pub fn attachments(
                 "text/csv"
             },
             relationship: "source",
-            description: match is_whole {
-                true => format!("The lab’s file, as it came. SHA-256 {}", file.sha256),
-                false => format!(
-                    "The cells of the lab’s file that are used here. SHA-256 of the whole file {}",
-                    file.sha256
-                ),
-            },
+            description: config.words.say(&match is_whole {
+                true => say::carried_whole(&file.sha256),
+                false => say::carried_excerpt(&file.sha256),
+            }),
         });
     }
     attachments

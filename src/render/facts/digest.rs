@@ -12,10 +12,11 @@ use crate::render::facts::sheet::sheet_number;
 use crate::render::facts::summary::latest_day;
 use crate::render::facts::{DocumentFacts, ProgrammeFacts};
 use crate::render::listing::{self, Line};
-use crate::render::tally::{self, BandRow, Tally};
+use crate::render::tally::{self, BandRow};
 use crate::render::terms::{Terms, terms};
-use crate::render::words::{breakable, digest as words, method, publication, summary};
-use crate::render::{Job, JobFile, chart_name, numbers};
+use crate::render::words::{breakable, digest as words, method, publication};
+use crate::render::{Job, JobFile, chart_name};
+use crate::words::say;
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -32,6 +33,10 @@ pub struct DigestFacts {
     pub programme: ProgrammeFacts,
     /// Day of making, where the run was given one.
     pub made_on: Option<String>,
+    /// The newsletter's name at the head of its paper.
+    pub name: String,
+    /// The first line of its plain text.
+    pub first_line: String,
     /// The words of the limit.
     pub terms: Terms,
     /// What is new, in one sentence.
@@ -42,8 +47,10 @@ pub struct DigestFacts {
     pub snapshot: String,
     /// New products with their packages on the scale.
     pub pictures: Vec<Picture>,
-    /// What the marks mean, and what is left out.
+    /// What the marks mean.
     pub note: String,
+    /// What the list leaves out.
+    pub listed: Option<String>,
     /// Whether the pictures have a row a food group, and the list names products instead.
     pub grouped: bool,
     /// The products that are listed.
@@ -68,6 +75,8 @@ pub struct DigestFacts {
     pub bands: Vec<BandRow>,
     /// The same as bars.
     pub bands_picture: Picture,
+    /// What the greys of the bars mean.
+    pub bands_note: String,
     /// What every document says last.
     pub caution: String,
     /// The drawings, in the order of their numbers.
@@ -94,6 +103,10 @@ pub struct Picture {
 pub struct DigestLine {
     /// The number of its sheet.
     pub sheet: String,
+    /// The same with its word, on a line of its own.
+    pub sheet_line: String,
+    /// The same below a name.
+    pub sheet_within: String,
     /// Its results and its verdict.
     pub line: Line,
 }
@@ -105,6 +118,8 @@ pub struct MakerLine {
     pub brand: String,
     /// The number of the product's sheet.
     pub sheet: String,
+    /// The same with its word, in brackets.
+    pub sheet_within: String,
     /// The reply as it was written, and when.
     pub text: String,
 }
@@ -121,12 +136,16 @@ pub fn digest(
     made_on: Option<NaiveDate>,
 ) -> Result<DigestFacts> {
     let terms = terms(&decided.products, config);
+    let in_words = &config.words;
     let new = new_products(&decided.products, made_on);
     let shown = shown(&new);
-    let (new_tally, all_tally) = (
-        tally::tally(new.iter().copied()),
-        tally::tally(&decided.products),
-    );
+    // What replaces a published sheet is an amendment, and no new product.
+    let is_amended = |product: &&JudgedProduct| {
+        words::replaced(&product.verdict, !product.publication.is_public()).is_some()
+    };
+    let (amended, first): (Vec<&JudgedProduct>, Vec<&JudgedProduct>) =
+        new.iter().copied().partition(is_amended);
+    let (new_tally, all_tally) = (tally::tally(first), tally::tally(&decided.products));
     let rows = tally::bands(decided, &all_tally, &config.words);
     let mut charts = new_charts(&new, config.programme.paper, &terms)?;
     charts.push(bands(&rows, &terms)?);
@@ -134,34 +153,38 @@ pub fn digest(
     let bands_picture = pictures.pop().expect("the bars were drawn last");
     let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
     let (makers, silent) = makers(&shown, config);
-    let headline = words::headline(&new_tally, &terms);
+    let any_result = !decided.products.is_empty();
+    let headline = words::headline(&new_tally, amended.len(), any_result, &terms);
+    let programme = ProgrammeFacts::new(&config.programme);
     Ok(DigestFacts {
         document: document(config, &headline),
-        programme: ProgrammeFacts::new(&config.programme),
-        made_on: made_on.map(numbers::date),
+        name: in_words.say(&say::newsletter_name(&programme.short_name)),
+        first_line: in_words.say(&say::newsletter_first_line(&programme.name)),
+        programme,
+        made_on: made_on.map(|day| in_words.day(day)),
         how: words::how(config, &terms),
         snapshot: words::snapshot(config, &terms),
         pictures,
-        note: note(new.len(), shown.len(), &terms),
+        note: words::note(&terms),
+        listed: (shown.len() < new.len()).then(|| words::listed(&terms)),
         grouped: new.len() > SHOWN_AT_MOST,
         products: shown
             .iter()
             .map(|product| DigestLine {
                 sheet: number(product),
+                sheet_line: in_words.say(&say::newsletter_sheet(number(product))),
+                sheet_within: in_words.say(&say::newsletter_sheet_within(number(product))),
                 line: listing::line(product, &terms),
             })
             .collect(),
         makers,
         silent,
-        labels: (!new.is_empty()).then(|| words::labels(&new)),
-        amended: new
+        labels: (!new.is_empty()).then(|| words::labels(&new, in_words)),
+        amended: amended
             .iter()
             .filter_map(|product| {
-                words::amended(
-                    &product.verdict,
-                    &number(product),
-                    !product.publication.is_public(),
-                )
+                let is_proof = !product.publication.is_public();
+                words::amended(&product.verdict, &number(product), is_proof, in_words)
             })
             .collect(),
         proof: (decided.audience == Audience::Programme).then_some(publication::PROOF),
@@ -174,24 +197,16 @@ pub fn digest(
             .iter()
             .map(|one| one.said.clone())
             .collect(),
-        totals: totals(decided, &all_tally, &terms),
+        totals: words::totals(&all_tally, decided.with_lab, &terms),
         bands: rows.to_vec(),
         bands_picture,
+        bands_note: words::bands(&terms),
         caution: method::caution(config),
         charts,
         date: made_on.unwrap_or_else(|| latest_day(decided)),
         headline,
         terms,
     })
-}
-
-/// The programme so far, and what is not counted.
-fn totals(decided: &Decided, tally: &Tally, terms: &Terms) -> String {
-    let counted = words::totals(tally, terms);
-    match summary::with_lab(decided.with_lab) {
-        Some(with_lab) => format!("{counted} {with_lab}"),
-        None => counted,
-    }
 }
 
 /// The newsletter as a job for the typesetter.
@@ -210,14 +225,15 @@ pub fn job(facts: &DigestFacts) -> Result<Job> {
 }
 
 fn document(config: &Config, headline: &str) -> DocumentFacts {
+    let words = &config.words;
+    let programme = config.programme.name.as_str();
+    let keywords = words.say(&say::newsletter_keywords());
     DocumentFacts::new(
         config,
         &["newsletter"],
-        format!("{} digest. {headline}", config.programme.name),
-        format!("Newsletter of {}.", config.programme.name),
-        ["gluten", "test results", "newsletter"]
-            .map(str::to_owned)
-            .to_vec(),
+        words.say(&say::newsletter_title(programme, headline)),
+        words.say(&say::newsletter_of(programme)),
+        keywords.split("; ").map(str::to_owned).collect(),
     )
 }
 
@@ -272,21 +288,6 @@ fn picture((number, chart): (usize, &Chart)) -> Picture {
     }
 }
 
-fn note(new: usize, shown: usize, terms: &Terms) -> String {
-    let marks = format!(
-        "Filled mark: package {}. Open mark: {}. Arrow: {}, or below the figure at its tip. Dashed: undecided.",
-        terms.over_the_limit, terms.within_the_limit, terms.below
-    );
-    if shown < new {
-        format!(
-            "{marks} The list names the products {} and those without a verdict; the register in the programme summary has all.",
-            terms.over_the_limit
-        )
-    } else {
-        marks
-    }
-}
-
 /// What the makers who were to be told have said, and what is to be said of the others.
 fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Option<String>) {
     let (mut makers, mut asked, mut to_tell) = (Vec::new(), Vec::new(), Vec::new());
@@ -298,13 +299,19 @@ fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Opti
         let brand = of.brand.clone().unwrap_or_else(|| of.name.clone());
         let sheet = breakable(&sheet_number(&product.verdict, config), 24);
         let named = || breakable(&of.name, 28);
-        match words::reply(&product.verdict) {
-            Some(text) => makers.push(MakerLine { brand, sheet, text }),
+        let sheet_within = config.words.say(&say::newsletter_sheet_within(&sheet));
+        match words::reply(&product.verdict, &config.words) {
+            Some(text) => makers.push(MakerLine {
+                brand,
+                sheet,
+                sheet_within,
+                text,
+            }),
             None if product.follow_up == FollowUpState::ToSend => to_tell.push(named()),
             None => asked.push(named()),
         }
     }
-    (makers, words::silent(&asked, &to_tell))
+    (makers, words::silent(&asked, &to_tell, &config.words))
 }
 
 /// A row a product; of many products a row a food group.

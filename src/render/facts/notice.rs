@@ -213,7 +213,7 @@ fn beside(
             ),
             (say::letter_limit_label(), limit(verdict.rule, config)),
             (say::letter_method_label(), assays),
-            (say::letter_lab_label(), sources(verdict)),
+            (say::letter_lab_label(), sources(verdict, config)),
             (say::letter_reply_label(), email),
             (
                 say::letter_enclosed_label(),
@@ -244,10 +244,10 @@ fn limit(rule: Rule, config: &Config) -> String {
 }
 
 /// The lab files with where the figures stand in them.
-fn sources(verdict: &ProductVerdict) -> String {
-    let files = words::method::provenance(verdict).into_iter();
+fn sources(verdict: &ProductVerdict, config: &Config) -> String {
+    let files = words::source::provenance(verdict, &config.words).into_iter();
     let sources: Vec<String> = files
-        .zip(words::method::places(verdict))
+        .zip(words::source::places(verdict, &config.words))
         .map(|(said, place)| format!("{said} {place}"))
         .collect();
     sources.join(" ")

@@ -145,7 +145,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
     let attachments = carried::attachments(verdict, config, &edition.sheet_number);
     let latest_day = edition.day.or_else(|| latest_day(verdict));
     SheetFacts {
-        places: broken(words::method::places(verdict), 18),
+        places: broken(words::source::places(verdict, words), 18),
         exhibits: exhibits(product, words),
         carried_words: carried_words(&content, &attachments, config),
         content,
@@ -202,7 +202,10 @@ fn carried_words(content: &SheetContent, attached: &[Attachment], config: &Confi
 fn exhibits(product: &JudgedProduct, words: &Catalogue) -> Vec<String> {
     const NAMED_AT_MOST: usize = 4;
     let all = &product.exhibits;
-    let named = all.iter().take(NAMED_AT_MOST).map(words::method::exhibit);
+    let named = all
+        .iter()
+        .take(NAMED_AT_MOST)
+        .map(|one| words::method::exhibit(one, words));
     let more = all.len().saturating_sub(NAMED_AT_MOST) as u64;
     let rest = (more > 0).then(|| words.say(&say::sources_more(more, carried::CASE)));
     broken(named.chain(rest).collect(), 18)
@@ -241,7 +244,7 @@ pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             .map(|said| breakable(said, 30))
             .collect(),
         method: words::method::method(product, config),
-        provenance: broken(words::method::provenance(verdict), 18),
+        provenance: broken(words::source::provenance(verdict, &config.words), 18),
         caution: words::method::caution(config),
     }
 }
@@ -295,7 +298,11 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
     let beside: Vec<String> = [
         Some(words::verdict::sentence(verdict, config)),
         words::near_limit::beside_the_verdict(product, words),
-        Some(words::label::beside_the_verdict(verdict).trim().to_owned()),
+        Some(
+            words::label::beside_the_verdict(verdict, words)
+                .trim()
+                .to_owned(),
+        ),
     ]
     .into_iter()
     .flatten()
@@ -319,7 +326,8 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
         text: breakable(&piece.text, 30),
         marked: piece.marked,
     });
-    let sentences = words::label::sentences(review, &verdict.product, config.rule.regime);
+    let sentences =
+        words::label::sentences(review, &verdict.product, config.rule.regime, &config.words);
     LabelFacts {
         statement: statement.collect(),
         length: review
@@ -330,7 +338,7 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
         precautionary: review
             .precautionary
             .iter()
-            .map(|said| breakable(&config.words.say(&say::label_quoted(said)), 30))
+            .map(|said| breakable(&config.words.say(&say::quoted(said)), 30))
             .collect(),
         sentences: sentences.iter().map(|said| breakable(said, 30)).collect(),
     }

@@ -2,174 +2,217 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
-use crate::model::label::{LabelFinding, LabelTerm, TermClass};
-use crate::model::registers::FollowupKind;
+use crate::model::label::{LabelFinding, LabelReview, TermClass};
+use crate::model::registers::{FollowupKind, IssuedRevision};
 use crate::model::verdict::ProductVerdict;
-use crate::render::numbers::{self, NBSP, percent, plain};
+use crate::render::numbers::plain;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
-use crate::render::words::summary::{number, number_of, upper_bound};
-use crate::render::words::{breakable, counted, listed, sentence_case};
+use crate::render::words::method::{percent, yes_no};
+use crate::render::words::{breakable, full_stop};
+use crate::words::{Catalogue, say, side};
 
 /// Products that a sentence can name; of more it says how many.
 const NAMED_AT_MOST: usize = 8;
 
-/// "Eight products are new: five below the limit, two at or above it, one without a verdict."
-pub fn headline(tally: &Tally, terms: &Terms) -> String {
+/// "Eight products are new: five below the limit, two at or above it, one without a verdict. One sheet is amended."
+///
+/// `tally` counts products that were never published; `results` says whether any product has a result.
+pub fn headline(tally: &Tally, amended: usize, results: bool, terms: &Terms) -> String {
+    let words = &terms.words;
     let new = tally.products();
-    if new == 0 {
-        return "Nothing is new since the last issue.".to_owned();
-    }
-    let verb = if new == 1 { "is" } else { "are" };
     // Figures in one sentence are all words or all digits.
-    let say = |n: u64| if new < 10 { number(n) } else { n.to_string() };
+    let number = |n: u64| match new < 10 {
+        true => words.spelt(n as usize),
+        false => n.to_string(),
+    };
     let parts = [
-        (tally.within, terms.within_the_limit.as_str()),
-        (tally.over, terms.over_the_limit.as_str()),
-        (tally.none, "without a verdict"),
+        (tally.within, "within"),
+        (tally.over, "over"),
+        (tally.none, "none"),
     ];
     let parts: Vec<String> = parts
         .iter()
         .filter(|(n, _)| *n > 0)
-        .map(|(n, what)| format!("{} {what}", say(*n)))
+        .map(|(n, verdict)| {
+            let part = say::newsletter_part(*n, number(*n), verdict, side(terms.rule));
+            words.say(&part)
+        })
         .collect();
-    format!(
-        "{} {verb} new: {}.",
-        sentence_case(&number_of(new, "product")),
-        listed(&parts)
-    )
+    let said = match new {
+        0 => say::newsletter_nothing(yes_no(results)),
+        n => say::newsletter_new(n, words.spelt_first(n as usize), words.list(&parts)),
+    };
+    let said = words.say(&said);
+    if amended == 0 {
+        return said;
+    }
+    let number = words.spelt_first(amended);
+    let amended = words.say(&say::newsletter_amended_count(amended as u64, number));
+    // Where sheets were amended, something is new: no product.
+    match new {
+        0 => amended,
+        _ => format!("{said} {amended}"),
+    }
 }
 
 /// How it was done, and what the limit is.
 pub fn how(config: &Config, terms: &Terms) -> String {
-    let measured = terms.lloq.map_or(
-        "Too little to measure does not mean zero.".to_owned(),
-        |lloq| {
-            format!(
-                "Too little to measure means below {}{NBSP}{}. It does not mean zero.",
-                plain(lloq),
-                terms.unit
-            )
-        },
+    let words = &config.words;
+    let (packages, times) = (
+        config.testing.packages_per_product,
+        config.testing.extractions_per_package,
     );
-    let limit = if terms.mixed {
-        format!(
-            "The limit goes with the claim; for gluten-free it is {}.",
-            terms.limit
-        )
-    } else {
-        format!("The limit for the claim is {}.", terms.limit)
-    };
-    format!(
-        "We buy {} of each product and have each package tested {}. {limit} {measured}",
-        number_of(config.testing.packages_per_product as u64, "package"),
-        match config.testing.extractions_per_package {
-            2 => "twice".to_owned(),
-            n => format!("{} times", number(n as u64)),
-        }
-    )
+    let (known, amount) = lowest(terms);
+    let said = [
+        say::newsletter_how(
+            packages as u64,
+            words.spelt(packages),
+            times as u64,
+            words.spelt(times),
+        ),
+        say::newsletter_limit(
+            yes_no(terms.mixed),
+            side(terms.rule),
+            words.limit(&config.rule),
+        ),
+        say::newsletter_measured(known, amount),
+    ];
+    said.map(|said| words.say(&said)).join(" ")
+}
+
+/// The one amount from which on all assays give a number, where there is one.
+fn lowest(terms: &Terms) -> (&'static str, String) {
+    let amount = |lloq| terms.words.quantity(&plain(lloq), terms.unit);
+    let amount = terms.lloq.map(amount);
+    (yes_no(amount.is_some()), amount.unwrap_or_default())
 }
 
 /// What a result is, and what it is not.
 pub fn snapshot(config: &Config, terms: &Terms) -> String {
     let packages = config.testing.packages_per_product;
-    let upper = upper_bound(packages);
-    format!(
-        "These are snapshots of the packages that we bought. With 0 of {packages} packages {}, up to {}{NBSP}% of all packages of a product could still be (95{NBSP}% confidence, if ours were a random pick).",
-        terms.over_the_limit,
-        percent(upper)
-    )
-}
-
-/// What a maker says, as it was written, and when.
-pub fn reply(verdict: &ProductVerdict) -> Option<String> {
-    let replies = verdict.followups.iter().rev();
-    let mut replies = replies.filter(|one| one.kind == FollowupKind::Reply);
-    let last = replies.next().filter(|_| verdict.notify_maker)?;
-    Some(format!(
-        "“{}” ({})",
-        breakable(last.statement.as_deref()?, 28),
-        numbers::date(last.on)
+    // The exact one-sided bound for none of n.
+    let upper = 1.0 - 0.05f64.powf(1.0 / packages as f64);
+    config.words.say(&say::newsletter_snapshot(
+        packages as u64,
+        side(terms.rule),
+        percent(upper, &config.words),
     ))
 }
 
+/// What the marks of the chart mean.
+pub fn note(terms: &Terms) -> String {
+    let (known, amount) = lowest(terms);
+    let marks = say::newsletter_marks(side(terms.rule), known, amount);
+    terms.words.say(&marks)
+}
+
+/// Which products the list names, where it does not name all.
+pub fn listed(terms: &Terms) -> String {
+    terms.words.say(&say::newsletter_listed(side(terms.rule)))
+}
+
+/// What the greys of the bars mean.
+pub fn bands(terms: &Terms) -> String {
+    let (known, amount) = lowest(terms);
+    terms.words.say(&say::newsletter_bands(
+        side(terms.rule),
+        yes_no(terms.mixed),
+        known,
+        amount,
+        &terms.measured,
+        &terms.limit,
+    ))
+}
+
+/// What a maker says, as it was written, and when.
+pub fn reply(verdict: &ProductVerdict, words: &Catalogue) -> Option<String> {
+    let replies = verdict.followups.iter().rev();
+    let mut replies = replies.filter(|one| one.kind == FollowupKind::Reply);
+    let last = replies.next().filter(|_| verdict.notify_maker)?;
+    let statement = breakable(last.statement.as_deref()?, 28);
+    Some(words.say(&say::newsletter_reply(statement, words.day(last.on))))
+}
+
 /// Whose makers have said nothing so far, and whose are still to be told; both have products with their sheets.
-pub fn silent(asked: &[String], to_tell: &[String]) -> Option<String> {
-    let makers = |of: &[String]| {
-        let makers = if of.len() == 1 { "maker" } else { "makers" };
-        match of.len() {
-            n if n > NAMED_AT_MOST => format!("the {makers} of {}", number_of(n as u64, "product")),
-            _ => format!("the {makers} of {}", listed(of)),
-        }
-    };
+pub fn silent(asked: &[String], to_tell: &[String], words: &Catalogue) -> Option<String> {
+    let named = |of: &[String]| yes_no(of.len() <= NAMED_AT_MOST);
     let mut said = Vec::new();
     if !asked.is_empty() {
-        said.push(format!(
-            "No statement from {} is on record. We print each one that comes.",
-            makers(asked)
-        ));
+        said.push(words.say(&say::newsletter_silent(
+            asked.len() as u64,
+            words.spelt(asked.len()),
+            named(asked),
+            words.list(asked),
+        )));
     }
     if !to_tell.is_empty() {
-        let have = if to_tell.len() == 1 { "has" } else { "have" };
-        said.push(format!(
-            "{} {have} still to be told.",
-            sentence_case(&makers(to_tell))
-        ));
+        said.push(words.say(&say::newsletter_to_tell(
+            to_tell.len() as u64,
+            words.spelt(to_tell.len()),
+            named(to_tell),
+            words.list(to_tell),
+        )));
     }
     (!said.is_empty()).then(|| said.join(" "))
 }
 
 /// What the labels of these products say, with their names where they are few.
-pub fn labels(products: &[&JudgedProduct]) -> String {
+pub fn labels(products: &[&JudgedProduct], words: &Catalogue) -> String {
     let findings = [
-        (
-            LabelFinding::GlutenSource,
-            "names a gluten source, which the rule does not allow",
-            "name a gluten source, which the rule does not allow",
-        ),
-        (
-            LabelFinding::UnverifiedOats,
-            "has oats with no word on how they are kept apart",
-            "have oats with no word on how they are kept apart",
-        ),
-        (
-            LabelFinding::NeedsReview,
-            "has a term of unclear source",
-            "have a term of unclear source",
-        ),
+        "gluten_source",
+        "not_forbidden",
+        "unverified_oats",
+        "needs_review",
     ];
     let mut said: Vec<String> = Vec::new();
-    for (finding, one, many) in findings {
+    for finding in findings {
         let with: Vec<String> = products
             .iter()
-            .filter(|product| product.verdict.label.finding == finding)
-            .map(|product| with_terms(product))
+            .filter(|product| told_as(&product.verdict.label) == Some(finding))
+            .map(|product| with_terms(product, words))
             .collect();
         if with.is_empty() {
             continue;
         }
-        let verb = if with.len() == 1 { one } else { many };
-        let named = match with.len() {
-            n if n > NAMED_AT_MOST => String::new(),
-            _ => format!(": {}", listed(&with)),
-        };
-        let n = sentence_case(&number(with.len() as u64));
-        said.push(format!("{n} {verb}{named}."));
+        said.push(words.say(&say::newsletter_labels(
+            with.len() as u64,
+            words.spelt_first(with.len()),
+            finding,
+            yes_no(with.len() <= NAMED_AT_MOST),
+            words.list(&with),
+        )));
     }
     if said.is_empty() {
-        return "No ingredient statement of the new products names a gluten source.".to_owned();
+        return words.say(&say::newsletter_labels_none());
     }
-    said.push("Such words are a reason to ask, not a test result.".to_owned());
+    said.push(words.say(&say::newsletter_labels_ask()));
     said.join(" ")
 }
 
+/// How the newsletter tells of a label. A source that is not forbidden is a source, and nothing unclear.
+fn told_as(label: &LabelReview) -> Option<&'static str> {
+    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
+    let source = |class| matches!(class, TermClass::NotForbidden(_));
+    let mut classes = label.terms.iter().map(|term| term.class);
+    match label.finding {
+        LabelFinding::GlutenSource => Some("gluten_source"),
+        LabelFinding::UnverifiedOats => Some("unverified_oats"),
+        LabelFinding::NeedsReview if !classes.clone().any(asked) && classes.any(source) => {
+            Some("not_forbidden")
+        }
+        LabelFinding::NeedsReview => Some("needs_review"),
+        LabelFinding::None | LabelFinding::NoIngredients => None,
+    }
+}
+
 /// `Windmill Crackers (“barley malt extract”)`: a product with the terms that its label names, as printed.
-fn with_terms(product: &JudgedProduct) -> String {
+fn with_terms(product: &JudgedProduct, words: &Catalogue) -> String {
     let label = &product.verdict.label;
-    let asked = |term: &&LabelTerm| !matches!(term.class, TermClass::Exempt | TermClass::LookAlike);
+    let asked = |class| !matches!(class, TermClass::Exempt | TermClass::LookAlike);
     let mut terms: Vec<String> = Vec::new();
-    for term in label.terms.iter().filter(asked) {
-        let quoted = format!("“{}”", breakable(&term.printed, 28));
+    for term in label.terms.iter().filter(|term| asked(term.class)) {
+        let quoted = words.say(&say::quoted(breakable(&term.printed, 28)));
         if !terms.contains(&quoted) {
             terms.push(quoted);
         }
@@ -178,41 +221,76 @@ fn with_terms(product: &JudgedProduct) -> String {
     if terms.is_empty() || terms.len() > NAMED_AT_MOST {
         name
     } else {
-        format!("{name} ({})", terms.join(", "))
+        words.say(&say::newsletter_product_words(name, terms.join(", ")))
     }
 }
 
-/// Which published revision this product's sheet replaces: a proof the last one, an issued sheet the one before it.
-pub fn amended(verdict: &ProductVerdict, sheet_number: &str, is_proof: bool) -> Option<String> {
+/// The revision that this product's sheet is, and the one that it replaces: of a proof the last one that was issued, of an
+/// issued sheet the one before it. None where it replaces nothing.
+pub fn replaced(verdict: &ProductVerdict, is_proof: bool) -> Option<(u32, &IssuedRevision)> {
     let mut latest_first = verdict.issued.iter().rev();
     let last = latest_first.next()?;
-    let (revision, replaced) = if is_proof {
-        (last.revision + 1, last)
-    } else {
-        (last.revision, latest_first.next()?)
-    };
-    Some(format!(
-        "{sheet_number}: revision {revision} replaces revision {} of {}.",
-        replaced.revision,
-        numbers::date(replaced.issued_on)
-    ))
+    match is_proof {
+        true => Some((last.revision + 1, last)),
+        false => Some((last.revision, latest_first.next()?)),
+    }
 }
 
-/// The programme so far.
-pub fn totals(tally: &Tally, terms: &Terms) -> String {
-    format!(
-        "So far {}: {} {}, {} {}, {} without a verdict. {} in all, {} of them with too little gluten to measure.",
-        counted(tally.products() as usize, "product", "products"),
-        tally.within,
-        terms.within_the_limit,
-        tally.over,
-        terms.over_the_limit,
-        tally.none,
-        sentence_case(&counted(
-            tally.packages.all() as usize,
-            "package",
-            "packages"
-        )),
-        tally.unmeasured
-    )
+/// Which published revision this product's sheet replaces, what was changed and why.
+pub fn amended(
+    verdict: &ProductVerdict,
+    sheet_number: &str,
+    is_proof: bool,
+    words: &Catalogue,
+) -> Option<String> {
+    let (revision, replaced) = replaced(verdict, is_proof)?;
+    let said = words.say(&say::newsletter_amended(
+        breakable(&verdict.product.name, 28),
+        sheet_number,
+        revision.to_string(),
+        replaced.revision.to_string(),
+        words.day(replaced.issued_on),
+    ));
+    let last = verdict.issued.last().filter(|_| !is_proof);
+    let why = last.map(why_revised).unwrap_or_default();
+    Some(format!("{said}{why}"))
+}
+
+/// Why a revision was made and what it changed, as it was written down when it was issued, after what was said before.
+pub fn why_revised(revision: &IssuedRevision) -> String {
+    [revision.reason.as_deref(), revision.changed.as_deref()]
+        .into_iter()
+        .flatten()
+        .map(|said| format!(" {}", full_stop(said.trim())))
+        .collect()
+}
+
+/// The programme so far, and what is not counted.
+pub fn totals(tally: &Tally, with_lab: usize, terms: &Terms) -> String {
+    let words = &terms.words;
+    let counted = say::newsletter_totals(
+        tally.products(),
+        tally.foods,
+        yes_no(tally.products() > tally.foods),
+        tally.within.to_string(),
+        tally.over.to_string(),
+        tally.none.to_string(),
+        side(terms.rule),
+    );
+    let mut said = vec![words.say(&counted)];
+    let packages = tally.packages.all();
+    if packages > 0 {
+        said.push(words.say(&say::newsletter_packages_so_far(
+            packages,
+            words.spelt_first(packages as usize),
+            tally.unmeasured.to_string(),
+        )));
+    }
+    if with_lab > 0 {
+        said.push(words.say(&say::newsletter_with_lab(
+            with_lab as u64,
+            words.spelt_first(with_lab),
+        )));
+    }
+    said.join(" ")
 }

@@ -4,100 +4,94 @@ use crate::model::label::{LabelFinding, LabelLanguage, LabelReview, LabelTerm, L
 use crate::model::registers::{Oats, Product};
 use crate::model::rule::Regime;
 use crate::model::verdict::{ProductVerdict, Verdict};
-use crate::render::words::{listed, sentence_case};
+use crate::render::words::full_stop;
+use crate::words::{Catalogue, Kind, messages, say};
 use std::collections::BTreeSet;
 
 /// Sentences about the review of a label.
-pub fn sentences(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
-    let mut said = finding(review, product, regime);
+pub fn sentences(
+    review: &LabelReview,
+    product: &Product,
+    regime: Regime,
+    words: &Catalogue,
+) -> Vec<String> {
+    let mut said = finding(review, product, regime, words);
     let explained = explained(review);
     let alone = explained.len() == 1 && explained[0].len() == 1;
     let shown = explained.iter().take(MOST_EXPLAINED);
-    said.extend(shown.map(|terms| explanation(terms, alone)));
+    said.extend(shown.map(|terms| explanation(terms, alone, words)));
     if explained.len() > MOST_EXPLAINED {
-        said.push("The data files name the rest.".to_owned());
+        said.push(words.say(&say::label_more()));
     }
-    if review.finding != LabelFinding::UnverifiedOats
-        && let Some(oats) = oats(product.oats)
-    {
-        said.push(oats.to_owned());
+    if review.finding != LabelFinding::UnverifiedOats {
+        said.extend(oats(product.oats).map(|oats| words.say(&say::label_oats_register(oats))));
     }
-    said.extend(rule_for_oats(review, regime).map(str::to_owned));
-    said.extend(rule_for_wheat_starch(review, regime).map(str::to_owned));
-    said.extend(read_in(review));
+    said.extend(rule_for_oats(review, regime).map(|of| words.say(&say::label_oats_rule(of))));
+    said.extend(
+        rule_for_wheat_starch(review, regime).map(|of| words.say(&say::label_starch_rule(of))),
+    );
+    said.extend(read_in(review, words));
+    if !review.languages.is_empty() {
+        said.push(words.say(&say::label_opinion()));
+    }
     said
 }
 
-/// What the reader of a verdict must know of the label, as the end of the sentence beside it; nothing where no ingredient
+/// What the reader of a verdict must know of the label, to be set after the sentence beside it; nothing where no ingredient
 /// is against the rule.
-pub fn beside_the_verdict(product: &ProductVerdict) -> &'static str {
-    match (product.label.finding, product.verdict) {
-        (LabelFinding::GlutenSource, Verdict::OverLimit) => {
-            " The label also names a gluten source."
-        }
-        (LabelFinding::GlutenSource, _) => {
-            " But the label names a gluten source, which the rule doesn’t allow."
-        }
-        _ => "",
+pub fn beside_the_verdict(product: &ProductVerdict, words: &Catalogue) -> String {
+    if product.label.finding != LabelFinding::GlutenSource {
+        return String::new();
     }
+    let verdict = match product.verdict {
+        Verdict::OverLimit => "over",
+        Verdict::WithinLimit(_) | Verdict::NoVerdict => "other",
+    };
+    format!(" {}", words.say(&say::label_beside_verdict(verdict)))
 }
 
 /// More explanations than this would crowd out the results.
 const MOST_EXPLAINED: usize = 4;
 
-fn finding(review: &LabelReview, product: &Product, regime: Regime) -> Vec<String> {
-    let claim = &product.claim;
+fn finding(
+    review: &LabelReview,
+    product: &Product,
+    regime: Regime,
+    words: &Catalogue,
+) -> Vec<String> {
+    let say = |said| vec![words.say(&said)];
     if review.unread {
-        return vec![
-            "We could not read this list: none of it, or too little, is in English, German, Spanish, French or Italian. It says \
-             nothing for or against the food until somebody has read it."
-                .to_owned(),
-        ];
+        return say(say::label_unread());
     }
-    let said = match review.finding {
+    let ingredients = product.ingredients.as_deref().unwrap_or_default().trim();
+    match review.finding {
         LabelFinding::GlutenSource => {
-            let terms = named(review, |class| class == TermClass::Always);
-            let verb = if terms.contains(" and ") { "name" } else { "names" };
-            format!(
-                "{terms} {verb} a gluten source. {} a food sold as “{claim}” can’t have it as an ingredient, whatever the test found.",
-                under(regime)
-            )
+            let (n, terms) = named(review, |class| class == TermClass::Always, words);
+            say(say::label_source(n, terms, law(regime), &product.claim))
         }
         LabelFinding::UnverifiedOats => {
-            "The list names oats, and we have nothing on record about how they were grown and milled. Oats pick up wheat, \
-             rye and barley easily; the test sees those three and not oats themselves."
-                .to_owned()
+            let mut said = say(say::label_oats());
+            said.extend(not_forbidden_terms(review, words));
+            said
         }
-        LabelFinding::NeedsReview => return to_review(review),
-        LabelFinding::None if product.ingredients.as_deref().is_none_or(|text| text.trim().is_empty()) => {
-            "No ingredient list is on record for this product, so there was nothing to review.".to_owned()
-        }
-        LabelFinding::None => "No term in the list names a gluten source.".to_owned(),
-        LabelFinding::NoIngredients => {
-            "No ingredient list is on record for this product, so there was nothing to review.".to_owned()
-        }
-    };
-    let others = match review.finding {
-        LabelFinding::UnverifiedOats => not_forbidden_terms(review),
-        _ => Vec::new(),
-    };
-    std::iter::once(said).chain(others).collect()
+        LabelFinding::NeedsReview => to_review(review, words),
+        LabelFinding::None if !ingredients.is_empty() => say(say::label_nothing()),
+        LabelFinding::None | LabelFinding::NoIngredients => say(say::label_no_list()),
+    }
 }
 
 /// A gluten source that is not forbidden is one however it was made; of the others it must be asked.
-fn to_review(review: &LabelReview) -> Vec<String> {
-    let mut said = not_forbidden_terms(review);
+fn to_review(review: &LabelReview, words: &Catalogue) -> Vec<String> {
+    let mut said = not_forbidden_terms(review, words);
     let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
     if said.is_empty() || review.terms.iter().any(|term| asked(term.class)) {
-        let terms = named(review, asked);
-        said.push(format!(
-            "{terms}: whether this is a gluten source depends on how it was made. That is a question to the maker, not a result."
-        ));
+        let (n, terms) = named(review, asked, words);
+        said.push(words.say(&say::label_asked(n, terms)));
     }
     said
 }
 
-fn not_forbidden_terms(review: &LabelReview) -> Vec<String> {
+fn not_forbidden_terms(review: &LabelReview, words: &Catalogue) -> Vec<String> {
     let leaves: BTreeSet<Leave> = review
         .terms
         .iter()
@@ -107,132 +101,92 @@ fn not_forbidden_terms(review: &LabelReview) -> Vec<String> {
         })
         .collect();
     let of = |leave| {
-        let terms = named(review, |class| class == TermClass::NotForbidden(leave));
-        not_forbidden(&terms, leave)
+        let own = |class| class == TermClass::NotForbidden(leave);
+        let (n, terms) = named(review, own, words);
+        words.say(&say::label_not_forbidden(
+            n,
+            terms,
+            why_not_forbidden(leave),
+        ))
     };
     leaves.into_iter().map(of).collect()
 }
 
-fn not_forbidden(terms: &str, leave: Leave) -> String {
-    let source = if terms.contains(" and ") {
-        "gluten sources"
-    } else {
-        "a gluten source"
-    };
+fn why_not_forbidden(leave: Leave) -> &'static str {
     match leave {
-        Leave::AmountAlone => format!(
-            "{terms}: {source} that this claim rule does not forbid. Regulation (EU) No 828/2014 asks for the amount of gluten alone."
-        ),
-        Leave::Processed => format!(
-            "{terms}: {source} that this claim rule does not forbid. Foods with this claim are made of grain that was processed to \
-             reduce gluten."
-        ),
-        Leave::Unsaid => format!(
-            "{terms}: {source}. The programme’s own rule sets a limit and says nothing about ingredients."
-        ),
-        Leave::UnknownClaim => format!(
-            "{terms}: {source}. What the package claims about gluten is not settled, so that no rule about its ingredients is applied."
-        ),
+        Leave::AmountAlone => "amount",
+        Leave::Processed => "processed",
+        Leave::Unsaid => "unsaid",
+        Leave::UnknownClaim => "unknown_claim",
     }
 }
 
-/// What the regime says of oats, where the list names them; nothing where the finding has said so.
+/// The regime whose rule on oats is told, where the list names them; nothing where the finding has said so.
 fn rule_for_oats(review: &LabelReview, regime: Regime) -> Option<&'static str> {
-    let named = review
-        .terms
-        .iter()
-        .any(|term| term.grain == "oats" && term.class == TermClass::Depends);
-    match regime {
-        _ if !named => None,
-        Regime::Us => Some(
-            "Oats are no gluten grain in 21 CFR 101.91; the food must still stay below 20 ppm.",
-        ),
-        Regime::Codex => Some("Codex CXS 118 leaves it to each country whether oats are allowed."),
-        Regime::Eu | Regime::Uk => Some(
-            "Under Regulation (EU) No 828/2014 oats must be produced so that other grain is kept out, and stay within 20 mg/kg.",
-        ),
-        Regime::Canada => Some(
-            "Canada allows oats that were specially produced, hold no more than 20 ppm gluten of other grain, and are called \
-             gluten-free oats (SOR/2015-114).",
-        ),
-        Regime::Chile => Some("Whether Chile’s rule allows oats is not settled."),
-        Regime::AuNz | Regime::Argentina | Regime::Custom => None,
-    }
+    let is_oats = |term: &LabelTerm| term.grain == "oats" && term.class == TermClass::Depends;
+    let silent = matches!(regime, Regime::AuNz | Regime::Argentina | Regime::Custom);
+    (!silent && review.terms.iter().any(is_oats)).then(|| law(regime))
 }
 
-/// What the regime says of starch of wheat, where the list names it.
+/// The regime whose rule on starch of wheat is told, where the list names it.
 fn rule_for_wheat_starch(review: &LabelReview, regime: Regime) -> Option<&'static str> {
     const STARCH: &[&str] = &["starch", "starke", "amidon", "almidon", "amido ", "fecula"];
-    let named = review.terms.iter().any(|term| {
+    let is_starch = |term: &LabelTerm| {
         term.grain == "wheat"
             && term.class == TermClass::Depends
             && STARCH.iter().any(|word| term.term.contains(word))
             && !term.term.contains("syrup")
-    });
-    match regime {
-        _ if !named => None,
-        Regime::Us => Some(
-            "21 CFR 101.91 allows wheat starch that was processed to remove gluten if the food stays below 20 ppm; where the label \
-             says “wheat”, it must add that the wheat was processed to meet the rule.",
-        ),
-        Regime::Codex => Some(
-            "Codex CXS 118 allows wheat starch that was specially processed to remove gluten, within 20 mg/kg.",
-        ),
-        Regime::Eu | Regime::Uk => Some(
-            "Regulation (EU) No 828/2014 does not forbid wheat starch in a gluten-free food; the amount of gluten decides.",
-        ),
-        Regime::Canada => Some("B.24.018 allows no gluten protein of wheat as an ingredient."),
-        Regime::AuNz => {
-            Some("Standard 1.2.7 allows no detectable gluten in a food sold as gluten-free.")
-        }
-        Regime::Argentina => Some("Resolución Conjunta 32/2023 allows at most 10 mg/kg."),
-        Regime::Chile => Some("The Reglamento Sanitario de los Alimentos allows at most 5 mg/kg."),
-        Regime::Custom => None,
-    }
+    };
+    let silent = regime == Regime::Custom;
+    (!silent && review.terms.iter().any(is_starch)).then(|| law(regime))
 }
 
 /// In which languages the list was read.
-fn read_in(review: &LabelReview) -> Option<String> {
-    let languages: Vec<&str> = review
-        .languages
-        .iter()
-        .map(|language| match language {
-            LabelLanguage::English => "English",
-            LabelLanguage::German => "German",
-            LabelLanguage::Spanish => "Spanish",
-            LabelLanguage::French => "French",
-            LabelLanguage::Italian => "Italian",
-        })
-        .collect();
-    (!languages.is_empty()).then(|| format!("The list was read in {}.", listed(&languages)))
+fn read_in(review: &LabelReview, words: &Catalogue) -> Option<String> {
+    let name = |language: &LabelLanguage| {
+        words.say(&say::label_language(match language {
+            LabelLanguage::English => "english",
+            LabelLanguage::German => "german",
+            LabelLanguage::Spanish => "spanish",
+            LabelLanguage::French => "french",
+            LabelLanguage::Italian => "italian",
+        }))
+    };
+    let languages: Vec<String> = review.languages.iter().map(name).collect();
+    (!languages.is_empty()).then(|| words.say(&say::label_read_in(words.list(&languages))))
 }
 
-/// The terms of some classes, as printed, in quotes.
-fn named(review: &LabelReview, wanted: impl Fn(TermClass) -> bool) -> String {
+/// The terms of some classes, as printed, in quotes, and how many they are.
+fn named(
+    review: &LabelReview,
+    wanted: impl Fn(TermClass) -> bool,
+    words: &Catalogue,
+) -> (u64, String) {
     let mut terms: Vec<String> = Vec::new();
     for term in review.terms.iter().filter(|term| wanted(term.class)) {
-        let quoted = format!("“{}”", term.printed);
+        let quoted = words.say(&say::quoted(&term.printed));
         if !terms.contains(&quoted) {
             terms.push(quoted);
         }
     }
     if terms.is_empty() {
         // The finding then rests on the register, not on a word of the list.
-        return "One ingredient".to_owned();
+        terms.push(words.say(&say::label_one_ingredient()));
     }
-    listed(&terms)
+    (terms.len() as u64, words.list(&terms))
 }
 
-fn under(regime: Regime) -> &'static str {
+/// The word by which the messages know the law of a regime.
+pub fn law(regime: Regime) -> &'static str {
     match regime {
-        Regime::Us => "Under 21 CFR 101.91",
-        Regime::Codex => "Under Codex CXS 118",
-        Regime::Eu | Regime::Uk => "Under Regulation (EU) No 828/2014",
-        Regime::Canada => "Under B.24.018 of the Food and Drug Regulations",
-        Regime::Argentina => "Under Resolución Conjunta 32/2023",
-        Regime::Chile => "Under the Reglamento Sanitario de los Alimentos",
-        Regime::AuNz => "Under Standard 1.2.7 of the Food Standards Code",
-        Regime::Custom => "Under the programme’s rule",
+        Regime::Us => "us",
+        Regime::Codex => "codex",
+        Regime::Eu | Regime::Uk => "eu",
+        Regime::Canada => "canada",
+        Regime::Argentina => "argentina",
+        Regime::Chile => "chile",
+        Regime::AuNz => "au_nz",
+        Regime::Custom => "custom",
     }
 }
 
@@ -257,22 +211,51 @@ fn explained(review: &LabelReview) -> Vec<Vec<&LabelTerm>> {
 }
 
 /// Why terms count; without their names where there is only one, since the finding has just named it.
-fn explanation(terms: &[&LabelTerm], alone: bool) -> String {
+fn explanation(terms: &[&LabelTerm], alone: bool, words: &Catalogue) -> String {
     let first = terms[0];
-    let why = for_readers(&first.why);
+    let why = why(first, words);
+    if alone {
+        return why;
+    }
     let named: Vec<String> = terms
         .iter()
-        .map(|term| format!("“{}”", term.printed))
+        .map(|term| words.say(&say::quoted(&term.printed)))
         .collect();
-    let named = listed(&named);
-    match (alone, first.grain.is_empty()) {
-        (true, _) => format!("{}.", sentence_case(&why)),
-        (false, true) => format!("{named}: {why}."),
-        (false, false) => format!("{named} ({}): {why}.", first.grain),
+    let named = words.list(&named);
+    words.say(&match grain(first, words) {
+        grain if grain.is_empty() => say::label_explained(named, why),
+        grain => say::label_explained_of(named, grain, why),
+    })
+}
+
+/// Why a term counts, as a sentence: the built-in table names its reason, and a programme writes its own.
+pub fn why(term: &LabelTerm, words: &Catalogue) -> String {
+    match known_word("label_why", &term.why) {
+        Some(known) => words.say(&say::label_why(known)),
+        None => full_stop(&for_readers(&term.why)),
     }
 }
 
-/// A reason without what the programme is to ask, which the reader of a sheet cannot, and without its full stop.
+/// The grain of a term: that of the built-in table in the language of the catalogue, any other as the programme has it.
+pub fn grain(term: &LabelTerm, words: &Catalogue) -> String {
+    let key = term.grain.replace(", ", "_").replace(' ', "_");
+    match known_word("label_grain", &key) {
+        Some(known) => words.say(&say::label_grain(known)),
+        None => term.grain.clone(),
+    }
+}
+
+/// A word of the table of terms, where the message knows it.
+fn known_word(message: &str, word: &str) -> Option<&'static str> {
+    let mut all = messages();
+    let message = all.find(|one| one.id == message)?;
+    let (_, Kind::Choice(known)) = message.given.first()? else {
+        return None;
+    };
+    known.iter().copied().find(|known| *known == word.trim())
+}
+
+/// A reason of the programme's own without what it is to ask, which the reader of a sheet cannot, and without its full stop.
 fn for_readers(why: &str) -> String {
     let mut parts = why.split(": ask");
     let mut said = parts.next().unwrap_or_default().to_owned();
@@ -285,12 +268,8 @@ fn for_readers(why: &str) -> String {
 fn oats(oats: Oats) -> Option<&'static str> {
     match oats {
         Oats::None | Oats::Unverified => None,
-        Oats::PurityProtocol => Some(
-            "Our register says that the oats were grown and milled apart from other grain. The test doesn’t see oats themselves.",
-        ),
-        Oats::Certified => Some(
-            "Our register says that the product’s certifier covers the oats. The test doesn’t see oats themselves.",
-        ),
+        Oats::PurityProtocol => Some("apart"),
+        Oats::Certified => Some("certified"),
     }
 }
 
@@ -316,6 +295,26 @@ mod tests {
             ("Barley is a gluten grain.", "Barley is a gluten grain"),
         ] {
             assert_eq!(for_readers(why), said);
+        }
+    }
+
+    #[test]
+    fn every_reason_and_grain_of_the_built_in_table_has_its_words() {
+        let table = include_str!("../../judge/labels/terms.csv");
+        let mut reader = csv::ReaderBuilder::new()
+            .comment(Some(b'#'))
+            .from_reader(table.as_bytes());
+        let rows: Vec<csv::StringRecord> = reader.records().filter_map(Result::ok).collect();
+        assert!(rows.len() > 80, "{} rows", rows.len());
+        let key = |grain: &str| grain.replace(", ", "_").replace(' ', "_");
+        for row in &rows {
+            assert!(known_word("label_why", &row[4]).is_some(), "{}", &row[4]);
+            let grain = matches!(&row[1], "none" | "other");
+            assert!(
+                grain || known_word("label_grain", &key(&row[1])).is_some(),
+                "{}",
+                &row[1]
+            );
         }
     }
 }

@@ -27,8 +27,11 @@ pub mod notice;
 /// The letter to a lab.
 pub mod query;
 
-/// How one product was tested and decided, where its numbers come from, and what every document says last.
+/// How one product was tested and decided, and what every document says last.
 pub mod method;
+
+/// Where the numbers come from, and what a lab's report says of itself.
+pub mod source;
 
 /// The sentences of the programme summary.
 pub mod summary;

@@ -216,7 +216,7 @@ fn unused_note(code: &str, paired: &PairedExtraction) -> Option<Said> {
 fn said(extraction: &Extraction, rule: Rule, words: &Catalogue) -> String {
     match extraction.outcome.reading() {
         Some(reading) => numbers::interval_said(reading, rule.limit, words),
-        None => words.say(&say::label_quoted(&extraction.reported)),
+        None => words.say(&say::quoted(&extraction.reported)),
     }
 }
 

@@ -66,4 +66,6 @@ messages! {
     mixed_line();
     /// The number of a page and of all pages.
     page_of(page: text, pages: text);
+    /// Words as somebody else has them.
+    quoted(said: text);
 }

@@ -89,23 +89,31 @@ macro_rules! messages {
     };
 }
 
-/// The groups in the order in which a reader meets them: a file of messages here, and one in each catalogue.
+/// The groups in the order in which a reader meets them: a file of messages here, and one in each catalogue. What only
+/// commands say on the screen is English whatever the documents are written in: it stands in the English catalogue alone.
 macro_rules! groups {
-    ($($group:ident),* $(,)?) => {
+    (documents: $($group:ident),*; screen: $($screen:ident),* $(,)?) => {
         $(mod $group;)*
+        $(mod $screen;)*
 
-        /// The tables of all groups.
+        /// The tables of the groups that every language has.
         const TABLES: &[&[Message]] = &[$($group::MESSAGES),*];
+
+        /// Those that English alone has.
+        const SCREEN_TABLES: &[&[Message]] = &[$($screen::MESSAGES),*];
 
         /// One function a message.
         pub mod say {
             #[allow(unused_imports)] // A group may be empty.
-            pub use {$(super::$group::say::*),*};
+            pub use {$(super::$group::say::*),*, $(super::$screen::say::*),*};
         }
 
         /// The built-in catalogues: each language with its files, path and text.
         pub const BUILT_IN: &[(Language, &[CatalogueFile<'static>])] = &[
-            (Language::English, &[$(catalogue_file!("en", $group)),*]),
+            (
+                Language::English,
+                &[$(catalogue_file!("en", $group)),*, $(catalogue_file!("en", $screen)),*],
+            ),
             (Language::German, &[$(catalogue_file!("de", $group)),*]),
             (Language::Spanish, &[$(catalogue_file!("es", $group)),*]),
         ];
@@ -128,11 +136,22 @@ macro_rules! catalogue_file {
 }
 
 groups!(
-    common, sheet, amended, reasons, label, method, charts, letters, lab, plan, summary,
-    newsletter, problems, explain
+    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, summary, newsletter, problems;
+    screen: explain
 );
 
 /// Every message, group by group.
 pub fn messages() -> impl Iterator<Item = &'static Message> {
-    TABLES.iter().flat_map(|table| table.iter())
+    let tables = TABLES.iter().chain(SCREEN_TABLES);
+    tables.flat_map(|table| table.iter())
+}
+
+/// Every message that a language has: what commands say on the screen is English alone.
+pub fn messages_in(language: Language) -> impl Iterator<Item = &'static Message> {
+    let screen: &[&[Message]] = match language {
+        Language::English => SCREEN_TABLES,
+        Language::German | Language::Spanish => &[],
+    };
+    let tables = TABLES.iter().chain(screen);
+    tables.flat_map(|table| table.iter())
 }

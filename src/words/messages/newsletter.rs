@@ -4,4 +4,136 @@ use super::*;
 
 messages! {
     "newsletter"
+    /// The newsletter's name on paper.
+    newsletter_name(short_name: text);
+    /// Its title in a PDF's data.
+    newsletter_title(programme: text, headline: text);
+    /// What it is, in a PDF's data.
+    newsletter_of(programme: text);
+    /// The first line of its plain text.
+    newsletter_first_line(programme: text);
+    /// A number of new products, taken in by the headline.
+    newsletter_part(n: count, number: text, verdict: ["within" "over" "none"], rule: ["fails" "passes" "detection"]);
+    /// What is new.
+    newsletter_new(n: count, number: text, parts: text);
+    /// That nothing is new.
+    newsletter_nothing(results: ["yes" "no"]);
+    /// How many sheets were amended.
+    newsletter_amended_count(n: count, number: text);
+    /// How the programme tests.
+    newsletter_how(packages: count, spelt_packages: text, times: count, spelt_times: text);
+    /// The limit.
+    newsletter_limit(mixed: ["yes" "no"], rule: ["fails" "passes" "detection"], limit: text);
+    /// What too little to measure means.
+    newsletter_measured(known: ["yes" "no"], amount: text);
+    /// What so few packages can say.
+    newsletter_snapshot(packages: count, rule: ["fails" "passes" "detection"], share: text);
+    /// What the marks of the chart mean.
+    newsletter_marks(rule: ["fails" "passes" "detection"], known: ["yes" "no"], amount: text);
+    /// Which products the list names, where it does not name all.
+    newsletter_listed(rule: ["fails" "passes" "detection"]);
+    /// What the greys of the bars mean.
+    newsletter_bands(rule: ["fails" "passes" "detection"], mixed: ["yes" "no"], known: ["yes" "no"], amount: text, measured: text, limit: text);
+    /// The number of a sheet, on a line of its own.
+    newsletter_sheet(number: text);
+    /// The same in a sentence or in brackets.
+    newsletter_sheet_within(number: text);
+    /// What a maker says, and when.
+    newsletter_reply(statement: text, day: text);
+    /// Whose makers have said nothing.
+    newsletter_silent(n: count, number: text, named: ["yes" "no"], products: text);
+    /// Whose makers are still to be told.
+    newsletter_to_tell(n: count, number: text, named: ["yes" "no"], products: text);
+    /// What labels say.
+    newsletter_labels(n: count, number: text, finding: ["gluten_source" "not_forbidden" "unverified_oats" "needs_review"], named: ["yes" "no"], products: text);
+    /// A product with the words of its label.
+    newsletter_product_words(product: text, words: text);
+    /// That such words are no result.
+    newsletter_labels_ask();
+    /// That no label says anything.
+    newsletter_labels_none();
+    /// A sheet that replaces another.
+    newsletter_amended(product: text, number: text, revision: text, replaced: text, day: text);
+    /// Counts by verdict, taken in by the programme so far.
+    newsletter_totals_of(within: text, over: text, none: text, rule: ["fails" "passes" "detection"]);
+    /// The programme so far.
+    newsletter_totals(products: count, foods: count, again: ["yes" "no"], within: text, over: text, none: text, rule: ["fails" "passes" "detection"]);
+    /// Its packages.
+    newsletter_packages_so_far(packages: count, number: text, unmeasured: text);
+    /// What is with the lab.
+    newsletter_with_lab(n: count, number: text);
+    /// Headings and fixed words of the newsletter.
+    newsletter_corrections();
+    /// Results.
+    newsletter_new_results();
+    /// The makers.
+    newsletter_makers();
+    /// The labels.
+    newsletter_on_labels();
+    /// Amended sheets.
+    newsletter_amended_sheets();
+    /// The programme so far.
+    newsletter_so_far();
+    /// The last words.
+    newsletter_note();
+    /// Where mistakes are reported.
+    newsletter_mistake();
+    /// A column.
+    newsletter_head_sheet();
+    /// A column.
+    newsletter_head_product();
+    /// A column.
+    newsletter_head_brand_and_product();
+    /// A column; the unit follows.
+    newsletter_head_packages();
+    /// A column; the unit follows.
+    newsletter_head_results();
+    /// A column.
+    newsletter_head_verdict();
+    /// Words for a catalogue.
+    newsletter_keywords();
+    /// A verdict in a list.
+    list_verdict(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
+    /// The same with the limit.
+    list_verdict_of(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text);
+    /// A package without a result that decides.
+    list_cell(cell: ["none" "disagree"]);
+    /// A package's range from nothing.
+    list_cell_up_to(figure: text);
+    /// A product's name with its round.
+    list_round(product: text, round: text);
+    /// The web index: its title.
+    web_sheets();
+    /// Its head.
+    web_sheets_of(programme: text);
+    /// That there is no sheet.
+    web_none();
+    /// The table's title.
+    web_published();
+    /// A column.
+    web_product();
+    /// A column.
+    web_verdict();
+    /// A column.
+    web_sheet();
+    /// A column.
+    web_issued();
+    /// The revision, after the number of a sheet.
+    web_revision(revision: text);
+    /// Sheets that do not stand any more.
+    web_under_revision();
+    /// The page of corrections: its title.
+    web_corrections();
+    /// Its head.
+    web_corrections_of(programme: text);
+    /// That there is none.
+    web_no_corrections();
+    /// A product and its sheet.
+    web_correction_of(product: text, number: text);
+    /// A revision that replaces another.
+    web_replaces(revision: text, day: text, replaced: text, replaced_day: text);
+    /// The title of a page.
+    web_title(page: text, programme: text);
+    /// Where mistakes are reported.
+    web_mistake(address: text);
 }

@@ -43,8 +43,6 @@ messages! {
     label_precautionary();
     /// Where there are none.
     label_none_on_record();
-    /// A text as somebody else wrote it.
-    label_quoted(said: text);
 
     // The verdict.
     /// The verdict over the limit.

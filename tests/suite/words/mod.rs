@@ -2,7 +2,9 @@
 
 use galleyproof::model::language::Language;
 use galleyproof::model::place::Place;
-use galleyproof::words::{Catalogue, Item, Kind, Message, Said, Value, WordFault, messages};
+use galleyproof::words::{
+    Catalogue, Item, Kind, Message, Said, Value, WordFault, messages, messages_in,
+};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use std::path::PathBuf;
@@ -104,7 +106,7 @@ fn every_message_is_printed_for_a_reader() {
 fn printed(catalogue: &Catalogue) -> String {
     let mut out = String::new();
     let mut group = "";
-    for message in messages() {
+    for message in messages_in(catalogue.language()) {
         if message.group != group {
             group = message.group;
             writeln!(out, "==== {group} ====\n").expect("a string takes all");

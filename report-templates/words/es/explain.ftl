@@ -1,1 +1,0 @@
-# The reasoning of one verdict, step by step.

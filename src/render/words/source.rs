@@ -1,0 +1,241 @@
+//! Where the numbers come from: the lab's files, what each says of itself, and what it does not say.
+
+use crate::model::extraction::{Extraction, LabRecord};
+use crate::model::package::PackageResult;
+use crate::model::place::LabFile;
+use crate::model::ppm::Ppm;
+use crate::model::rule::Rule;
+use crate::model::verdict::ProductVerdict;
+use crate::render::numbers;
+use crate::render::words::method::{short_hash, yes_no};
+use crate::words::{Catalogue, say};
+use chrono::NaiveDate;
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+/// The readings of both series: those of the other assay are printed beside.
+fn both_series(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
+    let packages = product.packages.iter();
+    let series = packages.flat_map(PackageResult::both_series);
+    series
+        .flat_map(|package| &package.pair.extractions)
+        .map(|paired| &paired.extraction)
+}
+
+/// The lab files that a product rests on, by path.
+pub fn lab_files(product: &ProductVerdict) -> Vec<Arc<LabFile>> {
+    let files: BTreeSet<Arc<LabFile>> = both_series(product)
+        .map(|extraction| Arc::clone(&extraction.source.file))
+        .collect();
+    files.into_iter().collect()
+}
+
+/// Where the numbers come from: a paragraph a lab file, with what its report says of itself. Which rows of it these are, and
+/// what else stands in it, is no part of what a sheet says: see [`places`].
+pub fn provenance(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
+    lab_files(product)
+        .iter()
+        .map(|file| source(product, file, words))
+        .collect()
+}
+
+/// Where in each of these files the numbers stand, and the file's checksum: "Rows 3 to 8. SHA-256 …".
+pub fn places(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
+    lab_files(product)
+        .iter()
+        .map(|file| place(product, file, words))
+        .collect()
+}
+
+fn from_file<'a>(product: &'a ProductVerdict, file: &LabFile) -> Vec<&'a Extraction> {
+    both_series(product)
+        .filter(|extraction| extraction.source.file.as_ref() == file)
+        .collect()
+}
+
+fn place(product: &ProductVerdict, file: &LabFile, words: &Catalogue) -> String {
+    let rows: BTreeSet<u32> = from_file(product, file)
+        .iter()
+        .map(|extraction| extraction.source.row)
+        .collect();
+    let (first, last) = (rows.first().copied(), rows.last().copied());
+    let kind = match (first, last) {
+        (None, _) | (_, None) => "none",
+        (first, last) if first == last => "one",
+        _ => "more",
+    };
+    let row = |row: Option<u32>| row.map_or_else(String::new, |row| row.to_string());
+    let sha256 = short_hash(&file.sha256);
+    words.say(&say::method_rows(kind, row(first), row(last), sha256))
+}
+
+/// Readings of one lab file.
+struct Report<'a> {
+    readings: Vec<&'a Extraction>,
+    words: &'a Catalogue,
+}
+
+fn source(product: &ProductVerdict, file: &LabFile, words: &Catalogue) -> String {
+    let report = Report {
+        readings: from_file(product, file),
+        words,
+    };
+    let name = file.path.rsplit('/').next().unwrap_or(&file.path);
+    let mut said = vec![report.head()];
+    said.extend(report.stated());
+    said.push(report.lowest(product.rule));
+    said.extend(report.remarks());
+    said.extend(report.not_stated());
+    said.push(words.say(&say::method_file(name)));
+    said.join(" ")
+}
+
+impl Report<'_> {
+    fn distinct<T: Ord>(&self, value: impl Fn(&Extraction) -> Option<T>) -> Vec<T> {
+        let values: BTreeSet<T> = self.readings.iter().filter_map(|one| value(one)).collect();
+        values.into_iter().collect()
+    }
+
+    fn of_record<T: Ord>(&self, value: impl Fn(&LabRecord) -> Option<T>) -> Vec<T> {
+        self.distinct(|one| value(&one.record))
+    }
+
+    fn reports(&self) -> Vec<String> {
+        self.distinct(|one| one.report.as_deref().map(str::to_owned))
+    }
+
+    /// The first and the last day of testing.
+    fn tested(&self) -> Option<(NaiveDate, NaiveDate)> {
+        let first = self.distinct(|one| one.tested_from.or(one.tested_on));
+        let last = self.distinct(|one| one.tested_on);
+        Some((*first.first()?, *last.last()?))
+    }
+
+    fn head(&self) -> String {
+        let labs = self
+            .words
+            .list(&self.distinct(|one| Some(one.lab.to_string())));
+        let reports = self.reports();
+        let (tested, first, last) = match self.tested() {
+            None => ("no", String::new(), String::new()),
+            Some((first, last)) if first == last => ("day", first.to_string(), String::new()),
+            Some((first, last)) => ("days", first.to_string(), last.to_string()),
+        };
+        let reported = yes_no(!reports.is_empty());
+        let reports = self.words.list(&reports);
+        let head = say::method_source(labs, reported, reports, tested, first, last);
+        self.words.say(&head)
+    }
+
+    /// What the report says of itself.
+    fn stated(&self) -> Vec<String> {
+        let mut said = Vec::new();
+        let one_line = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+        for address in self.of_record(|record| record.lab_address.as_deref().map(one_line)) {
+            said.push(say::method_address(address.trim_end_matches('.')));
+        }
+        for (day, condition) in
+            self.of_record(|record| Some((record.received_on?, record.condition.clone())))
+        {
+            let described = yes_no(condition.is_some());
+            let condition = condition.unwrap_or_default();
+            let condition = condition.trim().trim_end_matches('.');
+            said.push(say::method_received(day.to_string(), described, condition));
+        }
+        for day in self.of_record(|record| record.issued_on) {
+            said.push(say::method_issued(day.to_string()));
+        }
+        let uncertainty = self.uncertainty();
+        if !uncertainty.is_empty() {
+            let stated = self.words.list(&uncertainty);
+            said.push(say::method_uncertainty(stated.trim_end_matches('.')));
+        }
+        for accredited in self.of_record(|record| record.accredited) {
+            said.push(say::method_accredited(yes_no(accredited)));
+        }
+        said.iter().map(|said| self.words.say(said)).collect()
+    }
+
+    /// The uncertainty in the lab's words: of the whole report, else of each result.
+    fn uncertainty(&self) -> Vec<String> {
+        let whole = self.of_record(|record| record.uncertainty.clone());
+        if !whole.is_empty() {
+            return whole;
+        }
+        self.distinct(|one| {
+            let stated = one.uncertainty.as_deref()?;
+            Some(format!("{} {stated}", one.package_code))
+        })
+    }
+
+    /// From what amount on the assay gives a number, and from what amount on it detects.
+    fn lowest(&self, rule: Rule) -> String {
+        let amounts = |of: fn(&Extraction) -> Ppm| {
+            let mut amounts: Vec<Ppm> = self.readings.iter().map(|one| of(one)).collect();
+            amounts.sort_by(|a, b| a.compare(*b));
+            amounts.dedup_by(|a, b| a.same(*b));
+            let unit = rule.regime.unit();
+            let written = |amount: &Ppm| self.words.quantity(&numbers::plain(*amount), unit);
+            self.words
+                .list(&amounts.iter().map(written).collect::<Vec<_>>())
+        };
+        let said = say::method_lowest(amounts(|one| one.lloq), amounts(|one| one.lod));
+        self.words.say(&said)
+    }
+
+    /// What the lab remarks, on the report or beside a result; the first of many, and none of them at any length.
+    fn remarks(&self) -> Option<String> {
+        const SHOWN: usize = 3;
+        const LETTERS: usize = 160;
+        let mut remarks: Vec<String> = Vec::new();
+        for one in &self.readings {
+            let all = one.record.remarks.iter().map(String::as_str);
+            for remark in all.chain(one.remark.as_deref()) {
+                let remark = shortened(remark.trim().trim_end_matches('.'), LETTERS);
+                if !remark.is_empty() && !remarks.contains(&remark) {
+                    remarks.push(remark);
+                }
+            }
+        }
+        let quoted = |remark: &String| self.words.say(&say::method_quoted(remark));
+        let quoted: Vec<String> = remarks.iter().take(SHOWN).map(quoted).collect();
+        let said = say::method_remarks(self.words.list(&quoted));
+        (!quoted.is_empty()).then(|| self.words.say(&said))
+    }
+
+    /// What a reader would look for and the lab does not say.
+    fn not_stated(&self) -> Option<String> {
+        let things = [
+            (
+                "address",
+                self.of_record(|record| record.lab_address.clone())
+                    .is_empty(),
+            ),
+            ("report", self.reports().is_empty()),
+            (
+                "received",
+                self.of_record(|record| record.received_on).is_empty(),
+            ),
+            ("tested", self.tested().is_none()),
+            ("uncertainty", self.uncertainty().is_empty()),
+            (
+                "accreditation",
+                self.of_record(|record| record.accredited).is_empty(),
+            ),
+        ];
+        let missing = things.iter().filter(|(_, missing)| *missing);
+        let missing: Vec<String> = missing
+            .map(|(thing, _)| self.words.say(&say::method_thing(thing)))
+            .collect();
+        let said = say::method_not_stated(self.words.list(&missing));
+        (!missing.is_empty()).then(|| self.words.say(&said))
+    }
+}
+
+/// A text of at most so many letters.
+fn shortened(text: &str, letters: usize) -> String {
+    match text.char_indices().nth(letters) {
+        Some((end, _)) => format!("{}…", text[..end].trim_end()),
+        None => text.to_owned(),
+    }
+}
