@@ -184,14 +184,8 @@ list_verdict_of = { $verdict ->
    *[none] Kein Urteil
 }
 
-# A package in a list: it has no result, or its extractions disagree.
-list_cell = { $cell ->
-    [disagree] uneinig
-   *[none] keines
-}
-
-# A package whose result is a range that begins at nothing.
-list_cell_up_to = bis { $figure }
+# In place of the result of a package whose extractions disagree.
+list_disagree = uneinig
 
 # A product's name, where it is not its first round.
 list_round = { $product } (Runde { $round })

@@ -309,12 +309,8 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
         text: breakable(&piece.text, 30),
         marked: piece.marked,
     });
-    let sentences = words::label::sentences(
-        review,
-        &verdict.product,
-        config.rule.regime,
-        &config.words,
-    );
+    let sentences =
+        words::label::sentences(review, &verdict.product, config.rule.regime, &config.words);
     LabelFacts {
         statement: statement.collect(),
         length: review

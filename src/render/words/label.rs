@@ -103,7 +103,11 @@ fn not_forbidden_terms(review: &LabelReview, words: &Catalogue) -> Vec<String> {
     let of = |leave| {
         let own = |class| class == TermClass::NotForbidden(leave);
         let (n, terms) = named(review, own, words);
-        words.say(&say::label_not_forbidden(n, terms, why_not_forbidden(leave)))
+        words.say(&say::label_not_forbidden(
+            n,
+            terms,
+            why_not_forbidden(leave),
+        ))
     };
     leaves.into_iter().map(of).collect()
 }
@@ -120,10 +124,7 @@ fn why_not_forbidden(leave: Leave) -> &'static str {
 /// The regime whose rule on oats is told, where the list names them; nothing where the finding has said so.
 fn rule_for_oats(review: &LabelReview, regime: Regime) -> Option<&'static str> {
     let is_oats = |term: &LabelTerm| term.grain == "oats" && term.class == TermClass::Depends;
-    let silent = matches!(
-        regime,
-        Regime::AuNz | Regime::Argentina | Regime::Custom
-    );
+    let silent = matches!(regime, Regime::AuNz | Regime::Argentina | Regime::Custom);
     (!silent && review.terms.iter().any(is_oats)).then(|| law(regime))
 }
 

@@ -31,7 +31,10 @@ pub fn passages(decided: &Decided, config: &Config, terms: &Terms) -> Vec<Passag
         ("buying", Some(buying(config))),
         ("testing", Some(testing(&decided.products, config, terms))),
         ("agreement", Some(agreement(decided, config))),
-        ("result", Some(words.say(&say::practice_result(of, limit.as_str())))),
+        (
+            "result",
+            Some(words.say(&say::practice_result(of, limit.as_str()))),
+        ),
         ("misses", Some(words.say(&say::practice_misses()))),
         (
             "rule",

@@ -112,7 +112,9 @@ impl Report<'_> {
     }
 
     fn head(&self) -> String {
-        let labs = self.words.list(&self.distinct(|one| Some(one.lab.to_string())));
+        let labs = self
+            .words
+            .list(&self.distinct(|one| Some(one.lab.to_string())));
         let reports = self.reports();
         let (tested, first, last) = match self.tested() {
             None => ("no", String::new(), String::new()),
@@ -174,7 +176,8 @@ impl Report<'_> {
             amounts.dedup_by(|a, b| a.same(*b));
             let unit = rule.regime.unit();
             let written = |amount: &Ppm| self.words.quantity(&numbers::plain(*amount), unit);
-            self.words.list(&amounts.iter().map(written).collect::<Vec<_>>())
+            self.words
+                .list(&amounts.iter().map(written).collect::<Vec<_>>())
         };
         let said = say::method_lowest(amounts(|one| one.lloq), amounts(|one| one.lod));
         self.words.say(&said)
@@ -203,12 +206,22 @@ impl Report<'_> {
     /// What a reader would look for and the lab does not say.
     fn not_stated(&self) -> Option<String> {
         let things = [
-            ("address", self.of_record(|record| record.lab_address.clone()).is_empty()),
+            (
+                "address",
+                self.of_record(|record| record.lab_address.clone())
+                    .is_empty(),
+            ),
             ("report", self.reports().is_empty()),
-            ("received", self.of_record(|record| record.received_on).is_empty()),
+            (
+                "received",
+                self.of_record(|record| record.received_on).is_empty(),
+            ),
             ("tested", self.tested().is_none()),
             ("uncertainty", self.uncertainty().is_empty()),
-            ("accreditation", self.of_record(|record| record.accredited).is_empty()),
+            (
+                "accreditation",
+                self.of_record(|record| record.accredited).is_empty(),
+            ),
         ];
         let missing = things.iter().filter(|(_, missing)| *missing);
         let missing: Vec<String> = missing

@@ -1,9 +1,10 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
+/// Label, method, figures' sources and the newsletter, in each language.
+mod texts;
+
 use galleyproof::model::language::Language;
-use galleyproof::words::{
-    Catalogue, Kind, Message, Said, Value, WordFault, messages, messages_in,
-};
+use galleyproof::words::{Catalogue, Kind, Message, Said, Value, WordFault, messages, messages_in};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use std::path::PathBuf;
