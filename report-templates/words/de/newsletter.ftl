@@ -157,14 +157,14 @@ newsletter_sheet_within = Blatt { $number }
 # The verdict in a list whose products have one limit.
 list_verdict = { $verdict ->
     [over] { $rule ->
-        [passes] Darüber
+        [passes] Über Grenzwert
         [detection] Nachgewiesen
-       *[fails] Nicht darunter
+       *[fails] Ab Grenzwert
     }
     [within] { $rule ->
-        [passes] Nicht darüber
+        [passes] Bis Grenzwert
         [detection] Nicht nachgewiesen
-       *[fails] Darunter
+       *[fails] Unter Grenzwert
     }
    *[none] Kein Urteil
 }
@@ -183,6 +183,9 @@ list_verdict_of = { $verdict ->
     }
    *[none] Kein Urteil
 }
+
+# What parts results that stand in a row: no comma where figures have one.
+list_between = { "; " }
 
 # In place of the result of a package whose extractions disagree.
 list_disagree = uneinig

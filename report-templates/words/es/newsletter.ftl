@@ -178,6 +178,9 @@ list_verdict_of = { $verdict ->
    *[none] Sin dictamen
 }
 
+# What parts results that stand in a row: no comma where figures have one.
+list_between = { "; " }
+
 # In place of the result of a package whose extractions disagree.
 list_disagree = discrepan
 

@@ -96,6 +96,8 @@ messages! {
     list_verdict(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
     /// The same with the limit.
     list_verdict_of(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text);
+    /// What parts results in a row.
+    list_between();
     /// A package whose extractions disagree.
     list_disagree();
     /// A product's name with its round.
