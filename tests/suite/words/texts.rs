@@ -2,7 +2,7 @@
 
 use crate::render::products;
 use crate::sample;
-use crate::summary::{US, invented};
+use crate::summary::invented;
 use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::extraction::LabRecord;
@@ -136,7 +136,7 @@ fn the_newsletter_is_in_its_language_in_every_form() {
         (Language::German, "de", "Etiketten"),
         (Language::Spanish, "es", "etiqueta"),
     ] {
-        let mut config = invented::config(US, "a4");
+        let mut config = invented::config("regime = \"us\"", "a4");
         config.programme.language = language;
         config.words = Arc::new(Catalogue::built_in(language));
         let mut decided = invented::decided(6, &config);
