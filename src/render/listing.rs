@@ -2,9 +2,8 @@
 
 use crate::model::decided::JudgedProduct;
 use crate::model::label::LabelFinding;
-use crate::model::package::{PackageResult, ResultKind, Standing};
+use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::PairState;
-use crate::model::ppm::Ppm;
 use crate::model::rule::{Limit, Rule};
 use crate::model::verdict::Verdict;
 use crate::render::numbers;
@@ -131,21 +130,9 @@ fn cell(package: &PackageResult, limit: Limit, words: &Catalogue) -> Cell {
         Standing::BelowQuantification | Standing::Within => "within",
         Standing::Inconclusive | Standing::Unresolved => "none",
     };
-    let said = match (package.standing, package.result) {
-        (Standing::Unresolved, _) if disagree => Some(say::list_cell("disagree")),
-        (_, ResultKind::None) => Some(say::list_cell("none")),
-        (_, ResultKind::Range(range)) if range.lower == Ppm::ZERO => {
-            let figure = |upper| words.locale().figure(&numbers::figure(upper, limit));
-            range.upper.map(|upper| say::list_cell_up_to(figure(upper)))
-        }
-        _ => None,
-    };
-    let text = match said {
-        Some(said) => words.say(&said),
-        None => {
-            let result = numbers::result(&package.result, limit);
-            words.locale().figure(&result)
-        }
+    let text = match package.standing {
+        Standing::Unresolved if disagree => words.say(&say::list_disagree()),
+        _ => numbers::result_said(&package.result, limit, words),
     };
     Cell { state, text }
 }

@@ -127,7 +127,7 @@ label_more = Die übrigen stehen in den Datendateien.
 label_read_in = Die Liste wurde gelesen auf { $languages }.
 
 # Marks the review as an opinion (ISO/IEC 17025:2017, 7.8.7, of a laboratory's own reports).
-label_opinion = So lesen wir das Etikett; ein Ergebnis des Labors ist das nicht.
+label_opinion = Das ist unsere Lesart, kein Ergebnis des Labors.
 
 ## Beside the verdict
 

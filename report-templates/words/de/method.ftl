@@ -5,7 +5,7 @@
 # The assay in the lab's words, and how often the programme has each package extracted.
 method_assay = { $times ->
     [one] Verfahren: { $assays }. Jede Packung soll einmal extrahiert werden.
-    [2] Verfahren: { $assays }. Jede Packung soll zweimal extrahiert werden (Doppelbestimmung).
+    [2] Verfahren: { $assays }. Jede Packung soll zweimal extrahiert werden.
    *[other] Verfahren: { $assays }. Von jeder Packung sollen { $spelt } Extraktionen gemessen werden.
 }
 
@@ -135,12 +135,12 @@ method_quoted = „{ $words }“
 
 # A thing in the list of the next one.
 method_thing = { $thing ->
-    [address] die Anschrift des Labors
-    [report] die Nummer des Prüfberichts
-    [received] der Tag des Eingangs im Labor
-    [tested] der Tag der Untersuchung
-    [uncertainty] die Messunsicherheit
-   *[accreditation] ob das Labor für diese Prüfung akkreditiert ist
+    [address] Anschrift des Labors
+    [report] Nummer des Prüfberichts
+    [received] Tag des Eingangs
+    [tested] Tag der Untersuchung
+    [uncertainty] Messunsicherheit
+   *[accreditation] Akkreditierung
 }
 
 # What the lab does not state: said, and not passed over.
@@ -164,8 +164,8 @@ method_exhibit = { $kind ->
 
 # What every sheet, the newsletter and the web pages say last. $name is the authority of the settings, without "the".
 method_caution = { $regulator ->
-    [named] Dies ist kein ärztlicher Rat. Fragen Sie in der ärztlichen Praxis oder in der Ernährungsberatung, was es für Sie bedeutet. Ein Test auf Gluten ist kein Test auf Weizenallergie. Ob ein Lebensmittel als glutenfrei verkauft werden darf, entscheidet die zuständige Behörde ({ $name }); ihr Wort geht unserem vor. Bitte werben Sie nicht mit unseren Ergebnissen.
-   *[none] Dies ist kein ärztlicher Rat. Fragen Sie in der ärztlichen Praxis oder in der Ernährungsberatung, was es für Sie bedeutet. Ein Test auf Gluten ist kein Test auf Weizenallergie. Ob ein Lebensmittel als glutenfrei verkauft werden darf, entscheiden die Behörden; ihr Wort geht unserem vor. Bitte werben Sie nicht mit unseren Ergebnissen.
+    [named] Dies ist kein ärztlicher Rat. Was es für Sie bedeutet, sagt Ihnen die ärztliche Praxis oder die Ernährungsberatung. Ein Test auf Gluten ist kein Test auf Weizenallergie. Ob ein Lebensmittel als glutenfrei verkauft werden darf, entscheidet die zuständige Behörde ({ $name }); ihr Wort geht unserem vor. Bitte werben Sie nicht mit unseren Ergebnissen.
+   *[none] Dies ist kein ärztlicher Rat. Was es für Sie bedeutet, sagt Ihnen die ärztliche Praxis oder die Ernährungsberatung. Ein Test auf Gluten ist kein Test auf Weizenallergie. Ob ein Lebensmittel als glutenfrei verkauft werden darf, entscheiden die Behörden; ihr Wort geht unserem vor. Bitte werben Sie nicht mit unseren Ergebnissen.
 }
 
 ## What a sheet's PDF carries

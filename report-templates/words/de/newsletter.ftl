@@ -157,14 +157,14 @@ newsletter_sheet_within = Blatt { $number }
 # The verdict in a list whose products have one limit.
 list_verdict = { $verdict ->
     [over] { $rule ->
-        [passes] Darüber
+        [passes] Über Grenzwert
         [detection] Nachgewiesen
-       *[fails] Nicht darunter
+       *[fails] Ab Grenzwert
     }
     [within] { $rule ->
-        [passes] Nicht darüber
+        [passes] Bis Grenzwert
         [detection] Nicht nachgewiesen
-       *[fails] Darunter
+       *[fails] Unter Grenzwert
     }
    *[none] Kein Urteil
 }
@@ -184,14 +184,11 @@ list_verdict_of = { $verdict ->
    *[none] Kein Urteil
 }
 
-# A package in a list: it has no result, or its extractions disagree.
-list_cell = { $cell ->
-    [disagree] uneinig
-   *[none] keines
-}
+# What parts results that stand in a row: no comma where figures have one.
+list_between = { "; " }
 
-# A package whose result is a range that begins at nothing.
-list_cell_up_to = bis { $figure }
+# In place of the result of a package whose extractions disagree.
+list_disagree = uneinig
 
 # A product's name, where it is not its first round.
 list_round = { $product } (Runde { $round })

@@ -127,7 +127,7 @@ label_more = The data files name the rest.
 label_read_in = The list was read in { $languages }.
 
 # Marks the review as an opinion (ISO/IEC 17025:2017, 7.8.7, of a laboratory's own reports).
-label_opinion = This is our reading of the label, not a result of the lab.
+label_opinion = This is our reading, not a result of the lab.
 
 ## Beside the verdict
 

@@ -116,7 +116,7 @@ method_received = { $described ->
 method_issued = Report issued { $day }.
 
 # The lowest amount given as a number, and the lowest that is detected.
-method_lowest = Quantified from { $lloq } on (LLOQ), detected from { $lod } on (LOD).
+method_lowest = LLOQ { $lloq }, LOD { $lod }.
 
 # In the lab's words.
 method_uncertainty = Uncertainty as the lab gives it: { $stated }.
@@ -136,11 +136,11 @@ method_quoted = “{ $words }”
 # A thing in the list of the next one.
 method_thing = { $thing ->
     [address] the lab’s address
-    [report] the number of the report
-    [received] when the lab received the packages
-    [tested] when it tested them
-    [uncertainty] the uncertainty
-   *[accreditation] whether the lab is accredited for this test
+    [report] report number
+    [received] day received
+    [tested] day tested
+    [uncertainty] uncertainty
+   *[accreditation] accreditation
 }
 
 # What the lab does not state: said, and not passed over.

@@ -169,14 +169,11 @@ list_verdict_of = { $verdict ->
    *[none] No verdict
 }
 
-# A package in a list: it has no result, or its extractions disagree.
-list_cell = { $cell ->
-    [disagree] disagree
-   *[none] none
-}
+# What parts results that stand in a row: no comma where figures have one.
+list_between = { ", " }
 
-# A package whose result is a range that begins at nothing.
-list_cell_up_to = up to { $figure }
+# In place of the result of a package whose extractions disagree.
+list_disagree = disagree
 
 # A product's name, where it is not its first round.
 list_round = { $product } (round { $round })

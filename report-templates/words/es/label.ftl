@@ -127,7 +127,7 @@ label_more = Los demás están en los archivos de datos.
 label_read_in = La lista se leyó en { $languages }.
 
 # Marks the review as an opinion (ISO/IEC 17025:2017, 7.8.7, of a laboratory's own reports).
-label_opinion = Es nuestra lectura de la etiqueta, no un resultado del laboratorio.
+label_opinion = Es nuestra lectura, no un resultado del laboratorio.
 
 ## Beside the verdict
 

@@ -116,7 +116,7 @@ method_received = { $described ->
 method_issued = Informe emitido el { $day }.
 
 # The lowest amount given as a number, and the lowest that is detected.
-method_lowest = Límite de cuantificación: { $lloq }; límite de detección: { $lod }.
+method_lowest = Límite de cuantificación { $lloq }, de detección { $lod }.
 
 # In the lab's words.
 method_uncertainty = Incertidumbre según el laboratorio: { $stated }.
@@ -135,12 +135,12 @@ method_quoted = «{ $words }»
 
 # A thing in the list of the next one.
 method_thing = { $thing ->
-    [address] la dirección del laboratorio
-    [report] el número del informe
-    [received] cuándo recibió el laboratorio los envases
-    [tested] cuándo los analizó
-    [uncertainty] la incertidumbre
-   *[accreditation] si el laboratorio está acreditado para este ensayo
+    [address] dirección del laboratorio
+    [report] número de informe
+    [received] fecha de recepción
+    [tested] fecha del análisis
+    [uncertainty] incertidumbre
+   *[accreditation] acreditación
 }
 
 # What the lab does not state: said, and not passed over.
@@ -164,8 +164,8 @@ method_exhibit = { $kind ->
 
 # What every sheet, the newsletter and the web pages say last. $name is the authority of the settings, without "the".
 method_caution = { $regulator ->
-    [named] Esto no es consejo médico. Pregunte en su consulta médica o de nutrición qué significa para usted. Un análisis de gluten no es un análisis de alergia al trigo. Si un alimento puede venderse como sin gluten lo decide la autoridad competente ({ $name }); su palabra está por encima de la nuestra. Le rogamos que no use nuestros resultados en publicidad.
-   *[none] Esto no es consejo médico. Pregunte en su consulta médica o de nutrición qué significa para usted. Un análisis de gluten no es un análisis de alergia al trigo. Si un alimento puede venderse como sin gluten lo deciden las autoridades; su palabra está por encima de la nuestra. Le rogamos que no use nuestros resultados en publicidad.
+    [named] Esto no es consejo médico. Pregunte en su consulta médica o de nutrición qué significa para usted. Un análisis de gluten no es un análisis de alergia al trigo. Si un alimento puede venderse como sin gluten lo decide la autoridad competente ({ $name }); su palabra está por encima de la nuestra. No use nuestros resultados en publicidad.
+   *[none] Esto no es consejo médico. Pregunte en su consulta médica o de nutrición qué significa para usted. Un análisis de gluten no es un análisis de alergia al trigo. Si un alimento puede venderse como sin gluten lo deciden las autoridades; su palabra está por encima de la nuestra. No use nuestros resultados en publicidad.
 }
 
 ## What a sheet's PDF carries

@@ -2,12 +2,14 @@
 
 use crate::model::decided::JudgedProduct;
 use crate::model::label::TermClass;
-use crate::render::explain::words::line;
+use crate::render::explain::words::{line, plain, say};
+use crate::render::words::label::why;
+use crate::words::{english, say};
 
 /// The label's part.
 pub fn explain_label(out: &mut String, judged: &JudgedProduct) {
     let label = &judged.verdict.label;
-    line(out, 0, "The label");
+    say(out, 0, &say::explain_label());
     let marked: String = label
         .statement
         .iter()
@@ -17,36 +19,24 @@ pub fn explain_label(out: &mut String, judged: &JudgedProduct) {
         })
         .collect();
     if !marked.trim().is_empty() {
-        line(out, 1, &format!("“{}”", marked.trim()));
+        say(out, 1, &say::explain_statement(marked.trim()));
     }
-    line(
-        out,
-        1,
-        &format!("Finding: {}", label.finding.word().replace('_', " ")),
-    );
+    say(out, 1, &say::explain_finding(plain(label.finding.word())));
     for term in &label.terms {
         let class = match term.class {
-            TermClass::Always => "always a gluten source",
-            TermClass::NotForbidden(_) => "a gluten source, not forbidden",
-            TermClass::Depends => "depends: ask",
+            TermClass::Always => "always",
+            TermClass::NotForbidden(_) => "not_forbidden",
+            TermClass::Depends => "depends",
             TermClass::Exempt => "exempt",
-            TermClass::LookAlike => "no gluten source",
+            TermClass::LookAlike => "look_alike",
         };
-        line(
-            out,
-            2,
-            &format!(
-                "“{}” ({}; {class}): {} [{}]",
-                term.printed, term.grain, term.why, term.source
-            ),
-        );
+        let class = english().say(&say::explain_class(class));
+        let why = why(term, english());
+        let said = say::explain_term(&term.printed, &term.grain, class, why, &term.source);
+        say(out, 2, &said);
     }
     for precaution in &label.precautionary {
-        line(
-            out,
-            2,
-            &format!("kept apart, no ingredient: “{precaution}”"),
-        );
+        say(out, 2, &say::explain_precaution(precaution));
     }
     line(out, 0, "");
 }

@@ -9,42 +9,28 @@ use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
-use words::{figure, line};
+use crate::render::words::method::yes_no;
+use crate::words::{english, plain_reasons, say, side};
+use words::{figure, line, plain, say};
 
 /// The reasoning in plain text: the rule, each package with its readings, cells, comparison and standing, the verdict with
-/// its reasons, the label, and what so few packages can say.
+/// its reasons, the label, and what so few packages can say. A command's words are English, whatever the documents are.
 pub fn explain(judged: &JudgedProduct, config: &Config) -> String {
     let verdict = &judged.verdict;
     let mut text = String::new();
     let out = &mut text;
-    line(
-        out,
-        0,
-        &format!(
-            "{} ({}), round {}",
-            verdict.product.name, verdict.product.product_id, verdict.round
-        ),
-    );
+    let product = &verdict.product;
+    let head = say::explain_product(&product.name, &product.product_id, &verdict.round);
+    say(out, 0, &head);
     line(out, 0, "");
-    line(
-        out,
-        0,
-        &format!(
-            "Claim: “{}” ({})",
-            verdict.claim.text,
-            verdict.claim.class.word()
-        ),
-    );
+    let class = verdict.claim.class.word();
+    say(out, 0, &say::explain_claim(&verdict.claim.text, class));
     rule(out, &verdict.rule, config);
     for package in &verdict.packages {
         packages::explain_package(out, package, &verdict.rule, config);
         if let Some(other) = &package.other_series {
-            let kind = other.pair.assay_kind.word();
-            line(
-                out,
-                0,
-                &format!("The same package by the {kind} assay, printed beside"),
-            );
+            let assay = other.pair.assay_kind.word();
+            say(out, 0, &say::explain_beside(assay));
             packages::explain_package(out, other, &verdict.rule, config);
         }
     }
@@ -56,76 +42,45 @@ pub fn explain(judged: &JudgedProduct, config: &Config) -> String {
 
 fn rule(out: &mut String, rule: &Rule, config: &Config) {
     let limit = rule.limit;
-    line(out, 0, "The rule");
-    let sign = if limit.passes { ">" } else { ">=" };
-    let over = if limit.detection {
-        "over is every figure that the lab gives, and what reaches its limit of detection"
-            .to_owned()
-    } else {
-        format!("over the limit is x {sign} {} ppm", figure(limit.ppm))
-    };
-    line(out, 1, &format!("Regime {}: {over}.", rule.regime.word()));
-    match rule.decision {
-        Decision::Simple => line(out, 1, "Simple decision: the figure as it stands."),
+    say(out, 0, &say::explain_rule());
+    let over = say::explain_over(rule.regime.word(), side(limit), figure(limit.ppm));
+    say(out, 1, &over);
+    let decision = match rule.decision {
+        Decision::Simple => say::explain_simple(),
         Decision::Guarded {
             relative_expanded_uncertainty: u,
-        } => line(
-            out,
-            1,
-            &format!(
-                "Guarded decision: over where x (1 - {u}) is over, within where x (1 + {u}) is not; between them inconclusive."
-            ),
-        ),
-    }
-    line(
-        out,
-        1,
-        &format!(
-            "Asked for: {} packages with {} extractions each; relative repeatability {}.",
-            config.testing.packages_per_product,
-            config.testing.extractions_per_package,
-            config.testing.relative_repeatability
-        ),
+        } => say::explain_guarded(u.to_string()),
+    };
+    say(out, 1, &decision);
+    let testing = &config.testing;
+    let asked = say::explain_asked(
+        testing.packages_per_product as u64,
+        testing.extractions_per_package as u64,
+        testing.relative_repeatability.to_string(),
     );
+    say(out, 1, &asked);
     line(out, 0, "");
 }
 
 fn explain_verdict(out: &mut String, judged: &JudgedProduct, config: &Config) {
     let verdict = &judged.verdict;
-    line(out, 0, "The verdict");
-    line(
-        out,
-        1,
-        &format!(
-            "{} of {} packages count; the worst one decides.",
-            verdict.packages.len(),
-            config.testing.packages_per_product
-        ),
-    );
-    let grade = verdict.verdict.grade().map_or_else(String::new, |grade| {
-        format!(", {}", grade.replace('_', " "))
-    });
-    line(
-        out,
-        1,
-        &format!("{}{grade}", verdict.verdict.word().replace('_', " ")),
-    );
-    let words = &config.words;
-    for reason in crate::words::plain_reasons(&verdict.reasons, &verdict.rule, words) {
-        line(out, 2, &reason);
-    }
+    say(out, 0, &say::explain_verdict());
+    let asked = config.testing.packages_per_product as u64;
+    let count = say::explain_count(verdict.packages.len() as u64, asked);
+    say(out, 1, &count);
+    let grade = verdict.verdict.grade();
+    let words = [Some(verdict.verdict.word()), grade].into_iter().flatten();
+    let words: Vec<String> = words.map(plain).collect();
+    line(out, 1, &words.join(", "));
     let unfit = verdict.method_unfit.iter();
-    let unsaid: Vec<Reason> = unfit
-        .filter(|unfit| !verdict.reasons.contains(unfit))
-        .cloned()
-        .collect();
-    for reason in crate::words::plain_reasons(&unsaid, &verdict.rule, words) {
+    let unsaid = unfit.filter(|unfit| !verdict.reasons.contains(unfit));
+    let reasons: Vec<Reason> = verdict.reasons.iter().chain(unsaid).cloned().collect();
+    for reason in plain_reasons(&reasons, &verdict.rule, english()) {
         line(out, 2, &reason);
     }
     for caution in &judged.cautions {
-        line(out, 2, &format!("To bear in mind: {}", caution.word()));
+        say(out, 2, &say::explain_bear(caution.word()));
     }
-    let notify = if verdict.notify_maker { "yes" } else { "no" };
-    line(out, 1, &format!("To be told to the maker: {notify}"));
+    say(out, 1, &say::explain_told(yes_no(verdict.notify_maker)));
     line(out, 0, "");
 }

@@ -7,17 +7,16 @@ use crate::model::pair::{Comparison, PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::registers::Photograph;
 use crate::model::rule::{Decision, Limit, Rule};
-use crate::render::explain::words::{figure, line};
+use crate::render::explain::words::{figure, line, plain, say};
+use crate::render::words::method::yes_no;
+use crate::words::{Said, english, say};
 
 /// The reasoning of one package.
 pub fn explain_package(out: &mut String, package: &PackageResult, rule: &Rule, config: &Config) {
-    line(
-        out,
-        0,
-        &format!("Package {}", package.pair.package.package_code),
-    );
+    let bought = &package.pair.package;
+    say(out, 0, &say::explain_package(&bought.package_code));
     if package.pair.extractions.is_empty() {
-        line(out, 1, "No lab file has a row for it.");
+        say(out, 1, &say::explain_no_row());
     }
     for row in &package.pair.extractions {
         explain_extraction(out, row);
@@ -26,62 +25,46 @@ pub fn explain_package(out: &mut String, package: &PackageResult, rule: &Rule, c
         explain_comparison(out, package, comparison, config);
     }
     let state = match package.pair.state {
-        PairState::Agree => "The readings agree: the gap is not larger than allowed.",
-        PairState::Disagree => "The readings disagree: the gap is larger than allowed.",
-        PairState::Incomplete => "Incomplete: fewer usable readings than asked for.",
-        PairState::Missing => "Missing: the lab has reported nothing.",
+        PairState::Agree => "agree",
+        PairState::Disagree => "disagree",
+        PairState::Incomplete => "incomplete",
+        PairState::Missing => "missing",
     };
-    line(out, 1, state);
+    say(out, 1, &say::explain_state(state));
     explain_result(out, package, rule);
-    let bought = &package.pair.package;
     if let Some(custody) = &bought.custody {
-        line(out, 1, &format!("Custody: {custody}"));
+        say(out, 1, &say::explain_custody(custody));
     }
     for photograph in &bought.photographs {
         let Photograph { path, sha256 } = photograph;
-        line(out, 1, &format!("Photograph: {path}, SHA-256 {sha256}"));
+        say(out, 1, &say::explain_photograph(path, sha256));
     }
     line(out, 0, "");
 }
 
 fn explain_extraction(out: &mut String, row: &PairedExtraction) {
     let extraction = &row.extraction;
-    let reading = match extraction.outcome.reading() {
-        Some(reading) => format!("{} ppm", interval(&reading)),
-        None => "no reading".to_owned(),
-    };
-    line(
-        out,
-        1,
-        &format!(
-            "Extraction {}: “{}” in {}, read as {reading} (LLOQ {} ppm)",
-            extraction.number,
-            extraction.reported,
-            extraction.source.place(),
-            figure(extraction.lloq)
-        ),
+    let reading = extraction.outcome.reading();
+    let said = say::explain_reading(
+        extraction.number.to_string(),
+        &extraction.reported,
+        extraction.source.place().to_string(),
+        yes_no(reading.is_some()),
+        reading.as_ref().map(interval).unwrap_or_default(),
+        figure(extraction.lloq),
     );
+    say(out, 1, &said);
     if extraction.from_gliadin {
-        line(out, 2, "reported as gliadin: gluten = 2 x gliadin");
+        say(out, 2, &say::explain_gliadin());
     }
     for source in &row.also_reported {
-        line(
-            out,
-            2,
-            &format!("the same in {}: counted once", source.place()),
-        );
+        say(out, 2, &say::explain_again(source.place().to_string()));
     }
     match &row.usage {
         Usage::Used => {}
-        Usage::NoReading => line(out, 2, "not used: it gives no reading"),
-        Usage::InConflict => line(
-            out,
-            2,
-            "not used: another cell reports this extraction otherwise",
-        ),
-        Usage::Excluded { reason, by } => {
-            line(out, 2, &format!("not used: set aside by {by}: {reason}"));
-        }
+        Usage::NoReading => say(out, 2, &say::explain_unused("unread")),
+        Usage::InConflict => say(out, 2, &say::explain_unused("conflict")),
+        Usage::Excluded { reason, by } => say(out, 2, &say::explain_set_aside(by, reason)),
     }
 }
 
@@ -109,78 +92,26 @@ fn explain_comparison(
         .iter()
         .filter_map(|reading| reading.upper)
         .reduce(Ppm::min);
-    let upper = upper.map_or_else(|| "no end".to_owned(), figure);
-    line(
-        out,
-        1,
-        &format!("Comparison of {n} readings (ISO 5725-6, on intervals)"),
-    );
-    line(
-        out,
-        2,
-        &format!(
-            "gap = max(0, largest lower bound {} - smallest upper bound {upper}) = {} ppm",
+    let repeatability = config.testing.relative_repeatability.to_string();
+    say(out, 1, &say::explain_comparison(n as u64));
+    let steps = [
+        say::explain_gap(
             figure(lower),
-            figure(gap)
+            yes_no(upper.is_some()),
+            upper.map(figure).unwrap_or_default(),
+            figure(gap),
         ),
-    );
-    let how = if gap.0 > 0.0 {
-        "the mean of the readings, each at its point nearest to the middle of those two bounds"
-    } else {
-        "the mean of all finite bounds"
-    };
-    line(out, 2, &format!("m = {how} = {} ppm", figure(m)));
-    line(
-        out,
-        2,
-        &format!(
-            "q = the largest quantification limit = {} ppm; s = sqrt((q / 10)^2 + ({} x m)^2) = {} ppm",
-            figure(q),
-            config.testing.relative_repeatability,
-            figure(s)
-        ),
-    );
-    line(
-        out,
-        2,
-        &format!(
-            "allowed = f({n}) x s = {factor} x {} = {} ppm",
-            figure(s),
-            figure(allowed)
-        ),
-    );
+        say::explain_mean(yes_no(gap.0 > 0.0), figure(m)),
+        say::explain_scatter(figure(q), repeatability, figure(s)),
+        say::explain_allowed(n as u64, factor.to_string(), figure(s), figure(allowed)),
+    ];
+    for step in &steps {
+        say(out, 2, step);
+    }
 }
 
 fn explain_result(out: &mut String, package: &PackageResult, rule: &Rule) {
-    let how = match (package.pair.state, &package.result) {
-        (_, ResultKind::None) => "no sound result".to_owned(),
-        (_, ResultKind::Below { upper }) => {
-            format!("below {} ppm, the largest “below n”", figure(*upper))
-        }
-        (_, ResultKind::Value { mean }) => {
-            let figures: Vec<String> = usable(package)
-                .iter()
-                .map(|reading| figure(reading.lower))
-                .collect();
-            format!(
-                "mean = ({}) / {} = {} ppm",
-                figures.join(" + "),
-                figures.len(),
-                figure(*mean)
-            )
-        }
-        (PairState::Disagree, ResultKind::Range(range)) => format!(
-            "from the smallest to the largest bound, {} to {} ppm",
-            figure(range.lower),
-            end(range.upper)
-        ),
-        (_, ResultKind::Range(range)) => format!(
-            "from the mean of the lower to the mean of the upper bounds, {} to {} ppm",
-            figure(range.lower),
-            end(range.upper)
-        ),
-    };
-    line(out, 1, &format!("Result: {how}"));
+    say(out, 1, &result(package));
     if let Decision::Guarded {
         relative_expanded_uncertainty: u,
     } = rule.decision
@@ -188,21 +119,34 @@ fn explain_result(out: &mut String, package: &PackageResult, rule: &Rule) {
         guard(out, &package.result, u);
     }
     if package.straddles_limit {
-        line(
-            out,
-            1,
-            "The readings stand on both sides of the limit; since they agree, their mean decides.",
-        );
+        say(out, 1, &say::explain_straddles());
     }
-    line(
-        out,
-        1,
-        &format!(
-            "Standing: {}{}",
-            package.standing.word().replace('_', " "),
-            median_note(package, rule.limit)
-        ),
-    );
+    say(out, 1, &standing(package, rule.limit));
+}
+
+fn result(package: &PackageResult) -> Said {
+    let (kind, lower, upper) = match (package.pair.state, &package.result) {
+        (_, ResultKind::None) => ("none", None, None),
+        (_, ResultKind::Below { upper }) => ("below", None, Some(*upper)),
+        (_, ResultKind::Value { mean }) => ("mean", Some(*mean), None),
+        (PairState::Disagree, ResultKind::Range(range)) => {
+            ("outer", Some(range.lower), range.upper)
+        }
+        (_, ResultKind::Range(range)) => ("means", Some(range.lower), range.upper),
+    };
+    let figures: Vec<String> = usable(package)
+        .iter()
+        .map(|reading| figure(reading.lower))
+        .collect();
+    let shown = |x: Option<Ppm>| x.map(figure).unwrap_or_default();
+    say::explain_result(
+        kind,
+        shown(lower),
+        yes_no(upper.is_some()),
+        shown(upper),
+        figures.join(" + "),
+        figures.len() as u64,
+    )
 }
 
 fn guard(out: &mut String, result: &ResultKind, u: f64) {
@@ -213,26 +157,30 @@ fn guard(out: &mut String, result: &ResultKind, u: f64) {
         ResultKind::Range(range) => (Some(range.lower), range.upper),
     };
     let scaled = |x: Ppm, factor: f64| figure(Ppm(x.0 * factor));
-    let lower = lower.map(|x| format!("{} x (1 - {u}) = {} ppm", figure(x), scaled(x, 1.0 - u)));
-    let upper = upper.map(|x| format!("{} x (1 + {u}) = {} ppm", figure(x), scaled(x, 1.0 + u)));
-    let parts: Vec<String> = lower.into_iter().chain(upper).collect();
-    line(out, 1, &format!("Guard band: {}", parts.join("; ")));
+    let lower =
+        lower.map(|x| say::explain_guard_lower(figure(x), u.to_string(), scaled(x, 1.0 - u)));
+    let upper =
+        upper.map(|x| say::explain_guard_upper(figure(x), u.to_string(), scaled(x, 1.0 + u)));
+    let ends: Vec<String> = lower
+        .into_iter()
+        .chain(upper)
+        .map(|end| english().say(&end))
+        .collect();
+    say(out, 1, &say::explain_guard(ends.join("; ")));
 }
 
-/// A disagreeing package is over only where every reading, or the median of three and more, is.
-fn median_note(package: &PackageResult, limit: Limit) -> String {
+/// The standing; a disagreeing package is over only where every reading, or the median of three and more, is.
+fn standing(package: &PackageResult, limit: Limit) -> Said {
+    let standing = plain(package.standing.word());
     if package.pair.state != PairState::Disagree {
-        return String::new();
+        return say::explain_standing(standing);
     }
     let readings = usable(package);
     let over = readings
         .iter()
         .filter(|reading| limit.surely_over(reading))
         .count();
-    format!(
-        " ({over} of {} readings surely over; disagreeing readings are never within)",
-        readings.len()
-    )
+    say::explain_standing_apart(standing, over as u64, readings.len() as u64)
 }
 
 fn usable(package: &PackageResult) -> Vec<Interval> {
@@ -258,5 +206,5 @@ fn interval(reading: &Interval) -> String {
 }
 
 fn end(upper: Option<Ppm>) -> String {
-    upper.map_or_else(|| "no upper end".to_owned(), figure)
+    upper.map_or_else(|| english().say(&say::explain_no_end()), figure)
 }

@@ -2,89 +2,63 @@
 
 use crate::model::decided::JudgedProduct;
 use crate::model::statistics::VarianceComponents;
-use crate::render::explain::words::{line, percent, short};
+use crate::render::explain::words::{percent, say, short};
+use crate::words::say;
 
 /// The statistics' part.
 pub fn explain_statistics(out: &mut String, judged: &JudgedProduct) {
     let statistics = &judged.statistics;
-    line(out, 0, "What so few packages can say");
+    say(out, 0, &say::explain_statistics());
     let Some(share) = &statistics.over else {
-        line(out, 1, "Nothing: no package has a sound result.");
+        say(out, 1, &say::explain_no_statistics());
         return;
     };
-    line(
-        out,
-        1,
-        &format!(
-            "{} of {} packages over the limit. Were they drawn at random, the share of all packages over it would be {} to {} % \
-             (Clopper-Pearson, 95 %) or {} to {} % (Wilson, 95 %).",
-            share.k,
-            share.n,
-            percent(share.exact.lower),
-            percent(share.exact.upper),
-            percent(share.wilson.lower),
-            percent(share.wilson.upper)
-        ),
+    let over = say::explain_share(
+        share.k.to_string(),
+        share.n,
+        percent(share.exact.lower),
+        percent(share.exact.upper),
+        percent(share.wilson.lower),
+        percent(share.wilson.upper),
     );
+    say(out, 1, &over);
     if statistics.undecided > 0 {
-        line(
-            out,
-            1,
-            &format!(
-                "{} of them undecided: lower ends take these for within the limit, upper ends for over it.",
-                statistics.undecided
-            ),
-        );
+        say(out, 1, &say::explain_undecided(statistics.undecided));
     }
     if let Some(upper) = statistics.one_sided_upper {
-        line(
-            out,
-            1,
-            &format!(
-                "One-sided: with {} of {} over the limit, up to {} % of all packages could be (95 %).",
-                share.k + statistics.undecided,
-                share.n,
-                percent(upper)
-            ),
-        );
+        let k = share.k + statistics.undecided;
+        let said = say::explain_one_sided(k.to_string(), share.n, percent(upper));
+        say(out, 1, &said);
     }
     if let Some(components) = &statistics.components {
         explain_components(out, components);
     }
     for side in &statistics.other_side {
-        line(
-            out,
-            1,
-            &format!(
-                "{}: at {} ppm with a standard uncertainty of {} ppm, the true content is on the other side of the limit with \
-                 a chance of {} %.",
-                side.package_code,
-                short(side.figure.0),
-                short(side.u.0),
-                percent(side.chance)
-            ),
+        let said = say::explain_other_side(
+            &side.package_code,
+            short(side.figure.0),
+            short(side.u.0),
+            percent(side.chance),
         );
+        say(out, 1, &said);
     }
 }
 
 fn explain_components(out: &mut String, components: &VarianceComponents) {
-    line(
-        out,
-        1,
-        &format!(
-            "Between packages s = {} ppm, within packages s = {} ppm (mean squares {} and {}).",
-            short(components.s_between.0),
-            short(components.s_within.0),
-            short(components.ms_between),
-            short(components.ms_within)
-        ),
+    let said = say::explain_components(
+        short(components.s_between.0),
+        short(components.s_within.0),
+        short(components.ms_between),
+        short(components.ms_within),
     );
+    say(out, 1, &said);
     if let Some(test) = &components.f_test {
-        let (f, p) = (short(test.f), short(test.p));
-        line(
+        let freedom = [test.df1, test.df2].map(|df| df.to_string());
+        let [df1, df2] = freedom;
+        say(
             out,
             1,
-            &format!("F({}, {}) = {f}, p = {p}.", test.df1, test.df2),
+            &say::explain_test(df1, df2, short(test.f), short(test.p)),
         );
     }
 }

@@ -1,12 +1,23 @@
 //! How lines and figures are written.
 
 use crate::model::ppm::Ppm;
+use crate::words::{Said, english};
+
+/// Adds a message as a line.
+pub fn say(out: &mut String, depth: usize, said: &Said) {
+    line(out, depth, &english().say(said));
+}
 
 /// Adds a line. Control characters, which a lab file may hold, are left out: they could steer the terminal.
 pub fn line(out: &mut String, depth: usize, text: &str) {
     out.extend(std::iter::repeat_n(' ', 2 * depth));
     out.extend(text.chars().filter(|c| !c.is_control()));
     out.push('\n');
+}
+
+/// A closed word of the data, with spaces.
+pub fn plain(word: &str) -> String {
+    word.replace('_', " ")
 }
 
 /// Six significant digits: what a person can check by hand. No decision rests on the text.

@@ -96,10 +96,10 @@ messages! {
     list_verdict(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
     /// The same with the limit.
     list_verdict_of(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text);
-    /// A package without a result that decides.
-    list_cell(cell: ["none" "disagree"]);
-    /// A package's range from nothing.
-    list_cell_up_to(figure: text);
+    /// What parts results in a row.
+    list_between();
+    /// A package whose extractions disagree.
+    list_disagree();
     /// A product's name with its round.
     list_round(product: text, round: text);
     /// The web index: its title.

@@ -1,7 +1,7 @@
 //! Documents, typeset from judged products made by hand.
 
 /// Products with every state and with content that is hard to set.
-mod products;
+pub mod products;
 
 mod batch;
 

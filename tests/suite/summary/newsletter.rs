@@ -60,7 +60,8 @@ fn only_what_is_not_yet_published_is_new() {
     decided.products[3].publication.state = PublicationState::Ready;
     let facts = facts(&decided, &config);
     assert!(
-        facts.headline.starts_with("Three products are new"),
+        facts.headline.starts_with("Two products are new: ")
+            && facts.headline.ends_with(". One sheet is amended."),
         "{}",
         facts.headline
     );
@@ -74,7 +75,9 @@ fn only_what_is_not_yet_published_is_new() {
     }
     assert_eq!(facts.amended.len(), 1);
     assert!(
-        facts.amended[0].starts_with("TKW-TW-0004-1: revision 2 replaces revision 1"),
+        facts.amended[0].replace('\u{200b}', "").starts_with(
+            "Brown rice fusilli, new recipe, sheet TKW-TW-0004-1: revision 2 replaces revision 1"
+        ),
         "{}",
         facts.amended[0]
     );
@@ -189,7 +192,7 @@ fn products_with_something_on_the_label_are_named_with_it() {
     assert_eq!(
         facts(&decided, &config).labels.as_deref(),
         Some(
-            "One names a gluten source, which the rule does not allow: Food 1 (“barley malt extract”). Such words are a reason to ask, not a test result."
+            "One label names a gluten source, which the rule does not allow: Food 1 (“barley malt extract”). Such words are a reason to ask, not a test result."
         )
     );
 }
@@ -244,6 +247,6 @@ fn what_was_issued_last_is_amended_only_where_it_replaces_a_sheet() {
         .replace('\u{a0}', " ");
     assert_eq!(
         amended.replace('\u{200b}', ""),
-        "TKW-TW-0002-1: revision 2 replaces revision 1 of 5 January 2032."
+        "Seed bar, sheet TKW-TW-0002-1: revision 2 replaces revision 1 of 5 January 2032."
     );
 }

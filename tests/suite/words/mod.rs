@@ -1,5 +1,8 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
+/// Label, method, figures' sources and the newsletter, in each language.
+mod texts;
+
 use galleyproof::model::language::Language;
 use galleyproof::model::place::Place;
 use galleyproof::words::{
