@@ -1,5 +1,8 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
+/// Letters, forms and plans.
+mod letters;
+
 use galleyproof::model::language::Language;
 use galleyproof::words::{Catalogue, Kind, Message, Said, Value, WordFault, messages};
 use std::collections::BTreeSet;
