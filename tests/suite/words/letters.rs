@@ -12,7 +12,6 @@ const ENGLISH: &[&str] = &[
     " your ",
     " with ",
     " is ",
-    " was ",
     "package",
     "sheet ",
     "please",
