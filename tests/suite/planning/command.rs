@@ -125,7 +125,7 @@ fn products_come_in_the_order_in_which_they_are_worth_testing() {
     settings(&workspace, "eu", PRICES);
     let told = workspace.run(&["plan"]).exits(0).stdout();
     assert!(
-        told.contains("Dark Sauce: never tested; needs a competitive assay"),
+        told.contains("Dark Sauce: Never tested; needs a competitive assay"),
         "{told}"
     );
 }

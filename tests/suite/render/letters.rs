@@ -3,7 +3,7 @@
 use crate::render::{engine, products, typeset};
 use crate::sample;
 use galleyproof::model::label::LabelFinding;
-use galleyproof::model::pair::PairState;
+use galleyproof::model::pair::{PairState, Usage};
 use galleyproof::model::registers::{Package, Processing, Product, Registers};
 use galleyproof::render::facts::{notice, query, request};
 use std::collections::BTreeSet;
@@ -34,6 +34,76 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
         );
         assert_eq!(undated.date, None);
     }
+}
+
+/// German and Spanish run longer than English, and a second page would hold a signature alone.
+#[test]
+fn a_notice_stays_on_one_page_in_every_language() {
+    let folder = tempfile::tempdir().expect("a folder");
+    for (paper, language, dear) in [
+        ("a4", "de", "Sehr geehrte Damen und Herren!"),
+        ("us-letter", "de", "Sehr geehrte Damen und Herren!"),
+        ("a4", "es", "Estimado equipo de calidad:"),
+        ("us-letter", "es", "Estimado equipo de calidad:"),
+    ] {
+        let config = sample::config(
+            folder.path(),
+            paper,
+            &format!("language = \"{language}\"\n"),
+        );
+        let product = products::fullest(&config);
+        let facts = notice::facts(&product, &config, None);
+        assert_eq!(facts.document.words["letter_dear"], dear);
+        let job = notice::job(&product.verdict, &facts).expect("a job");
+        let pdf = typeset(&engine(&config), &config, &job);
+        let pages = lopdf::Document::load_mem(&pdf).expect("a PDF").get_pages();
+        assert_eq!(pages.len(), 1, "the fullest letter, {language} on {paper}");
+    }
+}
+
+/// While packages are at the lab a letter does not speak of them as tested, and offers no files that are not there.
+#[test]
+fn a_notice_says_what_the_lab_has_not_reported_yet() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let mut product = products::fullest(&config);
+    product.verdict.packages[0].pair.extractions.clear();
+    let facts = notice::facts(&product, &config, None);
+    assert!(
+        facts.opening.starts_with(
+            "We bought 3 packages of this product. So far the laboratory has reported on 2 of them. One of two packages \
+             tested at or above"
+        ),
+        "{}",
+        facts.opening
+    );
+    for package in &mut product.verdict.packages {
+        package.pair.extractions.clear();
+    }
+    let facts = notice::facts(&product, &config, None);
+    assert!(
+        !facts.offer.contains("laboratory’s files"),
+        "{}",
+        facts.offer
+    );
+    assert!(!facts.opening.contains("tested"), "{}", facts.opening);
+}
+
+/// A rule is quoted and a question asked; what the rule comes to for this food is not the letter's to say.
+#[test]
+fn a_notice_about_a_label_quotes_the_rule_and_asks() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let product = products::fullest(&config);
+    let facts = notice::facts(&product, &config, None);
+    let label = &facts.findings[1];
+    assert!(label.contains("21 CFR 101.91 asks that"), "{label}");
+    let whole = serde_json::to_string(&facts).expect("facts are JSON");
+    for legal in ["can’t have it", "violates", "is not allowed", "must not"] {
+        assert!(!whole.contains(legal), "{legal}: {whole}");
+    }
+    let ask = facts.ask.last().expect("something is asked");
+    assert!(ask.starts_with("Have we read the list wrongly"), "{ask}");
 }
 
 #[test]
@@ -121,6 +191,53 @@ fn a_query_names_codes_and_never_a_product() {
             &engine(&config),
             &config,
             &query::job(&facts, None).expect("a job"),
+        );
+    }
+}
+
+/// What the programme set aside was reported: the lab is not asked for it as if it were missing.
+#[test]
+fn a_lab_is_not_asked_for_what_was_set_aside() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let mut product = products::none_measured(&config);
+    let pair = &mut product.verdict.packages[0].pair;
+    pair.state = PairState::Incomplete;
+    pair.extractions[1].usage = Usage::Excluded {
+        reason: "spilt".to_owned(),
+        by: "O. Fennimore".to_owned(),
+    };
+    let open = query::open(&[product], &config, None);
+    let row = &open["Harrow & Vane Analytical"][0];
+    assert_eq!(row.kind, "An extraction is set aside");
+    assert!(
+        row.found
+            .contains("We have set aside what we could not use; 1 extraction is left."),
+        "{}",
+        row.found
+    );
+    assert!(row.ask.contains("report it as extraction 3"), "{}", row.ask);
+}
+
+/// A lab that has reported nothing is not thanked for its reports.
+#[test]
+fn a_query_about_missing_reports_thanks_for_none() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let config = sample::config(folder.path(), "a4", "");
+    let mut product = products::none_measured(&config);
+    for package in &mut product.verdict.packages {
+        package.pair.extractions.clear();
+        package.pair.state = PairState::Missing;
+    }
+    let open = query::open(&[product], &config, Some(sample::day(12, 31)));
+    for (lab, questions) in open {
+        let facts = query::facts(&lab, questions, &config, None);
+        assert!(
+            facts
+                .opening
+                .starts_with("Of 3 packages that we sent you we have no report."),
+            "{}",
+            facts.opening
         );
     }
 }

@@ -2,6 +2,8 @@
 
 /// Label, method, figures' sources and the newsletter, in each language.
 mod texts;
+/// Letters, forms and plans.
+mod letters;
 
 use galleyproof::model::language::Language;
 use galleyproof::model::place::Place;
