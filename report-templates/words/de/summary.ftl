@@ -250,7 +250,10 @@ summary_says = { $packages ->
         [0] { "" }
         [one] , jedes einmal nach seiner letzten Runde gezählt (eine frühere Runde ist weggelassen, denn Runden eines Produkts sind nicht unabhängig),
        *[other] , jedes einmal nach seiner letzten Runde gezählt ({ $left_out_spelt } frühere Runden sind weggelassen, denn Runden eines Produkts sind nicht unabhängig),
-    } hatten { $over } eine Packung { $rule ->
+    } { $over ->
+        [one] hatte { $over }
+       *[other] hatten { $over }
+    } eine Packung { $rule ->
         [detection] mit nachgewiesenem Gluten
        *[other] { over_the_limit }
     }. Wären die Produkte zufällig gewählt, läge der Anteil unter allen solchen Produkten zwischen { $lower } und { $upper } % (95 % Vertrauen).

@@ -44,7 +44,8 @@ fn said(facts: &SummaryFacts) -> String {
     told.extend(texts(&facts.strip));
     told.extend(texts(&facts.groups));
     told.extend(texts(&facts.duplicates));
-    told.extend(texts(&(&bands.glossary, &bands.rows, &bands.heads)));
+    told.extend(texts(&(&bands.glossary, &bands.heads)));
+    told.extend(bands.rows.iter().map(|row| row.name.clone()));
     told.extend([&bands.lede, &bands.note, &bands.says, &bands.does_not_say].map(Clone::clone));
     told.join("\n")
 }
