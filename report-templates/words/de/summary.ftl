@@ -37,11 +37,11 @@ summary_title = { $foods ->
     [one] Was wir in { $foods } Lebensmittel mit { $claimed ->
         [yes] der Angabe „{ $claim }“
        *[no] einer Angabe zu Gluten
-    } gefunden haben
+    } fanden
    *[other] Was wir in { $foods } Lebensmitteln mit { $claimed ->
         [yes] der Angabe „{ $claim }“
        *[no] einer Angabe zu Gluten
-    } gefunden haben
+    } fanden
 }
 
 # Under the title: from the first to the last day of testing.
@@ -250,7 +250,10 @@ summary_says = { $packages ->
         [0] { "" }
         [one] , jedes einmal nach seiner letzten Runde gezählt (eine frühere Runde ist weggelassen, denn Runden eines Produkts sind nicht unabhängig),
        *[other] , jedes einmal nach seiner letzten Runde gezählt ({ $left_out_spelt } frühere Runden sind weggelassen, denn Runden eines Produkts sind nicht unabhängig),
-    } hatten { $over } eine Packung { $rule ->
+    } { $over ->
+        [one] hatte { $over }
+       *[other] hatten { $over }
+    } eine Packung { $rule ->
         [detection] mit nachgewiesenem Gluten
        *[other] { over_the_limit }
     }. Wären die Produkte zufällig gewählt, läge der Anteil unter allen solchen Produkten zwischen { $lower } und { $upper } % (95 % Vertrauen).
@@ -482,10 +485,13 @@ summary_needed_title = Was nötig wäre, um mehr zu sagen
 summary_needed = Von jedem Produkt prüfen wir { $n ->
     [one] eine Packung
    *[other] { spelt } Packungen
-}. Ist keine davon { $rule ->
-    [detection] { over_the_limit }
-   *[other] { over_the_limit } gelegen
-}, so zeigt das, und nur bei zufälliger Auswahl, mit 95 % Vertrauen, dass es weniger als { $shows } % aller Packungen des Produkts sind. Um zu zeigen, dass es noch weniger sind, müssten mehr Packungen zufällig gewählt und geprüft werden, und keine davon dürfte { over_the_limit } sein:
+}. { $rule ->
+    [detection] Ist keine davon { over_the_limit },
+   *[other] Liegt keine davon { over_the_limit },
+} so zeigt das, und nur bei zufälliger Auswahl, mit 95 % Vertrauen, dass das für weniger als { $shows } % aller Packungen des Produkts gilt. Um zu zeigen, dass es noch weniger sind, müssten mehr Packungen zufällig gewählt und geprüft werden, und { $rule ->
+    [detection] keine davon dürfte { over_the_limit } sein:
+   *[other] keine davon dürfte { over_the_limit } liegen:
+}
 
 # Head of its first column; the shares follow.
 summary_needed_share = Weniger als

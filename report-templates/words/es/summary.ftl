@@ -214,7 +214,10 @@ summary_says = { $packages ->
         [0] { "" }
         [one] , cada uno contado una vez por su última ronda (se omite una ronda anterior, porque las rondas de un mismo producto no son independientes),
        *[other] , cada uno contado una vez por su última ronda (se omiten { $left_out_spelt } rondas anteriores, porque las rondas de un mismo producto no son independientes),
-    }{ " " }{ $over } tuvieron un envase { over_the_limit }. Si los productos se hubieran elegido al azar, la proporción entre todos los productos de este tipo estaría entre { $lower } y { $upper } % (confianza del 95 %).
+    }{ " " }{ $over ->
+        [one] { $over } tuvo
+       *[other] { $over } tuvieron
+    } un envase { over_the_limit }. Si los productos se hubieran elegido al azar, la proporción entre todos los productos de este tipo estaría entre { $lower } y { $upper } % (confianza del 95 %).
    *[none] Ningún producto tiene dictamen todavía.
 }
 

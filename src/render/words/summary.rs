@@ -212,7 +212,7 @@ pub fn says(tally: &Tally, over: Option<&Share>, left_out: u64, terms: &Terms) -
         over.map_or(0, |share| share.n),
         left_out,
         terms.words.spelt(left_out as usize),
-        over.map_or(String::new(), |share| share.k.to_string()),
+        over.map_or(0, |share| share.k),
         percent(over.map(|share| share.exact.lower)),
         percent(over.map(|share| share.exact.upper)),
         side(terms.rule),

@@ -77,7 +77,7 @@ messages! {
     /// Head of what the numbers say.
     summary_says_title();
     /// What the numbers say.
-    summary_says(packages: count, verdict: ["none" "some"], products: count, left_out: count, left_out_spelt: text, over: text, lower: text, upper: text, rule: ["fails" "passes" "detection"]);
+    summary_says(packages: count, verdict: ["none" "some"], products: count, left_out: count, left_out_spelt: text, over: count, lower: text, upper: text, rule: ["fails" "passes" "detection"]);
     /// Head of what they do not say.
     summary_says_not_title();
     /// What the numbers do not say.

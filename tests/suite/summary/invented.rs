@@ -61,9 +61,15 @@ const FOODS: [&str; 8] = [
 
 /// The settings of the invented programme, with this rule.
 pub fn config(rule: &str, paper: &str) -> Config {
+    config_in("en", rule, paper)
+}
+
+/// The same in one of the languages of the documents.
+pub fn config_in(language: &str, rule: &str, paper: &str) -> Config {
     let text = format!(
         r#"
         [programme]
+        language = "{language}"
         name = "Tidewater Kitchen Works"
         short_name = "TKW"
         email = "tests@tidewater.example"
