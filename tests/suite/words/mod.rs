@@ -1,9 +1,9 @@
 //! The catalogues: whole in every language, refused with their line where they are faulty, and printed for a reader.
 
-/// Label, method, figures' sources and the newsletter, in each language.
-mod texts;
 /// Letters, forms and plans.
 mod letters;
+/// Label, method, figures' sources and the newsletter, in each language.
+mod texts;
 
 use galleyproof::model::language::Language;
 use galleyproof::model::place::Place;
