@@ -12,7 +12,7 @@ const ENGLISH: &[&str] = &[
     " your ",
     " with ",
     " is ",
-    "package",
+    " package",
     "sheet ",
     "please",
     "result of",
