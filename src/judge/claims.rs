@@ -54,7 +54,8 @@ pub fn table() -> String {
             if let Some(limit) = claim(text, rule).limit {
                 let (ppm, passes) = (limit.ppm.0, limit.passes);
                 let detection = limit.detection;
-                table.push_str(&format!("{word}, {text}: {ppm} {passes} {detection}\n"));
+                let limit = format!("{ppm} {passes} {detection}");
+                table.push_str(&format!("{word}, {text}: {limit}\n"));
             }
         }
     }

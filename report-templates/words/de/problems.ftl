@@ -146,25 +146,25 @@ do_send_again = Bitten Sie das Labor, sie erneut zu senden.
 found_changing = Die Datei wurde geändert, während sie gelesen wurde.
 
 # What to do about it.
-do_wait_until_whole = Starten Sie noch einmal, sobald sie vollständig ist.
+do_wait_until_whole = Starten Sie das Programm noch einmal, sobald sie vollständig ist.
 
 # A file that was listed and is not there.
 found_gone = Die Datei ist nicht mehr da.
 
 # What to do about it.
-do_copy_again = Starten Sie noch einmal. Falls die Datei da sein sollte, kopieren Sie sie erneut in den Ordner inbox.
+do_copy_again = Starten Sie das Programm noch einmal. Falls die Datei da sein sollte, kopieren Sie sie erneut in den Ordner inbox.
 
 # The system refuses the reading.
 found_not_permitted = Die Datei lässt sich nicht öffnen: Sie haben keine Leserechte.
 
 # What to do about it.
-do_permit_or_copy = Ändern Sie die Zugriffsrechte, oder kopieren Sie die Datei neu, und starten Sie dann noch einmal.
+do_permit_or_copy = Ändern Sie die Zugriffsrechte, oder kopieren Sie die Datei neu, und starten Sie das Programm dann noch einmal.
 
 # Any other reason of the system.
 found_cannot_open = Die Datei lässt sich nicht öffnen.
 
 # What to do about it.
-do_close_programs = Schließen Sie sie in anderen Programmen und warten Sie, bis sie ganz kopiert ist; starten Sie dann noch einmal.
+do_close_programs = Schließen Sie sie in anderen Programmen und warten Sie, bis sie ganz kopiert ist; starten Sie das Programm dann noch einmal.
 
 # A register that is damaged in a way that the reader does not know.
 found_damaged_register = Das Verzeichnis ist beschädigt.
@@ -178,7 +178,7 @@ do_restore = Stellen Sie es aus einer Kopie wieder her.
 found_unopened = Der Ordner oder die Datei lässt sich nicht öffnen.
 
 # What to do about what cannot be opened or read.
-do_permit = Sehen Sie die Zugriffsrechte an und starten Sie dann noch einmal.
+do_permit = Sehen Sie die Zugriffsrechte an und starten Sie das Programm dann noch einmal.
 
 # A link that is not followed.
 found_link = { $to ->
@@ -299,7 +299,7 @@ do_ask_for_headings = Falls die Zahlen Ergebnisse sind, bitten Sie das Labor um 
 ## Tables, rows and codes
 
 # A column that may count extractions or wells.
-found_replicates = Die Spalte „{ $heading }“ kann Extraktionen oder Kavitäten zählen; sie wird für Extraktionen genommen.
+found_replicates = Die Spalte „{ $heading }“ kann Extraktionen oder Kavitäten zählen; sie wird als Zählung von Extraktionen genommen.
 
 # What to do about it.
 do_ask_whether_wells = Falls es Kavitäten eines Extrakts sind, bitten Sie das Labor um seine Extraktionen: Kavitäten sagen nichts über die Packung.
@@ -589,15 +589,15 @@ do_write_number = { $wanted ->
 }
 
 # A spreadsheet program has made a day of an id.
-found_id_is_day = „{ $written }“ ist ein Tag, den ein Tabellenprogramm aus { $column } gemacht hat; die Zeile wird nicht verwendet.
+found_id_is_day = „{ $written }“ ist ein Tag, den ein Tabellenprogramm aus dem Feld { $column } gemacht hat; die Zeile wird nicht verwendet.
 
 # What to do about it.
 do_format_column = Stellen Sie das Format der Spalte auf Text, und tippen Sie es neu.
 
 # What no id can be.
 found_bad_id = { $since ->
-    [file_name] „{ $written }“ kann nicht { $column } sein, da nicht auf jedem Rechner eine Datei so heißen kann; die Zeile wird nicht verwendet.
-   *[letters] „{ $written }“ kann nicht { $column } sein; die Zeile wird nicht verwendet.
+    [file_name] „{ $written }“ kann keine Kennung im Feld { $column } sein, da nicht auf jedem Rechner eine Datei so heißen kann; die Zeile wird nicht verwendet.
+   *[letters] „{ $written }“ kann keine Kennung im Feld { $column } sein; die Zeile wird nicht verwendet.
 }
 
 # What to do about it.
@@ -663,21 +663,21 @@ found_lost_rows = Diese Datei hat { $rows ->
 }.
 
 # What to do about it.
-do_mend_registers = Berichtigen Sie zuerst die Verzeichnisse: Dies folgt aus deren Fehlern. Starten Sie dann noch einmal.
+do_mend_registers = Berichtigen Sie zuerst die Verzeichnisse: Dies folgt aus deren Fehlern. Starten Sie das Programm dann noch einmal.
 
 ## Registers: photographs
 
 # A path of photographs that is not opened.
-found_folder_outside = Der Ordner mit Fotos „{ $folder }“ führt aus dem Ordner des Programms hinaus oder ist eine Verknüpfung; er wird nicht geöffnet.
+found_folder_outside = Der Ordner mit Fotos „{ $folder }“ führt aus dem Ordner Ihres Prüfprogramms hinaus oder ist eine Verknüpfung; er wird nicht geöffnet.
 
 # What to do about it.
-do_copy_photographs = Kopieren Sie die Fotos in einen Ordner innerhalb des Programmordners, und schreiben Sie seinen Pfad hierher.
+do_copy_photographs = Kopieren Sie die Fotos in einen Ordner innerhalb des Ordners Ihres Prüfprogramms, und schreiben Sie seinen Pfad hierher.
 
 # A path of photographs that leads nowhere.
 found_no_folder = Es gibt keinen Ordner mit Fotos „{ $folder }“.
 
 # What to do about it.
-do_make_folder = Legen Sie den Ordner im Programmordner an und kopieren Sie die Fotos hinein, oder leeren Sie diese Zelle.
+do_make_folder = Legen Sie den Ordner im Ordner Ihres Prüfprogramms an und kopieren Sie die Fotos hinein, oder leeren Sie diese Zelle.
 
 # A folder of photographs that the system does not list.
 found_folder_unlisted = Der Ordner mit Fotos „{ $folder }“ lässt sich nicht auflisten.
@@ -696,7 +696,7 @@ found_photograph = { $fault ->
 do_mend_photograph = { $fault ->
     [link] Kopieren Sie das Foto selbst in den Ordner.
     [ending] Speichern Sie es in einer dieser Arten, oder bewahren Sie es anderswo auf.
-   *[unreadable] Sehen Sie die Zugriffsrechte an und starten Sie dann noch einmal.
+   *[unreadable] Sehen Sie die Zugriffsrechte an und starten Sie das Programm dann noch einmal.
 }
 
 ## Registers: corrections, reports, key, issued sheets, terms

@@ -589,15 +589,15 @@ do_write_number = { $wanted ->
 }
 
 # A spreadsheet program has made a day of an id.
-found_id_is_day = «{ $written }» es un día en que un programa de hojas de cálculo ha convertido { $column }; la fila no se usa.
+found_id_is_day = «{ $written }» es un día en que un programa de hojas de cálculo ha convertido el campo { $column }; la fila no se usa.
 
 # What to do about it.
 do_format_column = Ponga la columna en formato de texto y escríbalo de nuevo.
 
 # What no id can be.
 found_bad_id = { $since ->
-    [file_name] «{ $written }» no puede ser { $column }, porque ningún archivo puede llamarse así en todos los ordenadores; la fila no se usa.
-   *[letters] «{ $written }» no puede ser { $column }; la fila no se usa.
+    [file_name] «{ $written }» no puede ser un identificador en el campo { $column }, porque ningún archivo puede llamarse así en todos los ordenadores; la fila no se usa.
+   *[letters] «{ $written }» no puede ser un identificador en el campo { $column }; la fila no se usa.
 }
 
 # What to do about it.
@@ -668,16 +668,16 @@ do_mend_registers = Corrija primero los registros: esto se sigue de sus errores.
 ## Registers: photographs
 
 # A path of photographs that is not opened.
-found_folder_outside = La carpeta de fotografías «{ $folder }» lleva fuera de la carpeta del programa, o es un enlace; no se abre.
+found_folder_outside = La carpeta de fotografías «{ $folder }» lleva fuera de la carpeta de su programa de análisis, o es un enlace; no se abre.
 
 # What to do about it.
-do_copy_photographs = Copie las fotografías en una carpeta dentro de la del programa, y escriba aquí su ruta.
+do_copy_photographs = Copie las fotografías en una carpeta dentro de la de su programa de análisis, y escriba aquí su ruta.
 
 # A path of photographs that leads nowhere.
 found_no_folder = No existe la carpeta de fotografías «{ $folder }».
 
 # What to do about it.
-do_make_folder = Cree la carpeta en la del programa y copie en ella las fotografías, o vacíe esta celda.
+do_make_folder = Cree la carpeta en la de su programa de análisis y copie en ella las fotografías, o vacíe esta celda.
 
 # A folder of photographs that the system does not list.
 found_folder_unlisted = No se puede listar la carpeta de fotografías «{ $folder }».

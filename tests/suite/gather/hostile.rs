@@ -144,7 +144,7 @@ fn a_sheet_as_large_as_a_program_allows_takes_no_more_than_its_cells() {
         ("inbox/a.xlsb", xlsb(&far_too, b"")),
         ("inbox/a.ods", ods(&blank.repeat(3))),
     ] {
-        assert!(told(name, &bytes).contains("no table"), "{name}");
+        assert!(told(name, &bytes).contains("No table"), "{name}");
     }
 }
 
@@ -187,7 +187,7 @@ fn what_is_not_what_it_claims_is_damaged() {
     let directory = u32::from_le_bytes(circle[48..52].try_into().expect("four bytes"));
     let table = 512 * (directory as usize + 2) + 4 * directory as usize;
     circle[table..table + 4].copy_from_slice(&directory.to_le_bytes());
-    assert!(told("inbox/a.xls", &circle).contains("no table"));
+    assert!(told("inbox/a.xls", &circle).contains("No table"));
     let whole = xlsx(&data(""), "<sst/>", 1);
     let mut lies = whole.clone();
     let entry = lies

@@ -3,8 +3,10 @@
 use super::folder::Folder;
 use crate::make_binary::{BinarySheet, xls};
 use crate::make_compound::compound;
+use crate::workspace::Workspace;
+use galleyproof::model::language::Language;
 use galleyproof::model::problem::Code;
-use galleyproof::words::english;
+use galleyproof::words::{Catalogue, english};
 use std::collections::BTreeSet;
 
 /// Words of programmers and of libraries.
@@ -117,4 +119,64 @@ fn messages_are_built_alike_and_hold_no_foreign_words() {
         }
         assert!(!problem.place.file.is_empty(), "no place: {said}");
     }
+}
+
+/// Words that stand in nearly every English sentence, and in no German or Spanish one.
+const ENGLISH: [&str; 15] = [
+    "the", "of", "not", "is", "and", "or", "which", "used", "this", "that", "are", "for", "with",
+    "it", "read",
+];
+
+#[test]
+fn every_language_says_them_in_words_of_its_own() {
+    let read = mess().gather();
+    for language in [Language::German, Language::Spanish] {
+        let catalogue = Catalogue::built_in(language);
+        for problem in read.problems.sorted() {
+            let said = format!("{} {}", catalogue.found(problem), catalogue.to_do(problem));
+            // What stands in quotation marks is the file's.
+            let own: Vec<&str> = said
+                .split(['„', '«'])
+                .enumerate()
+                .map(|(at, part)| match at {
+                    0 => part,
+                    _ => part.split_once(['“', '»']).map_or("", |(_, own)| own),
+                })
+                .collect();
+            let own = own.concat();
+            let words: BTreeSet<&str> = own.split(|c: char| !c.is_alphanumeric()).collect();
+            let english: Vec<&str> = ENGLISH
+                .into_iter()
+                .filter(|word| words.contains(word))
+                .collect();
+            assert!(english.is_empty(), "{english:?}: {said}");
+        }
+    }
+}
+
+#[test]
+fn the_report_is_in_the_programmes_language_and_data_and_screen_in_english() {
+    let workspace = Workspace::new();
+    workspace.with(
+        "programme.toml",
+        "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\nlanguage = \"de\"\n",
+    );
+    workspace.with(
+        "inbox/a.csv",
+        "Sample,Extraction,Gluten (ppm)\nA1,1,quux\nA1,2,6\n",
+    );
+    workspace.run(&["run"]).exits(1);
+    let report = workspace.text("out/inbox-report.txt");
+    let told = "Fehler   Zelle C2: „quux“ ist kein lesbares Ergebnis; es wird nicht verwendet.";
+    assert!(report.contains(told), "{report}");
+    assert!(report.contains("Fehler: 1, Warnungen: 0"), "{report}");
+    let told = "“quux” is not a result that can be read; it is not used.";
+    let results = workspace.results();
+    let message = results["problems"]
+        .as_array()
+        .and_then(|all| all.iter().find(|one| one["code"] == "bad_value"))
+        .map(|one| one["message"].clone());
+    assert_eq!(message, Some(told.into()));
+    let screen = workspace.run(&["check"]).stdout();
+    assert!(screen.contains(told), "{screen}");
 }

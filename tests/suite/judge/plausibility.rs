@@ -99,7 +99,7 @@ fn each_slip_is_told_once_with_what_stands_there() {
             },
         ),
         (
-            "all 3 packages of product “FH-01”, round “1”, are of lot “B7”",
+            "All 3 packages of product “FH-01”, round “1”, are of lot “B7”",
             |r, _| {
                 for package in &mut r.packages {
                     package.lot = Some("b 7".into());
@@ -109,7 +109,7 @@ fn each_slip_is_told_once_with_what_stands_there() {
             },
         ),
         (
-            "lot “A1” of product “FH-01” has the best-by dates “04 2032” (package “P-1”) and “09/2032”",
+            "Lot “A1” of product “FH-01” has the best-by dates “04 2032” (package “P-1”) and “09/2032”",
             |r, _| {
                 r.packages[1].best_by = Some("09/2032".into());
             },
@@ -119,13 +119,13 @@ fn each_slip_is_told_once_with_what_stands_there() {
             product.barcode = Some("6291041500214".into());
         }),
         (
-            "the barcode “1.” of product “FH-01” is not made of digits",
+            "The barcode “1.” of product “FH-01” is not made of digits",
             |r, _| {
                 r.products.get_mut("FH-01").expect("is there").barcode = Some("1.".into());
             },
         ),
         (
-            "the price “see receipt” of package “P-2” has no figure",
+            "The price “see receipt” of package “P-2” has no figure",
             |r, _| {
                 r.packages[1].price = Some("see receipt".into());
             },
