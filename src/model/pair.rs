@@ -4,6 +4,7 @@ use crate::model::extraction::{AssayKind, Extraction};
 use crate::model::place::Source;
 use crate::model::ppm::Ppm;
 use crate::model::registers::Package;
+use chrono::NaiveDate;
 use std::cmp::Ordering;
 
 /// The extractions of one package (a pair, and any repeats) and whether they agree.
@@ -38,8 +39,21 @@ pub struct PairedExtraction {
     pub extraction: Extraction,
     /// Whether it counts.
     pub usage: Usage,
+    /// Why it was made after the others, where a person has declared it a repeat.
+    pub repeat: Option<Repeat>,
     /// Other cells that report the same reading.
     pub also_reported: Vec<Source>,
+}
+
+/// A person's decision that readings are a repeat of the test.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Repeat {
+    /// The person's reason.
+    pub reason: String,
+    /// Who decided.
+    pub by: String,
+    /// When.
+    pub on: NaiveDate,
 }
 
 /// Whether an extraction counts.

@@ -131,6 +131,7 @@ impl Sample {
             let extraction =
                 self.extraction(&package.package_code, index as u32 + 1, reported, outcome);
             extractions.push(PairedExtraction {
+                repeat: None,
                 usage: if outcome.reading().is_some() {
                     Usage::Used
                 } else {

@@ -459,6 +459,18 @@ note_straddles = { $standing ->
     }
 }
 
+# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+note_repeat = { $extractions ->
+    [one] { $package }: Extraktion { $numbers } ist eine Wiederholung, entschieden von { $by } am { $day }. { $reason }
+   *[other] { $package }: Die Extraktionen { $numbers } sind eine Wiederholung, entschieden von { $by } am { $day }. { $reason }
+}
+
+# Under the table: the lab reported more extractions than the programme asks for, and the register of corrections has no decision.
+note_beyond = { $by ->
+    [count] Bei { $packages } Packungen gibt es mehr Extraktionen, als das Programm verlangt ({ $asked }). Der Grund ist nicht verzeichnet.
+   *[name] { $named }: mehr Extraktionen, als das Programm verlangt ({ $asked }). Der Grund ist nicht verzeichnet.
+}
+
 # Under the table: two reports of one extraction differ.
 note_conflict = { $package }: Die Berichte des Labors widersprechen einander; keiner wird verwendet. In { $unit }: { $reports }.
 
@@ -683,6 +695,26 @@ told_closed = { $noted ->
 
 # A notice was sent and no answer is in the register.
 told_no_statement = Eine Stellungnahme des Herstellers ist nicht verzeichnet.
+
+## Who answers for the sheet
+
+# After the caution: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
+imprint = { $addressed ->
+    [yes] { $directed ->
+        [yes] Verantwortlich für dieses Blatt: { $director }, { $programme }, { $address }.
+       *[no] Verantwortlich für dieses Blatt: { $programme }, { $address }.
+    }
+   *[no] { $directed ->
+        [yes] Verantwortlich für dieses Blatt: { $director }, { $programme } (keine Anschrift verzeichnet).
+       *[no] Verantwortlich für dieses Blatt: { $programme } (keine Anschrift verzeichnet).
+    }
+}
+
+# After it (7.8.8: a changed report says what changed).
+imprint_mistakes = Fehler werden in einer neuen Fassung berichtigt, die sagt, was sich geändert hat.
+
+# After it.
+imprint_advertising = Nicht für Werbung zu verwenden.
 
 ## Files and revisions
 

@@ -433,6 +433,18 @@ note_straddles = { $standing ->
     }
 }
 
+# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+note_repeat = { $extractions ->
+    [one] { $package }: extraction { $numbers } is a repeat, decided by { $by } on { $day }. { $reason }
+   *[other] { $package }: extractions { $numbers } are a repeat, decided by { $by } on { $day }. { $reason }
+}
+
+# Under the table: the lab reported more extractions than the programme asks for, and the register of corrections has no decision.
+note_beyond = { $by ->
+    [count] In { $packages } packages there are more extractions than the programme asks for ({ $asked }). The reason is not on record.
+   *[name] { $named }: more extractions than the programme asks for ({ $asked }). The reason is not on record.
+}
+
 # Under the table: two reports of one extraction differ.
 note_conflict = { $package }: the lab’s reports differ, so that none of them is used. In { $unit }, { $reports }.
 
@@ -633,6 +645,26 @@ told_closed = { $noted ->
 
 # A notice was sent and no answer is in the register.
 told_no_statement = No statement from the maker is on record.
+
+## Who answers for the sheet
+
+# After the caution: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
+imprint = { $addressed ->
+    [yes] { $directed ->
+        [yes] Responsible for this sheet: { $director }, { $programme }, { $address }.
+       *[no] Responsible for this sheet: { $programme }, { $address }.
+    }
+   *[no] { $directed ->
+        [yes] Responsible for this sheet: { $director }, { $programme } (no postal address on record).
+       *[no] Responsible for this sheet: { $programme } (no postal address on record).
+    }
+}
+
+# After it (7.8.8: a changed report says what changed).
+imprint_mistakes = Mistakes are corrected in a new revision, which says what changed.
+
+# After it.
+imprint_advertising = Not to be used in advertising.
 
 ## Files and revisions
 

@@ -380,12 +380,12 @@ single_over = { $extractions ->
     }
    *[other] { $kind ->
         [above] { $rule ->
-            [detection] Las extracciones que detectaron gluten son { $spelt }; la más alta dio más de { $figure }.
-           *[other] Las extracciones con un valor { limit_over } son { $spelt }; la más alta dio más de { $figure }.
+            [detection] { $spelt } extracciones detectaron gluten; la más alta dio más de { $figure }.
+           *[other] { $spelt } extracciones dieron un valor { limit_over }; la más alta, más de { $figure }.
         }
        *[figure] { $rule ->
-            [detection] Las extracciones que detectaron gluten son { $spelt }; la más alta dio { $figure }.
-           *[other] Las extracciones con un valor { limit_over } son { $spelt }; la más alta dio { $figure }.
+            [detection] { $spelt } extracciones detectaron gluten; la más alta dio { $figure }.
+           *[other] { $spelt } extracciones dieron un valor { limit_over }; la más alta, { $figure }.
         }
     }
 }
@@ -473,6 +473,18 @@ note_straddles = { $standing ->
         [range] { $package }: sus extracciones concuerdan, pero están a ambos lados del límite. Decide lo que dan juntas: { $figure }.
        *[mean] { $package }: sus extracciones concuerdan, pero están a ambos lados del límite. Decide su media: { $figure }.
     }
+}
+
+# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+note_repeat = { $extractions ->
+    [one] { $package }: la extracción { $numbers } es una repetición, decidida por { $by } el { $day }. { $reason }
+   *[other] { $package }: las extracciones { $numbers } son una repetición, decidida por { $by } el { $day }. { $reason }
+}
+
+# Under the table: the lab reported more extractions than the programme asks for, and the register of corrections has no decision.
+note_beyond = { $by ->
+    [count] En { $packages } envases hay más extracciones que las que pide el programa ({ $asked }). No consta el motivo.
+   *[name] { $named }: más extracciones que las que pide el programa ({ $asked }). No consta el motivo.
 }
 
 # Under the table: two reports of one extraction differ.
@@ -735,6 +747,26 @@ told_closed = { $noted ->
 
 # A notice was sent and no answer is in the register.
 told_no_statement = No consta ninguna declaración del fabricante.
+
+## Who answers for the sheet
+
+# After the caution: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
+imprint = { $addressed ->
+    [yes] { $directed ->
+        [yes] Responsable de esta hoja: { $director }, { $programme }, { $address }.
+       *[no] Responsable de esta hoja: { $programme }, { $address }.
+    }
+   *[no] { $directed ->
+        [yes] Responsable de esta hoja: { $director }, { $programme } (no consta dirección postal).
+       *[no] Responsable de esta hoja: { $programme } (no consta dirección postal).
+    }
+}
+
+# After it (7.8.8: a changed report says what changed).
+imprint_mistakes = Los errores se corrigen en una nueva revisión, que dice qué ha cambiado.
+
+# After it.
+imprint_advertising = No puede usarse en publicidad.
 
 ## Files and revisions
 

@@ -1,7 +1,7 @@
 //! A person's corrections: readings set aside, and repeats numbered on from the extractions already there.
 
 use crate::model::extraction::AssayKind;
-use crate::model::pair::{PairedExtraction, Usage};
+use crate::model::pair::{PairedExtraction, Repeat, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Correction, CorrectionAction};
 use crate::words::say;
@@ -35,11 +35,16 @@ pub fn apply(
 
 /// Corrections speak of the numbers in their file, so all are matched before anything is numbered anew.
 fn correct(rows: &mut [PairedExtraction], corrections: &[&Correction]) {
-    let repeated: Vec<Option<NaiveDate>> = rows
+    let repeats: Vec<Option<Repeat>> = rows
         .iter()
         .map(|row| repeat_decided_on(row, corrections))
         .collect();
-    for row in rows.iter_mut() {
+    let repeated: Vec<Option<NaiveDate>> = repeats
+        .iter()
+        .map(|repeat| repeat.as_ref().map(|repeat| repeat.on))
+        .collect();
+    for (row, repeat) in rows.iter_mut().zip(repeats) {
+        row.repeat = repeat;
         let exclusion = corrections.iter().find(|correction| {
             correction.action == CorrectionAction::Exclude && fits(correction, row)
         });
@@ -84,13 +89,17 @@ fn place_in_order(row: &PairedExtraction, on: NaiveDate) -> (NaiveDate, String, 
     (on, file, row.extraction.number)
 }
 
-/// The day on which a row was declared a repeat; the first where two lines say so.
-fn repeat_decided_on(row: &PairedExtraction, corrections: &[&Correction]) -> Option<NaiveDate> {
+/// The decision by which a row was declared a repeat; the first where two lines say so.
+fn repeat_decided_on(row: &PairedExtraction, corrections: &[&Correction]) -> Option<Repeat> {
     corrections
         .iter()
         .filter(|correction| correction.action == CorrectionAction::Repeat && fits(correction, row))
-        .map(|correction| correction.on)
-        .min()
+        .min_by_key(|correction| correction.on)
+        .map(|correction| Repeat {
+            reason: correction.reason.clone(),
+            by: correction.by.clone(),
+            on: correction.on,
+        })
 }
 
 /// Whether a correction is about this row.

@@ -111,6 +111,7 @@ fn by_package(extractions: Vec<Extraction>) -> HashMap<String, Vec<PairedExtract
             .entry(extraction.package_code.clone())
             .or_default()
             .push(PairedExtraction {
+                repeat: None,
                 extraction,
                 usage,
                 also_reported: Vec::new(),

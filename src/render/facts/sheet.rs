@@ -1,6 +1,6 @@
 //! A product's results sheet: what is published (`content`), and which revision of it this is (`edition`).
 
-use crate::config::{Attach, Config};
+use crate::config::{Attach, Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::registers::Product;
@@ -9,7 +9,7 @@ use crate::render::charts::ruler;
 use crate::render::facts::carried;
 use crate::render::facts::edition::Edition;
 use crate::render::facts::packages::{self, BlockState, PackageTable};
-use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts};
+use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, lines};
 use crate::render::words::{self, breakable};
 use crate::words::{Catalogue, say};
 use chrono::NaiveDate;
@@ -68,6 +68,8 @@ pub struct SheetContent {
     pub provenance: Vec<String>,
     /// What every sheet says last.
     pub caution: String,
+    /// Who answers for the sheet, how mistakes are mended, and what it is not for.
+    pub imprint: Vec<String>,
 }
 
 /// What was tested.
@@ -232,7 +234,7 @@ pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             config.testing.extractions_per_package,
             words,
         ),
-        notes: words::packages::remarks(&verdict.packages, rule, words)
+        notes: words::packages::remarks(&verdict.packages, rule, config)
             .iter()
             .map(|note| breakable(note, 50))
             .collect(),
@@ -246,7 +248,25 @@ pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
         method: words::method::method(product, config),
         provenance: broken(words::source::provenance(verdict, &config.words), 18),
         caution: words::method::caution(config),
+        imprint: imprint(&config.programme, words),
     }
+}
+
+/// Who answers for the sheet, how mistakes are mended, and what it is not for.
+fn imprint(programme: &Programme, words: &Catalogue) -> Vec<String> {
+    let address = lines(programme.address.as_deref()).join(", ");
+    let addressed = if address.is_empty() { "no" } else { "yes" };
+    let (director, directed) = match programme.director.as_deref() {
+        Some(director) => (director, "yes"),
+        None => ("", "no"),
+    };
+    let name = &programme.name;
+    let said = [
+        say::imprint(name, director, directed, address, addressed),
+        say::imprint_mistakes(),
+        say::imprint_advertising(),
+    ];
+    said.iter().map(|said| words.say(said)).collect()
 }
 
 fn product_facts(verdict: &ProductVerdict, words: &Catalogue) -> ProductFacts {

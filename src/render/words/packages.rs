@@ -1,8 +1,9 @@
 //! A package's extractions in words: how they agree, and what is to be noted of them.
 
+use crate::config::Config;
 use crate::model::extraction::{Extraction, Outcome};
 use crate::model::package::{PackageResult, ResultKind, Standing};
-use crate::model::pair::{PairState, PairedExtraction, Usage};
+use crate::model::pair::{PairState, PairedExtraction, Repeat, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
@@ -126,15 +127,21 @@ fn what_is_lacking(extractions: &[PairedExtraction], usable: u64) -> Said {
 
 /// What a reader of the table must know beyond its figures, in English.
 pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
-    remarks(packages, rule, english())
+    noted(packages, rule, usize::MAX, english())
 }
 
 /// What a reader of the table must know beyond its figures.
-pub fn remarks(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
+pub fn remarks(packages: &[PackageResult], rule: Rule, config: &Config) -> Vec<String> {
+    let asked = config.testing.extractions_per_package;
+    noted(packages, rule, asked, &config.words)
+}
+
+fn noted(packages: &[PackageResult], rule: Rule, asked: usize, words: &Catalogue) -> Vec<String> {
     let mut notes: Vec<Said> = packages
         .iter()
         .flat_map(|package| notes_of(package, rule, words))
         .collect();
+    notes.extend(beyond_what_was_asked(packages, asked, words));
     notes.extend(range_note(packages, words));
     notes.extend(open_end_note(packages, words));
     notes.extend(gliadin_note(packages, rule, words));
@@ -148,6 +155,7 @@ fn notes_of(package: &PackageResult, rule: Rule, words: &Catalogue) -> Vec<Said>
     if package.straddles_limit {
         notes.push(straddling_note(package, rule, words));
     }
+    notes.extend(repeat_notes(package, words));
     notes.extend(conflict_note(package, rule, words));
     let extractions = package.pair.extractions.iter();
     notes.extend(extractions.filter_map(|paired| unused_note(code, paired)));
@@ -168,6 +176,50 @@ fn straddling_note(package: &PackageResult, rule: Rule, words: &Catalogue) -> Sa
     let figure = numbers::result_said(&package.result, rule.limit, words);
     let code = &package.pair.package.package_code;
     say::note_straddles(code, standing, kind, figure)
+}
+
+/// Why extractions were repeated, and who decided it: a note a decision.
+fn repeat_notes(package: &PackageResult, words: &Catalogue) -> Vec<Said> {
+    let mut decided: Vec<(&Repeat, Vec<u32>)> = Vec::new();
+    for paired in &package.pair.extractions {
+        let Some(repeat) = &paired.repeat else {
+            continue;
+        };
+        match decided.iter_mut().find(|(known, _)| *known == repeat) {
+            Some((_, numbers)) => numbers.push(paired.extraction.number),
+            None => decided.push((repeat, vec![paired.extraction.number])),
+        }
+    }
+    let note = |(repeat, numbers): (&Repeat, Vec<u32>)| {
+        let numbers: Vec<String> = numbers.iter().map(u32::to_string).collect();
+        say::note_repeat(
+            &package.pair.package.package_code,
+            numbers.len() as u64,
+            words.list(&numbers),
+            &repeat.by,
+            words.day(repeat.on),
+            full_stop(&sentence_case(repeat.reason.trim())),
+        )
+    };
+    decided.into_iter().map(note).collect()
+}
+
+/// Extractions beyond those asked for, of which no decision is in the register.
+fn beyond_what_was_asked(
+    packages: &[PackageResult],
+    asked: usize,
+    words: &Catalogue,
+) -> Option<Said> {
+    let has_more = |package: &&PackageResult| {
+        let extractions = &package.pair.extractions;
+        extractions.iter().all(|paired| paired.repeat.is_none())
+            && extractions
+                .iter()
+                .any(|paired| paired.extraction.number as usize > asked)
+    };
+    let of = Named::of(packages.iter().filter(has_more), words)?;
+    let asked = asked as u64;
+    Some(say::note_beyond(of.packages, of.by, of.named, asked))
 }
 
 /// What the lab's reports say of extractions of which they say different things.

@@ -135,6 +135,10 @@ messages! {
     table_unused();
     /// Extractions on both sides of the limit.
     note_straddles(package: text, standing: ["decides" "close" "open"], kind: ["mean" "range"], figure: text);
+    /// Extractions that were repeated.
+    note_repeat(package: text, extractions: count, numbers: text, by: text, day: text, reason: text);
+    /// Extractions beyond those asked for.
+    note_beyond(packages: count, by: ["name" "count"], named: text, asked: count);
     /// Reports that differ.
     note_conflict(package: text, unit: text, reports: text);
     /// One of them.
@@ -195,6 +199,14 @@ messages! {
     told_closed(day: text, said: text, noted: ["yes" "no"]);
     /// A notice without an answer.
     told_no_statement();
+
+    // Who answers for the sheet.
+    /// The programme.
+    imprint(programme: text, director: text, directed: ["yes" "no"], address: text, addressed: ["yes" "no"]);
+    /// How mistakes are mended.
+    imprint_mistakes();
+    /// What the sheet is not for.
+    imprint_advertising();
 
     // Files and revisions.
     /// Nothing has been reported.

@@ -5,6 +5,9 @@ pub mod products;
 
 mod batch;
 
+/// Sheets in German and Spanish, and what is true of them in every language.
+mod languages;
+
 mod letters;
 
 pub mod overflow;

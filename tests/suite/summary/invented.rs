@@ -290,6 +290,7 @@ fn extraction(
         .as_number()
         .map_or("<5".to_owned(), |x| format!("{:.1}", x.0));
     PairedExtraction {
+        repeat: None,
         extraction: Extraction {
             package_code: code.into(),
             number: number + 1,
