@@ -33,6 +33,12 @@ pub mod contact_sheet;
 /// Which tables a verdict rests on.
 pub mod tables;
 
+/// What published sheets have behind them.
+mod behind;
+
+/// Names of files about labs.
+mod lab_names;
+
 /// Archives against their manifests and against each other.
 pub mod archive;
 
@@ -121,6 +127,7 @@ pub fn decide(
         with_lab: 0,
     };
     states::note(&mut decided, config, as_of);
+    behind::note(&mut decided, config)?;
     Ok(decided)
 }
 

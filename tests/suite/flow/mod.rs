@@ -1,5 +1,6 @@
 //! From a dropped file to a mailed sheet and a dated archive.
 
+mod behind;
 mod cut_off;
 mod diary;
 mod drafts;
