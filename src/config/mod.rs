@@ -26,6 +26,9 @@ use std::sync::Arc;
 /// The name of the settings file in a programme folder.
 pub const FILE_NAME: &str = "programme.toml";
 
+/// The folders of a programme folder that are read, or kept for good.
+const FOLDERS: [&str; 5] = ["inbox", "registers", "archive", "report-templates", "fonts"];
+
 /// What `init` writes for the programme's name.
 pub const PLACEHOLDER_NAME: &str = "Name of your programme";
 
@@ -330,6 +333,9 @@ impl Config {
     /// Where there is no `programme.toml`, where it is not TOML, or where anything in it cannot be used: then all faults
     /// are listed, each with its line.
     pub fn read(root: &Path) -> Result<Config> {
+        for folder in FOLDERS {
+            files::refuse_file_as_folder(&root.join(folder))?;
+        }
         let path = root.join(FILE_NAME);
         let Some(bytes) = files::read_if_there(&path)? else {
             bail!(

@@ -12,6 +12,7 @@ mod leaks;
 mod life;
 mod own_faults;
 mod public;
+mod refused;
 mod shared;
 mod sheets;
 mod states;
