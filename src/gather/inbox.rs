@@ -72,7 +72,7 @@ pub fn list(config: &Config, problems: &mut Problems) -> Result<Inbox> {
     let mut listed = Inbox::default();
     let paths: Vec<&Path> = seen.iter().map(walkdir::DirEntry::path).collect();
     for (entry, name) in seen.iter().zip(names(&config.root, &paths)) {
-        look_at(entry, name, &mut listed, problems);
+        look_at(entry, name, &config.root, &mut listed, problems);
     }
     listed.lab_files.sort_by(|a, b| a.name.cmp(&b.name));
     Ok(listed)
@@ -105,7 +105,25 @@ fn names(root: &Path, paths: &[&Path]) -> Vec<String> {
     names
 }
 
-fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems: &mut Problems) {
+/// Whether a link leads out of the programme folder, or out of an inbox that stands elsewhere itself: what it leads to would
+/// be copied into every archive.
+pub fn leads_out(root: &Path, link: &Path) -> bool {
+    let Ok(target) = link.canonicalize() else {
+        return false;
+    };
+    [root.to_owned(), root.join("inbox")]
+        .iter()
+        .filter_map(|folder| folder.canonicalize().ok())
+        .all(|folder| !target.starts_with(folder))
+}
+
+fn look_at(
+    entry: &walkdir::DirEntry,
+    name: String,
+    root: &Path,
+    listed: &mut Inbox,
+    problems: &mut Problems,
+) {
     let mut passed_over = |why: &str, hint: &str| {
         problems.add(Code::PassedOver, Place::file(name.clone()), why, hint)
     };
@@ -113,6 +131,13 @@ fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems
     if kind.is_symlink() {
         // A link to a file is that file; a link to a folder could lead in a circle, or out of the programme.
         match std::fs::metadata(entry.path()) {
+            Ok(target) if target.is_file() && leads_out(root, entry.path()) => {
+                passed_over(
+                    "a link that leads out of the programme folder is not followed",
+                    "Copy the file itself into the inbox.",
+                );
+                return;
+            }
             Ok(target) if target.is_file() => {}
             Ok(_) => {
                 passed_over(

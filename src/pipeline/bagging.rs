@@ -7,7 +7,7 @@ use crate::archive::bag::{Bag, InfoLine};
 use crate::archive::issued;
 use crate::config::{self, Config};
 use crate::files;
-use crate::gather::exhibits;
+use crate::gather::{exhibits, inbox};
 use crate::model::decided::Decided;
 use crate::pipeline::making::{self, Prepared, Wanted};
 use crate::pipeline::states;
@@ -129,7 +129,7 @@ fn add_replaced(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<()>
     for replaced in rows.filter_map(|row| row.supersedes.as_deref()) {
         let path = private(replaced);
         if !bag.holds(&path)
-            && let Some(bytes) = files::read_if_there(&config.root.join(replaced))?
+            && let Some(bytes) = files::read_unlinked(&config.root.join(replaced))?
         {
             bag.add(&path, &bytes)?;
         }
@@ -195,6 +195,11 @@ fn add_folder(bag: &mut Bag, root: &Path, folder: &str) -> Result<()> {
     for listed in files::list(&path)? {
         let name = listed.path.rsplit('/').next().unwrap_or_default();
         let whole = format!("{folder}/{}", listed.path);
+        if !listed.is_plain_file && inbox::leads_out(root, &path.join(&listed.path)) {
+            bail!(
+                "nothing was issued: {whole} is a link that leads out of the programme folder. Put a copy of the file in its place"
+            );
+        }
         // Litter is nobody's record; the register is added as it will be.
         if !files::is_litter(name)
             && whole != issued::FILE_NAME

@@ -9,7 +9,6 @@ macro_rules! bytes {
     }};
 }
 
-#[allow(unused_imports)] // in the fuzz targets nothing else is made of it
 pub(crate) use bytes;
 
 /// A compound file with one stream.

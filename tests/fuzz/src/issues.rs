@@ -23,7 +23,10 @@ pub fn register(bytes: &[u8]) {
     }
     let grown = issued::with_rows(Some(pieces[0]), &[]).expect("could be read before");
     let known = issued::rows(pieces[0]).expect("could be read before");
-    assert_eq!(issued::rows(&grown).expect("what we wrote can be read"), known);
+    assert_eq!(
+        issued::rows(&grown).expect("what we wrote can be read"),
+        known
+    );
 }
 
 /// The tag files of a bag in the order of their pieces; what follows is its payload.

@@ -48,7 +48,11 @@ pub fn decide(bytes: &[u8]) {
     let (registers, extractions) = (gathered.registers, gathered.extractions);
     let judged = judge(&registers, extractions, &config, day, &mut problems);
     for product in judged.products {
-        assert!(registers.products.contains_key(&product.verdict.product.product_id));
+        assert!(
+            registers
+                .products
+                .contains_key(&product.verdict.product.product_id)
+        );
     }
     for problem in problems.sorted() {
         assert!(!problem.message.is_empty() && !problem.place.file.is_empty());

@@ -9,8 +9,7 @@ use crate::pieces;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
 
-const PROGRAMME: &str =
-    "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n";
+const PROGRAMME: &str = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n";
 
 static CONFIG: LazyLock<Config> = LazyLock::new(|| {
     let layout = "[[layout]]\nfiles = \"*\"\ncolumns = { sample = \"Pot\", result = \"Quux\" }\n";
@@ -30,7 +29,10 @@ pub fn read_by_layout(bytes: &[u8]) {
     };
     let settings = format!("{PROGRAMME}{layouts}");
     if let Ok(config) = Config::parse(&settings, Path::new(".")) {
-        read_by(pieces.get(1).unwrap_or(&&b"Pot,Quux\nTKW-101,7\n"[..]), &config);
+        read_by(
+            pieces.get(1).unwrap_or(&&b"Pot,Quux\nTKW-101,7\n"[..]),
+            &config,
+        );
     }
 }
 

@@ -27,6 +27,9 @@ pub mod make_compound;
 #[path = "../../suite/make_ods.rs"]
 pub mod make_ods;
 
+#[path = "../../suite/make_binary.rs"]
+pub mod make_binary;
+
 /// What is read back of what was issued.
 pub mod archive;
 

@@ -293,3 +293,81 @@ fn a_lock_that_is_a_link_leaves_what_it_leads_to() {
     );
     assert_eq!(workspace.text("registers/products.csv"), text);
 }
+
+/// A folder that came in an archive can hold links: what they lead to is in nothing that is made.
+#[cfg(unix)]
+#[test]
+fn a_link_takes_nothing_of_the_machine_along() {
+    use std::os::unix::fs::symlink;
+    let secret = Workspace::new();
+    secret.with(
+        "secret.csv",
+        "Sample,Extraction,Gluten (ppm)\nA1,1,6.66\nA1,2,6.66\n",
+    );
+    let target = secret.path("secret.csv");
+    let workspace = programme();
+    symlink(&target, workspace.path("inbox/b.csv")).expect("links");
+    symlink("a.csv", workspace.path("inbox/within.csv")).expect("links");
+    workspace.run(&["-q", "issue", "--date", DAY]).exits(0);
+    for (path, bytes) in tree(&workspace.path("archive"))
+        .iter()
+        .chain(&tree(&workspace.path("out")))
+    {
+        let held = bytes.windows(4).any(|bytes| bytes == b"6.66");
+        assert!(!held || path.ends_with(".pdf"), "{path}");
+    }
+    let check = workspace.run(&["check"]).exits(0).stdout();
+    assert!(check.contains("leads out of the programme folder") && check.contains("inbox/b.csv"));
+    assert!(check.contains("the same content as inbox/a.csv"), "{check}");
+    // A register that is a link out of the folder would be archived with it.
+    symlink(&target, workspace.path("registers/notes.csv")).expect("links");
+    workspace.with("inbox/a.csv", WITHIN.replace("7.1", "7.4"));
+    let again = ["-q", "issue", "--date", DAY, "--reason", "a slip"];
+    let run = workspace.run(&again);
+    run.exits(2);
+    is_told(
+        &run.stderr(),
+        "registers/notes.csv",
+        "Put a copy of the file in its place",
+    );
+    assert!(!workspace.path("archive/2031-05-06-2").exists());
+    // Settings and templates are read where they stand, and a link in the record of outputs removes nothing elsewhere.
+    let record = format!(
+        "{{\"../secret.csv\":{{\"sha256\":\"{}\",\"key\":null}}}}",
+        "0".repeat(64)
+    );
+    workspace.with("out/.galleyproof.json", record);
+    workspace.run(&["-q", "run"]).exits(0);
+    assert!(target.exists());
+}
+
+#[cfg(unix)]
+#[test]
+fn what_a_person_keeps_private_stays_so() {
+    use std::os::unix::fs::MetadataExt;
+    for (umask, others) in [("077", 0), ("027", 0o050), ("022", 0o055)] {
+        let workspace = programme();
+        let private = format!("umask {umask}; exec \"$0\" \"$@\"");
+        let status = std::process::Command::new("bash")
+            .args(["--norc", "-c", &private, env!("CARGO_BIN_EXE_galleyproof")])
+            .args(WRITERS[1])
+            .current_dir(workspace.path(""))
+            .status();
+        let Ok(status) = status else {
+            println!("there is no bash: no umask was tried");
+            return;
+        };
+        assert!(status.success());
+        for made in ["out", "archive", "registers/issued.csv"] {
+            for entry in walkdir::WalkDir::new(workspace.path(made)) {
+                let entry = entry.expect("can be listed");
+                let mode = entry.metadata().expect("is there").mode() & 0o777;
+                let expected = match entry.file_type().is_dir() {
+                    true => 0o700 | others,
+                    false => 0o600 | others & 0o044,
+                };
+                assert_eq!(mode, expected, "{umask} {}", entry.path().display());
+            }
+        }
+    }
+}
