@@ -179,7 +179,8 @@ fn look_at(
     });
 }
 
-fn has_lab_ending(path: &Path) -> bool {
+/// Whether a file is a lab file by its name.
+pub fn has_lab_ending(path: &Path) -> bool {
     path.extension()
         .and_then(|ending| ending.to_str())
         .is_some_and(|ending| ENDINGS.contains(&ending.to_lowercase().as_str()))

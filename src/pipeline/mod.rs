@@ -49,6 +49,7 @@ use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
+pub use crate::render::Failure;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
 pub use crate::save::out::unfinished;

@@ -371,3 +371,79 @@ fn what_a_person_keeps_private_stays_so() {
         }
     }
 }
+
+#[test]
+fn outputs_are_made_in_no_folder_that_is_read() {
+    let workspace = programme();
+    for out in ["inbox", "registers/new", "inbox/deep/er"] {
+        let run = workspace.run(&["-q", "run", "--out", out]);
+        run.exits(2);
+        is_told(&run.stderr(), out, "Name another folder with --out");
+    }
+    assert_eq!(tree(&workspace.path("inbox")).len(), 1);
+    workspace
+        .run(&["-q", "run", "--out", "inbox-proofs"])
+        .exits(0);
+    let run = workspace.run(&["check", "programme.toml"]);
+    is_told(&run.stderr(), "programme.toml", "name the programme folder");
+    workspace.with("programme.toml", b"[programme]\nname = \"T\xff\"\n");
+    let run = workspace.run(&["check"]);
+    is_told(
+        &run.stderr(),
+        "programme.toml: line 2",
+        "Save the file as UTF-8",
+    );
+    let pasted = "[programme]\n".to_owned() + &"key = 1\n".repeat(100_000);
+    workspace.with("programme.toml", pasted);
+    let run = workspace.run(&["check"]);
+    run.exits(2);
+    assert!(
+        run.stderr().contains("262144 are the most"),
+        "{}",
+        run.stderr()
+    );
+}
+
+#[test]
+fn a_bag_has_the_lab_files_that_its_report_speaks_of() {
+    let workspace = programme();
+    workspace.with("inbox/broken.xlsx", b"PK\x03\x04 cut");
+    workspace.with("inbox/copy.csv", WITHIN);
+    workspace.with("inbox/~$a.xlsx", "litter");
+    workspace.run(&["-q", "issue", "--date", DAY]).exits(1);
+    let bag = workspace.path("archive").join(DAY).join("data/private");
+    let again = workspace.run(&["check", "--format", "json", &bag.to_string_lossy()]);
+    let again: serde_json::Value = serde_json::from_str(&again.stdout()).expect("is JSON");
+    assert_eq!(again["problems"], workspace.results()["problems"]);
+    assert!(!bag.join("inbox/~$a.xlsx").exists());
+}
+
+#[test]
+fn a_mistake_in_a_template_is_told_once() {
+    let workspace = programme();
+    crate::flow::with_second_product(&workspace);
+    workspace.with("report-templates/sheet.typ", "#let x = (");
+    let run = workspace.run(&["-q", "run"]);
+    run.exits(1);
+    let said = run.stderr();
+    assert_eq!(said.matches("unclosed delimiter").count(), 1, "{said}");
+    assert!(
+        said.contains("sheets/P1--1.pdf and 1 more could not be made"),
+        "{said}"
+    );
+}
+
+#[test]
+fn nothing_that_goes_to_the_lab_is_a_formula() {
+    let workspace = programme();
+    workspace.with(
+        "registers/products.csv",
+        "product_id,name,claim,category,net_content\nP1,Harbour Loaf,gluten-free,=cmd|'/C calc'!A0,+1\n",
+    );
+    workspace.run(&["-q", "request", "--round", "1"]).exits(0);
+    let table = workspace.text("out/requests/samples-1.csv");
+    assert!(
+        table.contains("A1,'=cmd|") && table.contains(",'+1,"),
+        "{table}"
+    );
+}
