@@ -73,6 +73,16 @@ pub fn length(path: &Path) -> Option<u64> {
         .map(|about| about.len())
 }
 
+/// Refuses a file that stands where a folder should be.
+pub fn refuse_file_as_folder(path: &Path) -> Result<()> {
+    match fs::metadata(path) {
+        Ok(about) if !about.is_dir() => {
+            Err(refused("read", path, &io::ErrorKind::NotADirectory.into()))
+        }
+        _ => Ok(()),
+    }
+}
+
 /// A folder and those above it.
 pub fn create_folder(path: &Path) -> Result<()> {
     fs::create_dir_all(path).map_err(|error| refused("make the folder", path, &error))
@@ -110,7 +120,7 @@ pub fn refused(what: &str, path: &Path, error: &io::Error) -> anyhow::Error {
         io::ErrorKind::QuotaExceeded => {
             "your share of the disk is used up. Make room and try again".to_owned()
         }
-        io::ErrorKind::ReadOnlyFilesystem => "the disk can only be read, not written to".to_owned(),
+        io::ErrorKind::ReadOnlyFilesystem => "the disk can only be read, not written to. Copy the folder to another disk and work there".to_owned(),
         io::ErrorKind::PermissionDenied => {
             "permission was denied: it may be write-protected, or open in another program"
                 .to_owned()

@@ -241,17 +241,14 @@ fn read_name(name: &str) -> Option<(NaiveDate, u32)> {
     Some((date.parse().ok()?, number))
 }
 
-/// A temporary folder is private to its maker; the archive is for everyone who may see the programme folder.
+/// A temporary folder is private to its maker; the archive is for whom the user's umask lets see it, as a folder that was
+/// made in it without further ado.
 fn open_to_readers(folder: &Path) -> Result<()> {
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt;
-        std::fs::set_permissions(folder, std::fs::Permissions::from_mode(0o755))
-            .map_err(|error| files::refused("write", folder, &error))?;
-    }
-    #[cfg(not(unix))]
-    let _ = folder;
-    Ok(())
+    let Ok(about) = std::fs::metadata(folder.join("data")) else {
+        return Ok(());
+    };
+    std::fs::set_permissions(folder, about.permissions())
+        .map_err(|error| files::refused("write", folder, &error))
 }
 
 #[cfg(test)]

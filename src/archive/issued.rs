@@ -224,6 +224,8 @@ impl Table {
         self.complete();
         let mut writer = csv::WriterBuilder::new()
             .delimiter(self.delimiter)
+            // A person's row may be longer than the headings are.
+            .flexible(true)
             .from_writer(Vec::new());
         let width = self.headings.len();
         let padded = |mut record: Vec<String>| {
@@ -322,6 +324,17 @@ mod tests {
                 .is_some_and(|line| line.contains("2031-04-22;ab12;;new lot;"))
         );
         assert_eq!(rows(text.as_bytes()).expect("reads").len(), 2);
+    }
+
+    #[test]
+    fn a_row_that_is_longer_than_the_headings_stops_nothing() {
+        let first = with_rows(None, &[row("FH-01", 1, None)]).expect("writes");
+        let text = String::from_utf8(first).expect("UTF-8");
+        let longer = format!("{},posted,,,by hand\n", text.trim_end());
+        let grown = with_rows(Some(longer.as_bytes()), &[row("FH-02", 1, None)]);
+        let grown = String::from_utf8(grown.expect("writes")).expect("UTF-8");
+        assert!(grown.starts_with(&longer), "{grown}");
+        assert_eq!(rows(grown.as_bytes()).expect("reads").len(), 2);
     }
 
     #[test]

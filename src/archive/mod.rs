@@ -23,3 +23,6 @@ pub mod amended;
 
 /// What amended sheets said in the revision that they replace.
 pub mod published;
+
+/// The lab files that published sheets rest on, held against the inbox.
+pub mod sources;

@@ -38,7 +38,15 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
         Format::Text if quiet => {}
         Format::Text => print::result(&as_text(&issued))?,
     }
-    Ok(ending)
+    for fault in &issued.unfinished {
+        print::say(&format!(
+            "galleyproof: the sheets are issued and archived, but {fault}. Then `galleyproof run` finishes it."
+        ));
+    }
+    Ok(match issued.unfinished.is_empty() {
+        true => ending,
+        false => Ending::LookAtErrors,
+    })
 }
 
 /// Finishes an issue that was cut off, mends the register of what was issued from the archive, and says so.
@@ -165,6 +173,6 @@ fn as_json(issued: &Issued) -> String {
     let bag = issued.bag.as_ref().map(|bag| bag.display().to_string());
     format!(
         "{:#}\n",
-        json!({ "bag": bag, "issued": sheets, "held": held })
+        json!({ "bag": bag, "issued": sheets, "held": held, "unfinished": issued.unfinished })
     )
 }

@@ -73,10 +73,9 @@ fn name(judged: &JudgedProduct) -> String {
     } else {
         format!(" (round {})", verdict.round)
     };
-    format!(
-        "{}  {}{round}",
-        verdict.product.product_id, verdict.product.name
-    )
+    // A line break in a name would print a line of its own.
+    let name: Vec<&str> = verdict.product.name.split_whitespace().collect();
+    format!("{}  {}{round}", verdict.product.product_id, name.join(" "))
 }
 
 fn cut(text: &str, width: usize) -> String {

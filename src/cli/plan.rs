@@ -26,10 +26,12 @@ pub fn plan(dir: &Path, what: &PlanArguments, quiet: bool) -> Result<Ending> {
     };
     let made_on = what.date.given()?;
     let out = what.out.clone().unwrap_or_else(|| config.root.join("out"));
+    config.refuse_as_outputs(&out)?;
+    // Before the registers are read: rows are entered into what stands in them now.
+    let _lock = crate::cli::lock(&out, "plan")?;
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, made_on, &|progress| meter.note(progress))?;
     drop(meter);
-    let _lock = crate::cli::lock(&out, "plan")?;
     let planned = planning::plan(&decided, &config, &request, made_on, &out)?;
     let mut text = format!("{}\n", planned.lede.replace('\u{a0}', " "));
     for line in planned.lines {

@@ -5,7 +5,7 @@ use crate::cli::print::{self, Meter};
 use crate::cli::{self, Ending, issue, overview};
 use crate::config::Config;
 use crate::model::problem::Severity;
-use crate::pipeline::{self, Made};
+use crate::pipeline::{self, Failure, Made};
 use anyhow::Result;
 use chrono::NaiveDate;
 use std::fmt::Write;
@@ -34,6 +34,7 @@ pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
         .out
         .clone()
         .unwrap_or_else(|| config.root.join("out"));
+    config.refuse_as_outputs(&out)?;
     let _lock = cli::lock(&out, "run")?;
     print::tell_unfinished(&out);
     if wanted.out.is_none() {
@@ -62,14 +63,32 @@ pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
             print::result(&text)?;
         }
     }
-    for failure in &made.failures {
-        print::say(&failure.to_string());
+    for failure in told_once(&made.failures) {
+        print::say(&failure);
     }
     Ok(if made.failures.is_empty() {
         Ending::of(&decided)
     } else {
         Ending::LookAtErrors
     })
+}
+
+/// Each fault with the documents that it keeps from being made: a mistake in a template is that of every sheet.
+fn told_once(failures: &[Failure]) -> Vec<String> {
+    let mut told: Vec<(String, String, usize)> = Vec::new();
+    for failure in failures {
+        let text = failure.to_string();
+        let faults = text.split_once('\n').map_or("", |(_, faults)| faults);
+        match told.iter_mut().find(|(_, known, _)| known == faults) {
+            Some((.., more)) => *more += 1,
+            None => told.push((failure.path.clone(), faults.to_owned(), 0)),
+        }
+    }
+    let told = told.into_iter().map(|(path, faults, more)| match more {
+        0 => format!("{path} could not be made\n{faults}"),
+        more => format!("{path} and {more} more could not be made\n{faults}"),
+    });
+    told.collect()
 }
 
 /// What was written, where, and what to look at.

@@ -101,7 +101,7 @@ fn programme(section: &Section, publishing: &Section, faults: &mut Faults) -> Pr
     Programme {
         name: required("name", faults),
         short_name,
-        email: section.text("email", faults),
+        email: section.mail_address("email", faults),
         address: section.text("address", faults),
         website: section.text("website", faults),
         director: section.text("director", faults),
@@ -155,7 +155,7 @@ fn lab(section: &Section, faults: &mut Faults) -> Lab {
         name: section
             .text("name", faults)
             .unwrap_or_else(|| "the laboratory".to_owned()),
-        email: section.text("email", faults),
+        email: section.mail_address("email", faults),
         address: section.text("address", faults),
         assay: section
             .text("assay", faults)
@@ -294,6 +294,10 @@ mod tests {
             (
                 "reply_days = \"15\"",
                 "line 4: [programme] reply_days is \"15\": a whole number from 1 to 3650 is wanted, without quotation marks",
+            ),
+            (
+                "email = \"nobody\"",
+                "line 4: [programme] email is \"nobody\": a mail address is wanted, such as \"results@programme.example\"",
             ),
             (
                 "email = 5",

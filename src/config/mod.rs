@@ -17,7 +17,7 @@ use crate::model::ppm::Ppm;
 use crate::model::registers::Followup;
 use crate::model::rule::Rule;
 use crate::words::{Catalogue, say};
-use anyhow::{Context, Result, bail};
+use anyhow::{Result, bail};
 use chrono::NaiveDate;
 pub use planning::Planning;
 use std::path::{Path, PathBuf};
@@ -25,6 +25,12 @@ use std::sync::Arc;
 
 /// The name of the settings file in a programme folder.
 pub const FILE_NAME: &str = "programme.toml";
+
+/// Bytes of the settings: a hundred times what they have ever been.
+const LARGEST: usize = 256 * 1024;
+
+/// The folders of a programme folder that are read, or kept for good.
+const FOLDERS: [&str; 5] = ["inbox", "registers", "archive", "report-templates", "fonts"];
 
 /// What `init` writes for the programme's name.
 pub const PLACEHOLDER_NAME: &str = "Name of your programme";
@@ -354,6 +360,15 @@ impl Config {
     /// Where there is no `programme.toml`, where it is not TOML, or where anything in it cannot be used: then all faults
     /// are listed, each with its line.
     pub fn read(root: &Path) -> Result<Config> {
+        if root.is_file() {
+            bail!(
+                "{} is a file: name the programme folder that it is in",
+                root.display()
+            );
+        }
+        for folder in FOLDERS {
+            files::refuse_file_as_folder(&root.join(folder))?;
+        }
         let path = root.join(FILE_NAME);
         let Some(bytes) = files::read_if_there(&path)? else {
             bail!(
@@ -362,8 +377,14 @@ impl Config {
                 root.display()
             );
         };
-        let text = String::from_utf8(bytes)
-            .with_context(|| format!("{} is not UTF-8 text", path.display()))?;
+        let text = String::from_utf8(bytes).map_err(|error| {
+            let sound = &error.as_bytes()[..error.utf8_error().valid_up_to()];
+            let line = 1 + sound.iter().filter(|byte| **byte == b'\n').count();
+            anyhow::anyhow!(
+                "{}: line {line} is not UTF-8 text. Save the file as UTF-8 in a text editor",
+                path.display()
+            )
+        })?;
         let config = Config::parse(&text, root)
             .map_err(|faults| anyhow::anyhow!("{}:\n  {}", path.display(), faults.join("\n  ")))?;
         words::with_own(config)
@@ -371,6 +392,12 @@ impl Config {
 
     /// Checks the text of a `programme.toml`; all faults, or the settings.
     pub fn parse(text: &str, root: &Path) -> Result<Config, Vec<String>> {
+        if text.len() > LARGEST {
+            return Err(vec![format!(
+                "it has {} bytes, and {LARGEST} are the most: something else was pasted into it",
+                text.len()
+            )]);
+        }
         check::check(text, root)
     }
 
@@ -386,6 +413,27 @@ impl Config {
             .filter(|(_, name, placeholder)| name.eq_ignore_ascii_case(placeholder))
             .map(|(key, ..)| key)
             .collect()
+    }
+
+    /// Refuses an outputs folder in one of the folders that are read, or kept for good: what is made would be read again.
+    ///
+    /// # Errors
+    /// Where it is there.
+    pub fn refuse_as_outputs(&self, out: &Path) -> Result<()> {
+        // What is not there yet stands where the nearest folder above it does.
+        let there = out.ancestors().find_map(|above| above.canonicalize().ok());
+        for folder in FOLDERS {
+            let kept = self.root.join(folder).canonicalize().ok();
+            if let (Some(there), Some(kept)) = (&there, kept)
+                && there.starts_with(kept)
+            {
+                bail!(
+                    "nothing can be written to {}: {folder}/ is read, or kept as it is. Name another folder with --out",
+                    out.display()
+                );
+            }
+        }
+        Ok(())
     }
 
     /// Where the lab's files arrive.

@@ -166,6 +166,21 @@ impl<'a, 'i> Section<'a, 'i> {
         (!text.is_empty()).then_some(text)
     }
 
+    /// A mail address; that it leads to somebody is not known.
+    pub fn mail_address(&self, key: &str, faults: &mut Faults<'_>) -> Option<String> {
+        let text = self.text(key, faults)?;
+        let parts = text.split_once('@');
+        let is_one = parts.is_some_and(|(name, domain)| {
+            !name.is_empty() && domain.contains('.') && !domain.contains('@')
+        });
+        if !is_one || text.contains(char::is_whitespace) {
+            let wanted = "a mail address is wanted, such as \"results@programme.example\"";
+            self.fault(key, wanted, faults);
+            return None;
+        }
+        Some(text)
+    }
+
     /// An amount in ppm: above 0, and no more than there can be.
     pub fn amount(&self, key: &str, faults: &mut Faults<'_>) -> Option<f64> {
         let wanted = "a number above 0 is wanted, without quotation marks and without a unit, such as 20 or 2.5";

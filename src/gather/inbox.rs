@@ -74,7 +74,7 @@ pub fn list(config: &Config, problems: &mut Problems) -> Result<Inbox> {
     let mut listed = Inbox::default();
     let paths: Vec<&Path> = seen.iter().map(walkdir::DirEntry::path).collect();
     for (entry, name) in seen.iter().zip(names(&config.root, &paths)) {
-        look_at(entry, name, &mut listed, problems);
+        look_at(entry, name, &config.root, &mut listed, problems);
     }
     listed.lab_files.sort_by(|a, b| a.name.cmp(&b.name));
     Ok(listed)
@@ -107,7 +107,25 @@ fn names(root: &Path, paths: &[&Path]) -> Vec<String> {
     names
 }
 
-fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems: &mut Problems) {
+/// Whether a link leads out of the programme folder, or out of an inbox that stands elsewhere itself: what it leads to would
+/// be copied into every archive.
+pub fn leads_out(root: &Path, link: &Path) -> bool {
+    let Ok(target) = link.canonicalize() else {
+        return false;
+    };
+    [root.to_owned(), root.join("inbox")]
+        .iter()
+        .filter_map(|folder| folder.canonicalize().ok())
+        .all(|folder| !target.starts_with(folder))
+}
+
+fn look_at(
+    entry: &walkdir::DirEntry,
+    name: String,
+    root: &Path,
+    listed: &mut Inbox,
+    problems: &mut Problems,
+) {
     let mut passed_over = |found: Said, to_do: Said| {
         problems.add(Code::PassedOver, Place::file(name.clone()), found, to_do)
     };
@@ -115,6 +133,10 @@ fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems
     if kind.is_symlink() {
         // A link to a file is that file; a link to a folder could lead in a circle, or out of the programme.
         match std::fs::metadata(entry.path()) {
+            Ok(target) if target.is_file() && leads_out(root, entry.path()) => {
+                passed_over(say::found_link("outward"), say::do_copy_itself("file"));
+                return;
+            }
             Ok(target) if target.is_file() => {}
             Ok(_) => {
                 passed_over(say::found_link("folder"), say::do_copy_itself("folder"));
@@ -148,7 +170,8 @@ fn look_at(entry: &walkdir::DirEntry, name: String, listed: &mut Inbox, problems
     });
 }
 
-fn has_lab_ending(path: &Path) -> bool {
+/// Whether a file is a lab file by its name.
+pub fn has_lab_ending(path: &Path) -> bool {
     path.extension()
         .and_then(|ending| ending.to_str())
         .is_some_and(|ending| ENDINGS.contains(&ending.to_lowercase().as_str()))

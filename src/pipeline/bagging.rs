@@ -7,7 +7,8 @@ use crate::archive::bag::{Bag, InfoLine};
 use crate::archive::issued;
 use crate::config::{self, Config};
 use crate::files;
-use crate::gather::exhibits;
+use crate::gather::books::LARGEST_FILE;
+use crate::gather::{exhibits, inbox};
 use crate::model::decided::Decided;
 use crate::pipeline::making::{self, Prepared, Wanted};
 use crate::pipeline::states;
@@ -102,6 +103,7 @@ fn add_private(
         bag.add(&private(&file.path), &bytes)?;
     }
     add_replaced(bag, decided, config)?;
+    add_unread(bag, decided, config)?;
     for (path, bytes) in certificates(config)? {
         bag.add(&private(&path), &bytes)?;
     }
@@ -129,9 +131,36 @@ fn add_replaced(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<()>
     for replaced in rows.filter_map(|row| row.supersedes.as_deref()) {
         let path = private(replaced);
         if !bag.holds(&path)
-            && let Some(bytes) = files::read_if_there(&config.root.join(replaced))?
+            && let Some(bytes) = files::read_unlinked(&config.root.join(replaced))?
         {
             bag.add(&path, &bytes)?;
+        }
+    }
+    Ok(())
+}
+
+/// Lab files that could not be read, or that count once under another name: the report on the inbox speaks of them, and
+/// whoever runs a bag again is to be told the same.
+fn add_unread(bag: &mut Bag, decided: &Decided, config: &Config) -> Result<()> {
+    let inbox = config.inbox();
+    let read: BTreeSet<PathBuf> = decided
+        .lab_files
+        .iter()
+        .map(|file| file.real_path(&config.root))
+        .collect();
+    for listed in files::list(&inbox)? {
+        let real = inbox.join(&listed.path);
+        let path = private(&format!("inbox/{}", listed.path));
+        let is_litter = listed.path.split('/').any(files::is_litter);
+        let is_small = files::length(&real).is_some_and(|length| length <= LARGEST_FILE);
+        if listed.is_plain_file
+            && is_small
+            && !is_litter
+            && inbox::has_lab_ending(&real)
+            && !read.contains(&real)
+            && !bag.holds(&path)
+        {
+            bag.add(&path, &files::read(&real)?)?;
         }
     }
     Ok(())
@@ -195,6 +224,11 @@ fn add_folder(bag: &mut Bag, root: &Path, folder: &str) -> Result<()> {
     for listed in files::list(&path)? {
         let name = listed.path.rsplit('/').next().unwrap_or_default();
         let whole = format!("{folder}/{}", listed.path);
+        if !listed.is_plain_file && inbox::leads_out(root, &path.join(&listed.path)) {
+            bail!(
+                "nothing was issued: {whole} is a link that leads out of the programme folder. Put a copy of the file in its place"
+            );
+        }
         // Litter is nobody's record; the register is added as it will be.
         if !files::is_litter(name)
             && whole != issued::FILE_NAME

@@ -29,6 +29,10 @@ pub struct Healed {
 /// # Errors
 /// Where the archive cannot be read or the register cannot be written.
 pub fn heal(config: &Config) -> Result<Healed> {
+    if !config.registers().is_dir() {
+        // What is not there was moved, and nothing is to stand in its place when it comes back.
+        return Ok(Healed::default());
+    }
     let archive = config.root.join("archive");
     bag::sweep(&archive)?;
     alone::sweep(&config.registers())?;

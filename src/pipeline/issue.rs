@@ -52,6 +52,8 @@ pub struct Issued {
     pub held: Vec<Held>,
     /// What became of the outputs.
     pub outcome: Outcome,
+    /// What could not be written once the bag stood in the archive: the sheets are issued, and the next run finishes it.
+    pub unfinished: Vec<String>,
 }
 
 /// A sheet that is not issued.
@@ -88,6 +90,7 @@ pub fn issue(
     refuse_placeholders(config)?;
     let register = healing::read(config)?;
     refuse_unreadable_history(&decided)?;
+    refuse_earlier_day(&decided, order.on)?;
     let selection = select(&decided, order)?;
     let held = selection.held.iter().map(|one| held(one, config)).collect();
     let mut revisions = revisions(&selection.issued, &decided, config, order)?;
@@ -102,21 +105,54 @@ pub fn issue(
     if let Some(failure) = prepared.failures.first() {
         bail!("nothing was issued, since a document could not be made. {failure}");
     }
-    let bag = match revisions.is_empty() {
-        true => None,
-        false => {
-            let register = issued::with_rows(register.as_deref(), &revisions)?;
-            let bag = bagging::archive(&decided, config, order.on, &prepared, &register)?;
-            alone::register(&config.root.join(issued::FILE_NAME), &register)?;
-            Some(bag)
+    if revisions.is_empty() {
+        return Ok(Issued {
+            bag: None,
+            revisions,
+            held,
+            outcome: prepared.finish()?.outcome,
+            unfinished: Vec::new(),
+        });
+    }
+    let path = config.root.join(issued::FILE_NAME);
+    alone::refuse_open(&path)?;
+    let register = issued::with_rows(register.as_deref(), &revisions)?;
+    let bag = bagging::archive(&decided, config, order.on, &prepared, &register)?;
+    // From here on the sheets are issued, whatever else cannot be written.
+    let mut unfinished = Vec::new();
+    if let Err(fault) = alone::register(&path, &register) {
+        unfinished.push(format!("{fault:#}"));
+    }
+    let outcome = match prepared.finish() {
+        Ok(made) => made.outcome,
+        Err(fault) => {
+            unfinished.push(format!("{fault:#}"));
+            Outcome::default()
         }
     };
     Ok(Issued {
-        bag,
+        bag: Some(bag),
         revisions,
         held,
-        outcome: prepared.finish()?.outcome,
+        outcome,
+        unfinished,
     })
+}
+
+/// A sheet cannot replace one of a later day, and bags stand in the order of their days.
+fn refuse_earlier_day(decided: &Decided, on: NaiveDate) -> Result<()> {
+    let last = decided.registers.issued.iter();
+    let last = last.max_by_key(|row| row.issued_on);
+    if let Some(last) = last.filter(|last| on < last.issued_on) {
+        bail!(
+            "nothing was issued: {on} is before {}, the day on which {} revision {} was issued. Set the clock of this \
+             machine right, or give the day with --date",
+            last.issued_on,
+            last.sheet_number,
+            last.revision
+        );
+    }
+    Ok(())
 }
 
 /// Which revision comes next is known from the register alone: a row that cannot be read could be the last one.

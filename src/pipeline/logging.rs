@@ -41,6 +41,7 @@ pub fn log(config: &Config, entry: &Entry<'_>) -> Result<String> {
     let row = checked(&decided, entry)?;
     refuse_workbook(config, &row)?;
     let path = config.root.join(followups::FILE_NAME);
+    alone::refuse_open(&path)?;
     let whole = followups::with_row(files::read_if_there(&path)?.as_deref(), &row)?;
     alone::register(&path, &whole)?;
     let decided = pipeline::decide(config, Some(entry.on), &|_| ())?;

@@ -6,7 +6,7 @@ use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::model::publication::{Audience, Correction};
-use crate::pipeline::{Listener, Progress, states};
+use crate::pipeline::{Listener, Progress, lab_names, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
 use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
@@ -165,6 +165,9 @@ pub fn chosen<'a>(decided: &'a Decided, only: &[String]) -> Result<Vec<&'a Judge
     let products = &decided.products;
     let is = |judged: &JudgedProduct, id: &String| judged.verdict.product.product_id == *id;
     for wanted in only {
+        if wanted.trim().is_empty() {
+            bail!("--only needs the id of a product, and is empty");
+        }
         if !products.iter().any(|judged| is(judged, wanted)) {
             bail!("there is no product {wanted} with a package that was sent or tested");
         }
@@ -191,6 +194,8 @@ enum Paper<'a> {
     Notice(&'a JudgedProduct),
     Query {
         lab: String,
+        /// Of its file, which no other lab's has.
+        name: String,
         rows: Vec<QueryRow>,
         latest: Option<NaiveDate>,
     },
@@ -211,9 +216,16 @@ fn products_papers<'a>(products: &[&'a JudgedProduct]) -> Vec<Paper<'a>> {
 fn queries(decided: &Decided, config: &Config, as_of: Option<NaiveDate>) -> Vec<Paper<'static>> {
     let latest = decided.statistics.days.map(|(_, last)| last);
     let queries = facts::query::open(&decided.products, config, as_of);
-    queries
-        .into_iter()
-        .map(|(lab, rows)| Paper::Query { lab, rows, latest })
+    let names = lab_names::file_names(queries.keys().map(String::as_str));
+    let names: Vec<String> = names.into_values().collect();
+    let named = queries.into_iter().zip(names);
+    named
+        .map(|((lab, rows), name)| Paper::Query {
+            lab,
+            name,
+            rows,
+            latest,
+        })
         .collect()
 }
 
@@ -252,9 +264,19 @@ impl Run<'_> {
                     facts::notice::job(&judged.verdict, &facts)
                 }
             },
-            Paper::Query { lab, rows, latest } => {
+            Paper::Query {
+                lab,
+                name,
+                rows,
+                latest,
+            } => {
                 let facts = facts::query::facts(lab, rows.clone(), config, made_on);
-                facts::query::job(&facts, *latest)
+                let job = facts::query::job(&facts, *latest)?;
+                Ok(Job {
+                    path: format!("queries/{name}.pdf"),
+                    ident: format!("query {name}"),
+                    ..job
+                })
             }
         }
     }

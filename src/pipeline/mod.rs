@@ -33,6 +33,12 @@ pub mod contact_sheet;
 /// Which tables a verdict rests on.
 pub mod tables;
 
+/// What published sheets have behind them.
+mod behind;
+
+/// Names of files about labs.
+mod lab_names;
+
 /// Archives against their manifests and against each other.
 pub mod archive;
 
@@ -43,6 +49,7 @@ use crate::judge;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
+pub use crate::render::Failure;
 pub use crate::render::overrun::when_passed as when_a_template_overruns;
 pub use crate::save::lock::{self, Lock};
 pub use crate::save::out::unfinished;
@@ -122,6 +129,7 @@ pub fn decide(
         with_lab: 0,
     };
     states::note(&mut decided, config, as_of);
+    behind::note(&mut decided, config)?;
     Ok(decided)
 }
 

@@ -89,6 +89,9 @@ pub fn plan(
         true => entered(&config.registers(), &plan)?,
         false => Vec::new(),
     };
+    for (register, _) in &entered {
+        alone::refuse_open(register)?;
+    }
     for (path, bytes) in &written {
         alone::document(path, bytes)?;
     }

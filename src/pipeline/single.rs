@@ -8,6 +8,7 @@ use crate::render::facts::request::BlindSample;
 use crate::render::{self, Engine, explain, facts};
 use crate::save::alone::document;
 use crate::save::forms::{self, LabForm};
+use crate::save::tables::safe;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -179,7 +180,9 @@ fn blinds(bytes: &[u8], path: &Path) -> Result<Vec<BlindSample>> {
 fn csv(rows: &[Vec<String>]) -> Result<Vec<u8>> {
     let mut writer = csv::Writer::from_writer(Vec::new());
     for row in rows {
-        writer.write_record(row)?;
+        // The code is what the lab reports back; all else is text of the register's.
+        let texts = row.iter().skip(1).map(|text| safe(text));
+        writer.write_record(row.iter().take(1).cloned().chain(texts))?;
     }
     Ok(writer.into_inner()?)
 }

@@ -2,8 +2,8 @@
 //! more, a new programme folder.
 
 use crate::files;
-use anyhow::Result;
-use std::path::Path;
+use anyhow::{Result, bail};
+use std::path::{Path, PathBuf};
 use tempfile::TempDir;
 
 /// Writes a document; what stood in its place is replaced.
@@ -20,6 +20,30 @@ pub fn document(path: &Path, bytes: &[u8]) -> Result<()> {
 /// Where it is there and cannot be removed.
 pub fn clear(path: &Path) -> Result<()> {
     files::remove_file(path)
+}
+
+/// Refuses to write a register that a spreadsheet program has open: what is saved there later would write over it.
+///
+/// # Errors
+/// Where it is open.
+pub fn refuse_open(path: &Path) -> Result<()> {
+    if let Some(lock) = lock_of_spreadsheet(path) {
+        bail!(
+            "{} is open in a spreadsheet program, which would write over what is entered now. Close it there and try again; \
+             if it is open nowhere, remove {}",
+            path.display(),
+            lock.display()
+        );
+    }
+    Ok(())
+}
+
+/// The file by which a spreadsheet program tells others that it has this one open; none where there is no such file.
+fn lock_of_spreadsheet(path: &Path) -> Option<PathBuf> {
+    let name = path.file_name()?.to_str()?;
+    let locks = [format!("~${name}"), format!(".~lock.{name}#")];
+    let mut locks = locks.iter().map(|lock| path.with_file_name(lock));
+    locks.find(|lock| lock.exists())
 }
 
 /// Writes a register, and returns once it is on the disk.

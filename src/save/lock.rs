@@ -82,6 +82,12 @@ fn open(path: &Path) -> std::io::Result<File> {
     if let Some(folder) = path.parent() {
         fs::create_dir_all(folder)?;
     }
+    // The holder is written into it: what a link leads to would be lost.
+    if fs::symlink_metadata(path).is_ok_and(|about| about.is_symlink()) {
+        return Err(std::io::Error::other(
+            "a link stands there, and what it leads to is left alone. Remove it and try again",
+        ));
+    }
     OpenOptions::new()
         .read(true)
         .write(true)

@@ -1,6 +1,7 @@
 //! A round's plan as tables: the buying list, rows for the register of packages, the key of the blinds.
 
 use crate::model::planning::{Blind, RoundPlan};
+use crate::save::tables::safe;
 use anyhow::{Context, Result, bail};
 
 /// The columns of the register of packages.
@@ -40,13 +41,13 @@ pub fn buying_list(plan: &RoundPlan) -> Result<Vec<u8>> {
     ];
     let rows = plan.chosen.iter().flat_map(|planned| {
         let product = &planned.candidate.product;
-        let text = |field: &Option<String>| field.clone().unwrap_or_default();
+        let text = |field: &Option<String>| safe(field.as_deref().unwrap_or_default());
         let lots = planned.candidate.known_lots.join("; ");
         planned.codes.iter().map(move |code| {
             let blank = String::new;
             vec![
                 product.product_id.clone(),
-                product.name.clone(),
+                safe(&product.name),
                 text(&product.brand),
                 text(&product.category),
                 text(&product.net_content),
@@ -57,7 +58,7 @@ pub fn buying_list(plan: &RoundPlan) -> Result<Vec<u8>> {
                 blank(),
                 blank(),
                 blank(),
-                lots.clone(),
+                safe(&lots),
             ]
         })
     });

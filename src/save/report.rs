@@ -28,7 +28,9 @@ pub fn text(decided: &Decided, words: &Catalogue) -> String {
             .push(problem);
     }
     for (file, problems) in by_file {
-        write!(text, "\n{file}\n").expect("a string takes all");
+        // A line break in a file's name would print a line of its own.
+        let file: Vec<&str> = file.split(['\n', '\r']).collect();
+        write!(text, "\n{}\n", file.join(" ")).expect("a string takes all");
         for problem in problems {
             text.push_str(&entry(problem, words));
         }

@@ -183,6 +183,7 @@ do_permit = Sehen Sie die Zugriffsrechte an und starten Sie das Programm dann no
 # A link that is not followed.
 found_link = { $to ->
     [folder] Dies ist eine Verknüpfung zu einem Ordner; solchen wird nicht gefolgt.
+    [outward] Dies ist eine Verknüpfung, die aus dem Programmordner hinausführt; solchen wird nicht gefolgt.
    *[nothing] Dies ist eine Verknüpfung, die nirgendwohin oder im Kreis führt.
 }
 
@@ -908,3 +909,23 @@ found_processing = Die Zeile von „{ $product }“ nennt { $foods }, und ihr Fe
 
 # What to do about it.
 do_ask_about_processing = Fragen Sie den Hersteller, ob das Lebensmittel oder ein guter Teil davon fermentiert oder hydrolysiert ist; falls ja, schreiben Sie fermented oder hydrolysed unter processing, und lassen Sie es auch mit einem kompetitiven Verfahren untersuchen.
+
+## What published sheets have behind them
+
+# A published sheet whose product or packages are in no register any more; $sheet has number, revision and day.
+found_nothing_behind = { $sheet } wurde veröffentlicht, und in den Verzeichnissen { $what ->
+    [round] hat Runde { $round } von { $product } keine Packung mehr
+   *[product] gibt es kein Produkt { $product } mehr
+}.
+
+# What to do about it.
+do_put_rows_back = Falls die Zeilen versehentlich entfernt wurden, setzen Sie sie wieder ein: Das Archiv enthält die Verzeichnisse, wie sie waren. Falls nicht, bleibt das Veröffentlichte im Archiv, und diese Zeile erinnert daran.
+
+# A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
+found_file_gone = Die Datei, auf der Veröffentlichtes beruht, ist nicht mehr da: { $sheets }. Ihr SHA-256-Wert war { $sha256 }.
+
+# It is there, and not as it was.
+found_file_changed = Die Datei ist nicht mehr so, wie sie bei der Veröffentlichung war: { $sheets }. Ihr SHA-256-Wert war { $sha256 } und ist jetzt { $now }.
+
+# What to do about both.
+do_copy_back = In { $kept } liegt sie unverändert. Kopieren Sie sie zurück, oder geben Sie das, was darauf beruht, mit Begründung neu heraus.

@@ -183,6 +183,7 @@ do_permit = Look at its permissions, then run again.
 # A link that is not followed.
 found_link = { $to ->
     [folder] This is a link to a folder, and such links are not followed.
+    [outward] This is a link that leads out of the programme folder, and such links are not followed.
    *[nothing] This is a link that leads nowhere, or in a circle.
 }
 
@@ -908,3 +909,23 @@ found_processing = The row of “{ $product }” names { $foods }, and its proce
 
 # What to do about it.
 do_ask_about_processing = Ask the maker whether the food, or a good part of it, is fermented or hydrolysed; if so, write fermented or hydrolysed under processing, and have it tested by a competitive assay as well.
+
+## What published sheets have behind them
+
+# A published sheet whose product or packages are in no register any more; $sheet has number, revision and day.
+found_nothing_behind = { $sheet } was published, and { $what ->
+    [round] round { $round } of { $product } has no package
+   *[product] there is no product { $product }
+} in the registers any more.
+
+# What to do about it.
+do_put_rows_back = If the rows were taken out by mistake, put them back: the archive has the registers as they were. If not, what was published stays in the archive, and this line reminds of it.
+
+# A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
+found_file_gone = The file is gone that what was published rests on: { $sheets }. Its SHA-256 was { $sha256 }.
+
+# It is there, and not as it was.
+found_file_changed = The file is not as it was when this was published: { $sheets }. Its SHA-256 was { $sha256 }, and is { $now }.
+
+# What to do about both.
+do_copy_back = It stands in { $kept } as it was. Copy it back, or issue anew what it bears on, with the reason.

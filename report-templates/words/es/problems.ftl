@@ -183,6 +183,7 @@ do_permit = Mire los permisos y vuelva a ejecutar el programa.
 # A link that is not followed.
 found_link = { $to ->
     [folder] Esto es un enlace a una carpeta, y tales enlaces no se siguen.
+    [outward] Esto es un enlace que sale de la carpeta del programa, y tales enlaces no se siguen.
    *[nothing] Esto es un enlace que no lleva a ninguna parte, o que vuelve sobre sí mismo.
 }
 
@@ -908,3 +909,23 @@ found_processing = La fila de «{ $product }» nombra { $foods }, y su campo pro
 
 # What to do about it.
 do_ask_about_processing = Pregunte al fabricante si el alimento, o buena parte de él, está fermentado o hidrolizado; si es así, escriba fermented o hydrolysed en processing, y haga que se analice también con un ensayo competitivo.
+
+## What published sheets have behind them
+
+# A published sheet whose product or packages are in no register any more; $sheet has number, revision and day.
+found_nothing_behind = { $sheet } se publicó, y en los registros { $what ->
+    [round] la ronda { $round } de { $product } ya no tiene ningún envase
+   *[product] ya no hay ningún producto { $product }
+}.
+
+# What to do about it.
+do_put_rows_back = Si las filas se quitaron por error, vuelva a ponerlas: el archivo histórico tiene los registros tal como estaban. Si no, lo publicado permanece en el archivo histórico, y esta línea lo recuerda.
+
+# A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
+found_file_gone = Ya no está el archivo en que se basa lo publicado: { $sheets }. Su SHA-256 era { $sha256 }.
+
+# It is there, and not as it was.
+found_file_changed = El archivo no está como estaba cuando se publicó: { $sheets }. Su SHA-256 era { $sha256 } y ahora es { $now }.
+
+# What to do about both.
+do_copy_back = En { $kept } está tal como era. Cópielo de vuelta, o emita de nuevo lo que se basa en él, con el motivo.

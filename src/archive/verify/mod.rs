@@ -83,6 +83,15 @@ pub fn verify(bag: &Path) -> Result<Verification> {
         .collect();
     let texts = Texts { bag, files: &files };
     check_declaration(&texts, &mut found);
+    if !bag.join("data").is_dir() {
+        found.add("data", FaultKind::Missing);
+    }
+    if files.contains("fetch.txt") {
+        found.unusable(
+            "fetch.txt",
+            "`issue` leaves no file of an archive elsewhere; what this one names is not fetched",
+        );
+    }
     for name in &files {
         let is_manifest = name.starts_with("manifest-") || name.starts_with("tagmanifest-");
         if is_manifest

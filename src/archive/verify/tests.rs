@@ -118,7 +118,7 @@ type Rewriting<'a> = (&'a str, &'a dyn Fn(&str) -> String, bool);
 #[test]
 fn other_spellings_of_a_bag_are_read_and_what_other_checkers_refuse_is_refused() {
     let with_bom = |text: &str| format!("\u{feff}{text}");
-    let cases: [Rewriting<'_>; 16] = [
+    let cases: [Rewriting<'_>; 20] = [
         (MANIFEST, &|text| text.replace('\n', "\r\n"), true),
         (MANIFEST, &|text| text.replace('\n', "\r"), true),
         (MANIFEST, &with_bom, true),
@@ -129,6 +129,15 @@ fn other_spellings_of_a_bag_are_read_and_what_other_checkers_refuse_is_refused()
         (DECLARATION, &with_bom, false),
         (DECLARATION, &|text| text.replace("UTF-8", "utf-8"), true),
         (DECLARATION, &|text| text.replace("1.0", "0.97"), true),
+        // These three, and a name in another form of Unicode, some checkers take; README says that we do not.
+        (DECLARATION, &|text| text.replace("1.0", "0.96"), false),
+        (DECLARATION, &|text| text.replace("UTF-8", "UTF8"), false),
+        (
+            DECLARATION,
+            &|text| text.lines().rev().map(|line| format!("{line}\n")).collect(),
+            false,
+        ),
+        (MANIFEST, &|text| text.replace('ä', "a\u{308}"), false),
         (DECLARATION, &|text| text.replace("1.0", "2.0"), false),
         (DECLARATION, &|text| text.replace("1.0", "one"), false),
         (
@@ -212,6 +221,19 @@ fn a_name_that_is_no_text_does_not_end_the_check() {
     let name = std::ffi::OsStr::from_bytes(b"data/\xff.txt");
     fs::write(bag.join(name), "x").expect("writes");
     assert_eq!(faults(&bag), [("data/\u{fffd}.txt".to_owned(), "added")]);
+}
+
+#[test]
+fn a_bag_without_its_payload_or_with_files_to_fetch_is_none() {
+    let (_archive, bag) = sample();
+    fs::write(bag.join("fetch.txt"), "https://nobody.example/a 3 data/a\n").expect("writes");
+    assert!(faults(&bag).contains(&("fetch.txt".to_owned(), "unusable")));
+    assert!(!verify(&bag).expect("verifies").is_valid_bag());
+    fs::remove_file(bag.join("fetch.txt")).expect("removes");
+    fs::remove_dir_all(bag.join("data")).expect("removes");
+    fs::write(bag.join(MANIFEST), "").expect("writes");
+    assert!(faults(&bag).contains(&("data".to_owned(), "missing")));
+    assert!(!verify(&bag).expect("verifies").is_valid_bag());
 }
 
 #[test]

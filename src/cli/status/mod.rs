@@ -59,7 +59,12 @@ fn as_text(tasks: &[Task], today: NaiveDate) -> String {
             let name = task
                 .name
                 .as_deref()
-                .map(|name| format!(" ({name})"))
+                .map(|name| {
+                    format!(
+                        " ({})",
+                        name.split_whitespace().collect::<Vec<_>>().join(" ")
+                    )
+                })
                 .unwrap_or_default();
             writeln!(text, "  {}{name}: {}", task.subject, task.what).expect("a string takes all");
         }

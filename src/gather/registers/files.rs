@@ -62,6 +62,13 @@ impl Files {
                 continue;
             }
             let exact = shapes::ALL.into_iter().find(|shape| shape.name == stem);
+            if exact.is_some() && ENDINGS.contains(&ending.as_str()) && path.is_dir() {
+                return Err(files::refused(
+                    "read",
+                    &path,
+                    &std::io::ErrorKind::IsADirectory.into(),
+                ));
+            }
             match exact {
                 Some(shape) if is_file && ENDINGS.contains(&ending.as_str()) => {
                     files.found.push((shape, path));

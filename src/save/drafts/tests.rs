@@ -64,6 +64,7 @@ fn extraction() -> PairedExtraction {
             },
         },
         usage: Usage::Used,
+        repeat: None,
         also_reported: Vec::new(),
     }
 }

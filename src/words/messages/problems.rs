@@ -85,9 +85,9 @@ messages! {
     /// What to do about what cannot be opened or read.
     do_permit();
     /// A link that is not followed.
-    found_link(to: ["folder" "nothing"]);
+    found_link(to: ["folder" "outward" "nothing"]);
     /// What to do about it.
-    do_copy_itself(to: ["folder" "nothing"]);
+    do_copy_itself(to: ["folder" "file" "nothing"]);
     /// A device, a pipe and the like.
     found_no_file();
     /// What to do about it.
@@ -424,4 +424,14 @@ messages! {
     found_processing(product: text, foods: items);
     /// What to do about it.
     do_ask_about_processing();
+    /// A published sheet whose product or packages are in no register any more.
+    found_nothing_behind(sheet: text, what: ["product" "round"], product: text, round: text);
+    /// What to do about it.
+    do_put_rows_back();
+    /// A lab file that published sheets rest on is gone.
+    found_file_gone(sheets: text, sha256: text);
+    /// It is there, and not as it was.
+    found_file_changed(sheets: text, sha256: text, now: text);
+    /// What to do about both.
+    do_copy_back(kept: text);
 }

@@ -183,6 +183,8 @@ fn a_place_that_cannot_be_written_to_is_one_clear_line_and_loses_nothing() {
                 .iter()
                 .filter(|(path, _)| !path.starts_with('.')))
     );
+    // Every command names the one that stands in the programme folder.
+    fs::remove_file(workspace.path("archive")).expect("removes");
     workspace.with("blocked", "a file, not a folder");
     let refused = workspace.run(&["-q", "run", "--out", "blocked/out"]);
     refused.exits(2);

@@ -1,5 +1,6 @@
 //! From a dropped file to a mailed sheet and a dated archive.
 
+mod behind;
 mod cut_off;
 mod diary;
 mod drafts;
@@ -11,6 +12,7 @@ mod leaks;
 mod life;
 mod own_faults;
 mod public;
+mod refused;
 mod shared;
 mod sheets;
 mod states;

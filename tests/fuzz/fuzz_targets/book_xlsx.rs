@@ -1,0 +1,6 @@
+//! Any bytes as the parts of an .xlsx.
+#![no_main]
+
+use galleyproof_fuzz::{lab, pieces};
+
+libfuzzer_sys::fuzz_target!(|bytes: &[u8]| lab::read(&pieces::archived(bytes, &pieces::XLSX)));
