@@ -97,9 +97,7 @@ fn what_a_lab_says_of_itself_is_passed_on_and_what_it_does_not_say_is_named() {
     let wanted = "Not stated: the lab’s address, ";
     assert!(silent.contains(wanted), "{silent}");
     assert!(
-        silent.contains(
-            "day received, uncertainty and accreditation."
-        ),
+        silent.contains("day received, uncertainty and accreditation."),
         "{silent}"
     );
     let record = Arc::new(LabRecord {
