@@ -84,10 +84,10 @@ newsletter_measured = { $known ->
 # What so few packages can say: the one-sided exact bound for 0 of n, 1 less the n-th root of 0.05.
 newsletter_snapshot = { $packages ->
     [one] These are snapshots of the packages that we bought. Even where our one package is { $rule ->
-        [passes] not above the limit
+        [passes] at or below the limit
         [detection] negative for gluten
-       *[fails] not at or above the limit
-    }, up to { $share } of all packages of a product could still be (95 % confidence, if ours was a random pick).
+       *[fails] below the limit
+    }, up to { $share } of all packages of a product might not be (95 % confidence, if ours was a random pick).
    *[other] These are snapshots of the packages that we bought. With 0 of { $packages } packages { $rule ->
         [passes] above the limit
         [detection] positive for gluten
