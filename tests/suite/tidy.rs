@@ -218,6 +218,124 @@ fn judging_takes_nothing_of_the_words_but_their_messages() {
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
+/// Files that hold sentences which are for nobody who reads a document: tables of words that labels use, the data
+/// dictionary, which is part of the data, and what is said to those who write templates.
+const NOT_FOR_READERS: &[&str] = &[
+    "save/tables/columns.rs",
+    "save/tables/registers.rs",
+    "save/tables/mod.rs",
+    "render/overrun.rs",
+    "render/engine.rs",
+    "render/world.rs",
+    "render/glyphs.rs",
+    "render/documents.rs",
+];
+
+/// What a sentence may stand in: an error, or what we hold to be so.
+const ERRORS: &[&str] = &[
+    "bail!",
+    "anyhow!",
+    "ensure!",
+    "context",
+    "with_context",
+    "expect",
+    "panic!",
+    "unreachable!",
+    "assert!",
+    "assert_eq!",
+    "debug_assert!",
+    "debug_assert_eq!",
+];
+
+/// What a reader reads is worded in the catalogues: render, save and archive choose a message and give it figures.
+#[test]
+fn no_sentence_for_readers_stands_in_the_source() {
+    let mut faults = Vec::new();
+    let speaking = sources().into_iter().filter(|(path, _)| {
+        let shown = path.to_string_lossy().replace('\\', "/");
+        ["render", "save", "archive"].contains(&part_of(path).as_str())
+            && !NOT_FOR_READERS.iter().any(|one| shown.contains(one))
+            && !shown.ends_with("/tests.rs")
+    });
+    for (path, text) in speaking {
+        for (literal, within) in literals(&code(&text)) {
+            let is_error = within.iter().any(|name| ERRORS.contains(&name.as_str()));
+            if !is_error && is_sentence(&literal) {
+                faults.push(format!("{}: {literal}", path.display()));
+            }
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+/// Four words in a row, the last three in small letters.
+fn is_sentence(literal: &str) -> bool {
+    let words: Vec<&str> = literal.split(' ').collect();
+    let is_small = |word: &&str| !word.is_empty() && word.chars().all(|c| c.is_ascii_lowercase());
+    words.windows(4).any(|run| {
+        run[0].ends_with(|c: char| c.is_ascii_lowercase())
+            && run[1..3].iter().all(is_small)
+            && run[3].starts_with(|c: char| c.is_ascii_lowercase())
+    })
+}
+
+/// Every string literal, with the names of the calls and macros that it stands in, innermost first.
+fn literals(code: &str) -> Vec<(String, Vec<String>)> {
+    let mut found = Vec::new();
+    let mut open: Vec<String> = Vec::new();
+    let mut word = String::new();
+    let mut letters = code.chars().peekable();
+    while let Some(letter) = letters.next() {
+        match letter {
+            '"' => {
+                let mut literal = String::new();
+                while let Some(inner) = letters.next() {
+                    match inner {
+                        '"' => break,
+                        '\\' => match letters.next() {
+                            // A line that goes on in the next one.
+                            Some('\n') => while letters.next_if(|c| c.is_whitespace()).is_some() {},
+                            Some(escaped) => literal.push(escaped),
+                            None => {}
+                        },
+                        other => literal.push(other),
+                    }
+                }
+                found.push((literal, open.iter().rev().cloned().collect()));
+                word.clear();
+            }
+            // A letter in quotes could be a quotation mark.
+            '\'' if letters.peek() == Some(&'"') => {
+                letters.next();
+            }
+            '\'' if letters.peek() == Some(&'\\') => {
+                letters.next();
+                letters.next();
+            }
+            '(' | '[' | '{' => open.push(std::mem::take(&mut word)),
+            ')' | ']' | '}' => {
+                open.pop();
+                word.clear();
+            }
+            letter if letter.is_alphanumeric() || "_!".contains(letter) => word.push(letter),
+            _ => word.clear(),
+        }
+    }
+    found
+}
+
+#[test]
+fn literals_are_found_with_what_they_stand_in() {
+    let found = literals("fn f() { bail!(\"a {}\", g(\"b\")); let c = '\"'; x.expect(\"d\") }");
+    let shown: Vec<(&str, &str)> = found
+        .iter()
+        .map(|(literal, within)| (literal.as_str(), within[0].as_str()))
+        .collect();
+    assert_eq!(shown, [("a {}", "bail!"), ("b", "g"), ("d", "expect")]);
+    assert!(is_sentence("No package was found over it"));
+    assert!(!is_sentence("a-b c"));
+}
+
 #[test]
 fn every_file_says_what_it_is_for_and_stays_short() {
     let mut faults = Vec::new();

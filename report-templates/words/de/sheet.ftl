@@ -713,9 +713,6 @@ imprint = { $addressed ->
 # After it (7.8.8: a changed report says what changed).
 imprint_mistakes = Fehler werden in einer neuen Fassung berichtigt, die sagt, was sich geändert hat.
 
-# After it.
-imprint_advertising = Nicht für Werbung zu verwenden.
-
 ## Files and revisions
 
 # Under "where the numbers come from".

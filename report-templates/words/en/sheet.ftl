@@ -663,9 +663,6 @@ imprint = { $addressed ->
 # After it (7.8.8: a changed report says what changed).
 imprint_mistakes = Mistakes are corrected in a new revision, which says what changed.
 
-# After it.
-imprint_advertising = Not to be used in advertising.
-
 ## Files and revisions
 
 # Under "where the numbers come from".

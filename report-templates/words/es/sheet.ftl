@@ -765,9 +765,6 @@ imprint = { $addressed ->
 # After it (7.8.8: a changed report says what changed).
 imprint_mistakes = Los errores se corrigen en una nueva revisión, que dice qué ha cambiado.
 
-# After it.
-imprint_advertising = No puede usarse en publicidad.
-
 ## Files and revisions
 
 # Under "where the numbers come from".

@@ -264,7 +264,6 @@ fn imprint(programme: &Programme, words: &Catalogue) -> Vec<String> {
     let said = [
         say::imprint(name, director, directed, address, addressed),
         say::imprint_mistakes(),
-        say::imprint_advertising(),
     ];
     said.iter().map(|said| words.say(said)).collect()
 }

@@ -205,8 +205,6 @@ messages! {
     imprint(programme: text, director: text, directed: ["yes" "no"], address: text, addressed: ["yes" "no"]);
     /// How mistakes are mended.
     imprint_mistakes();
-    /// What the sheet is not for.
-    imprint_advertising();
 
     // Files and revisions.
     /// Nothing has been reported.
