@@ -17,5 +17,6 @@ mod schema;
 mod summary;
 mod tables;
 mod tidy;
+mod web;
 mod words;
 mod workspace;
