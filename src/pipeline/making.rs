@@ -108,10 +108,10 @@ pub fn prepare(
         );
     }
     tasks.push(Task::Texts(decided));
-    let failures = run.make(&tasks, listener)?;
+    let mut failures = run.make(&tasks, listener)?;
     run.drafts(&tasks, decided, &failures)?;
     if !is_partial {
-        run.web(&states::for_anyone(decided, config), &failures)?;
+        run.web(&states::for_anyone(decided, config), &mut failures)?;
     }
     Ok(Prepared {
         staging: run.staging,
@@ -334,17 +334,19 @@ impl Run<'_> {
     }
 
     /// The pages that can be put on a web site as they are: what is published, and an index to it.
-    fn web(&self, view: &Decided, failures: &[Failure]) -> Result<()> {
-        for page in web::pages(view, self.config) {
+    fn web(&self, view: &Decided, failures: &mut Vec<Failure>) -> Result<()> {
+        let failed: BTreeSet<&str> = failures.iter().map(|one| one.path.as_str()).collect();
+        let has_sheet = |stem: &str| !failed.contains(format!("sheets/{stem}.pdf").as_str());
+        let pages = web::pages(view, self.config, &self.engine, &has_sheet)?;
+        for page in &pages.documents {
             self.staging.put(&page.path, &page.bytes, None)?;
         }
-        for judged in &view.products {
-            let path = format!("sheets/{}.pdf", judged.verdict.stem());
-            if !failures.iter().any(|failure| failure.path == path) {
-                let bytes = self.staging.read(&path)?;
-                self.staging.put(&format!("web/{path}"), &bytes, None)?;
-            }
+        let stems = view.products.iter().map(|judged| judged.verdict.stem());
+        for stem in stems.filter(|stem| has_sheet(stem)) {
+            let bytes = self.staging.read(&format!("sheets/{stem}.pdf"))?;
+            self.staging.put(&web::sheet_of(&stem), &bytes, None)?;
         }
+        failures.extend(pages.failures);
         Ok(())
     }
 

@@ -49,6 +49,16 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "plan.typ",
     "labels.typ",
     "contact-sheet.typ",
+    "web-page.html",
+    "web-index.html",
+    "web-product.html",
+    "web-withdrawn.html",
+    "web-corrections.html",
+    "web-how.html",
+    "web-feed.xml",
+    "web.css",
+    "web.js",
+    "web-icon.svg",
 );
 
 const FONTS: &[(&str, &[u8])] = &built_in!(

@@ -100,15 +100,15 @@ fn value(json: serde_json::Value) -> Value {
     }
 }
 
-/// Steps that a template of the newsletter may take: ours takes some hundred a product.
-const FUEL: u64 = 50_000_000;
+/// Steps that a template of the newsletter or of a page may take: ours takes some hundred a product.
+pub(super) const FUEL: u64 = 50_000_000;
 
 fn path(name: &str) -> String {
     format!("newsletter/{name}")
 }
 
 fn render(name: &'static str, context: Value, engine: &Engine) -> Result<Document, Failure> {
-    let fail = |error: &Error| failure(name, error);
+    let fail = |error: &Error| failure(name, path(name), error);
     let template = engine
         .assets
         .get(name)
@@ -138,7 +138,7 @@ fn render(name: &'static str, context: Value, engine: &Engine) -> Result<Documen
 }
 
 /// A line that holds a statement alone leaves nothing behind, so that templates can be indented as code is.
-fn whole_lines() -> SyntaxConfig {
+pub(super) fn whole_lines() -> SyntaxConfig {
     SyntaxConfig::builder()
         .trim_blocks(true)
         .lstrip_blocks(true)
@@ -147,12 +147,13 @@ fn whole_lines() -> SyntaxConfig {
         .expect("the delimiters are the usual ones")
 }
 
-fn failure(name: &str, error: &Error) -> Failure {
+/// A mistake of a template, which keeps a file from being made.
+pub(super) fn failure(name: &str, path: String, error: &Error) -> Failure {
     let detail = error
         .detail()
         .map_or_else(|| error.kind().to_string(), str::to_owned);
     Failure {
-        path: path(name),
+        path,
         faults: vec![Fault {
             file: Some(format!("{TEMPLATE_FOLDER}/{name}")),
             at: error.line().map(|line| LineColumn { line, column: 1 }),

@@ -18,5 +18,6 @@ mod schema;
 mod summary;
 mod tables;
 mod tidy;
+mod web;
 mod words;
 mod workspace;

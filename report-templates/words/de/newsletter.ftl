@@ -1,4 +1,4 @@
-# The newsletter, on paper, on a screen and as text, and the pages of the web site.
+# The newsletter, on paper, on a screen and as text.
 
 ## What is new
 
@@ -322,56 +322,3 @@ newsletter_head_results = Ergebnis je Packung
 
 # Head of a column.
 newsletter_head_verdict = Urteil
-
-## The web pages
-
-# Title of the index, and the link to it.
-web_sheets = Ergebnisblätter
-
-# Head of the index.
-web_sheets_of = { $programme }: Ergebnisblätter
-
-# Instead of the table.
-web_none = Zurzeit ist kein Ergebnisblatt veröffentlicht.
-
-# Title of the table.
-web_published = Veröffentlichte Ergebnisblätter
-
-# Head of a column.
-web_product = Produkt
-
-# Head of a column.
-web_verdict = Urteil
-
-# Head of a column.
-web_sheet = Blatt
-
-# Head of a column: a day follows.
-web_issued = Herausgegeben
-
-# After a sheet's number and a comma.
-web_revision = Fassung { $revision }
-
-# Heading: published sheets that do not stand any more.
-web_under_revision = In Überarbeitung
-
-# Title of the page of corrections, and the link to it.
-web_corrections = Berichtigungen
-
-# Its head.
-web_corrections_of = { $programme }: Berichtigungen
-
-# Instead of the list.
-web_no_corrections = Kein veröffentlichtes Blatt wurde berichtigt.
-
-# Heading: a product and its sheet.
-web_correction_of = { $product }, Blatt { $number }
-
-# A revision; what was changed and why follows as it was written down.
-web_replaces = Fassung { $revision } vom { $day } ersetzt Fassung { $replaced } vom { $replaced_day }.
-
-# The title of a page in the browser.
-web_title = { $page }: { $programme }
-
-# Where mistakes are reported.
-web_mistake = Fehler gefunden? { $address }

@@ -1,4 +1,4 @@
-# The newsletter, on paper, on a screen and as text, and the pages of the web site.
+# The newsletter, on paper, on a screen and as text.
 
 ## What is new
 
@@ -307,56 +307,3 @@ newsletter_head_results = Package results
 
 # Head of a column.
 newsletter_head_verdict = Verdict
-
-## The web pages
-
-# Title of the index, and the link to it.
-web_sheets = Results sheets
-
-# Head of the index.
-web_sheets_of = { $programme }: results sheets
-
-# Instead of the table.
-web_none = No results sheet is published at present.
-
-# Title of the table.
-web_published = Published results sheets
-
-# Head of a column.
-web_product = Product
-
-# Head of a column.
-web_verdict = Verdict
-
-# Head of a column.
-web_sheet = Sheet
-
-# Head of a column: a day follows.
-web_issued = Issued
-
-# After a sheet's number and a comma.
-web_revision = revision { $revision }
-
-# Heading: published sheets that do not stand any more.
-web_under_revision = Under revision
-
-# Title of the page of corrections, and the link to it.
-web_corrections = Corrections
-
-# Its head.
-web_corrections_of = { $programme }: corrections
-
-# Instead of the list.
-web_no_corrections = No published sheet has been corrected.
-
-# Heading: a product and its sheet.
-web_correction_of = { $product }, sheet { $number }
-
-# A revision; what was changed and why follows as it was written down.
-web_replaces = Revision { $revision } of { $day } replaces revision { $replaced } of { $replaced_day }.
-
-# The title of a page in the browser.
-web_title = { $page }: { $programme }
-
-# Where mistakes are reported.
-web_mistake = Found a mistake? { $address }

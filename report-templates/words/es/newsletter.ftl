@@ -1,4 +1,4 @@
-# The newsletter, on paper, on a screen and as text, and the pages of the web site.
+# The newsletter, on paper, on a screen and as text.
 
 ## What is new
 
@@ -316,56 +316,3 @@ newsletter_head_results = Resultados por envase
 
 # Head of a column.
 newsletter_head_verdict = Dictamen
-
-## The web pages
-
-# Title of the index, and the link to it.
-web_sheets = Hojas de resultados
-
-# Head of the index.
-web_sheets_of = { $programme }: hojas de resultados
-
-# Instead of the table.
-web_none = Actualmente no hay ninguna hoja de resultados publicada.
-
-# Title of the table.
-web_published = Hojas de resultados publicadas
-
-# Head of a column.
-web_product = Producto
-
-# Head of a column.
-web_verdict = Dictamen
-
-# Head of a column.
-web_sheet = Hoja
-
-# Head of a column: a day follows.
-web_issued = Emitida
-
-# After a sheet's number and a comma.
-web_revision = revisión { $revision }
-
-# Heading: published sheets that do not stand any more.
-web_under_revision = En revisión
-
-# Title of the page of corrections, and the link to it.
-web_corrections = Correcciones
-
-# Its head.
-web_corrections_of = { $programme }: correcciones
-
-# Instead of the list.
-web_no_corrections = No se ha corregido ninguna hoja publicada.
-
-# Heading: a product and its sheet.
-web_correction_of = { $product }, hoja { $number }
-
-# A revision; what was changed and why follows as it was written down.
-web_replaces = La revisión { $revision } del { $day } reemplaza a la revisión { $replaced } del { $replaced_day }.
-
-# The title of a page in the browser.
-web_title = { $page }: { $programme }
-
-# Where mistakes are reported.
-web_mistake = ¿Ha visto un error? { $address }

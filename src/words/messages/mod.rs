@@ -136,7 +136,7 @@ macro_rules! catalogue_file {
 }
 
 groups!(
-    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, summary, newsletter, problems;
+    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, summary, newsletter, web, problems;
     screen: explain
 );
 

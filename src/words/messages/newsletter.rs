@@ -1,4 +1,4 @@
-//! The newsletter, on paper, on a screen and as text, and the pages of the web site.
+//! The newsletter, on paper, on a screen and as text.
 
 use super::*;
 
@@ -102,38 +102,4 @@ messages! {
     list_disagree();
     /// A product's name with its round.
     list_round(product: text, round: text);
-    /// The web index: its title.
-    web_sheets();
-    /// Its head.
-    web_sheets_of(programme: text);
-    /// That there is no sheet.
-    web_none();
-    /// The table's title.
-    web_published();
-    /// A column.
-    web_product();
-    /// A column.
-    web_verdict();
-    /// A column.
-    web_sheet();
-    /// A column.
-    web_issued();
-    /// The revision, after the number of a sheet.
-    web_revision(revision: text);
-    /// Sheets that do not stand any more.
-    web_under_revision();
-    /// The page of corrections: its title.
-    web_corrections();
-    /// Its head.
-    web_corrections_of(programme: text);
-    /// That there is none.
-    web_no_corrections();
-    /// A product and its sheet.
-    web_correction_of(product: text, number: text);
-    /// A revision that replaces another.
-    web_replaces(revision: text, day: text, replaced: text, replaced_day: text);
-    /// The title of a page.
-    web_title(page: text, programme: text);
-    /// Where mistakes are reported.
-    web_mistake(address: text);
 }

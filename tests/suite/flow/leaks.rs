@@ -152,7 +152,10 @@ fn of_what_is_held_nothing_stands_in_what_is_public() {
             }
             let check = workspace.run(&["check", "--date", day, "--format", "json"]);
             let results: Value = serde_json::from_str(&check.stdout()).expect("is JSON");
-            let texts = texts(&public);
+            // What stands in the outputs for a web server is public as well.
+            let site = texts(&workspace.path("out/web"));
+            assert!(site.iter().any(|(path, _)| path == "index.html"));
+            let texts = [texts(&public), site].concat();
             let issued = workspace.text("registers/issued.csv");
             for made in &products {
                 let of = |product: &&Value| product["product_id"] == made.id.as_str();

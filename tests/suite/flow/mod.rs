@@ -26,11 +26,11 @@ const WITHIN: &str =
     "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,7.1\nA2,2,8.3\nA3,1,<5\nA3,2,<5\n";
 
 /// The same product with a package over the limit.
-const OVER: &str =
+pub const OVER: &str =
     "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,27.1\nA2,2,28.3\nA3,1,<5\nA3,2,<5\n";
 
 /// A second product, P2, with three packages.
-fn with_second_product(workspace: &Workspace) {
+pub fn with_second_product(workspace: &Workspace) {
     workspace.with(
         "registers/products.csv",
         "product_id,name,claim,maker,maker_email\nP1,Harbour Loaf,gluten-free,Saltmarsh Bakehouse,quality@saltmarsh.example\n\
