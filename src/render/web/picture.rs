@@ -66,7 +66,7 @@ fn fitted(strokes: &str) -> String {
             _ => Type::plain(size, INK),
         };
         let length = (text_width(&plain(said.trim()), look) * UNITS).round();
-        let attributes = attributes.replace(
+        let attributes = attributes.replace("&apos;", "'").replace(
             "'Source Sans 3'",
             "'Source Sans 3', 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif",
         );
