@@ -698,15 +698,15 @@ told_no_statement = Eine Stellungnahme des Herstellers ist nicht verzeichnet.
 
 ## Who answers for the sheet
 
-# After the caution: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
+# In the foot: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
 imprint = { $addressed ->
     [yes] { $directed ->
-        [yes] Verantwortlich für dieses Blatt: { $director }, { $programme }, { $address }.
-       *[no] Verantwortlich für dieses Blatt: { $programme }, { $address }.
+        [yes] Verantwortlich: { $director }, { $programme }, { $address }.
+       *[no] Verantwortlich: { $programme }, { $address }.
     }
    *[no] { $directed ->
-        [yes] Verantwortlich für dieses Blatt: { $director }, { $programme } (keine Anschrift verzeichnet).
-       *[no] Verantwortlich für dieses Blatt: { $programme } (keine Anschrift verzeichnet).
+        [yes] Verantwortlich: { $director }, { $programme } (keine Anschrift verzeichnet).
+       *[no] Verantwortlich: { $programme } (keine Anschrift verzeichnet).
     }
 }
 

@@ -648,15 +648,15 @@ told_no_statement = No statement from the maker is on record.
 
 ## Who answers for the sheet
 
-# After the caution: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
+# In the foot: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
 imprint = { $addressed ->
     [yes] { $directed ->
-        [yes] Responsible for this sheet: { $director }, { $programme }, { $address }.
-       *[no] Responsible for this sheet: { $programme }, { $address }.
+        [yes] Responsible: { $director }, { $programme }, { $address }.
+       *[no] Responsible: { $programme }, { $address }.
     }
    *[no] { $directed ->
-        [yes] Responsible for this sheet: { $director }, { $programme } (no postal address on record).
-       *[no] Responsible for this sheet: { $programme } (no postal address on record).
+        [yes] Responsible: { $director }, { $programme } (no postal address on record).
+       *[no] Responsible: { $programme } (no postal address on record).
     }
 }
 

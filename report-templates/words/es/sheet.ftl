@@ -750,15 +750,15 @@ told_no_statement = No consta ninguna declaración del fabricante.
 
 ## Who answers for the sheet
 
-# After the caution: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
+# In the foot: who publishes it. ISO/IEC 17025:2017, 7.8.2.1 has a lab say so of its report; this sheet is not the lab's.
 imprint = { $addressed ->
     [yes] { $directed ->
-        [yes] Responsable de esta hoja: { $director }, { $programme }, { $address }.
-       *[no] Responsable de esta hoja: { $programme }, { $address }.
+        [yes] Responsable: { $director }, { $programme }, { $address }.
+       *[no] Responsable: { $programme }, { $address }.
     }
    *[no] { $directed ->
-        [yes] Responsable de esta hoja: { $director }, { $programme } (no consta dirección postal).
-       *[no] Responsable de esta hoja: { $programme } (no consta dirección postal).
+        [yes] Responsable: { $director }, { $programme } (no consta dirección postal).
+       *[no] Responsable: { $programme } (no consta dirección postal).
     }
 }
 

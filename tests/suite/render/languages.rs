@@ -6,6 +6,7 @@ use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::package::Standing;
 use galleyproof::model::pair::Repeat;
+use galleyproof::model::ppm::Ppm;
 use galleyproof::model::rule::{Limit, Regime, Rule};
 use galleyproof::render::charts::ruler;
 use galleyproof::render::facts::sheet::facts;
@@ -141,9 +142,7 @@ fn figures_have_the_decimal_comma_and_dates_the_words_of_the_language() {
 fn the_law_has_its_own_name_in_each_language() {
     let rule = |regime: Regime| Rule {
         regime,
-        limit: regime
-            .limit()
-            .unwrap_or(Limit::amount(galleyproof::model::ppm::Ppm(20.0), false)),
+        limit: regime.limit().unwrap_or(Limit::amount(Ppm(20.0), false)),
         decision: galleyproof::model::rule::Decision::Simple,
     };
     let said = |language, regime| {
@@ -209,9 +208,16 @@ fn a_mean_that_is_too_close_to_the_limit_is_not_said_to_decide() {
 fn a_bound_above_the_assays_own_is_not_its_lowest_answer() {
     let config = config("en", "");
     let says = |readings: &[&str]| {
-        let product = Sample::new(&config, "0712", "Puffs")
+        let mut product = Sample::new(&config, "0712", "Puffs")
             .package("A", readings)
+            .package("B", readings)
+            .package("C", readings)
             .done();
+        for package in &mut product.verdict.packages {
+            for paired in &mut package.pair.extractions {
+                paired.extraction.lloq = Ppm(5.0);
+            }
+        }
         meaning::says(&product, &config).replace('\u{a0}', " ")
     };
     let lowest = "That is the lowest answer this test gives.";
