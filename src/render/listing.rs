@@ -95,7 +95,7 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .iter()
             .map(|reason| breakable(reason, 22))
             .collect(),
-        follow_up: correspondence::standing(&product.follow_up, &verdict.followups),
+        follow_up: correspondence::standing(&product.follow_up, &verdict.followups, words),
     }
 }
 

@@ -6,7 +6,7 @@ use crate::model::package::{ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
 use crate::render::numbers;
-use crate::render::words::limit::LimitSaid;
+use crate::render::words::limit::LimitWords;
 use crate::render::words::sentence_case;
 use crate::words::{Catalogue, Said, say};
 use serde::Serialize;
@@ -87,7 +87,7 @@ impl Terms {
 /// The words for these products under this programme's rule.
 pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
     let (limit, words) = (config.rule.limit, &config.words);
-    let own = LimitSaid::of(config.rule, words);
+    let own = LimitWords::of(config.rule, words);
     let own_limit = |product: &JudgedProduct| {
         let claim = &product.verdict.claim;
         claim.limit.is_some_and(|own| own != limit)
@@ -135,7 +135,7 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
 }
 
 /// "5 to below 20 ppm"; "measured, below 20 ppm" where the band does not begin at one quantification limit.
-fn measured(from_lloq: Option<Ppm>, own: LimitSaid<'_>, words: &Catalogue) -> String {
+fn measured(from_lloq: Option<Ppm>, own: LimitWords<'_>, words: &Catalogue) -> String {
     let (from, below) = match from_lloq {
         Some(n) => ("lloq", words.locale().figure(&numbers::plain(n))),
         None => ("unsaid", String::new()),

@@ -322,3 +322,6 @@ newsletter_head_results = Ergebnis je Packung
 
 # Head of a column.
 newsletter_head_verdict = Urteil
+
+# What stands on every page that is not for publication.
+newsletter_proof = Probedruck, nicht zur Veröffentlichung

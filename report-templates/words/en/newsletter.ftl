@@ -307,3 +307,6 @@ newsletter_head_results = Package results
 
 # Head of a column.
 newsletter_head_verdict = Verdict
+
+# What stands on every page that is not for publication.
+newsletter_proof = Proof, not for publication

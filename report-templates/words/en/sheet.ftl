@@ -660,8 +660,8 @@ imprint = { $addressed ->
     }
 }
 
-# After it (7.8.8: a changed report says what changed).
-imprint_mistakes = Mistakes are corrected in a new revision, which says what changed.
+# Before it in the foot; the revision says what changed (7.8.8).
+imprint_mistakes = Mistakes are corrected in a new revision.
 
 ## Files and revisions
 

@@ -316,3 +316,6 @@ newsletter_head_results = Resultados por envase
 
 # Head of a column.
 newsletter_head_verdict = Dictamen
+
+# What stands on every page that is not for publication.
+newsletter_proof = Prueba, no publicable

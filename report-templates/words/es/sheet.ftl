@@ -762,8 +762,8 @@ imprint = { $addressed ->
     }
 }
 
-# After it (7.8.8: a changed report says what changed).
-imprint_mistakes = Los errores se corrigen en una nueva revisión, que dice qué ha cambiado.
+# Before it in the foot; the revision says what changed (7.8.8).
+imprint_mistakes = Se corrige en una nueva revisión.
 
 ## Files and revisions
 

@@ -64,7 +64,7 @@ pub struct DigestFacts {
     /// Published sheets that are replaced.
     pub amended: Vec<String>,
     /// That it is not for publication, where it is not.
-    pub proof: Option<&'static str>,
+    pub proof: Option<String>,
     /// Accusations that were taken back or made since: these come first.
     pub corrections: Vec<String>,
     /// Published sheets that do not stand any more.
@@ -187,10 +187,11 @@ pub fn digest(
                 words::amended(&product.verdict, &number(product), is_proof, in_words)
             })
             .collect(),
-        proof: (decided.audience == Audience::Programme).then_some(publication::PROOF),
+        proof: (decided.audience == Audience::Programme)
+            .then(|| in_words.say(&say::newsletter_proof())),
         corrections: new
             .iter()
-            .filter_map(|product| publication::corrected(product, &number(product)))
+            .filter_map(|product| publication::corrected(product, &number(product), in_words))
             .collect(),
         under_revision: decided
             .under_revision

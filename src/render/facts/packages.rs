@@ -6,7 +6,7 @@ use crate::model::rule::Rule;
 use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
 use crate::render::words::{self, breakable_to};
-use crate::words::{Catalogue, english, say};
+use crate::words::{Catalogue, say};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -115,17 +115,8 @@ const MOST_COLUMNS: usize = 4;
 const NARROWEST_CODES: f64 = 46.0;
 const WIDEST_CODES: f64 = 84.0;
 
-/// The table of these packages, in English.
-pub fn table(
-    packages: &[PackageResult],
-    rule: Rule,
-    extractions_per_package: usize,
-) -> PackageTable {
-    table_said(packages, rule, extractions_per_package, english())
-}
-
 /// The table of these packages.
-pub fn table_said(
+pub fn table(
     packages: &[PackageResult],
     rule: Rule,
     extractions_per_package: usize,

@@ -228,7 +228,7 @@ pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
         verdict: verdict_facts(product, config),
         rulers: ruler::in_words(&verdict.packages, rule, words),
         key: ruler::key(&verdict.packages, rule, words),
-        table: packages::table_said(
+        table: packages::table(
             &verdict.packages,
             rule,
             config.testing.extractions_per_package,

@@ -23,7 +23,7 @@ pub(super) fn facts(view: &Decided, config: &Config) -> Value {
         json!({
             "head": config.words.say(&say::web_correction_of(name, number.as_str())),
             "page": link(&page(&judged.verdict.stem())),
-            "correction": words::publication::corrected(judged, &number),
+            "correction": words::publication::corrected(judged, &number, &config.words),
             "revisions": revisions(judged, config),
         })
     });

@@ -85,9 +85,9 @@ fn entries(
                 config.words.say(&said)
             }
             None => {
-                let words = words::verdict::words(verdict.verdict, verdict.rule);
+                let words = words::verdict::headline(verdict.verdict, verdict.rule, &config.words);
                 let asked_for = config.testing.packages_per_product;
-                let count = words::verdict::count(verdict, verdict.rule, asked_for);
+                let count = words::verdict::rests_on(verdict, asked_for, &config.words);
                 format!("{words}. {count}{}", why_revised(row))
             }
         };

@@ -119,8 +119,8 @@ mod tests {
         for top in ["y=\"0\"", "y=\"100\"", "y=\"300\""] {
             assert!(svg.contains(top), "{top} in {svg}");
         }
-        // Ten digits of 497 thousandths of 8 points each.
-        assert!(svg.contains("textLength=\"398\""), "{svg}");
+        // Ten digits, each 496 thousandths of 8 points wide.
+        assert!(svg.contains("textLength=\"397\""), "{svg}");
         assert_eq!(svg.matches("textLength").count(), 3, "{svg}");
         assert!(
             svg.contains("a &amp; b") && svg.contains("sans-serif"),

@@ -42,7 +42,7 @@ pub(super) fn page(
     let more = json!({
         "sheet": facts,
         "number": words.say(&say::web_number(number, facts.edition.line.as_str())),
-        "correction": words::publication::corrected(judged, number),
+        "correction": words::publication::corrected(judged, number, words),
         "pictures": pictures,
         "packages": words.say(&say::web_packages(facts.content.table.unit)),
         "extractions": heads.collect::<Vec<String>>(),

@@ -34,7 +34,7 @@ pub fn says(product: &JudgedProduct, correction: Correction, config: &Config) ->
     );
     let reads = say::letter_reads(
         yes_or_no(correction.issued_on.is_some()),
-        words::verdict::words(verdict.verdict, verdict.rule),
+        words::verdict::headline(verdict.verdict, verdict.rule, &config.words),
     );
     vec![
         format!("{} {}", config.words.say(&now), config.words.say(&reads)),

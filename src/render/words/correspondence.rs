@@ -4,7 +4,7 @@ use crate::model::followup::FollowUpState;
 use crate::model::registers::{Followup, FollowupKind};
 use crate::model::verdict::ProductVerdict;
 use crate::render::words::breakable;
-use crate::words::{Catalogue, Said, english, say};
+use crate::words::{Catalogue, Said, say};
 use serde::Serialize;
 
 /// The correspondence about a product, one sentence an event; none where there is nothing to tell.
@@ -59,13 +59,8 @@ pub struct Quote {
 /// A reply longer than this is printed on the product's own sheet alone.
 const LONGEST_QUOTE: usize = 260;
 
-/// Where a product stands with its maker, in English.
-pub fn standing(state: &FollowUpState, followups: &[Followup]) -> Standing {
-    standing_said(state, followups, english())
-}
-
 /// Where a product stands with its maker.
-pub fn standing_said(state: &FollowUpState, followups: &[Followup], words: &Catalogue) -> Standing {
+pub fn standing(state: &FollowUpState, followups: &[Followup], words: &Catalogue) -> Standing {
     let day = |day| words.day(day);
     let (head, days) = match *state {
         FollowUpState::NotNeeded => (say::maker_not_needed(), None),

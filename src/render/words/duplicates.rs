@@ -8,8 +8,8 @@ use crate::render::numbers::{self, percent};
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
 use crate::render::words::sentence_case;
-use crate::render::words::summary::{number, probability};
-use crate::words::{Catalogue, NBSP, say};
+use crate::render::words::summary::probability;
+use crate::words::{Catalogue, say};
 
 /// The lede above the duplicate charts.
 pub fn lede(tally: &Tally, words: &Catalogue) -> String {
@@ -120,21 +120,6 @@ pub fn notes(statistics: &ProgrammeStatistics, packages: usize, words: &Catalogu
     );
     notes.extend(statistics.horwitz.map(|of| horwitz(of, words)));
     notes
-}
-
-/// How often sound packages are flagged.
-pub fn false_alarm(chance: f64, packages: usize) -> String {
-    let of = match packages {
-        1 => "A sound package is found to disagree in".to_owned(),
-        n => format!(
-            "At least one of {} sound packages is found to disagree in",
-            number(n as u64)
-        ),
-    };
-    format!(
-        "{of} about {}{NBSP}% of all cases, by chance alone.",
-        percent(chance)
-    )
 }
 
 /// The programme's own repeatability against the one that its settings assume.

@@ -7,7 +7,7 @@ use crate::model::ppm::Ppm;
 use crate::model::verdict::{Grade, Verdict};
 use crate::render::numbers;
 use crate::render::words::guarded;
-use crate::render::words::limit::LimitSaid;
+use crate::render::words::limit::LimitWords;
 use crate::render::words::verdict::{highest_bound, single_readings};
 use crate::words::{Catalogue, Said, say};
 
@@ -25,7 +25,7 @@ pub fn says(product: &JudgedProduct, config: &Config) -> String {
 
 /// What an earlier round of the product came to: a later one does not undo it.
 fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config) -> Said {
-    let limit = LimitSaid::of(product.verdict.rule, &config.words);
+    let limit = LimitWords::of(product.verdict.rule, &config.words);
     let verdict = match round.verdict {
         Verdict::OverLimit => "over",
         Verdict::WithinLimit(_) => "within",
@@ -46,7 +46,7 @@ fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config)
 
 fn this_round(product: &JudgedProduct, words: &Catalogue) -> Vec<String> {
     let rule = product.verdict.rule;
-    let limit = LimitSaid::of(rule, words);
+    let limit = LimitWords::of(rule, words);
     let packages = &product.verdict.packages;
     let all = packages.len() as u64;
     let within = || say::says_within(all, limit.side(), limit.figure());
@@ -82,7 +82,7 @@ fn this_round(product: &JudgedProduct, words: &Catalogue) -> Vec<String> {
     }
 }
 
-fn none_measured(packages: &[PackageResult], limit: LimitSaid<'_>) -> Said {
+fn none_measured(packages: &[PackageResult], limit: LimitWords<'_>) -> Said {
     let highest = highest_bound(packages);
     let mut extractions = packages.iter().flat_map(|package| package.pair.usable());
     // A lab may say "below 19" of an assay that measures from 5 on: then it has a lower answer.
@@ -105,7 +105,7 @@ fn true_share(product: &JudgedProduct, words: &Catalogue) -> Option<Said> {
 }
 
 /// What undecided packages come to; nothing where every package is within the limit by an assay that is fit.
-fn undecided(product: &JudgedProduct, limit: LimitSaid<'_>) -> Option<Said> {
+fn undecided(product: &JudgedProduct, limit: LimitWords<'_>) -> Option<Said> {
     let packages = &product.verdict.packages;
     let all = packages.len() as u64;
     let is_within = |package: &&PackageResult| {
@@ -148,7 +148,7 @@ fn highest_result(packages: &[PackageResult]) -> Option<&ResultKind> {
 
 /// What it does not say.
 pub fn says_not(product: &JudgedProduct, words: &Catalogue) -> String {
-    let side = LimitSaid::of(product.verdict.rule, words).side();
+    let side = LimitWords::of(product.verdict.rule, words).side();
     let packages = product.verdict.packages.len() as u64;
     let upper = product.statistics.one_sided_upper;
     words.say(&match (product.verdict.verdict, upper) {

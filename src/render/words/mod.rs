@@ -57,29 +57,8 @@ pub mod digest;
 use crate::model::package::PackageResult;
 use crate::model::rule::{Decision, Rule};
 use crate::render::charts::style::{Type, text_width};
-use crate::render::numbers::NBSP;
 use crate::words::Catalogue;
 use std::collections::BTreeSet;
-
-/// `1 package`, `3 packages`.
-pub fn counted(count: usize, one: &str, many: &str) -> String {
-    format!("{count} {}", if count == 1 { one } else { many })
-}
-
-/// `A`, `A and B`, `A, B and C`.
-pub fn listed<T: AsRef<str>>(items: &[T]) -> String {
-    let items: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
-    match items.as_slice() {
-        [] => String::new(),
-        [one] => (*one).to_owned(),
-        [rest @ .., last] => format!("{} and {last}", rest.join(", ")),
-    }
-}
-
-/// A figure and its unit, kept together.
-pub fn with_unit(figure: &str, unit: &str) -> String {
-    format!("{figure}{NBSP}{unit}")
-}
 
 /// By which a message chooses its wording of how uncertainty enters.
 pub fn guarded(rule: Rule) -> &'static str {
@@ -209,14 +188,6 @@ fn break_word(word: &str, most: usize, out: &mut String) {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn lists_read_as_one_would_say_them() {
-        assert_eq!(listed::<&str>(&[]), "");
-        assert_eq!(listed(&["A"]), "A");
-        assert_eq!(listed(&["A", "B", "C"]), "A, B and C");
-        assert_eq!(counted(1, "package", "packages"), "1 package");
-    }
 
     #[test]
     fn only_words_that_are_too_long_get_a_place_to_break() {

@@ -27,7 +27,7 @@ pub fn over_packages(verdict: &ProductVerdict, config: &Config) -> Vec<String> {
     letters::over(verdict)
         .map(|package| {
             let bought = &package.pair.package;
-            let result = numbers::result(&package.result, rule.limit);
+            let result = numbers::result_said(&package.result, rule.limit, words);
             words.say(&say::mail_package(
                 &bought.package_code,
                 bought.lot.clone().unwrap_or_default(),
@@ -42,7 +42,7 @@ pub fn over_packages(verdict: &ProductVerdict, config: &Config) -> Vec<String> {
 pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
     let (verdict, words) = (&product.verdict, &config.words);
     let sentence = words::verdict::sentence(verdict, config);
-    let on_the_sheet = words::verdict::words(verdict.verdict, verdict.rule);
+    let on_the_sheet = words::verdict::headline(verdict.verdict, verdict.rule, words);
     let said = agreement(verdict)
         .into_iter()
         .chain([say::letter_verdict(on_the_sheet)]);

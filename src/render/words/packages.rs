@@ -8,7 +8,7 @@ use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
 use crate::render::words::{Named, full_stop, sentence_case};
-use crate::words::{Catalogue, Said, english, say};
+use crate::words::{Catalogue, Said, say};
 
 /// How a package's extractions agree: a word, and what it rests on.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,13 +19,8 @@ pub struct Agreement {
     pub detail: String,
 }
 
-/// How a package's extractions agree, in English.
-pub fn agreement(package: &PackageResult) -> Agreement {
-    agreement_said(package, english())
-}
-
 /// How a package's extractions agree.
-pub fn agreement_said(package: &PackageResult, words: &Catalogue) -> Agreement {
+pub fn agreement(package: &PackageResult, words: &Catalogue) -> Agreement {
     let usable = package.pair.usable().count() as u64;
     let reported = package.pair.extractions.len();
     let (head, detail) = match package.pair.state {
@@ -123,11 +118,6 @@ fn what_is_lacking(extractions: &[PairedExtraction], usable: u64) -> Said {
     } else {
         say::ruler_more_asked()
     }
-}
-
-/// What a reader of the table must know beyond its figures, in English.
-pub fn notes(packages: &[PackageResult], rule: Rule) -> Vec<String> {
-    noted(packages, rule, usize::MAX, english())
 }
 
 /// What a reader of the table must know beyond its figures.

@@ -106,20 +106,6 @@ pub fn accused(said: Accusation, rule: Rule, words: &Catalogue) -> String {
     words.say(&say::accused(amount, label, side(rule.limit)))
 }
 
-/// What a sheet said, or says, against a product, in English.
-pub fn accusation(said: Accusation, over_the_limit: &str) -> String {
-    match (said.over_limit, said.gluten_source) {
-        (true, true) => format!(
-            "at least one package tested {over_the_limit}, and the list of ingredients names a source of gluten"
-        ),
-        (true, false) => format!("at least one package tested {over_the_limit}"),
-        (false, true) => "the list of ingredients names a source of gluten".to_owned(),
-        (false, false) => format!(
-            "no package is known to be {over_the_limit}, and the list of ingredients names no source of gluten"
-        ),
-    }
-}
-
 /// The first of many, and how many more there are.
 fn few(all: &[String], words: &Catalogue) -> String {
     const SHOWN: usize = 4;
@@ -133,17 +119,8 @@ fn shown(places: &[Place]) -> Vec<String> {
     places.iter().map(Place::to_string).collect()
 }
 
-/// What the programme got wrong, or has found out since, and why: that leads what is published next. In English.
-pub fn corrected(judged: &JudgedProduct, sheet_number: &str) -> Option<String> {
-    corrected_said(judged, sheet_number, english())
-}
-
 /// What the programme got wrong, or has found out since, and why: that leads what is published next.
-pub fn corrected_said(
-    judged: &JudgedProduct,
-    sheet_number: &str,
-    words: &Catalogue,
-) -> Option<String> {
+pub fn corrected(judged: &JudgedProduct, sheet_number: &str, words: &Catalogue) -> Option<String> {
     let correction = judged.publication.correction?;
     let (product, rule) = (&judged.verdict.product, judged.verdict.rule);
     let (brand, branded) = brand(product.brand.as_deref());
@@ -173,6 +150,3 @@ pub fn corrected_said(
         .collect();
     Some(said.join(" "))
 }
-
-/// What stands on every page that is not for publication.
-pub const PROOF: &str = "Proof, not for publication";

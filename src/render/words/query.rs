@@ -169,9 +169,7 @@ fn reported(extractions: &[PairedExtraction], rule: Rule, words: &Catalogue) -> 
     let said = |extraction: &Extraction| {
         let reading = extraction.outcome.reading();
         let figure = match reading {
-            Some(reading) => words
-                .locale()
-                .figure(&numbers::interval(reading, rule.limit)),
+            Some(reading) => numbers::interval_said(reading, rule.limit, words),
             None => extraction.reported.trim().to_owned(),
         };
         let place = extraction.source.place();

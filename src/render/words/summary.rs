@@ -12,42 +12,6 @@ use crate::render::words::sentence_case;
 use crate::words::{Catalogue, NBSP, Said, say, side};
 use chrono::NaiveDate;
 
-/// "one", "three", "14": a number in a sentence.
-pub fn number(n: u64) -> String {
-    const WORDS: [&str; 10] = [
-        "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
-    ];
-    WORDS
-        .get(n as usize)
-        .map_or_else(|| n.to_string(), |word| (*word).to_owned())
-}
-
-/// The same with a noun: "one product", "14 products".
-pub fn number_of(n: u64, one: &str) -> String {
-    let noun = if n == 1 {
-        one.to_owned()
-    } else {
-        format!("{one}s")
-    };
-    if n == 0 {
-        format!("no {noun}")
-    } else {
-        format!("{} {noun}", number(n))
-    }
-}
-
-/// What is not counted, since the lab has reported nothing of it.
-pub fn with_lab(products: usize) -> Option<String> {
-    match products {
-        0 => None,
-        1 => Some("One more product is with the lab and counted nowhere here.".to_owned()),
-        n => Some(format!(
-            "{} more products are with the lab and counted nowhere here.",
-            sentence_case(&number(n as u64))
-        )),
-    }
-}
-
 /// The exact one-sided 95 % bound of the share over the limit where none of so many packages is.
 pub fn upper_bound(packages: usize) -> f64 {
     1.0 - 0.05f64.powf(1.0 / packages as f64)
@@ -362,7 +326,6 @@ mod tests {
     #[test]
     fn counts_agree_with_their_nouns() {
         let plain = |text: String| text.replace(NBSP, " ");
-        assert_eq!(number_of(2, "package"), "two packages");
         assert_eq!(
             plain(title(0, None, english())),
             "No food has been tested yet"

@@ -9,23 +9,13 @@ use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
-use crate::render::words::limit::LimitSaid;
+use crate::render::words::limit::LimitWords;
 use crate::render::words::{Named, guarded};
-use crate::words::{Catalogue, Said, english, reason_in_words, reasons, say, side};
-
-/// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`, in English.
-pub fn words(verdict: Verdict, rule: Rule) -> String {
-    headline(verdict, rule, english())
-}
-
-/// How many packages the verdict rests on, in English.
-pub fn count(product: &ProductVerdict, _rule: Rule, asked_for: usize) -> String {
-    rests_on(product, asked_for, english())
-}
+use crate::words::{Catalogue, Said, reason_in_words, reasons, say, side};
 
 /// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
 pub fn headline(verdict: Verdict, rule: Rule, words: &Catalogue) -> String {
-    let limit = LimitSaid::of(rule, words);
+    let limit = LimitWords::of(rule, words);
     words.say(&match verdict {
         Verdict::OverLimit => say::verdict_over(limit.side(), limit.figure()),
         Verdict::WithinLimit(_) => say::verdict_within(limit.side(), limit.figure()),
@@ -87,7 +77,7 @@ pub fn sentence(product: &ProductVerdict, config: &Config) -> String {
 }
 
 fn over(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
-    let limit = LimitSaid::of(product.rule, words);
+    let limit = LimitWords::of(product.rule, words);
     let packages: Vec<&PackageResult> = with_standing(&product.packages, Standing::Over).collect();
     let measured = match packages.as_slice() {
         [package] => one_over(package, limit, product.rule, words),
@@ -110,7 +100,7 @@ fn over(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
 /// A message about packages that are named, or counted where they are many.
 type NamedMessage = fn(u64, &'static str, String) -> Said;
 
-fn one_over(package: &PackageResult, limit: LimitSaid<'_>, rule: Rule, words: &Catalogue) -> Said {
+fn one_over(package: &PackageResult, limit: LimitWords<'_>, rule: Rule, words: &Catalogue) -> Said {
     let code = &package.pair.package.package_code;
     let (kind, figure) = match package.result {
         ResultKind::Range(_) if package.pair.state == PairState::Disagree => {
@@ -138,7 +128,7 @@ fn one_over(package: &PackageResult, limit: LimitSaid<'_>, rule: Rule, words: &C
 
 fn several_over(
     packages: &[&PackageResult],
-    limit: LimitSaid<'_>,
+    limit: LimitWords<'_>,
     rule: Rule,
     words: &Catalogue,
 ) -> Said {
@@ -165,7 +155,7 @@ fn highest_mean(packages: &[&PackageResult]) -> Option<Ppm> {
 }
 
 fn none_measured(product: &ProductVerdict, words: &Catalogue) -> String {
-    let limit = LimitSaid::of(product.rule, words);
+    let limit = LimitWords::of(product.rule, words);
     words.say(&say::none_measured(
         product.packages.len() as u64,
         below(product, limit),
@@ -183,12 +173,12 @@ pub fn highest_bound(packages: &[PackageResult]) -> Ppm {
     bounds.fold(Ppm::ZERO, |most, bound| most.max(bound))
 }
 
-fn below(product: &ProductVerdict, limit: LimitSaid<'_>) -> String {
+fn below(product: &ProductVerdict, limit: LimitWords<'_>) -> String {
     limit.quantity(&numbers::plain(highest_bound(&product.packages)))
 }
 
 fn measured_within(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
-    let limit = LimitSaid::of(product.rule, words);
+    let limit = LimitWords::of(product.rule, words);
     let all = product.packages.len() as u64;
     let others = with_standing(&product.packages, Standing::BelowQuantification).count() as u64;
     let measured = all - others;
@@ -213,7 +203,7 @@ fn measured_within(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
 
 fn undecided(product: &ProductVerdict, config: &Config) -> Vec<String> {
     let (rule, words) = (product.rule, &*config.words);
-    let limit = LimitSaid::of(rule, words);
+    let limit = LimitWords::of(rule, words);
     // What nobody can decide on comes before anything that the packages say.
     if product.reasons.iter().any(Reason::comes_first) {
         return reasons(&product.reasons, &rule, words);
@@ -311,7 +301,7 @@ pub fn single_readings(
     rule: Rule,
     words: &Catalogue,
 ) -> Option<String> {
-    let limit = LimitSaid::of(rule, words);
+    let limit = LimitWords::of(rule, words);
     let over: Vec<Interval> = packages
         .iter()
         .flat_map(|package| package.pair.usable())

@@ -4,6 +4,8 @@ use super::*;
 
 messages! {
     "newsletter"
+    /// What stands on every page that is not for publication.
+    newsletter_proof();
     /// The newsletter's name on paper.
     newsletter_name(short_name: text);
     /// Its title in a PDF's data.

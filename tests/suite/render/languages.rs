@@ -10,7 +10,7 @@ use galleyproof::model::ppm::Ppm;
 use galleyproof::model::rule::{Limit, Regime, Rule};
 use galleyproof::render::charts::ruler;
 use galleyproof::render::facts::sheet::facts;
-use galleyproof::render::words::limit::LimitSaid;
+use galleyproof::render::words::limit::LimitWords;
 use galleyproof::render::words::{meaning, near_limit, packages, verdict};
 use galleyproof::words::Catalogue;
 use std::sync::Arc;
@@ -147,7 +147,7 @@ fn the_law_has_its_own_name_in_each_language() {
     };
     let said = |language, regime| {
         let config = config(language, "");
-        let source = LimitSaid::of(rule(regime), &config.words).source();
+        let source = LimitWords::of(rule(regime), &config.words).source();
         source.replace('\u{a0}', " ")
     };
     assert_eq!(

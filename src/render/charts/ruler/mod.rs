@@ -15,8 +15,8 @@ use crate::render::charts::style::{
     self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, PAPER, Pen, Type, WIDTH, ZONE, at,
 };
 use crate::render::numbers;
-use crate::render::words::limit::LimitSaid;
-use crate::render::words::packages::agreement_said;
+use crate::render::words::limit::LimitWords;
+use crate::render::words::packages::agreement;
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
 
@@ -72,7 +72,7 @@ pub fn made_from(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> S
     };
     let packages_marks: Vec<_> = packages.iter().map(marks).collect();
     let in_words = in_words(packages, rule, words);
-    let limit = LimitSaid::of(rule, words);
+    let limit = LimitWords::of(rule, words);
     let drawn = [
         say::ruler_lot(""),
         say::ruler_below(""),
@@ -99,7 +99,7 @@ pub fn key(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> String 
 /// Each picture in words, for those who cannot see it: the message, then every reading.
 pub fn in_words(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
     let scale = Scale::of(packages, rule);
-    let limit = LimitSaid::of(rule, words);
+    let limit = LimitWords::of(rule, words);
     let said = |part: &[PackageResult]| {
         let rows: Vec<String> = part
             .iter()
@@ -120,7 +120,7 @@ fn row_in_words(package: &PackageResult, rule: Rule, words: &Catalogue) -> Strin
     let figures: Vec<String> = readings(package)
         .map(|reading| spoken(&numbers::interval_said(reading, rule.limit, words), words))
         .collect();
-    let said = agreement_said(package, words);
+    let said = agreement(package, words);
     let code = &package.pair.package.package_code;
     words.say(&if figures.is_empty() {
         say::ruler_row_empty(code, said.head, said.detail)
@@ -201,7 +201,7 @@ impl Rows<'_> {
         package: &PackageResult,
         middle: f64,
     ) -> Result<()> {
-        let said = agreement_said(package, self.words);
+        let said = agreement(package, self.words);
         let head = match package.pair.state {
             PairState::Agree => Type::plain(8.8, INK),
             PairState::Disagree | PairState::Incomplete | PairState::Missing => ROW,
@@ -259,7 +259,7 @@ fn code_lines(code: &str) -> Vec<String> {
 /// What is where on the scale, in words above the rows.
 fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, words: &Catalogue) -> Result<()> {
     let limit = scale.x(rule.limit.ppm.0);
-    let said = LimitSaid::of(rule, words);
+    let said = LimitWords::of(rule, words);
     let flag = said.flag();
     let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
     canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
