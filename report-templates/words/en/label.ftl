@@ -30,8 +30,8 @@ label_language = { $language ->
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] Under 21 CFR 101.91 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
-    [codex] Under Codex CXS 118 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
+    [us] Unless it was processed to remove gluten, 21 CFR 101.91 does not allow it as an ingredient of a food sold as “{ $claim }”, whatever the test found.
+    [codex] Unless it was specially processed to remove gluten, Codex CXS 118 does not allow it as an ingredient of a food sold as “{ $claim }”, whatever the test found.
     [eu] Under Regulation (EU) No 828/2014 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
     [canada] Under B.24.018 of the Food and Drug Regulations it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
     [argentina] Under Resolución Conjunta 32/2023 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.

@@ -296,7 +296,7 @@ letter_said = Revision { $revision } of our sheet { $sheet }, of { $day }, said 
             [detection] no gluten is known to have been detected in any package
             [passes] no package is known to be above the limit
            *[fails] no package is known to be at or above the limit
-        }, and that the list of ingredients names no source of gluten.
+        }, and that no ingredient is found to be against the rule.
     }
 }
 
@@ -316,7 +316,7 @@ letter_says = { $over ->
             [detection] No gluten is known to have been detected in any package
             [passes] No package is known to be above the limit
            *[fails] No package is known to be at or above the limit
-        }, and the list of ingredients names no source of gluten.
+        }, and no ingredient is found to be against the rule.
     }
 }
 

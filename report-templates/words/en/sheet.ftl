@@ -858,6 +858,6 @@ accused = { $amount ->
     }
    *[no] { $label ->
         [yes] the list of ingredients names a source of gluten
-       *[no] no package is known to be { over_the_limit }, and the list of ingredients names no source of gluten
+       *[no] no package is known to be { over_the_limit }, and no ingredient is found to be against the rule
     }
 }

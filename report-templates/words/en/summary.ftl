@@ -260,7 +260,7 @@ summary_word_none = { $shown ->
     [detection] The results do not show whether every package has detectable gluten
     [claims] The results do not show on which side of the limit of its claim every package is
    *[limit] The results do not show on which side of { $limit } every package is
-}: one has no sound result or lies too near, packages are missing, or no test decides for this food.
+}: one has no sound result or lies too near, packages are missing, no test decides for this food, or something has to be settled first.
 
 ## Where each package landed
 
