@@ -30,8 +30,8 @@ label_language = { $language ->
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] Under 21 CFR 101.91 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
-    [codex] Under Codex CXS 118 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
+    [us] Unless it was processed to remove gluten, 21 CFR 101.91 does not allow it as an ingredient of a food sold as “{ $claim }”, whatever the test found.
+    [codex] Unless it was specially processed to remove gluten, Codex CXS 118 does not allow it as an ingredient of a food sold as “{ $claim }”, whatever the test found.
     [eu] Under Regulation (EU) No 828/2014 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
     [canada] Under B.24.018 of the Food and Drug Regulations it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
     [argentina] Under Resolución Conjunta 32/2023 it is not allowed as an ingredient of a food sold as “{ $claim }”, whatever the test found.
@@ -82,7 +82,7 @@ label_not_forbidden = { $leave ->
 label_no_list = No ingredient list is on record for this product, so there was nothing to review.
 
 # The list was read, and nothing was found.
-label_nothing = No term in the list names a gluten source.
+label_nothing = We found no term in the list that names a gluten source.
 
 ## What the rule says besides
 
@@ -101,8 +101,8 @@ label_starch_rule = { $regime ->
     [codex] Codex CXS 118 allows wheat starch that was specially processed to remove gluten, within 20 mg/kg.
     [eu] Regulation (EU) No 828/2014 does not forbid wheat starch in a gluten-free food; the amount of gluten decides.
     [canada] B.24.018 allows no gluten protein of wheat as an ingredient.
-    [argentina] Resolución Conjunta 32/2023 allows at most 10 mg/kg.
-    [chile] The Reglamento Sanitario de los Alimentos allows at most 5 mg/kg.
+    [argentina] Resolución Conjunta 32/2023 allows at most 10 mg/kg of gluten in a food with this claim.
+    [chile] The Reglamento Sanitario de los Alimentos allows at most 5 mg/kg of gluten in a food with this claim.
    *[au_nz] Standard 1.2.7 allows no detectable gluten in a food sold as gluten-free.
 }
 
@@ -175,7 +175,7 @@ label_why = { $why ->
     [why_fu] In Japanese cooking, wheat gluten.
     [why_no_plant] The plant is not named.
     [why_starch_in_the_us] The plant is not named. In the United States plain starch is of maize, and wheat must be named.
-    [why_distilled] Distillation leaves protein behind.
+    [why_distilled] Distilled: protein stays behind in the still.
     [why_unnamed] May carry wheat or barley that is not named.
     [why_oats] Oats are often grown, moved and milled with gluten grains.
     [why_oats_gluten_free] The package calls its oats gluten-free; the programme holds no proof of it unless the register does.

@@ -189,10 +189,10 @@ letter_day = day { $day }
 
 # What happens without an answer, by a day or within days.
 letter_without_reply = { $dated ->
-    [yes] If we have no reply by { $day }, the sheet will say so and nothing more.
+    [yes] If we have no reply by { $day }, the sheet will say that there is none, and no more about it.
    *[no] { $days ->
-        [one] If we have no reply within 1 day, the sheet will say so and nothing more.
-       *[other] If we have no reply within { $days } days, the sheet will say so and nothing more.
+        [one] If we have no reply within 1 day, the sheet will say that there is none, and no more about it.
+       *[other] If we have no reply within { $days } days, the sheet will say that there is none, and no more about it.
     }
 } A later reply is added as a revision.
 
@@ -296,7 +296,7 @@ letter_said = Revision { $revision } of our sheet { $sheet }, of { $day }, said 
             [detection] no gluten is known to have been detected in any package
             [passes] no package is known to be above the limit
            *[fails] no package is known to be at or above the limit
-        }, and that the list of ingredients names no source of gluten.
+        }, and that no ingredient is found to be against the rule.
     }
 }
 
@@ -316,7 +316,7 @@ letter_says = { $over ->
             [detection] No gluten is known to have been detected in any package
             [passes] No package is known to be above the limit
            *[fails] No package is known to be at or above the limit
-        }, and the list of ingredients names no source of gluten.
+        }, and no ingredient is found to be against the rule.
     }
 }
 
@@ -327,7 +327,7 @@ letter_reads = { $issued ->
 }
 
 # Where the register of what was issued gives no reason (yet).
-letter_why = What we know now is not what we knew then. The revised sheet gives the reason, and every figure with its source.
+letter_why = What we know now is not what we knew then. The revised sheet says what changed, and gives every figure with its source.
 
 # What is done about the sheet.
 letter_does = { $issued ->
@@ -342,7 +342,7 @@ letter_does_accuse = We do not wait, since readers rely on the earlier sheet. Pl
 }: we print it unedited, as a further revision of the sheet.
 
 # Where it takes something back.
-letter_does_clear = If somebody has repeated what we said, tell us who, and we write to them. If our mistake has cost you something, please tell us that, too.
+letter_does_clear = If somebody has repeated what we said, tell us who, and we write to them. If what we said has cost you something, please tell us that, too.
 
 # Beside the letter.
 letter_corrected_label = Corrected
@@ -411,10 +411,10 @@ mail_reply = { $dated ->
 } Tell us if a fact is wrong, and send a statement if you wish: we print it unedited on the sheet. You need not explain the result.{ $dated ->
     [yes] { " " }We plan to publish on { $publish }.
    *[no] { "" }
-} If no reply has come by then, the sheet says so and nothing more. A later reply is added to it.
+} If no reply comes in time, the sheet says that there is none, and no more about it. A later reply is added to it.
 
 # What the mail does not say.
-mail_says_not = This message does not say how gluten got in, that other packages are like these, or that anyone was careless. It is not a legal finding{ $has_regulator ->
+mail_says_not = This message does not say how any gluten got in, that other packages are like these, or that anyone was careless. It is not a legal finding{ $has_regulator ->
     [yes] : whether a food may be sold as gluten-free is for the { $regulator } to decide.
    *[no] .
 }

@@ -74,7 +74,7 @@ method_own = The verdict is ours: the lab has not seen it, and its accreditation
 ## To bear in mind
 
 # The label names barley as grain, and a sandwich R5 assay gave a figure (J Agric Food Chem 65:2155, 2017).
-caution_barley = Such an assay reports barley gluten too high, about two to six times.
+caution_barley = A sandwich R5 assay can report barley gluten too high, about two to six times.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
 caution_oats = In oats the test sees other grain, unevenly spread.
@@ -164,8 +164,8 @@ method_exhibit = { $kind ->
 
 # What every sheet, the newsletter and the web pages say last. $name is the authority of the settings, without "the".
 method_caution = { $regulator ->
-    [named] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten test is no test for wheat allergy. Whether a food may be sold as gluten-free is for the { $name } to decide; its word goes before ours. Please don’t use our results in advertising.
-   *[none] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten test is no test for wheat allergy. Whether a food may be sold as gluten-free is for the authorities to decide; their word goes before ours. Please don’t use our results in advertising.
+    [named] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten result says nothing about safety with a wheat allergy. Whether a food may be sold as gluten-free is for the { $name } to decide; its word goes before ours. Please don’t use our results in advertising.
+   *[none] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten result says nothing about safety with a wheat allergy. Whether a food may be sold as gluten-free is for the authorities to decide; their word goes before ours. Please don’t use our results in advertising.
 }
 
 ## What a sheet's PDF carries
@@ -287,10 +287,10 @@ practice_intervals = Shares come with exact two-sided 95 % intervals (Clopper-P
 
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] The maker of a product that is above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that letter. What was issued before its time says so. Replies are printed as they were written.
-    [detection] The maker of a product that is positive for gluten, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that letter. What was issued before its time says so. Replies are printed as they were written.
-   *[fails] The maker of a product that is at or above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that letter. What was issued before its time says so. Replies are printed as they were written.
+    [passes] The maker of a product that is above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
+    [detection] The maker of a product that is positive for gluten, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
+   *[fails] The maker of a product that is at or above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
 }
 
 # What would change a verdict.
-practice_change = A correction, a repeated test or new packages. The sheet then gets a new revision, which names the one it replaces and why.
+practice_change = A correction, a repeated test or further packages of the same round. The sheet then gets a new revision, which names the one it replaces, and says what changed.

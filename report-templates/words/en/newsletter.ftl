@@ -254,7 +254,7 @@ newsletter_totals = { $products ->
 
 # Its packages.
 newsletter_packages_so_far = { $packages ->
-    [one] One package in all, { $unmeasured } of them with too little gluten to measure.
+    [one] One package in all; with too little gluten to measure: { $unmeasured }.
    *[other] { $number } packages in all, { $unmeasured } of them with too little gluten to measure.
 }
 

@@ -232,7 +232,7 @@ plan_blinds_head = Packages of known content
 plan_blinds = { $blinds ->
     [one] One package of known content goes along under a code like the others: known to hold no gluten, or with a known amount added.
    *[other] The round has { $blinds } packages of known content, which go along under codes like the others: one kind known to hold no gluten, the other with a known amount added.
-} Their key is in blinds.csv: keep it where the lab cannot see it. In registers/blinds.csv (plan --blinds --enter puts it there) it also puts their codes on the form, and what the lab finds in them is held against it and told to you alone: no sheet, no count and no verdict has them.
+} Their key is in blinds.csv: keep it where the lab cannot see it. Once the key is in registers/blinds.csv (plan --blinds --enter puts it there), their codes stand on the form, too, and what the lab finds in them is held against the key and told to you alone: no sheet, no count and no verdict has them.
 
 ## The buying list
 

@@ -65,11 +65,11 @@ reason_none_measured = { $packages ->
 
 # Every package is within the limit, and gluten was measured in at least one.
 reason_all_within = { $packages ->
-    [one] The one package is { side_within }{ $guarded ->
+    [one] The result of the one package is { side_within }{ $guarded ->
         [yes] , the assay’s uncertainty included
        *[no] { "" }
     }.
-   *[other] Each of the { $packages } packages is { side_within }{ $guarded ->
+   *[other] The result of each of the { $packages } packages is { side_within }{ $guarded ->
         [yes] , the assay’s uncertainty included
        *[no] { "" }
     }.
@@ -80,7 +80,7 @@ reason_all_within = { $packages ->
 # One package is over the limit.
 reason_over = { $kind ->
     [detected] In package { $package } gluten was detected: the lab gives { $figure }.
-   *[other] Package { $package } holds { held }, which is { side_over }.
+   *[other] Package { $package } measured { held }, which is { side_over }.
 }
 
 # Its extractions are too far apart to agree, and each of them is over by itself.
@@ -90,7 +90,7 @@ reason_each_over = The extractions of package { $package } disagree, and every o
 reason_median_over = The extractions of package { $package } disagree, and their median is { side_over }.
 
 # A fermented or hydrolysed food: the sandwich assay, which sees too little there (J AOAC 98:1346, 2015), finds it over.
-reason_over_by_sandwich = Package { $package } holds { held } by the sandwich assay, which is { side_over }; in such a food that assay reports too little rather than too much.
+reason_over_by_sandwich = Package { $package } measured { held } by the sandwich assay, which is { side_over }; in such a food that assay reports too little rather than too much.
 
 ## Undecided packages
 
@@ -107,12 +107,12 @@ reason_conflict = The lab’s reports of package { $package } differ, and neithe
 reason_disagree = The extractions of package { $package } disagree: they are at least { $gap } apart, where { $allowed } is allowed.
 
 # Guarded decisions (ILAC-G8:09/2019): the expanded uncertainty reaches over the limit.
-reason_too_close = Package { $package } holds { held }, too near the limit of { $limit } for the assay’s uncertainty.
+reason_too_close = Package { $package } measured { held }, too near the limit of { $limit } for the assay’s uncertainty.
 
 # The bounds of the result lie on both sides.
 reason_either_side = { $rule ->
-    [detection] Package { $package } holds { held }, which does not show whether gluten was detected (LOD { $limit }).
-   *[other] Package { $package } holds { held }, which does not show on which side of { $limit } it lies.
+    [detection] Package { $package } measured { held }, which does not show whether gluten was detected (LOD { $limit }).
+   *[other] Package { $package } measured { held }, which does not show on which side of { $limit } it lies.
 }
 
 ## Undecided products

@@ -296,7 +296,7 @@ cause_disagree = { $by ->
 
 # Likewise.
 cause_incomplete = { $by ->
-    [count] There are fewer usable extractions than the programme asks for of { $packages } packages.
+    [count] For { $packages } packages there are fewer usable extractions than the programme asks for.
    *[name] { $packages ->
         [one] Package { $named } has fewer usable extractions than the programme asks for.
        *[other] Packages { $named } have fewer usable extractions than the programme asks for.
@@ -524,9 +524,9 @@ says_none_measured = { $lowest ->
        *[other] All { $packages } packages we bought tested below { $below }. That is the lowest answer this test gives. It doesn’t mean zero.
     }
    *[no] { $packages ->
-        [one] The 1 package we bought tested below { $below }. How far below, the lab doesn’t say. It doesn’t mean zero.
-        [2] Both packages we bought tested below { $below }. How far below, the lab doesn’t say. It doesn’t mean zero.
-       *[other] All { $packages } packages we bought tested below { $below }. How far below, the lab doesn’t say. It doesn’t mean zero.
+        [one] The 1 package we bought tested below { $below }. How far below, the lab doesn’t say. “Below” doesn’t mean zero.
+        [2] Both packages we bought tested below { $below }. How far below, the lab doesn’t say. “Below” doesn’t mean zero.
+       *[other] All { $packages } packages we bought tested below { $below }. How far below, the lab doesn’t say. “Below” doesn’t mean zero.
     }
 }
 
@@ -781,7 +781,7 @@ why_not_reported = { $packages ->
 }
 
 # Likewise; files and lines.
-why_register = The registers leave something open that bears on it: { $places }. Mend that first.
+why_register = The registers leave something open that bears on this sheet: { $places }. Mend that first.
 
 # Likewise; files and cells.
 why_reading = A reading of its own cannot be used as it stands: { $places }. Have it mended, or set it aside in corrections.csv.
@@ -790,7 +790,7 @@ why_reading = A reading of its own cannot be used as it stands: { $places }. Hav
 why_no_notice = The maker has not been told: no notice is on record.
 
 # Likewise.
-why_no_reply = The maker was told on { $told } and has not answered: it may be published from { $until } on.
+why_no_reply = The maker was told on { $told } and has not answered: the sheet may be published from { $until } on.
 
 # Likewise.
 why_nothing_to_tell = Nothing is to be told the maker first.
@@ -858,6 +858,6 @@ accused = { $amount ->
     }
    *[no] { $label ->
         [yes] the list of ingredients names a source of gluten
-       *[no] no package is known to be { over_the_limit }, and the list of ingredients names no source of gluten
+       *[no] no package is known to be { over_the_limit }, and no ingredient is found to be against the rule
     }
 }

@@ -260,7 +260,7 @@ summary_word_none = { $shown ->
     [detection] The results do not show whether every package has detectable gluten
     [claims] The results do not show on which side of the limit of its claim every package is
    *[limit] The results do not show on which side of { $limit } every package is
-}: one has no sound result or lies too near, packages are missing, or no test decides for this food.
+}: one has no sound result or lies too near, packages are missing, no test decides for this food, or something has to be settled first.
 
 ## Where each package landed
 
@@ -567,7 +567,7 @@ summary_over_title = Products { over_the_limit }
 summary_over_empty = No product is shown to be { over_the_limit }.
 
 # Above the list.
-summary_over_lede = Each maker is told before anything is published, and asked to answer. Replies are printed as they were written.
+summary_over_lede = Each maker is to be told before publication, and asked to answer; what was issued before its time says so. Replies are printed as they were written.
 
 # Heads of the columns of lists, from here on.
 summary_list_number = Number
@@ -596,7 +596,7 @@ summary_none_empty = Every product has a verdict.
 summary_labels_title = What the labels say
 
 # First sentences of the chapter.
-summary_labels_lede = Every ingredient statement is read beside the test. A finding here is a question to the maker. It is not a test result.
+summary_labels_lede = Every ingredient statement on record is read beside the test, where it is in a language that we can read. A finding here is a question to the maker. It is not a test result.
 
 # Heads of the columns, from here on.
 summary_labels_finding = Finding

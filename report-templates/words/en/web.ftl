@@ -65,7 +65,7 @@ web_how_of = { $programme }: how we test and decide
 web_feed = Feed of new and amended sheets (Atom)
 
 # What the index is, for a search engine; also the feed's subtitle.
-web_about = What { $programme } found in foods that are sold as gluten-free: every published results sheet, with its corrections.
+web_about = What { $programme } found in foods with a claim about gluten: every published results sheet, with its corrections.
 
 ## The filter of the index
 
