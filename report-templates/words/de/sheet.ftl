@@ -710,8 +710,8 @@ imprint = { $addressed ->
     }
 }
 
-# After it (7.8.8: a changed report says what changed).
-imprint_mistakes = Fehler werden in einer neuen Fassung berichtigt, die sagt, was sich geändert hat.
+# Before it in the foot; the revision says what changed (7.8.8).
+imprint_mistakes = Berichtigt wird in einer neuen Fassung.
 
 ## Files and revisions
 
