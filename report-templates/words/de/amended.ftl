@@ -8,7 +8,7 @@ amended_change = { $what }: { $old } → { $new }
 
 # What of the product it is.
 amended_of_product = { $part ->
-    [name] Name des Erzeugnisses
+    [name] Name des Produkts
     [verdict] Urteil
     [label] Kennzeichnung
     [claim] Angabe zum Gluten

@@ -280,7 +280,10 @@ chart_shares_by = { $by ->
 }
 
 # Above the scale.
-chart_shares_axis = Anteil der Produkte { over_the_limit }
+chart_shares_axis = { $rule ->
+    [detection] Anteil der Produkte mit nachgewiesenem Gluten
+   *[other] Anteil der Produkte { over_the_limit }
+}
 
 # Head of the column "3 of 24".
 chart_shares_products = Produkte
@@ -301,7 +304,10 @@ chart_share_count = { $k } von { $n }
 chart_share_interval = { $share } % ({ $lower } bis { $upper })
 
 # Alternative text; a sentence for each group follows.
-chart_shares = Anteil der Produkte { over_the_limit } mit exakten zweiseitigen 95-%-Intervallen, nach { $by ->
+chart_shares = { $rule ->
+    [detection] Anteil der Produkte mit nachgewiesenem Gluten
+   *[other] Anteil der Produkte { over_the_limit }
+} mit exakten zweiseitigen 95-%-Intervallen, nach { $by ->
     [category] Warengruppe
     [certification] Zertifizierung
    *[oats] Hafer

@@ -147,7 +147,7 @@ limit_source = { $rule ->
         [us] 21 CFR 101.91
         [codex] Codex-Standard CXS 118
         [eu] Durchführungsverordnung (EU) Nr. 828/2014
-        [uk] Verordnung (EU) Nr. 828/2014 in der im Vereinigten Königreich fortgeltenden Fassung
+        [uk] Verordnung (EU) Nr. 828/2014, wie sie im Vereinigten Königreich fortgilt
         [canada] Standpunkt von Health Canada zu B.24.018 der Food and Drug Regulations
         [argentina] Resolución Conjunta 32/2023
         [chile] Artikel 518 des Reglamento Sanitario de los Alimentos
@@ -158,7 +158,7 @@ limit_source = { $rule ->
         [us] 21 CFR 101.91
         [codex] Codex-Standard CXS 118
         [eu] Durchführungsverordnung (EU) Nr. 828/2014
-        [uk] Verordnung (EU) Nr. 828/2014 in der im Vereinigten Königreich fortgeltenden Fassung
+        [uk] Verordnung (EU) Nr. 828/2014, wie sie im Vereinigten Königreich fortgilt
         [canada] Standpunkt von Health Canada zu B.24.018 der Food and Drug Regulations
         [argentina] Resolución Conjunta 32/2023
         [chile] Artikel 518 des Reglamento Sanitario de los Alimentos

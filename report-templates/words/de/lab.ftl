@@ -168,7 +168,7 @@ request_head_round = · Runde
 request_foot = Zwei Exemplare: Eines bleibt bei den Proben, eines geht unterschrieben zurück.
 
 # Below the first line.
-request_to = An { $lab }, Probenannahme. Das Labor arbeitet mit Codes: Auf diesem Formular steht weder Marke noch Erzeugnis noch Geschäft.
+request_to = An { $lab }, Probenannahme. Das Labor arbeitet mit Codes: Auf diesem Formular steht weder Marke noch Produkt noch Geschäft.
 
 # In an empty box.
 request_sticker = Für das Labor: Nummer oder Aufkleber
@@ -193,7 +193,7 @@ request_fermented = fermentiert, hydrolysiert
 request_condition = Zustand bei Eingang
 
 # Below the table.
-request_crosses = Die Kreuze sagen dem Labor, welche Extraktion nötig ist. Sie stammen aus unserem Verzeichnis; bitte berichtigen Sie sie, wo Sie es besser wissen.
+request_crosses = Die Kreuze sagen dem Labor, welche Extraktion nötig ist. Sie stammen aus unserem Register; bitte berichtigen Sie sie, wo Sie es besser wissen.
 
 request_asked = Worum wir bitten
 
@@ -219,14 +219,14 @@ request_state = Nachweisgrenze und Bestimmungsgrenze angeben, die erweiterte Mes
 # $kept is the setting "retained".
 request_keep = Bitte bewahren Sie auf: { $kept }.
 
-request_custody = Wer die Proben hatte
+request_custody = Übergabe der Proben
 
 # Heads and rows of the table of custody.
 request_name = Name
 request_signature = Unterschrift
 request_date = Tag
 request_time = Uhrzeit
-request_seals = Siegel heil?
+request_seals = Siegel intakt?
 request_yes = ja
 request_no = nein
 request_handed_over = Übergeben

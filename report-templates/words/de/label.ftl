@@ -43,7 +43,7 @@ label_source_rule = { $regime ->
 ## The finding
 
 # The list is in none of the languages, or too little of it is.
-label_unread = Diese Zutatenliste konnten wir nicht lesen: Nichts davon, oder zu wenig, ist auf Englisch, Deutsch, Spanisch, Französisch oder Italienisch. Sie spricht weder für noch gegen das Lebensmittel, bis sie jemand gelesen hat.
+label_unread = Dieses Zutatenverzeichnis konnten wir nicht lesen: Nichts davon, oder zu wenig, ist auf Englisch, Deutsch, Spanisch, Französisch oder Italienisch. Es spricht weder für noch gegen das Lebensmittel, bis es jemand gelesen hat.
 
 # A gluten source that the rule does not allow with this claim.
 label_source = { $n ->
@@ -52,7 +52,7 @@ label_source = { $n ->
 }
 
 # Oats, and the register says nothing of how they were kept apart. R5 and like antibodies do not see oats.
-label_oats = Die Liste nennt Hafer, und uns liegt nichts darüber vor, wie er angebaut und vermahlen wurde. Hafer wird leicht mit Weizen, Roggen und Gerste vermischt; die Untersuchung erfasst diese drei und nicht den Hafer selbst.
+label_oats = Das Zutatenverzeichnis nennt Hafer, und uns liegt nichts darüber vor, wie er angebaut und vermahlen wurde. Hafer wird leicht mit Weizen, Roggen und Gerste vermischt; die Untersuchung erfasst diese drei und nicht den Hafer selbst.
 
 # Words that may or may not name a gluten source.
 label_asked = { $terms }: Ob dies eine Glutenquelle ist, hängt von der Herstellung ab. Das ist eine Frage an den Hersteller, kein Ergebnis.
@@ -79,10 +79,10 @@ label_not_forbidden = { $leave ->
 }
 
 # The register has no list of ingredients.
-label_no_list = Zu diesem Erzeugnis liegt uns keine Zutatenliste vor; es gab also nichts zu prüfen.
+label_no_list = Zu diesem Produkt liegt uns kein Zutatenverzeichnis vor; es gab also nichts zu prüfen.
 
 # The list was read, and nothing was found.
-label_nothing = Kein Wort der Liste bezeichnet eine Glutenquelle.
+label_nothing = Kein Wort des Zutatenverzeichnisses bezeichnet eine Glutenquelle.
 
 ## What the rule says besides
 
@@ -108,8 +108,8 @@ label_starch_rule = { $regime ->
 
 # Where the register says how the oats were kept apart.
 label_oats_register = { $oats ->
-    [apart] Nach unserem Verzeichnis wurde der Hafer getrennt von anderem Getreide angebaut und vermahlen. Den Hafer selbst erfasst die Untersuchung nicht.
-   *[certified] Nach unserem Verzeichnis deckt die Zertifizierung des Erzeugnisses den Hafer ab. Den Hafer selbst erfasst die Untersuchung nicht.
+    [apart] Nach unserem Register wurde der Hafer getrennt von anderem Getreide angebaut und vermahlen. Den Hafer selbst erfasst die Untersuchung nicht.
+   *[certified] Nach unserem Register deckt die Zertifizierung des Produkts den Hafer ab. Den Hafer selbst erfasst die Untersuchung nicht.
 }
 
 ## Why
@@ -124,7 +124,7 @@ label_explained_of = { $terms } ({ $grain }): { $why }
 label_more = Die übrigen stehen in den Datendateien.
 
 # In which languages the list was read.
-label_read_in = Die Liste wurde gelesen auf { $languages }.
+label_read_in = Das Zutatenverzeichnis wurde gelesen auf { $languages }.
 
 # Marks the review as an opinion (ISO/IEC 17025:2017, 7.8.7, of a laboratory's own reports).
 label_opinion = Das ist unsere Lesart, kein Ergebnis des Labors.
@@ -178,7 +178,7 @@ label_why = { $why ->
     [why_distilled] Beim Destillieren bleibt das Eiweiß zurück.
     [why_unnamed] Kann Weizen oder Gerste enthalten, ohne dass sie genannt sind.
     [why_oats] Hafer wird oft zusammen mit glutenhaltigem Getreide angebaut, befördert und vermahlen.
-    [why_oats_gluten_free] Die Packung nennt den Hafer glutenfrei; einen Nachweis hat das Programm nur, wenn er im Verzeichnis steht.
+    [why_oats_gluten_free] Die Packung nennt den Hafer glutenfrei; einen Nachweis hat das Programm nur, wenn er im Register steht.
     [why_grass] Das Blatt hat kein Gluten, doch können Körner hineingeraten.
     [why_another_plant] Eine andere Pflanze oder ein Land.
     [why_buckwheat] Kein Weizen.
@@ -208,7 +208,7 @@ label_why = { $why ->
     [why_barley_italian] Gerste oder Malz, auf Italienisch.
     [why_plant_italian] Eine Pflanze ohne Gluten, auf Italienisch.
     [why_declared] Die Packung gibt Gluten an.
-    [why_pointer] Ein Hinweis auf die Zutatenliste und keine Zutat.
+    [why_pointer] Ein Hinweis auf das Zutatenverzeichnis und keine Zutat.
     [why_no_grain] Das Getreide ist nicht genannt.
     [why_wheat_dextrin] Aus Weizen gewonnen; nach der Reinigung ist wenig Eiweiß übrig.
     [why_rice_miso] Mit Reis fermentiert, doch manches auch mit Gerste.

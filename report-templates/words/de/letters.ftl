@@ -23,7 +23,7 @@ letter_yours = Mit freundlichen Grüßen
 ## The notice
 
 # The first line of a notice: the product, with what is in a package.
-letter_title = Ergebnisse zu Ihrem Erzeugnis { $name }{ $has_net ->
+letter_title = Ergebnisse zu Ihrem Produkt { $name }{ $has_net ->
     [yes] , { $net }
    *[no] { "" }
 }
@@ -34,22 +34,22 @@ letter_notice_document = { $title }. Mitteilung an den Hersteller, Blatt { $shee
 # What was bought. "some", "none": the lab has not reported on every package. "shops": the register names the shop of each.
 letter_bought = { $reported ->
     [all] { $packages ->
-        [one] Wir haben 1 Packung dieses Erzeugnisses { $place ->
+        [one] Wir haben 1 Packung dieses Produkts { $place ->
             [shops] im Handel gekauft
            *[unknown] gekauft
         } und auf Gluten untersuchen lassen.
-       *[other] Wir haben { $packages } Packungen dieses Erzeugnisses { $place ->
+       *[other] Wir haben { $packages } Packungen dieses Produkts { $place ->
             [shops] im Handel gekauft
            *[unknown] gekauft
         } und auf Gluten untersuchen lassen.
     }
     [some] { $packages ->
-        [one] Wir haben 1 Packung dieses Erzeugnisses gekauft.
-       *[other] Wir haben { $packages } Packungen dieses Erzeugnisses gekauft.
+        [one] Wir haben 1 Packung dieses Produkts gekauft.
+       *[other] Wir haben { $packages } Packungen dieses Produkts gekauft.
     } Das Labor hat bisher über { $tested } davon berichtet.
    *[none] { $packages ->
-        [one] Wir haben 1 Packung dieses Erzeugnisses gekauft. Das Labor hat darüber noch nicht berichtet.
-       *[other] Wir haben { $packages } Packungen dieses Erzeugnisses gekauft. Das Labor hat darüber noch nicht berichtet.
+        [one] Wir haben 1 Packung dieses Produkts gekauft. Das Labor hat darüber noch nicht berichtet.
+       *[other] Wir haben { $packages } Packungen dieses Produkts gekauft. Das Labor hat darüber noch nicht berichtet.
     }
 }
 
@@ -153,12 +153,12 @@ letter_ask_head = Worum wir Sie bitten
 letter_ask = Bitte teilen Sie uns mit, wenn eine Tatsache nicht stimmt: die Charge, die Tage, die Zutaten, wie wir sie gelesen haben. Wenn Sie möchten, senden Sie uns eine Stellungnahme von höchstens 100 Wörtern. Wir drucken sie ungekürzt auf dem Blatt selbst. Sie müssen das Ergebnis nicht erklären.
 
 # Where the list of ingredients names a source of gluten.
-letter_ask_ingredient = Haben wir das Verzeichnis falsch gelesen, oder ist die Zutat so hergestellt, dass sie keine Glutenquelle ist? Dann teilen Sie uns bitte mit, wie und aus welchem Getreide.
+letter_ask_ingredient = Haben wir das Zutatenverzeichnis falsch gelesen, oder ist die Zutat so hergestellt, dass sie keine Glutenquelle ist? Dann teilen Sie uns bitte mit, wie und aus welchem Getreide.
 
 # Where the list names oats and nothing is on record of them.
-letter_ask_oats = Das Verzeichnis nennt Hafer: Bitte teilen Sie uns mit, ob und wie er bei Anbau, Transport und Vermahlung von anderem Getreide getrennt gehalten wird.
+letter_ask_oats = Das Zutatenverzeichnis nennt Hafer: Bitte teilen Sie uns mit, ob und wie er bei Anbau, Transport und Vermahlung von anderem Getreide getrennt gehalten wird.
 
-letter_offer_head = Was Sie haben können
+letter_offer_head = Was Sie von uns erhalten können
 
 # What goes along of the lab's files, as publishing.attach has it. "some": the lab has not reported on every package.
 letter_offer_files = { $attach ->
@@ -192,10 +192,10 @@ letter_day = Tag { $day }
 
 # What happens without an answer, by a day or within days.
 letter_without_reply = { $dated ->
-    [yes] Wenn wir bis zum { $day } keine Antwort haben, steht das auf dem Blatt und sonst nichts.
+    [yes] Wenn wir bis zum { $day } keine Antwort haben, vermerkt das Blatt dies ohne weiteren Zusatz.
    *[no] { $days ->
-        [one] Wenn wir binnen eines Tages keine Antwort haben, steht das auf dem Blatt und sonst nichts.
-       *[other] Wenn wir binnen { $days } Tagen keine Antwort haben, steht das auf dem Blatt und sonst nichts.
+        [one] Wenn wir binnen eines Tages keine Antwort haben, vermerkt das Blatt dies ohne weiteren Zusatz.
+       *[other] Wenn wir binnen { $days } Tagen keine Antwort haben, vermerkt das Blatt dies ohne weiteren Zusatz.
     }
 } Eine spätere Antwort wird als neue Fassung nachgetragen.
 
@@ -241,7 +241,7 @@ letter_law = { $law ->
     [us] 21 CFR 101.91
     [codex] Codex-Standard CXS 118
     [eu] Verordnung (EU) Nr. 828/2014
-    [uk] Verordnung (EU) Nr. 828/2014 in der im Vereinigten Königreich fortgeltenden Fassung
+    [uk] Verordnung (EU) Nr. 828/2014, wie sie im Vereinigten Königreich fortgilt
     [canada] Standpunkt von Health Canada zu B.24.018 der Food and Drug Regulations
     [argentina] Resolución Conjunta 32/2023
     [chile] Reglamento Sanitario de los Alimentos, Artikel 518
@@ -251,7 +251,7 @@ letter_law = { $law ->
 
 # The limit that the claim on the package must keep.
 letter_limit = { $rule ->
-    [detection] Kein nachweisbares Gluten ({ letter_law }); der Test weist ab { $limit } nach (Nachweisgrenze)
+    [detection] Kein nachweisbares Gluten ({ letter_law }); das Verfahren weist es ab { $limit } nach (Nachweisgrenze)
     [passes] Höchstgehalt { $limit } ({ letter_law })
    *[fails] Weniger als { $limit } ({ letter_law })
 }
@@ -270,7 +270,7 @@ letter_enclosed = { $attach ->
 
 ## The letter of correction
 
-letter_correction_title = Berichtigung unserer Veröffentlichung zu Ihrem Erzeugnis { $name }
+letter_correction_title = Berichtigung unserer Veröffentlichung zu Ihrem Produkt { $name }
 
 # The title of the letter as a file.
 letter_correction_document = { $title }. Blatt { $sheet }
@@ -345,7 +345,7 @@ letter_does_accuse = Wir warten nicht, weil sich Leserinnen und Leser auf das fr
 } mit, wenn eine Tatsache nicht stimmt, und senden Sie, wenn Sie möchten, eine Stellungnahme von höchstens 100 Wörtern: Wir drucken sie ungekürzt in einer weiteren Fassung des Blattes.
 
 # Where it takes something back.
-letter_does_clear = Wenn jemand wiederholt hat, was wir gesagt haben, nennen Sie uns bitte wen, und wir schreiben dorthin. Wenn unser Fehler Sie etwas gekostet hat, teilen Sie uns bitte auch das mit.
+letter_does_clear = Wenn jemand wiederholt hat, was wir gesagt haben, teilen Sie uns bitte mit, wer es war, und wir schreiben dorthin. Wenn unser Fehler Sie etwas gekostet hat, teilen Sie uns bitte auch das mit.
 
 # Beside the letter.
 letter_corrected_label = Berichtigt
@@ -378,7 +378,7 @@ mail_correction_subject = Berichtigung unseres Blattes { $sheet } zu { $name }
 mail_dear = Sehr geehrte Damen und Herren!
 
 # The first paragraph.
-mail_who = Wir sind { $programme } und lassen Lebensmittel mit der Angabe „{ $claim }“ auf Gluten untersuchen. Es geht um Ihr Erzeugnis { $name }{ $has_brand ->
+mail_who = Wir sind { $programme } und lassen Lebensmittel mit der Angabe „{ $claim }“ auf Gluten untersuchen. Es geht um Ihr Produkt { $name }{ $has_brand ->
     [yes] { " " }({ $brand })
    *[no] { "" }
 }, unser Blatt { $sheet }.
@@ -411,7 +411,7 @@ mail_reply = { $dated ->
 } Teilen Sie uns mit, wenn eine Tatsache nicht stimmt, und senden Sie, wenn Sie möchten, eine Stellungnahme: Wir drucken sie ungekürzt auf dem Blatt. Sie müssen das Ergebnis nicht erklären.{ $dated ->
     [yes] { " " }Wir wollen am { $publish } veröffentlichen.
    *[no] { "" }
-} Ist bis zum Ablauf der Frist keine Antwort da, steht das auf dem Blatt und sonst nichts. Eine spätere Antwort wird nachgetragen.
+} Ist bis zum Ablauf der Frist keine Antwort da, vermerkt das Blatt dies ohne weiteren Zusatz. Eine spätere Antwort wird nachgetragen.
 
 # What the mail does not say.
 mail_says_not = Diese Nachricht sagt nicht, wie Gluten hineingelangt ist, dass andere Packungen ebenso sind oder dass jemand nachlässig war. Sie ist keine rechtliche Feststellung{ $has_regulator ->
@@ -420,7 +420,7 @@ mail_says_not = Diese Nachricht sagt nicht, wie Gluten hineingelangt ist, dass a
 }
 
 # The first paragraph of a mail of correction.
-mail_correction_who = Wir sind { $programme }. Dies ist eine Berichtigung dessen, was wir zu Ihrem Erzeugnis { $name }{ $has_brand ->
+mail_correction_who = Wir sind { $programme }. Dies ist eine Berichtigung dessen, was wir zu Ihrem Produkt { $name }{ $has_brand ->
     [yes] { " " }({ $brand })
    *[no] { "" }
 } veröffentlicht haben, unser Blatt { $sheet }.
@@ -430,6 +430,6 @@ mail_correction_attached = Das Schreiben und das Blatt sind angehängt.
 # Where the address would stand: "yes": the register has one that cannot be used. Plain letters without accents, which every
 # mail program can show.
 mail_no_maker = { $unusable ->
-    [yes] Hier die Adresse des Herstellers eintragen: das Verzeichnis hat keine brauchbare
+    [yes] Hier die Adresse des Herstellers eintragen: das Register hat keine brauchbare
    *[no] Hier die Adresse des Herstellers eintragen
 }

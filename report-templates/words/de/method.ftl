@@ -17,7 +17,7 @@ method_factor = { $number }: { $factor } s
 method_agreement = Zwei Extraktionen stimmen überein, wenn sie höchstens 2,8 s auseinanderliegen ({ $more ->
     [yes] { $factors }; ISO 5725-6
    *[no] ISO 5725-6
-}); dabei ist s² = (q/10)² + ({ $share } des Mittelwerts)², q die niedrigste Zahl des Verfahrens, und { $share } nimmt dieses Programm an{ $bounds ->
+}); dabei ist s² = (q/10)² + ({ $share } des Mittelwerts)², q die Bestimmungsgrenze des Verfahrens, und { $share } nimmt dieses Programm an{ $bounds ->
     [yes] ; im Mittelwert steht eine Schranke mit dem Wert, der den anderen am nächsten liegt.
    *[no] .
 }
@@ -52,8 +52,8 @@ method_limit_source = { $law ->
     [us] 21 CFR 101.91
     [codex] Codex-Standard CXS 118
     [eu] Verordnung (EU) Nr. 828/2014
-    [uk] Verordnung (EU) Nr. 828/2014, wie sie im britischen Recht fortgilt
-    [canada] Stellungnahme von Health Canada zu B.24.018 der Food and Drug Regulations
+    [uk] Verordnung (EU) Nr. 828/2014, wie sie im Vereinigten Königreich fortgilt
+    [canada] Standpunkt von Health Canada zu B.24.018 der Food and Drug Regulations
     [argentina] Resolución Conjunta 32/2023
     [chile] Artikel 518 des Reglamento Sanitario de los Alimentos
     [au_nz] Food Standards Code, Schedule 4
@@ -158,7 +158,7 @@ method_rows = { $rows ->
 
 # A certificate of the lab's or a photograph of a package.
 method_exhibit = { $kind ->
-    [certificate] Prüfbericht { $file }. SHA-256 { $sha256 }.
+    [certificate] Analysenzertifikat { $file }. SHA-256 { $sha256 }.
    *[photograph] Foto { $file }. SHA-256 { $sha256 }.
 }
 
@@ -174,7 +174,7 @@ method_caution = { $regulator ->
 carried_data = Alles, was dieses Blatt sagt, als Daten
 
 # The case.
-carried_case = Worauf dieses Blatt beruht: die Zeilen der Verzeichnisse, die Regel, die Messwerte mit ihren Stellen, das Urteil
+carried_case = Worauf dieses Blatt beruht: die Zeilen der Register, die Regel, die Messwerte mit ihren Stellen, das Urteil
 
 # A lab file as it came.
 carried_whole = Die Datei des Labors, wie sie kam. SHA-256 { $sha256 }
@@ -234,7 +234,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Extraktionen einer Packung stimmen überein, wenn der Abstand zwischen ihnen höchstens f(n) mal s beträgt. Dabei ist f(2) gleich 2,8 (ISO 5725-6), s die Wurzel aus (q/10)² + (r·m)², q die kleinste als Zahl angegebene Menge, m der Mittelwert und r die Wiederholbarkeit einer Extraktion, die dieses Programm annimmt, { $share }. Eine Packung, deren Extraktionen nicht übereinstimmen, gilt nie als innerhalb des Grenzwerts.
+practice_agreement = Extraktionen einer Packung stimmen überein, wenn der Abstand zwischen ihnen höchstens f(n) mal s beträgt. Dabei ist f(2) gleich 2,8 (ISO 5725-6), s die Wurzel aus (q/10)² + (r·m)², q die Bestimmungsgrenze des Verfahrens, m der Mittelwert und r die Wiederholpräzision einer Extraktion, die dieses Programm annimmt, { $share }. Eine Packung, deren Extraktionen nicht übereinstimmen, gilt nie als innerhalb des Grenzwerts.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -251,7 +251,7 @@ practice_rule = { $law ->
     [codex] Codex Alimentarius, CXS 118-1979: höchstens 20 mg/kg.
     [eu] Europäische Union, Durchführungsverordnung (EU) Nr. 828/2014: Höchstgehalt 20 mg/kg.
     [uk] Vereinigtes Königreich, fortgeltende Durchführungsverordnung (EU) Nr. 828/2014: Höchstgehalt 20 mg/kg.
-    [canada] Kanada, Food and Drug Regulations B.24.018 und die Stellungnahme von Health Canada dazu: höchstens 20 ppm durch Kreuzkontakt.
+    [canada] Kanada, Food and Drug Regulations B.24.018 und der Standpunkt von Health Canada dazu: höchstens 20 ppm durch Kreuzkontakt.
     [argentina] Argentinien, Código Alimentario Argentino: höchstens 10 mg/kg.
     [chile] Chile, Reglamento Sanitario de los Alimentos, Artikel 518: höchstens 5 mg/kg.
     [au_nz] Australien und Neuseeland, Food Standards Code, Standard 1.2.7: kein nachweisbares Gluten; das ist kein Grenzwert für eine Menge. Jede Zahl, die das Labor angibt, ist ein Nachweis; „<n“ ist keiner, wenn n nicht über der Nachweisgrenze des Verfahrens liegt: { $limit }, wenn das Labor keine eigene angibt.
@@ -283,7 +283,7 @@ practice_product = { $rule ->
 }
 
 # The intervals of the shares (Clopper-Pearson).
-practice_intervals = Zu Anteilen stehen exakte zweiseitige 95 %-Intervalle (Clopper-Pearson). Sie gälten, wenn die Produkte zufällig ausgewählt wären, und zählen jedes Produkt einmal, nach seiner letzten Runde mit Urteil. Eine unentschiedene Packung kann auf jeder Seite liegen: Die untere Grenze nimmt sie als innerhalb des Grenzwerts, die obere als außerhalb. Für 0 von n Packungen steht, wären sie zufällig ausgewählt, die einseitige obere Schranke zu 95 %: 1 weniger die n-te Wurzel aus 0,05.
+practice_intervals = Zu Anteilen stehen exakte zweiseitige 95-%-Intervalle (Clopper-Pearson). Sie gälten, wenn die Produkte zufällig ausgewählt wären, und zählen jedes Produkt einmal, nach seiner letzten Runde mit Urteil. Eine unentschiedene Packung kann auf jeder Seite liegen: Die untere Grenze nimmt sie als innerhalb des Grenzwerts, die obere als außerhalb. Für 0 von n Packungen steht, wären sie zufällig ausgewählt, die einseitige obere Schranke zu 95 %: 1 weniger die n-te Wurzel aus 0,05.
 
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->

@@ -3,7 +3,7 @@
 ## What is new
 
 # The newsletter's name at the head of its paper.
-newsletter_name = { $short_name } Rundbrief
+newsletter_name = Rundbrief { $short_name }
 
 # The title in the PDF's data.
 newsletter_title = { $programme }, Rundbrief. { $headline }
@@ -102,12 +102,12 @@ newsletter_snapshot = { $packages ->
         [passes] nicht über dem Grenzwert liegt
         [detection] negativ auf Gluten ist
        *[fails] unter dem Grenzwert liegt
-    }, könnten es bis zu { $share } aller Packungen eines Produkts dennoch nicht sein (bei 95 % Sicherheit, wäre unsere zufällig ausgewählt).
+    }, könnte das für bis zu { $share } aller Packungen eines Produkts dennoch nicht gelten (Vertrauensniveau 95 %, wäre unsere zufällig ausgewählt).
    *[other] Dies sind Momentaufnahmen der Packungen, die wir gekauft haben. Auch wenn 0 von { $packages } Packungen { $rule ->
         [passes] über dem Grenzwert liegen
         [detection] positiv auf Gluten sind
        *[fails] nicht unter dem Grenzwert liegen
-    }, könnte es bei bis zu { $share } aller Packungen eines Produkts so sein (bei 95 % Sicherheit, wären unsere zufällig ausgewählt).
+    }, könnte es bei bis zu { $share } aller Packungen eines Produkts so sein (Vertrauensniveau 95 %, wären unsere zufällig ausgewählt).
 }
 
 ## Charts and lists
@@ -130,9 +130,9 @@ newsletter_marks = { $rule ->
 
 # After it, where the list does not name every new product.
 newsletter_listed = { $rule ->
-    [passes] Die Liste nennt die Produkte über dem Grenzwert und die ohne Urteil; alle stehen im Verzeichnis der Programmübersicht.
-    [detection] Die Liste nennt die Produkte, die positiv auf Gluten sind, und die ohne Urteil; alle stehen im Verzeichnis der Programmübersicht.
-   *[fails] Die Liste nennt die Produkte, die nicht unter dem Grenzwert liegen, und die ohne Urteil; alle stehen im Verzeichnis der Programmübersicht.
+    [passes] Die Liste nennt die Produkte über dem Grenzwert und die ohne Urteil; alle stehen im Register der Programmübersicht.
+    [detection] Die Liste nennt die Produkte, die positiv auf Gluten sind, und die ohne Urteil; alle stehen im Register der Programmübersicht.
+   *[fails] Die Liste nennt die Produkte, die nicht unter dem Grenzwert liegen, und die ohne Urteil; alle stehen im Register der Programmübersicht.
 }
 
 # What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
@@ -245,7 +245,7 @@ newsletter_product_words = { $product } ({ $words })
 newsletter_labels_ask = Solche Wörter sind ein Grund zu fragen, kein Untersuchungsergebnis.
 
 # Where no label says anything.
-newsletter_labels_none = Keine Zutatenliste, die wir lesen konnten, nennt eine Glutenquelle.
+newsletter_labels_none = Kein Zutatenverzeichnis, das wir lesen konnten, nennt eine Glutenquelle.
 
 # A published sheet that was replaced; what was changed and why follows as it was written down.
 newsletter_amended = { $product }, Blatt { $number }: Fassung { $revision } ersetzt Fassung { $replaced } vom { $day }.

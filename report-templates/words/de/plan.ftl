@@ -7,22 +7,22 @@ plan_title = Plan der Runde { $round }
 
 # What the file is, for catalogues.
 plan_about = { $products ->
-    [one] 1 Erzeugnis zu untersuchen, was das kostet und was es zeigen kann
-   *[other] { $products } Erzeugnisse zu untersuchen, was das kostet und was es zeigen kann
+    [one] 1 Produkt zu untersuchen, was das kostet und was es zeigen kann
+   *[other] { $products } Produkte zu untersuchen, was das kostet und was es zeigen kann
 }
 
 # At the head of each page; the round's name follows.
 plan_head = Plan der Runde
 
-plan_foot = Nur für das Programm. Die Codes dürfen das Labor nicht zusammen mit den Namen der Erzeugnisse erreichen.
+plan_foot = Nur für das Programm. Die Codes dürfen das Labor nicht zusammen mit den Namen der Produkte erreichen.
 
 # Below the first line, where nothing is to be bought.
-plan_nothing = Jetzt ist kein Erzeugnis des Verzeichnisses zu kaufen; die Listen unten sagen, warum.
+plan_nothing = Jetzt ist kein Produkt des Registers zu kaufen; die Listen unten sagen, warum.
 
 # Below the first line. The packages include the blinds.
 plan_round = Die Runde hat { $products ->
-    [one] 1 Erzeugnis,
-   *[other] { $products } Erzeugnisse,
+    [one] 1 Produkt,
+   *[other] { $products } Produkte,
 } { $packages ->
     [one] 1 Packung
    *[other] { $packages } Packungen
@@ -43,7 +43,7 @@ plan_costs = { $has_budget ->
 # What has no price. Names in brackets are keys of programme.toml.
 plan_unpriced = In keiner Summe enthalten: { $what }.
 plan_unpriced_thing = { $thing ->
-    [packages] die Packungen, da noch keine im Verzeichnis einen Preis hat
+    [packages] die Packungen, da noch keine im Register einen Preis hat
     [lab] die Arbeit des Labors (extraction_price)
    *[shipping] der Versand (shipping_price)
 }
@@ -52,7 +52,7 @@ plan_products = Was untersucht wird, und warum
 
 # Heads of the table of products.
 plan_id = Kennung
-plan_product = Erzeugnis
+plan_product = Produkt
 plan_why_head = Warum
 plan_price_head = Preis einer Packung
 
@@ -94,16 +94,16 @@ plan_why_not = { $why ->
     [under_way] Packungen der Runde { $round } sind gekauft oder im Labor.
     [not_answered] Es lag in Runde { $round } über dem Grenzwert, und keine Antwort des Herstellers ist verzeichnet.
     [no_assay] Es ist fermentiert oder hydrolysiert: Nach dieser Regel entscheidet dafür kein Test. Fragen Sie den Hersteller nach seinen Aufzeichnungen über die Zutaten.
-    [processing] Das Verzeichnis hat für die Verarbeitung ein Wort, das keines der bekannten ist: Berichtigen Sie es zuerst.
-    [claim] Die Angabe im Verzeichnis ist keine, die die Regel kennt; so gibt es keinen Grenzwert für ein Ergebnis.
-    [open] Das Verzeichnis lässt etwas offen, ohne das es kein Urteil gäbe: `galleyproof check` sagt, was.
+    [processing] Das Register hat für die Verarbeitung ein Wort, das keines der bekannten ist: Berichtigen Sie es zuerst.
+    [claim] Die Angabe im Register ist keine, die die Regel kennt; so gibt es keinen Grenzwert für ein Ergebnis.
+    [open] Das Register lässt etwas offen, ohne das es kein Urteil gäbe: `galleyproof check` sagt, was.
    *[in_round] Es hat in dieser Runde schon Packungen.
 }
 
 plan_costs_head = Was es kostet, und was mehr brächte
 
 # Heads of the comparison: packages of a product, extractions of a package.
-plan_each_product = Je Erzeugnis
+plan_each_product = Je Produkt
 plan_design = { $packages ->
     [one] 1 Packung
    *[other] { $packages } Packungen
@@ -117,25 +117,25 @@ plan_row_packages = Packungen
 plan_row_lab = Labor
 plan_row_shipping = Versand
 plan_row_total = Alles, was bekannt ist
-plan_row_budget = Erzeugnisse, für die die Mittel reichen
+plan_row_budget = Produkte, für die die Mittel reichen
 plan_of = { $part } von { $whole }
 plan_row_tenth = Findet eine darüber, wenn es 10 % aller Packungen sind
 plan_row_double = Sagt „darüber“ beim Doppelten des Grenzwerts
 plan_row_half = Sagt „darunter“ bei der Hälfte des Grenzwerts
-plan_row_error = Standardfehler des Mittelwerts eines Erzeugnisses
+plan_row_error = Standardfehler des Mittelwerts eines Produkts
 
 # Where the next money is best spent. "package_scatter": since packages scatter more than extractions.
 plan_next = { $best ->
     [package] Weiteres Geld ist am besten für eine weitere Packung ausgegeben.
-    [package_scatter] Weiteres Geld ist am besten für eine weitere Packung ausgegeben: Die Packungen eines Erzeugnisses unterscheiden sich mehr als die Extraktionen einer Packung.
+    [package_scatter] Weiteres Geld ist am besten für eine weitere Packung ausgegeben: Die Packungen eines Produkts unterscheiden sich mehr als die Extraktionen einer Packung.
    *[extraction] Weiteres Geld ist am besten für eine weitere Extraktion jeder Packung ausgegeben.
 }
-plan_next_package = Der Standardfehler des Mittelwerts eines Erzeugnisses ist jetzt { $now }; eine weitere Packung jedes Erzeugnisses senkt ihn auf { $share }{ $priced ->
-    [yes] , für { $cost } je Erzeugnis.
+plan_next_package = Der Standardfehler des Mittelwerts eines Produkts ist jetzt { $now }; eine weitere Packung jedes Produkts senkt ihn auf { $share }{ $priced ->
+    [yes] , für { $cost } je Produkt.
    *[no] .
 }
 plan_next_extraction = Eine weitere Extraktion jeder Packung senkt ihn auf { $share }{ $priced ->
-    [yes] , für { $cost } je Erzeugnis.
+    [yes] , für { $cost } je Produkt.
    *[no] .
 }
 plan_next_basis = { $priced ->
@@ -155,9 +155,9 @@ plan_finding_alt = Kurven der Aussicht, dass unter zufällig gezogenen Packungen
 }: { $tenth }, wenn es 10 % sind, { $fifth } bei 20 %, { $half } bei der Hälfte.
 
 # The second chart.
-plan_verdicts = Die Aussicht jedes Urteils, wenn dies der wahre Mittelwert des Erzeugnisses ist
-plan_verdicts_up = Aussicht des Urteils
-plan_verdicts_along = wahrer Mittelwert des Erzeugnisses, { $unit }
+plan_verdicts = Die Aussicht auf jedes Urteil, wenn dies der wahre Mittelwert des Produkts ist
+plan_verdicts_up = Aussicht auf das Urteil
+plan_verdicts_along = wahrer Mittelwert des Produkts, { $unit }
 plan_chart_limit = { $rule ->
     [detection] Nachweisgrenze { $limit }
    *[other] Grenzwert { $limit }
@@ -173,12 +173,12 @@ plan_within = { $rule ->
    *[fails] unter dem Grenzwert
 }
 plan_undecided = kein Urteil
-plan_verdicts_alt = Kurven der Aussicht jedes Urteils gegen den wahren Mittelwert eines Erzeugnisses, mit dem Grenzwert von { $limit } in der Mitte. Bei der Hälfte des Grenzwerts lautet das Urteil in { $within } aller Fälle „darunter“, beim Doppelten in { $over } „darüber“; ohne Urteil bleiben { $undecided_half } und { $undecided_double }.
+plan_verdicts_alt = Kurven der Aussicht auf jedes Urteil gegen den wahren Mittelwert eines Produkts, mit dem Grenzwert von { $limit } in der Mitte. Bei der Hälfte des Grenzwerts lautet das Urteil in { $within } aller Fälle „darunter“, beim Doppelten in { $over } „darüber“; ohne Urteil bleiben { $undecided_half } und { $undecided_double }.
 
 ## Other designs, and what statements need
 
-plan_designs = Andere Anlagen der Runde
-plan_designs_packages = Packungen eines Erzeugnisses
+plan_designs = Andere Versuchspläne
+plan_designs_packages = Packungen eines Produkts
 plan_grid_over = { $rule ->
     [detection] Gluten nachgewiesen bei wahrem Mittelwert { $mean }
     [passes] Über dem Grenzwert gefunden bei wahrem Mittelwert { $mean }
@@ -195,8 +195,8 @@ plan_extractions = { $extractions ->
 }
 
 plan_statements = Packungen, die eine Aussage braucht
-plan_statements_lead = So viele Packungen, zufällig gezogen und keine über dem Grenzwert, tragen die Aussage mit 95 % Vertrauen.
-plan_statement_head = Aussage über ein Erzeugnis
+plan_statements_lead = So viele Packungen, zufällig gezogen und keine über dem Grenzwert, tragen die Aussage (Vertrauensniveau 95 %).
+plan_statement_head = Aussage über ein Produkt
 plan_statement_packages = Packungen
 plan_statement_cost = Kosten
 plan_statement = Weniger als { $share } aller Packungen sind darüber
@@ -207,11 +207,11 @@ plan_assumptions = Worauf diese Zahlen beruhen
 
 # "no": a stand-in, until the programme has results enough of its own: the collaborative study of OMA 2018.15.
 plan_between = { $own ->
-    [yes] Relative Standardabweichung zwischen den Packungen eines Erzeugnisses: { $share }, aus eigenen Ergebnissen des Programms ({ $df ->
+    [yes] Relative Standardabweichung zwischen den Packungen eines Produkts: { $share }, aus eigenen Ergebnissen des Programms ({ $df ->
         [one] 1 Freiheitsgrad
        *[other] { $df } Freiheitsgrade
     }).
-   *[no] Relative Standardabweichung zwischen den Packungen eines Erzeugnisses: { $share }, ein Ersatzwert (natürlich verunreinigtes Hafermehl in einem Ringversuch von 19 Laboren, 41 bis 43 %), da das Programm zu wenige eigene Zahlen hat.
+   *[no] Relative Standardabweichung zwischen den Packungen eines Produkts: { $share }, ein Ersatzwert (natürlich verunreinigtes Hafermehl in einem Ringversuch von 19 Laboren, 41 bis 43 %), da das Programm zu wenige eigene Zahlen hat.
 }
 plan_scatter_within = { $own ->
     [yes] Relative Standardabweichung zwischen den Extraktionen einer Packung: { $share }, aus eigenen Ergebnissen des Programms ({ $df ->
@@ -221,10 +221,10 @@ plan_scatter_within = { $own ->
    *[no] Relative Standardabweichung zwischen den Extraktionen einer Packung: { $share }, ein Ersatzwert (relative_repeatability in programme.toml), da das Programm zu wenige eigene Zahlen hat.
 }
 
-plan_model = Packungen streuen um den wahren Mittelwert eines Erzeugnisses und Extraktionen um den Gehalt ihrer Packung, lognormal und unabhängig voneinander. Die Regel der Doppelbestimmung, die Bestimmungsgrenze von { $lloq } und der Grenzwert von { $limit } gelten, wie sie sind; eine Angabe mit eigenem Grenzwert ist nicht gezeichnet.
+plan_model = Packungen streuen um den wahren Mittelwert eines Produkts und Extraktionen um den Gehalt ihrer Packung, lognormal und unabhängig voneinander. Die Regel der Doppelbestimmung, die Bestimmungsgrenze von { $lloq } und der Grenzwert von { $limit } gelten, wie sie sind; eine Angabe mit eigenem Grenzwert ist nicht gezeichnet.
 plan_random = Die Packungen gelten als zufällige Auswahl aller Packungen. Packungen aus einem Regal oder einer Charge sagen weniger aus.
 plan_bias = Die eigene systematische Abweichung eines Labors steckt nicht in diesen Zahlen: Keine Anzahl von Packungen oder Extraktionen zeigt sie.
-plan_average = Ein Plan sagt, was eine Runde bei vielen Erzeugnissen im Mittel zeigen kann, und nichts über ein einzelnes. Wie ein Lebensmittel heißen darf, entscheidet die Behörde.
+plan_average = Ein Plan sagt, was eine Runde bei vielen Produkten im Mittel zeigen kann, und nichts über ein einzelnes. Wie ein Lebensmittel heißen darf, entscheidet die Behörde.
 
 plan_blinds_head = Packungen mit bekanntem Gehalt
 
@@ -298,7 +298,7 @@ contact_label = { $of ->
     [best_by] Haltbar bis
     [bought_on] Gekauft am
     [shop] Geschäft
-   *[custody] Gewahrsam
+   *[custody] Verbleib
 }
 contact_unknown = nicht verzeichnet
 

@@ -54,7 +54,7 @@ problem_entry = { $at ->
 problem_to_do = Was zu tun ist: { $hint }
 
 # The heading of the report.
-report_heading = Was in den Dateien des Labors und in den Verzeichnissen gefunden wurde
+report_heading = Was in den Dateien des Labors und in den Registern gefunden wurde
 
 # Below it, where there is no problem.
 report_clean = Gelesene Dateien des Labors: { $files }. Nichts muss angesehen werden.
@@ -167,7 +167,7 @@ found_cannot_open = Die Datei lässt sich nicht öffnen.
 do_close_programs = Schließen Sie sie in anderen Programmen und warten Sie, bis sie ganz kopiert ist; starten Sie das Programm dann noch einmal.
 
 # A register that is damaged in a way that the reader does not know.
-found_damaged_register = Das Verzeichnis ist beschädigt.
+found_damaged_register = Das Register ist beschädigt.
 
 # What to do about it.
 do_restore = Stellen Sie es aus einer Kopie wieder her.
@@ -209,7 +209,7 @@ do_ask_for_spreadsheet = Falls sie Ergebnisse enthält, bitten Sie das Labor dar
 found_same_file = Diese Datei hat denselben Inhalt wie { $file }; sie zählt einmal.
 
 # A certificate or photograph in the inbox that cannot be read.
-found_exhibit_unreadable = Diese Bescheinigung oder dieses Foto lässt sich nicht lesen.
+found_exhibit_unreadable = Dieses Analysenzertifikat oder dieses Foto lässt sich nicht lesen.
 
 ## A lab's file as a whole
 
@@ -315,10 +315,10 @@ do_ask_for_ppm = { $results ->
 }
 
 # A code that no register has.
-found_unknown_code = „{ $code }“ ist kein Packungscode des Verzeichnisses; das Ergebnis wird nicht verwendet.
+found_unknown_code = „{ $code }“ ist kein Packungscode des Registers; das Ergebnis wird nicht verwendet.
 
 # What to do where a registered code is much like it.
-do_look_at_near_code = Das Verzeichnis hat „{ $code }“. Falls das Labor sich vertippt hat, bitten Sie um einen berichtigten Prüfbericht; falls die Packung Ihre ist, tragen Sie sie in registers/packages ein.
+do_look_at_near_code = Das Register hat „{ $code }“. Falls das Labor sich vertippt hat, bitten Sie um einen berichtigten Prüfbericht; falls die Packung Ihre ist, tragen Sie sie in registers/packages ein.
 
 # What to do where none is.
 do_register_or_ask = Falls die Packung Ihre ist, tragen Sie sie in registers/packages ein (eine Blindprobe in registers/blinds); sonst fragen Sie das Labor, wessen Probe das ist.
@@ -344,7 +344,7 @@ found_mangled_code = „{ $written }“ steht, wo ein Packungscode stehen sollte
 
 # What to do about it; $code is the registered code that it may have been.
 do_format_as_text = { $registered ->
-    [known] Das Verzeichnis hat „{ $code }“. Bitten Sie das Labor, die Spalte der Codes als Text zu formatieren und die Datei erneut zu senden.
+    [known] Das Register hat „{ $code }“. Bitten Sie das Labor, die Spalte der Codes als Text zu formatieren und die Datei erneut zu senden.
    *[unknown] Bitten Sie das Labor, die Spalte der Codes als Text zu formatieren und die Datei erneut zu senden.
 }
 
@@ -462,50 +462,50 @@ do_ask_about_mean = Der Mittelwert wird aus den Messwerten neu berechnet. Fragen
 ## Registers: files and headings
 
 # A file whose name is nearly that of a register.
-found_misnamed = So heißt beinahe das Verzeichnis { $register }, dessen Datei { $register }.csv (oder .xlsx, .xls, .ods) ist; sie wird nicht gelesen, und bis das geklärt ist, { $bars ->
+found_misnamed = So heißt beinahe das Register { $register }, dessen Datei { $register }.csv (oder .xlsx, .xls, .ods) ist; sie wird nicht gelesen, und bis das geklärt ist, { $bars ->
     [verdict] erhält kein Produkt ein Urteil
    *[issue] wird nichts herausgegeben
 }.
 
 # What to do about it.
-do_rename = Falls es das Verzeichnis { $register } ist, nennen Sie es { $register }.csv oder speichern Sie es als { $register }.xlsx. Falls nicht, nehmen Sie die Datei aus registers/ heraus.
+do_rename = Falls es das Register { $register } ist, nennen Sie es { $register }.csv oder speichern Sie es als { $register }.xlsx. Falls nicht, nehmen Sie die Datei aus registers/ heraus.
 
 # What in registers/ is no register.
 found_no_register = { $what ->
     [folder] In einen Ordner in registers/ wird nicht hineingesehen.
-    [sheet] Dieses Tabellenblatt ist kein Verzeichnis, und nichts wird daraus gelesen.
-   *[file] Dies ist kein Verzeichnis, und nichts wird daraus gelesen.
+    [sheet] Dieses Tabellenblatt ist kein Register, und nichts wird daraus gelesen.
+   *[file] Dies ist kein Register, und nichts wird daraus gelesen.
 }
 
 # What to do about it.
-do_keep_elsewhere = Verzeichnisse heißen { $names }. Bewahren Sie alles andere außerhalb von registers/ auf.
+do_keep_elsewhere = Register heißen { $names }. Bewahren Sie alles andere außerhalb von registers/ auf.
 
 # What to do about a sheet of the workbook of registers that is none.
-do_keep_sheet_elsewhere = Tabellenblätter mit Verzeichnissen heißen { $names }. Bewahren Sie alles andere in einer anderen Datei außerhalb von registers/ auf.
+do_keep_sheet_elsewhere = Tabellenblätter mit Registern heißen { $names }. Bewahren Sie alles andere in einer anderen Datei außerhalb von registers/ auf.
 
 # A sheet of the workbook of registers whose name is nearly a register's.
-found_misnamed_sheet = So heißt beinahe das Verzeichnis { $register }; das Tabellenblatt wird nicht gelesen, und bis das geklärt ist, { $bars ->
+found_misnamed_sheet = So heißt beinahe das Register { $register }; das Tabellenblatt wird nicht gelesen, und bis das geklärt ist, { $bars ->
     [verdict] erhält kein Produkt ein Urteil
    *[issue] wird nichts herausgegeben
 }.
 
 # What to do about it.
-do_rename_sheet = Falls es dieses Verzeichnis ist, nennen Sie das Tabellenblatt „{ $register }“. Falls nicht, entfernen Sie es.
+do_rename_sheet = Falls es dieses Register ist, nennen Sie das Tabellenblatt „{ $register }“. Falls nicht, entfernen Sie es.
 
 # What to do where it is the register that the program keeps itself.
-do_take_issued_out = Das Verzeichnis dessen, was herausgegeben wurde, führt die Software selbst in registers/issued.csv. Entfernen Sie das Tabellenblatt.
+do_take_issued_out = Das Register dessen, was herausgegeben wurde, führt die Software selbst in registers/issued.csv. Entfernen Sie das Tabellenblatt.
 
 # A register without headings.
-found_empty_register = Das Verzeichnis ist leer: Es hat keine Überschriften.
+found_empty_register = Das Register ist leer: Es hat keine Überschriften.
 
 # What to do about it.
 do_put_headings = Schreiben Sie die Überschriften in die erste Zeile, wie README sie zeigt.
 
 # A second sheet of a register that holds something.
-found_further_sheet = Von einem Verzeichnis wird nur das erste Tabellenblatt gelesen, und auch dieses weitere enthält etwas.
+found_further_sheet = Von einem Register wird nur das erste Tabellenblatt gelesen, und auch dieses weitere enthält etwas.
 
 # What to do about it.
-do_one_sheet = Bringen Sie, was zum Verzeichnis gehört, auf dessen erstes Blatt, und bewahren Sie alles andere in einer Datei außerhalb von registers/ auf.
+do_one_sheet = Bringen Sie, was zum Register gehört, auf dessen erstes Blatt, und bewahren Sie alles andere in einer Datei außerhalb von registers/ auf.
 
 # A heading that is nearly the name of a missing column, and what that keeps from being done.
 found_near_heading = Die Überschrift „{ $found }“ heißt beinahe wie „{ $meant }“, die fehlt; { $costs ->
@@ -528,7 +528,7 @@ found_heading_twice = Die Überschrift „{ $heading }“ kommt zweimal vor, und
 do_keep_one_column = Behalten Sie eine der beiden Spalten, oder geben Sie der anderen einen anderen Namen.
 
 # A column of a register that nothing is read from.
-found_unknown_column = Das Verzeichnis { $register } kennt die Spalte „{ $column }“ nicht; sie wird nicht gelesen.
+found_unknown_column = Das Register { $register } kennt die Spalte „{ $column }“ nicht; sie wird nicht gelesen.
 
 ## Registers: fields
 
@@ -539,7 +539,7 @@ found_cell_error = „{ $written }“ ist ein Fehler des Tabellenprogramms.
 do_mend_cell = Berichtigen Sie die Zelle.
 
 # What to do about a formula of a register that was never worked out.
-do_calculate = Öffnen Sie das Verzeichnis in einem Tabellenprogramm und speichern Sie es dort, oder tippen Sie ein, was die Zelle enthalten soll.
+do_calculate = Öffnen Sie das Register in einem Tabellenprogramm und speichern Sie es dort, oder tippen Sie ein, was die Zelle enthalten soll.
 
 # A field with more letters than any document holds.
 found_too_long = Das Feld „{ $column }“ hat { $length } Zeichen, und höchstens { $most } sind erlaubt; es wird nicht verwendet.
@@ -603,14 +603,14 @@ found_bad_id = { $since ->
 
 # What to do about it.
 do_mend_id = { $since ->
-    [file_name] Wählen Sie einen anderen Namen; er darf nicht auf '.' enden und nicht CON, NUL, COM1 oder dergleichen sein.
-   *[letters] Verwenden Sie 1 bis 64 der Buchstaben A bis Z, Ziffern, '.', '_' und '-', und beginnen Sie nicht mit '.'.
+    [file_name] Wählen Sie einen anderen Namen; er darf nicht auf „.“ enden und nicht CON, NUL, COM1 oder dergleichen sein.
+   *[letters] Verwenden Sie 1 bis 64 der Buchstaben A bis Z, Ziffern, „.“, „_“ und „-“, und beginnen Sie nicht mit „.“.
 }
 
 ## Registers: products and packages
 
 # A second row of one product.
-found_product_twice = „{ $product }“ steht zweimal im Verzeichnis; diese Zeile wird nicht verwendet, und das Produkt erhält kein Urteil.
+found_product_twice = „{ $product }“ steht zweimal im Register; diese Zeile wird nicht verwendet, und das Produkt erhält kein Urteil.
 
 # A second row whose id differs in case alone.
 found_product_alike = „{ $written }“ unterscheidet sich von „{ $first }“ in nichts, was zählt, und ihre Dateien würden einander überschreiben; diese Zeile wird nicht verwendet, und das Produkt erhält kein Urteil.
@@ -638,7 +638,7 @@ do_rename_round = Geben Sie einer der beiden Runden einen anderen Namen, etwa ei
 
 # A code that is there twice.
 found_package_twice = { $spelt ->
-    [alike] Der Packungscode „{ $second }“ steht zweimal im Verzeichnis
+    [alike] Der Packungscode „{ $second }“ steht zweimal im Register
    *[differently] Die Packungscodes „{ $first }“ und „{ $second }“ unterscheiden sich in nichts, was zählt
 }; { $kept ->
     [first] diese Zeile wird nicht verwendet
@@ -646,10 +646,10 @@ found_package_twice = { $spelt ->
 }.
 
 # What to do about it.
-do_one_code_each = Jede Packung hat einen eigenen Code: Berichtigen Sie das Verzeichnis.
+do_one_code_each = Jede Packung hat einen eigenen Code: Berichtigen Sie das Register.
 
 # A row about a product that there is not.
-found_unknown_product = „{ $written }“ steht nicht im Verzeichnis der Produkte; die Zeile wird nicht verwendet.
+found_unknown_product = „{ $written }“ steht nicht im Register der Produkte; die Zeile wird nicht verwendet.
 
 # What to do about it.
 do_add_product = Tragen Sie das Produkt in registers/products ein, oder berichtigen Sie hier seine Kennung.
@@ -658,13 +658,13 @@ do_add_product = Tragen Sie das Produkt in registers/products ein, oder berichti
 found_lost_rows = Diese Datei hat { $rows ->
     [one] 1 Zeile mit dem Code einer Packung, deren
    *[other] { $rows } Zeilen mit Codes von Packungen, deren
-} Zeile im Verzeichnis nicht verwendet wird: { $packages }{ $more ->
+} Zeile im Register nicht verwendet wird: { $packages }{ $more ->
     [0] { "" }
    *[other] {" "}und { $more } weitere
 }.
 
 # What to do about it.
-do_mend_registers = Berichtigen Sie zuerst die Verzeichnisse: Dies folgt aus deren Fehlern. Starten Sie das Programm dann noch einmal.
+do_mend_registers = Berichtigen Sie zuerst die Register: Dies folgt aus deren Fehlern. Starten Sie das Programm dann noch einmal.
 
 ## Registers: photographs
 
@@ -716,7 +716,7 @@ do_write_path = { $of ->
 }
 
 # A correction of a package that there is not.
-found_unknown_package = „{ $written }“ steht nicht im Verzeichnis der Packungen; die Korrektur wird nicht verwendet.
+found_unknown_package = „{ $written }“ steht nicht im Register der Packungen; die Korrektur wird nicht verwendet.
 
 # What to do about it.
 do_add_package = Berichtigen Sie hier den Code, oder tragen Sie die Packung in registers/packages ein.
@@ -734,7 +734,7 @@ do_mend_correction = { $reported ->
 }
 
 # Two rows about one file.
-found_report_twice = Die Datei { $file } hat in diesem Verzeichnis schon eine Zeile, Zeile { $row }; diese Zeile wird nicht verwendet.
+found_report_twice = Die Datei { $file } hat in diesem Register schon eine Zeile, Zeile { $row }; diese Zeile wird nicht verwendet.
 
 # What to do about it.
 do_one_row_each = Behalten Sie eine Zeile je Datei.
@@ -758,11 +758,11 @@ do_name_earlier_file = Nennen Sie die Datei, die vorher kam.
 found_no_certificate = Im Ordner inbox liegt keine Datei „{ $written }“.
 
 # What to do about it.
-do_copy_certificate = Kopieren Sie die Bescheinigung in den Ordner inbox, und schreiben Sie ihren Pfad unterhalb von inbox/.
+do_copy_certificate = Kopieren Sie das Analysenzertifikat in den Ordner inbox, und schreiben Sie ihren Pfad unterhalb von inbox/.
 
 # A code of the key that is another package's.
 found_blind_taken = { $by ->
-    [package] „{ $code }“ ist der Code einer Packung des Verzeichnisses der Packungen; diese Zeile des Schlüssels wird nicht verwendet.
+    [package] „{ $code }“ ist der Code einer Packung des Registers der Packungen; diese Zeile des Schlüssels wird nicht verwendet.
    *[key] „{ $code }“ steht schon im Schlüssel; diese Zeile des Schlüssels wird nicht verwendet.
 }
 
@@ -773,7 +773,7 @@ do_own_code = Geben Sie jeder Packung einen eigenen Code.
 found_no_checksum = „{ $written }“ ist keine Prüfsumme, wie `issue` sie schreibt; die Zeile wird nicht verwendet.
 
 # What to do about it.
-do_restore_register = Stellen Sie das Verzeichnis aus dem letzten datierten Archiv wieder her.
+do_restore_register = Stellen Sie das Register aus dem letzten datierten Archiv wieder her.
 
 # A row of label terms that cannot be used.
 found_bad_term = Diese Zeile der Begriffe auf Etiketten wird nicht verwendet: { $fault ->
@@ -821,13 +821,13 @@ do_look_at_key = Sehen Sie zuerst den Schlüssel an: Ein Code kann verwechselt s
 found_conflict = Extraktion { $extraction } der Packung „{ $package }“ ist als „{ $one }“ ({ $one_at }) und als „{ $other }“ ({ $other_at }) berichtet; keiner der Werte wird verwendet.
 
 # What to do about it.
-do_settle_conflict = Fragen Sie das Labor, welcher gilt. Fügen Sie dann dem Verzeichnis der Korrekturen eine Zeile hinzu: „exclude“ für die Datei, deren Messwert zurückgezogen ist, oder „repeat“ für die Datei, falls ihre Messwerte weitere Extraktionen sind.
+do_settle_conflict = Fragen Sie das Labor, welcher gilt. Fügen Sie dann dem Register der Korrekturen eine Zeile hinzu: „exclude“ für die Datei, deren Messwert zurückgezogen ist, oder „repeat“ für die Datei, falls ihre Messwerte weitere Extraktionen sind.
 
 # One reading in each of two files, both the same.
 found_halves = Packung „{ $package }“ hat hier einen einzigen Messwert und denselben in { $other }: Er zählt einmal.
 
 # What to do about it.
-do_number_extractions = Falls es zwei Extraktionen sind, die zufällig gleich sind, bitten Sie das Labor, sie zu nummerieren, oder fügen Sie dem Verzeichnis der Korrekturen eine Zeile hinzu: „repeat“ für eine der Dateien.
+do_number_extractions = Falls es zwei Extraktionen sind, die zufällig gleich sind, bitten Sie das Labor, sie zu nummerieren, oder fügen Sie dem Register der Korrekturen eine Zeile hinzu: „repeat“ für eine der Dateien.
 
 # Two files agree about an extraction.
 found_counted_once = Extraktion { $extraction } der Packung „{ $package }“ ist mit demselben Ergebnis in { $other } berichtet; sie zählt einmal.
@@ -860,7 +860,7 @@ found_package_days = Packung „{ $package }“ wurde { $order ->
 
 # What to do about it.
 do_mend_days = { $of ->
-    [register] Sehen Sie Kassenzettel, Packung und Verzeichnis an: Einer der beiden Tage ist falsch getippt.
+    [register] Sehen Sie Kassenzettel, Packung und Register an: Einer der beiden Tage ist falsch getippt.
    *[report] Sehen Sie den Prüfbericht des Labors an, und fragen Sie das Labor, falls er dasselbe sagt. Ein Tag, der in der Datei falsch ist, lässt sich in registers/reports.csv richtigstellen.
 }
 
@@ -871,7 +871,7 @@ found_one_lot = { $number ->
 }
 
 # What to do about it.
-do_buy_other_lots = Kaufen Sie, wo Sie können, Packungen verschiedener Chargen in verschiedenen Läden. Falls die Chargen verschieden sind, berichtigen Sie das Verzeichnis.
+do_buy_other_lots = Kaufen Sie, wo Sie können, Packungen verschiedener Chargen in verschiedenen Geschäften. Falls die Chargen verschieden sind, berichtigen Sie das Register.
 
 # One lot with two best-by dates.
 found_two_dates = Charge „{ $lot }“ des Produkts „{ $product }“ hat die Mindesthaltbarkeitsdaten „{ $first }“ (Packung „{ $first_package }“) und „{ $other }“ (Packung „{ $other_package }“).
@@ -883,7 +883,7 @@ do_mend_lot = Eine Charge hat ein Mindesthaltbarkeitsdatum. Sehen Sie die Packun
 found_denied_claim = Das Produkt „{ $product }“ wird als „{ $claim }“ verkauft, und seine Zutaten nennen { $terms }.
 
 # What to do about it.
-do_look_at_ingredients = Vergleichen Sie die Zutaten im Verzeichnis mit einem Foto der Packung: Blatt und Brief werden dies vom Hersteller sagen.
+do_look_at_ingredients = Vergleichen Sie die Zutaten im Register mit einem Foto der Packung: Blatt und Brief werden dies vom Hersteller sagen.
 
 # A barcode that is none (GS1 General Specifications, 7.9.1).
 found_barcode = Der Strichcode „{ $barcode }“ des Produkts „{ $product }“ { $fault ->
@@ -913,13 +913,13 @@ do_ask_about_processing = Fragen Sie den Hersteller, ob das Lebensmittel oder ei
 ## What published sheets have behind them
 
 # A published sheet whose product or packages are in no register any more; $sheet has number, revision and day.
-found_nothing_behind = { $sheet } wurde veröffentlicht, und in den Verzeichnissen { $what ->
+found_nothing_behind = { $sheet } wurde veröffentlicht, und in den Registern { $what ->
     [round] hat Runde { $round } von { $product } keine Packung mehr
    *[product] gibt es kein Produkt { $product } mehr
 }.
 
 # What to do about it.
-do_put_rows_back = Falls die Zeilen versehentlich entfernt wurden, setzen Sie sie wieder ein: Das Archiv enthält die Verzeichnisse, wie sie waren. Falls nicht, bleibt das Veröffentlichte im Archiv, und diese Zeile erinnert daran.
+do_put_rows_back = Falls die Zeilen versehentlich entfernt wurden, setzen Sie sie wieder ein: Das Archiv enthält die Register, wie sie waren. Falls nicht, bleibt das Veröffentlichte im Archiv, und diese Zeile erinnert daran.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
 found_file_gone = Die Datei, auf der Veröffentlichtes beruht, ist nicht mehr da: { $sheets }. Ihr SHA-256-Wert war { $sha256 }.

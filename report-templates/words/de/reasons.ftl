@@ -34,25 +34,25 @@ held = { $kind ->
 reason_unknown_claim = Die Packung trägt die Angabe „{ $claim }“; das ist keine Angabe zu Gluten, die diese Regel kennt, und so gibt es keinen Grenzwert dafür. Was steht auf der Packung?
 
 # The register of products has no claim.
-reason_no_claim = Das Verzeichnis sagt nicht, welche Angabe auf der Packung steht: So gibt es keinen Grenzwert dafür.
+reason_no_claim = Das Register sagt nicht, welche Angabe auf der Packung steht: So gibt es keinen Grenzwert dafür.
 
 # `processing` has a word that is none of none, fermented, hydrolysed.
-reason_unknown_processing = Das Wort des Verzeichnisses für die Verarbeitung ist nicht zu lesen; davon hängt aber ab, welches Verfahren das Gluten sehen kann.
+reason_unknown_processing = Das Wort des Registers für die Verarbeitung ist nicht zu lesen; davon hängt aber ab, welches Verfahren das Gluten sehen kann.
 
 # A register's heading is nearly the name of a column that is missing.
-reason_heading = Ein Verzeichnis hat eine Spalte „{ $found }“ und keine mit dem Namen „{ $meant }“: Bis das geklärt ist, wird nichts entschieden.
+reason_heading = Ein Register hat eine Spalte „{ $found }“ und keine mit dem Namen „{ $meant }“: Bis das geklärt ist, wird nichts entschieden.
 
 # A field that bears on the verdict cannot be read.
-reason_field = „{ $written }“ in der Spalte „{ $column }“ eines Verzeichnisses ist nicht zu lesen, und davon hängt das Urteil ab.
+reason_field = „{ $written }“ in der Spalte „{ $column }“ eines Registers ist nicht zu lesen, und davon hängt das Urteil ab.
 
 # A row of a register that bears on the verdict cannot be used.
-reason_row = Eine Zeile eines Verzeichnisses, die dieses Produkt betrifft, ist nicht zu verwenden.
+reason_row = Eine Zeile eines Registers, die dieses Produkt betrifft, ist nicht zu verwenden.
 
 # A row of the register of reports cannot be used.
-reason_report = Was das Verzeichnis der Prüfberichte zu { $file } sagt, ist nicht zu verwenden.
+reason_report = Was das Register der Prüfberichte zu { $file } sagt, ist nicht zu verwenden.
 
 # A file in the folder of registers is nearly named as one.
-reason_misnamed = Eine Datei heißt beinahe wie das Verzeichnis { $meant } und wurde nicht gelesen: Bis das geklärt ist, wird nichts entschieden.
+reason_misnamed = Eine Datei heißt beinahe wie das Register { $meant } und wurde nicht gelesen: Bis das geklärt ist, wird nichts entschieden.
 
 ## Within
 
@@ -64,11 +64,17 @@ reason_none_measured = { $packages ->
 
 # Every package is within the limit, and gluten was measured in at least one.
 reason_all_within = { $packages ->
-    [one] Die eine Packung liegt { side_within }{ $guarded ->
+    [one] { $rule ->
+        [detection] In der einen Packung wurde kein Gluten nachgewiesen (Nachweisgrenze { $limit })
+       *[other] Die eine Packung liegt { side_within }
+    }{ $guarded ->
         [yes] , die Messunsicherheit eingerechnet
        *[no] { "" }
     }.
-   *[other] Jede der { $packages } Packungen liegt { side_within }{ $guarded ->
+   *[other] { $rule ->
+        [detection] In keiner der { $packages } Packungen wurde Gluten nachgewiesen (Nachweisgrenze { $limit })
+       *[other] Jede der { $packages } Packungen liegt { side_within }
+    }{ $guarded ->
         [yes] , die Messunsicherheit eingerechnet
        *[no] { "" }
     }.
@@ -83,10 +89,16 @@ reason_over = { $kind ->
 }
 
 # Its extractions are too far apart to agree, and each of them is over by itself.
-reason_each_over = Die Extraktionen von Packung { $package } stimmen nicht überein, und jede von ihnen ist { side_over }.
+reason_each_over = Die Extraktionen von Packung { $package } stimmen nicht überein, und jede von ihnen { $rule ->
+    [detection] ist { side_over }
+   *[other] liegt { side_over }
+}.
 
 # Likewise, of three or more extractions the median is over (ISO 5725-6:1994, 5.2).
-reason_median_over = Die Extraktionen von Packung { $package } stimmen nicht überein, und ihr Median ist { side_over }.
+reason_median_over = Die Extraktionen von Packung { $package } stimmen nicht überein, und ihr Median { $rule ->
+    [detection] ist { side_over }
+   *[other] liegt { side_over }
+}.
 
 # A fermented or hydrolysed food: the sandwich assay, which sees too little there, finds it over.
 reason_over_by_sandwich = Packung { $package } enthält nach dem Sandwich-Verfahren { held }; das ist { side_over }. In einem solchen Lebensmittel zeigt dieses Verfahren eher zu wenig als zu viel an.

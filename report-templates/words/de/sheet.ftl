@@ -39,17 +39,17 @@ claim_bought = { $later ->
     }
    *[no] { $dated ->
         [day] { $packages ->
-            [one] 1 Packung, gekauft am { $when }.
-           *[other] { $packages } Packungen, gekauft am { $when }.
+            [one] Gekauft am { $when }: 1 Packung.
+           *[other] Gekauft am { $when }: { $packages } Packungen.
         }
         [days] { $packages ->
-            [one] 1 Packung, gekauft vom { $when }.
-           *[other] { $packages } Packungen, gekauft vom { $when }.
+            [one] Gekauft vom { $when }: 1 Packung.
+           *[other] Gekauft vom { $when }: { $packages } Packungen.
         }
        *[no] { $packages ->
             [0] Es ist keine Packung verzeichnet.
-            [one] 1 Packung gekauft.
-           *[other] { $packages } Packungen gekauft.
+            [one] Gekauft: 1 Packung.
+           *[other] Gekauft: { $packages } Packungen.
         }
     }
 }
@@ -58,7 +58,7 @@ claim_bought = { $later ->
 claim_barcode = Strichcode { $barcode }.
 
 # Likewise; the certifier's name as on the package.
-claim_certifier = Die Packung nennt als Zertifizierer { $certifier }.
+claim_certifier = Zertifizierungsstelle laut Packung: { $certifier }.
 
 # Heading of the ruler and the table.
 results_heading = Die Ergebnisse, Packung für Packung
@@ -129,8 +129,8 @@ count_over = { $packages ->
    *[other] { $rule ->
         [detection] In { $over } von { $packages } Packungen wurde Gluten nachgewiesen
        *[other] { $over ->
-            [one] 1 von { $packages } Packungen liegt { over_the_limit }
-           *[other] { $over } von { $packages } Packungen liegen { over_the_limit }
+            [one] Von { $packages } Packungen liegt 1 { over_the_limit }
+           *[other] Von { $packages } Packungen liegen { $over } { over_the_limit }
         }
     }{ $guarded ->
         [yes] , auch nach Abzug der Messunsicherheit
@@ -167,8 +167,8 @@ count_within = { $packages ->
 count_unresolved = { $packages ->
     [one] Die eine Packung hat kein Ergebnis, das entscheidet.
    *[other] { $undecided ->
-        [one] 1 von { $packages } Packungen hat kein Ergebnis, das entscheidet.
-       *[other] { $undecided } von { $packages } Packungen haben kein Ergebnis, das entscheidet.
+        [one] Von { $packages } Packungen hat 1 kein Ergebnis, das entscheidet.
+       *[other] Von { $packages } Packungen haben { $undecided } kein Ergebnis, das entscheidet.
     }
 }
 
@@ -176,16 +176,16 @@ count_unresolved = { $packages ->
 count_close = { $packages ->
     [one] Die eine Packung liegt für eine Entscheidung zu nahe am Grenzwert.
    *[other] { $undecided ->
-        [one] 1 von { $packages } Packungen liegt für eine Entscheidung zu nahe am Grenzwert.
-       *[other] { $undecided } von { $packages } Packungen liegen für eine Entscheidung zu nahe am Grenzwert.
+        [one] Von { $packages } Packungen liegt 1 für eine Entscheidung zu nahe am Grenzwert.
+       *[other] Von { $packages } Packungen liegen { $undecided } für eine Entscheidung zu nahe am Grenzwert.
     }
 }
 
 # Likewise, where fewer packages were tested than the programme asks for.
 count_short = { $tested ->
     [0] Keine Packung hat ein Ergebnis.
-    [one] 1 von { $asked } Packungen hat ein Ergebnis.
-   *[other] { $tested } von { $asked } Packungen haben ein Ergebnis.
+    [one] Von { $asked } Packungen hat 1 ein Ergebnis.
+   *[other] Von { $asked } Packungen haben { $tested } ein Ergebnis.
 }
 
 # Likewise, where the assay cannot see all gluten in a food of this kind.
@@ -347,10 +347,10 @@ cause_either_side = { $by ->
 
 # Likewise, under guarded decisions (ILAC-G8:09/2019).
 cause_too_close = { $by ->
-    [count] Die Ergebnisse von { $packages } Packungen liegen näher am Grenzwert, als die Messunsicherheit groß ist ({ $uncertainty }).
+    [count] Die Ergebnisse von { $packages } Packungen liegen näher am Grenzwert, als die Messunsicherheit ({ $uncertainty }) reicht.
    *[name] { $packages ->
-        [one] Das Ergebnis von Packung { $named } liegt näher am Grenzwert, als die Messunsicherheit groß ist ({ $uncertainty }).
-       *[other] Die Ergebnisse der Packungen { $named } liegen näher am Grenzwert, als die Messunsicherheit groß ist ({ $uncertainty }).
+        [one] Das Ergebnis von Packung { $named } liegt näher am Grenzwert, als die Messunsicherheit ({ $uncertainty }) reicht.
+       *[other] Die Ergebnisse der Packungen { $named } liegen näher am Grenzwert, als die Messunsicherheit ({ $uncertainty }) reicht.
     }
 }
 
@@ -362,12 +362,12 @@ single_over = { $extractions ->
     }
    *[other] { $kind ->
         [above] { $rule ->
-            [detection] { $spelt } Extraktionen wiesen Gluten nach, die höchste mehr als { $figure }.
+            [detection] { $spelt } Extraktionen ergaben einen Nachweis von Gluten, die höchste mehr als { $figure }.
             [passes] { $spelt } Extraktionen ergaben mehr als { $limit }, die höchste mehr als { $figure }.
            *[fails] { $spelt } Extraktionen ergaben { $limit } oder mehr, die höchste mehr als { $figure }.
         }
        *[figure] { $rule ->
-            [detection] { $spelt } Extraktionen wiesen Gluten nach, die höchste { $figure }.
+            [detection] { $spelt } Extraktionen ergaben einen Nachweis von Gluten, die höchste { $figure }.
             [passes] { $spelt } Extraktionen ergaben mehr als { $limit }, die höchste { $figure }.
            *[fails] { $spelt } Extraktionen ergaben { $limit } oder mehr, die höchste { $figure }.
         }
@@ -386,10 +386,16 @@ near_limit_more = { $packages ->
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
 # other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
-near_limit = Nahe am Grenzwert: Die Wahrscheinlichkeit, dass der wahre Gehalt { $side ->
-    [over] { side_over }
-   *[within] { side_within }
-} liegt, beträgt { $basis ->
+near_limit = { $rule ->
+    [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass in Wahrheit { $side ->
+        [over] Gluten nachweisbar ist
+       *[within] kein Gluten nachweisbar ist (Nachweisgrenze { $limit })
+    }
+   *[other] Nahe am Grenzwert: Die Wahrscheinlichkeit, dass der wahre Gehalt { $side ->
+        [over] { side_over } liegt
+       *[within] { side_within } liegt
+    }
+}, beträgt { $basis ->
     [lab] nach der Messunsicherheit des Labors etwa { $packages }.
     [lab_k2] nach der Messunsicherheit des Labors (als k = 2 gelesen) etwa { $packages }.
    *[assumed] allein nach der Streuung, die dieses Programm innerhalb eines Labors annimmt, mindestens etwa { $packages }.
@@ -407,7 +413,7 @@ head_lot = Charge
 head_best_by = Haltbar bis
 
 # Head of the day and place of purchase.
-head_bought = Gekauft: Tag, Laden
+head_bought = Gekauft: Tag, Geschäft
 
 # Head over the extractions.
 head_extractions = Extraktionen, { $unit }
@@ -514,7 +520,7 @@ note_gliadin = { $all ->
 }
 
 # Under the table: wells of one extract are no repeats of the test.
-note_wells = Wo das Labor eine Extraktion in mehreren Vertiefungen gemessen hat, steht hier deren Mittelwert.
+note_wells = Wo das Labor eine Extraktion in mehreren Kavitäten gemessen hat, steht hier deren Mittelwert.
 
 ## What the result says, and what it does not
 
@@ -584,9 +590,9 @@ says_highest = Das höchste Ergebnis einer Packung war { $figure }.
 # No verdict, and no package decides.
 says_none_decides = { $packages ->
     [0] Es wurde keine Packung untersucht.
-    [one] Die 1 Packung, die wir gekauft haben, ergab kein Ergebnis, das entscheidet.
-    [2] Keine der beiden Packungen, die wir gekauft haben, ergab ein Ergebnis, das entscheidet.
-   *[other] Keine der { $packages } Packungen, die wir gekauft haben, ergab ein Ergebnis, das entscheidet.
+    [one] Die 1 Packung, die wir gekauft haben, hat kein Ergebnis, das entscheidet.
+    [2] Keine der beiden Packungen, die wir gekauft haben, hat ein Ergebnis, das entscheidet.
+   *[other] Keine der { $packages } Packungen, die wir gekauft haben, hat ein Ergebnis, das entscheidet.
 }
 
 # No verdict though every figure is within the limit: the assay can miss gluten in such a food.
@@ -607,13 +613,16 @@ says_unfit = { $packages ->
 
 # No verdict, and some packages are within the limit.
 says_some_decide = { $rule ->
-    [detection] Von den { $packages } Packungen, die wir gekauft haben, wurde in { $decided } kein Gluten nachgewiesen; { $open } ohne Ergebnis, das entscheidet.
+    [detection] Von den { $packages } Packungen, die wir gekauft haben, wurde in { $decided } kein Gluten nachgewiesen; { $open ->
+        [one] 1 hat
+       *[other] { $open } haben
+    } kein Ergebnis, das entscheidet.
    *[other] Von den { $packages } Packungen, die wir gekauft haben, { $decided ->
         [one] liegt 1
        *[other] liegen { $decided }
     } { within_the_limit } von { $limit }; { $open ->
-        [one] 1 ergab
-       *[other] { $open } ergaben
+        [one] 1 hat
+       *[other] { $open } haben
     } kein Ergebnis, das entscheidet.
 }
 
@@ -732,8 +741,8 @@ sources_some = { $files ->
 
 # After the certificates and photographs that are named; $file is attached to the PDF.
 sources_more = { $exhibits ->
-    [one] Ein weiteres Zertifikat oder Foto mit Namen und SHA-256 in { $file }.
-   *[other] Weitere Zertifikate und Fotos mit Namen und SHA-256 in { $file }: { $exhibits }.
+    [one] Ein weiteres Analysenzertifikat oder Foto mit Namen und SHA-256 in { $file }.
+   *[other] Weitere Analysenzertifikate und Fotos mit Namen und SHA-256 in { $file }: { $exhibits }.
 }
 
 # In the head of an issued sheet, after its number.
@@ -831,7 +840,7 @@ why_not_reported = { $packages ->
 }
 
 # Likewise; files and lines.
-why_register = In den Verzeichnissen ist etwas offen, das dafür zählt: { $places }. Das ist zuerst zu klären.
+why_register = In den Registern ist etwas offen, das dafür zählt: { $places }. Das ist zuerst zu klären.
 
 # Likewise; files and cells.
 why_reading = Ein eigener Messwert ist so nicht zu verwenden: { $places }. Er ist richtigzustellen oder in corrections.csv auszuschließen.
@@ -865,15 +874,15 @@ some_and_more = { $some } und { $more } weitere
 
 # On a sheet that was issued before its time, and in the register of what was issued: what it did not wait for. No full stop.
 early_not_reported = { $packages ->
-    [one] Herausgegeben, bevor das Labor 1 Packung berichtet hatte
-   *[other] Herausgegeben, bevor das Labor { $packages } Packungen berichtet hatte
+    [one] Herausgegeben, bevor das Labor über 1 Packung berichtet hatte
+   *[other] Herausgegeben, bevor das Labor über { $packages } Packungen berichtet hatte
 }
 
 # Likewise.
 early_no_notice = Herausgegeben, bevor es dem Hersteller mitgeteilt war
 
 # Likewise.
-early_no_reply = Herausgegeben, bevor die Zeit des Herstellers für eine Antwort am { $day } um war
+early_no_reply = Herausgegeben, bevor die Frist des Herstellers für eine Antwort am { $day } abgelaufen war
 
 # Likewise.
 early_other = Vor der Zeit herausgegeben

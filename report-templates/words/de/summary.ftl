@@ -15,7 +15,7 @@ summary_keyword_gluten = Gluten
 summary_keyword_results = Prüfergebnisse
 
 # On the cover and in the header of a summary that holds what may not be published yet.
-summary_proof = Probedruck, nicht zur Veröffentlichung
+summary_proof = Entwurf, nicht zur Veröffentlichung
 
 # At the foot of each page.
 summary_mistakes = Fehler gefunden? { $address }
@@ -256,7 +256,7 @@ summary_says = { $packages ->
     } eine Packung { $rule ->
         [detection] mit nachgewiesenem Gluten
        *[other] { over_the_limit }
-    }. Wären die Produkte zufällig gewählt, läge der Anteil unter allen solchen Produkten zwischen { $lower } und { $upper } % (95 % Vertrauen).
+    }. Wären die Produkte zufällig gewählt, läge der Anteil unter allen solchen Produkten zwischen { $lower } und { $upper } % (Vertrauensniveau 95 %).
    *[none] Noch hat kein Produkt ein Urteil.
 }
 
@@ -265,7 +265,7 @@ summary_says_not_title = Was sie nicht sagen
 
 # $packages: how many of each product the programme tests; $upper: the one-sided 95 % bound for none of them over the limit,
 # 1 - 0.05^(1/n).
-summary_says_not = Sie sagen nicht, wie häufig Gluten in Lebensmitteln ist, die wir nicht gekauft haben, und wenige Packungen können ein Problem verfehlen. Bei 0 von { $packages } { over_the_limit } könnten es immer noch bis zu { $upper } % aller Packungen eines Produkts sein (95 % Vertrauen, falls die Packungen eine Zufallsauswahl waren).
+summary_says_not = Sie sagen nicht, wie häufig Gluten in Lebensmitteln ist, die wir nicht gekauft haben, und wenige Packungen können ein Problem verfehlen. Bei 0 von { $packages } { over_the_limit } könnten es immer noch bis zu { $upper } % aller Packungen eines Produkts sein (Vertrauensniveau 95 %, falls die Packungen eine Zufallsauswahl waren).
 
 # Head of the key to the marks of all plots.
 summary_marks_title = Die Zeichen
@@ -395,7 +395,7 @@ summary_uneven_all = Bei allen { spelt } Produkten { $rule ->
 summary_groups_title = Nach Warengruppe und nach Quartal
 
 # First sentence, where the groups are too small for a test.
-summary_groups_small = Die Gruppen sind klein. Ihre Intervalle sind weit, und ein Unterschied zwischen zwei Anteilen kann durch Zufall entstehen.
+summary_groups_small = Die Gruppen sind klein. Ihre Intervalle sind breit, und ein Unterschied zwischen zwei Anteilen kann durch Zufall entstehen.
 
 # First sentence, where no group differs from the others (Fisher's exact test, adjusted by Holm, Scand J Stat 6:65, 1979).
 summary_groups_alike = Keine Warengruppe unterscheidet sich von allen anderen um mehr, als der Zufall bewirken kann, wenn man einrechnet, dass wir jede von ihnen betrachtet haben.
@@ -488,7 +488,7 @@ summary_needed = Von jedem Produkt prüfen wir { $n ->
 }. { $rule ->
     [detection] Ist keine davon { over_the_limit },
    *[other] Liegt keine davon { over_the_limit },
-} so zeigt das, und nur bei zufälliger Auswahl, mit 95 % Vertrauen, dass das für weniger als { $shows } % aller Packungen des Produkts gilt. Um zu zeigen, dass es noch weniger sind, müssten mehr Packungen zufällig gewählt und geprüft werden, und { $rule ->
+} so zeigt das, und nur bei zufälliger Auswahl, auf dem Vertrauensniveau 95 %, dass das für weniger als { $shows } % aller Packungen des Produkts gilt. Um zu zeigen, dass es noch weniger sind, müssten mehr Packungen zufällig gewählt und geprüft werden, und { $rule ->
     [detection] keine davon dürfte { over_the_limit } sein:
    *[other] keine davon dürfte { over_the_limit } liegen:
 }
@@ -590,7 +590,7 @@ summary_repeatability = { $size } % ({ $lower } bis { $upper })
 
 # Below the table. $n: how many packages of each product are tested; $chance: how often sound ones are flagged (ISO
 # 5725-6:1994, 4.2: 95 % of pairs are within the allowed difference).
-summary_flagged = Paare, die nicht übereinstimmen, gelten als auffällig und sind weggelassen: Ein Krümel in einer Teilmenge ist nicht die Streuung des Verfahrens. Das macht die Zahlen ein wenig klein; den Median aller Paare verschieben ein paar weite kaum. { $n ->
+summary_flagged = Paare, die nicht übereinstimmen, gelten als auffällig und sind weggelassen: Ein Krümel in einer Teilmenge ist nicht die Streuung des Verfahrens. Das macht die Zahlen etwas zu klein; den Median aller Paare verschieben einige wenige, die weit auseinanderliegen, kaum. { $n ->
     [one] Eine einwandfreie Packung wird in etwa { $chance } % aller Fälle allein durch Zufall auffällig.
    *[other] Von { spelt } einwandfreien Packungen wird in etwa { $chance } % aller Fälle allein durch Zufall mindestens eine auffällig.
 }
@@ -719,7 +719,7 @@ summary_finding = { $kind ->
     [unclear] Ein Ausdruck unklarer Herkunft
     [nothing] Kein Ausdruck nennt eine Glutenquelle
     [no_list] Kein Zutatenverzeichnis zu lesen
-   *[precaution] Neben jedem davon: ein Vorsichtshinweis
+   *[precaution] Neben jedem davon: ein vorsorglicher Hinweis
 }
 
 ## How we test and decide, and the register
@@ -728,7 +728,7 @@ summary_finding = { $kind ->
 summary_methods_title = Wie wir prüfen und entscheiden
 
 # Title of the chapter.
-summary_register_title = Verzeichnis aller Ergebnisse
+summary_register_title = Register aller Ergebnisse
 
 # Above the register; the meaning of its two letters follows. $over: "at or above 20 ppm".
 summary_register_lede = Jedes Produkt, nach Warengruppe und Marke. Schwarz: { $over }. Gestrichelt: kein Ergebnis oder eines, das nicht entscheidet.

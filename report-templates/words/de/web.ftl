@@ -79,7 +79,7 @@ web_words = Wörter des Namens oder Nummer des Blatts
 web_brand = Marke
 
 # Label of the choice of food groups, and head of a column.
-web_group = Lebensmittelgruppe
+web_group = Warengruppe
 
 # Label of the choice of years: of the sheet's last revision.
 web_year = Jahr der Herausgabe
@@ -96,12 +96,12 @@ web_shown = Gezeigte Blätter: { $shown } von { $all }.
 # A verdict to choose.
 web_choice = { $verdict ->
     [over] { $rule ->
-        [passes] Über dem Höchstgehalt
+        [passes] Über dem Grenzwert
         [detection] Gluten nachgewiesen
        *[fails] Nicht unter dem Grenzwert
     }
     [within] { $rule ->
-        [passes] Höchstgehalt eingehalten
+        [passes] Nicht über dem Grenzwert
         [detection] Kein Gluten nachgewiesen
        *[fails] Unter dem Grenzwert
     }
@@ -141,10 +141,10 @@ web_bought = Gekauft: Tag, Geschäft
 web_extraction = Extraktion { $number }
 
 # Head of a column: how far the extractions are apart.
-web_found = Gefundener Unterschied
+web_found = Gefundener Abstand
 
 # Head of a column: how far they may be apart.
-web_allowed = Zulässiger Unterschied
+web_allowed = Erlaubter Abstand
 
 # Head of a column.
 web_result = Ergebnis der Packung
@@ -165,28 +165,28 @@ web_says = Was dieses Ergebnis sagt
 web_says_not = Was es nicht sagt
 
 # Heading.
-web_label = Prüfung des Etiketts
+web_label = Prüfung der Kennzeichnung
 
 # Before the ingredient statement.
-web_ingredients = Zutaten, wie gedruckt:
+web_ingredients = Zutaten wie gedruckt:
 
 # After it, where words of it are marked.
 web_marked = Markiert: die Wörter, um die es hier geht.
 
 # Before the precautionary words.
-web_precautionary = Spurenhinweise:
+web_precautionary = Vorsorgliche Hinweise:
 
 # Instead of them.
 web_none_on_record = keine verzeichnet.
 
 # Heading: what passed between the programme and the maker.
-web_correspondence = Was mit dem Hersteller geschah
+web_correspondence = Schriftwechsel mit dem Hersteller
 
 # Heading.
 web_method = So haben wir geprüft und entschieden
 
 # Heading.
-web_sources = Woher die Zahlen kommen
+web_sources = Woher die Zahlen stammen
 
 # Heading of the last words of every page.
 web_note = Bitte beachten
