@@ -167,7 +167,7 @@ chart_undecided = sin decidir
 chart_no_verdict = sin dictamen
 
 # In the place of a food group's name, where the register has none.
-chart_no_group = Sin categoría
+chart_no_group = Sin grupo
 
 # In the place of a food group's name: the small ones together, where there are too many for a chart.
 chart_other_groups = Otros grupos de alimentos
@@ -259,8 +259,8 @@ chart_products = Resultados de los envases de { $products ->
 
 # Alternative text of one product; its results are parted by commas. The limit is that of the product's own claim.
 chart_products_row = { $product }: { $results }; { $verdict ->
-    [over] dictamen: { side_over }
-    [within] dictamen: { side_within }
+    [over] dictamen: { limit_over }
+    [within] dictamen: { limit_within }
    *[none] sin dictamen
 }.
 

@@ -142,12 +142,12 @@ the_line = { $rule ->
 # Where the limit is written: the last sentence of how was decided. Canada's figure is a position of the authority, not the
 # regulation itself; for Australia and New Zealand see Standard 1.2.7.
 limit_source = { $rule ->
-    [detection] La declaración exige que no haya gluten detectable (Food Standards Code, Standard 1.2.7); el ensayo lo detecta a partir de { $limit } (límite de detección).
+    [detection] La declaración exige que no haya gluten detectable (Food Standards Code, norma 1.2.7); el ensayo lo detecta a partir de { $limit } (límite de detección).
     [passes] Límite: no más de { $limit } ({ $regime ->
         [us] 21 CFR 101.91
         [codex] norma CXS 118 del Codex
         [eu] Reglamento de Ejecución (UE) n.º 828/2014
-        [uk] Reglamento (UE) n.º 828/2014, tal como se mantiene en el derecho del Reino Unido
+        [uk] Reglamento (UE) n.º 828/2014, conservado en el derecho del Reino Unido
         [canada] posición de Health Canada sobre B.24.018 de las Food and Drug Regulations
         [argentina] Resolución Conjunta 32/2023
         [chile] artículo 518 del Reglamento Sanitario de los Alimentos
@@ -158,7 +158,7 @@ limit_source = { $rule ->
         [us] 21 CFR 101.91
         [codex] norma CXS 118 del Codex
         [eu] Reglamento de Ejecución (UE) n.º 828/2014
-        [uk] Reglamento (UE) n.º 828/2014, tal como se mantiene en el derecho del Reino Unido
+        [uk] Reglamento (UE) n.º 828/2014, conservado en el derecho del Reino Unido
         [canada] posición de Health Canada sobre B.24.018 de las Food and Drug Regulations
         [argentina] Resolución Conjunta 32/2023
         [chile] artículo 518 del Reglamento Sanitario de los Alimentos

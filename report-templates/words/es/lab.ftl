@@ -83,7 +83,7 @@ lab_disagree_repeat = Les rogamos que comprueben el cálculo y la dilución. Si 
 lab_disagree_check = Les rogamos que comprueben el cálculo y la dilución de cada una. Las repeticiones ya están: no pedimos más.
 
 # The programme set an extraction aside (corrections.csv), so that too few are left.
-lab_set_aside = Ustedes informaron: { $extractions }. Hemos apartado lo que no pudimos usar; { $usable ->
+lab_set_aside = Ustedes informaron: { $extractions }. Hemos descartado lo que no pudimos usar; { $usable ->
     [0] no queda ninguna extracción.
     [one] queda 1 extracción.
    *[other] quedan { $usable } extracciones.
@@ -204,8 +204,8 @@ request_asked = Lo que se pide
 request_competitive = Para las muestras marcadas como fermentadas o hidrolizadas, además un ensayo competitivo: un ensayo sándwich da ahí valores demasiado bajos.
 
 request_grind = { $extractions ->
-    [one] Moler cada envase entero; luego 1 extracción, una porción de ensayo propia. Los pocillos de un mismo extracto no son extracciones.
-   *[other] Moler cada envase entero; luego { $extractions } extracciones separadas, cada una una porción de ensayo propia. Los pocillos de un mismo extracto no son extracciones.
+    [one] Moler cada envase entero; luego 1 extracción, de una porción de ensayo propia. Los pocillos de un mismo extracto no son extracciones.
+   *[other] Moler cada envase entero; luego { $extractions } extracciones separadas, cada una de una porción de ensayo propia. Los pocillos de un mismo extracto no son extracciones.
 }
 
 request_report = Informar de cada extracción como gluten en mg/kg, «<» y el límite de cuantificación (a lo sumo { $lloq }) donde quede por debajo, y diluir lo que exceda el intervalo.

@@ -20,24 +20,24 @@ label_grain = { $grain ->
 
 # A language in which the review reads lists.
 label_language = { $language ->
-    [english] inglés
-    [german] alemán
-    [spanish] español
-    [french] francés
-   *[italian] italiano
+    [english] en inglés
+    [german] en alemán
+    [spanish] en español
+    [french] en francés
+   *[italian] en italiano
 }
 
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] La norma 21 CFR 101.91 no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [codex] La norma CXS 118 del Codex no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [eu] El Reglamento (UE) n.º 828/2014 no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [canada] El artículo B.24.018 del Food and Drug Regulations de Canadá no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [argentina] La Resolución Conjunta 32/2023 no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [chile] El Reglamento Sanitario de los Alimentos no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [au_nz] La norma 1.2.7 del Food Standards Code no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-   *[custom] La norma del programa no lo admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [us] La norma 21 CFR 101.91 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [codex] La norma CXS 118 del Codex no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [eu] El Reglamento (UE) n.º 828/2014 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [canada] La disposición B.24.018 de las Food and Drug Regulations de Canadá no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [argentina] La Resolución Conjunta 32/2023 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [chile] El Reglamento Sanitario de los Alimentos no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [au_nz] La norma 1.2.7 del Food Standards Code no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+   *[custom] La norma del programa no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
 }
 
 ## The finding
@@ -100,7 +100,7 @@ label_starch_rule = { $regime ->
     [us] La norma 21 CFR 101.91 admite el almidón de trigo tratado para eliminar el gluten si el alimento queda por debajo de 20 ppm; si la etiqueta dice «wheat», debe añadir que el trigo se trató para cumplir la norma.
     [codex] La norma CXS 118 del Codex admite el almidón de trigo tratado de modo especial para eliminar el gluten, hasta 20 mg/kg.
     [eu] El Reglamento (UE) n.º 828/2014 no prohíbe el almidón de trigo en un alimento sin gluten; decide el contenido de gluten.
-    [canada] El artículo B.24.018 no admite ninguna proteína de gluten de trigo como ingrediente.
+    [canada] La disposición B.24.018 no admite ninguna proteína de gluten de trigo como ingrediente.
     [argentina] La Resolución Conjunta 32/2023 admite como máximo 10 mg/kg.
     [chile] El Reglamento Sanitario de los Alimentos admite como máximo 5 mg/kg.
    *[au_nz] La norma 1.2.7 no admite gluten detectable en un alimento vendido como sin gluten.
@@ -124,7 +124,7 @@ label_explained_of = { $terms } ({ $grain }): { $why }
 label_more = Los demás están en los archivos de datos.
 
 # In which languages the list was read.
-label_read_in = La lista se leyó en { $languages }.
+label_read_in = La lista se leyó { $languages }.
 
 # Marks the review as an opinion (ISO/IEC 17025:2017, 7.8.7, of a laboratory's own reports).
 label_opinion = Es nuestra lectura, no un resultado del laboratorio.

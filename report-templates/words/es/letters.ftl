@@ -37,11 +37,11 @@ letter_bought = { $reported ->
         [one] Compramos 1 envase de este producto{ $place ->
             [shops] { " " }en una tienda
            *[unknown] { "" }
-        } y encargamos un análisis de su gluten.
+        } y encargamos un análisis de gluten.
        *[other] Compramos { $packages } envases de este producto{ $place ->
             [shops] { " " }en tiendas
            *[unknown] { "" }
-        } y encargamos un análisis de su gluten.
+        } y encargamos un análisis de gluten.
     }
     [some] { $packages ->
         [one] Compramos 1 envase de este producto.
@@ -93,7 +93,7 @@ letter_label_too = { $over ->
 }
 
 # Why the letter comes now.
-letter_before = Le escribimos antes de publicar para que pueda comprobar los hechos y responder.
+letter_before = Les escribimos antes de publicar para que puedan comprobar los hechos y responder.
 
 # Heads of the table of packages.
 letter_package = Envase
@@ -144,18 +144,18 @@ letter_label_rule = { $law ->
    *[other] La norma del programa pregunta por los ingredientes de un alimento con esta declaración.
 }
 
-letter_ask_head = Lo que le pedimos
+letter_ask_head = Lo que les pedimos
 
 # What is asked of every maker. The statement is of up to 100 words, as the sheet has room for.
-letter_ask = Le rogamos que nos indique si algún hecho es erróneo: el lote, las fechas, los ingredientes tal como los leímos. Si lo desea, envíe una declaración de hasta 100 palabras. La imprimimos sin cambios en la propia hoja. No es necesario que explique el resultado.
+letter_ask = Les rogamos que nos indiquen si algún hecho es erróneo: el lote, las fechas, los ingredientes tal como los leímos. Si lo desean, envíen una declaración de hasta 100 palabras. La imprimimos sin cambios en la propia hoja. No es necesario que expliquen el resultado.
 
 # Where the list of ingredients names a source of gluten.
-letter_ask_ingredient = ¿Hemos leído mal la lista, o se elabora el ingrediente de modo que no es una fuente de gluten? En ese caso, díganos cómo y de qué cereal.
+letter_ask_ingredient = ¿Hemos leído mal la lista, o se elabora el ingrediente de modo que no es una fuente de gluten? En ese caso, dígannos cómo y de qué cereal.
 
 # Where the list names oats and nothing is on record of them.
-letter_ask_oats = La lista nombra avena: díganos si se mantiene separada de otros cereales en el cultivo, el transporte y la molienda, y de qué modo.
+letter_ask_oats = La lista nombra avena: dígannos si se mantiene separada de otros cereales en el cultivo, el transporte y la molienda, y de qué modo.
 
-letter_offer_head = Lo que podemos enviarle
+letter_offer_head = Lo que podemos enviarles
 
 # What goes along of the lab's files, as publishing.attach has it. "some": the lab has not reported on every package.
 letter_offer_files = { $attach ->
@@ -164,17 +164,17 @@ letter_offer_files = { $attach ->
        *[some] Lo que el laboratorio ha enviado hasta ahora va adjunto al borrador de la hoja que acompaña esta carta.
     }
     [excerpt] Lo que usamos de los archivos del laboratorio va adjunto al borrador que acompaña esta carta.
-   *[none] Si lo pide, le enviamos celda por celda lo que usamos de los archivos del laboratorio.
+   *[none] Si lo piden, les enviamos celda por celda lo que usamos de los archivos del laboratorio.
 }
 
 # What is kept of the packages: $kept is the setting "retained".
 letter_kept = Conservamos { $kept }.
 
 # After what is kept.
-letter_offer_kept = Si lo pide, enviamos una parte al laboratorio que usted elija.
+letter_offer_kept = Si lo piden, enviamos una parte al laboratorio que ustedes elijan.
 
 # Where nothing is reported and nothing kept.
-letter_offer_nothing = Todavía no hay nada que enviarle.
+letter_offer_nothing = Todavía no hay nada que enviarles.
 
 letter_next_head = Próximos pasos
 
@@ -238,7 +238,7 @@ letter_law = { $law ->
     [us] 21 CFR 101.91
     [codex] norma CXS 118 del Codex
     [eu] Reglamento (UE) n.º 828/2014
-    [uk] Reglamento (UE) n.º 828/2014 conservado en el Derecho del Reino Unido
+    [uk] Reglamento (UE) n.º 828/2014, conservado en el derecho del Reino Unido
     [canada] posición de Health Canada sobre B.24.018 de las Food and Drug Regulations
     [argentina] Resolución Conjunta 32/2023
     [chile] artículo 518 del Reglamento Sanitario de los Alimentos
@@ -333,16 +333,16 @@ letter_why = Lo que sabemos ahora no es lo que sabíamos entonces. La hoja revis
 letter_does = { $issued ->
     [yes] La hoja revisada se publicó el { $day }.
    *[no] Publicamos la hoja revisada de inmediato; nada la retiene.
-} Nombra la revisión a la que sustituye. Nuestra página de rectificaciones y nuestro próximo boletín empiezan con esta rectificación. La hoja anterior permanece en nuestro archivo, para que cualquiera pueda ver qué se cambió.
+} Nombra la revisión a la que sustituye. Nuestra página de correcciones y nuestro próximo boletín empiezan con esta rectificación. La hoja anterior permanece en nuestro archivo, para que cualquiera pueda ver qué se cambió.
 
 # Where the correction says something against the product for the first time.
-letter_does_accuse = No esperamos, porque los lectores confían en la hoja anterior. Díganos en { $days ->
+letter_does_accuse = No esperamos, porque los lectores confían en la hoja anterior. Dígannos en { $days ->
     [one] 1 día
    *[other] { $days } días
-} si algún hecho es erróneo y, si lo desea, envíe una declaración de hasta 100 palabras: la imprimimos sin cambios en una nueva revisión de la hoja.
+} si algún hecho es erróneo y, si lo desean, envíen una declaración de hasta 100 palabras: la imprimimos sin cambios en una nueva revisión de la hoja.
 
 # Where it takes something back.
-letter_does_clear = Si alguien ha repetido lo que dijimos, díganos quién y le escribiremos. Si nuestro error le ha causado un perjuicio, díganoslo también.
+letter_does_clear = Si alguien ha repetido lo que dijimos, dígannos quién y escribiremos a esa persona. Si nuestro error les ha causado un perjuicio, dígannoslo también.
 
 # Beside the letter.
 letter_corrected_label = Se rectifica
@@ -378,7 +378,7 @@ mail_dear = { $has_maker ->
 }
 
 # The first paragraph.
-mail_who = Somos { $programme } y encargamos análisis de gluten de alimentos que declaran «{ $claim }». Le escribimos sobre su producto { $name }{ $has_brand ->
+mail_who = Somos { $programme } y encargamos análisis de gluten de alimentos que declaran «{ $claim }». Les escribimos sobre su producto { $name }{ $has_brand ->
     [yes] { " " }({ $brand })
    *[no] { "" }
 }, nuestra hoja { $sheet }.
@@ -396,19 +396,19 @@ mail_enough = Según la regla del programa, un envase así basta para el dictame
 mail_label = { $also ->
     [yes] La lista de ingredientes nombra además
    *[no] La lista de ingredientes nombra
-} { $terms }, que leemos como fuente de gluten en un alimento con esta declaración. Díganos si la hemos leído mal.
+} { $terms }, que leemos como fuente de gluten en un alimento con esta declaración. Dígannos si la hemos leído mal.
 
 # What is attached, and why we write.
-mail_attached = Adjuntamos la comunicación y nuestra hoja de resultados. Muestran cada cifra, los lotes, las fechas, el método y la regla con la que decidimos. Le escribimos antes de publicar para que pueda comprobar los hechos y responder.
+mail_attached = Adjuntamos la comunicación y nuestra hoja de resultados. Muestran cada cifra, los lotes, las fechas, el método y la regla con la que decidimos. Les escribimos antes de publicar para que puedan comprobar los hechos y responder.
 
 # By when, and what happens then. Without a day, in days from the message on.
 mail_reply = { $dated ->
-    [yes] Le rogamos que responda a más tardar el { $day }.
+    [yes] Les rogamos que respondan a más tardar el { $day }.
    *[no] { $days ->
-        [one] Le rogamos que responda en 1 día desde este mensaje.
-       *[other] Le rogamos que responda en { $days } días desde este mensaje.
+        [one] Les rogamos que respondan en 1 día desde este mensaje.
+       *[other] Les rogamos que respondan en { $days } días desde este mensaje.
     }
-} Díganos si algún hecho es erróneo y, si lo desea, envíe una declaración: la imprimimos sin cambios en la hoja. No es necesario que explique el resultado.{ $dated ->
+} Dígannos si algún hecho es erróneo y, si lo desean, envíen una declaración: la imprimimos sin cambios en la hoja. No es necesario que expliquen el resultado.{ $dated ->
     [yes] { " " }Prevemos publicar el { $publish }.
    *[no] { "" }
 } Si vencido el plazo no ha llegado respuesta, la hoja lo dice y nada más. Una respuesta posterior se añade.

@@ -52,8 +52,8 @@ method_limit_source = { $law ->
     [us] 21 CFR 101.91
     [codex] norma CXS 118 del Codex
     [eu] Reglamento (UE) n.º 828/2014
-    [uk] Reglamento (UE) n.º 828/2014, conservado en el derecho británico
-    [canada] posición de Health Canada sobre B.24.018 del Food and Drug Regulations
+    [uk] Reglamento (UE) n.º 828/2014, conservado en el derecho del Reino Unido
+    [canada] posición de Health Canada sobre B.24.018 de las Food and Drug Regulations
     [argentina] Resolución Conjunta 32/2023
     [chile] artículo 518 del Reglamento Sanitario de los Alimentos
     [au_nz] Food Standards Code, Schedule 4
@@ -243,11 +243,11 @@ practice_result = { $rule ->
 }
 
 # What the test can miss (J AOAC 98:1346, 2015; Food Chem 216:170, 2017).
-practice_misses = Un ensayo para el gluten de trigo, centeno y cebada no detecta la avena. En un alimento fermentado o hidrolizado un ensayo sándwich da demasiado poco, así que una cifra baja no decide nada allí. El gluten que está en unas pocas migas puede escapar a toda porción que no las incluya.
+practice_misses = Un ensayo para el gluten de trigo, centeno y cebada no detecta la avena. En un alimento fermentado o hidrolizado un ensayo sándwich da demasiado poco, así que una cifra baja no decide nada en él. El gluten que está en unas pocas migas puede escapar a toda porción que no las incluya.
 
 # The rule of the programme's regime.
 practice_rule = { $law ->
-    [us] Estados Unidos, 21 CFR 101.91: menos de 20 ppm. Un alimento con exactamente 20 ppm no la cumple.
+    [us] Estados Unidos, 21 CFR 101.91: menos de 20 ppm. Un alimento con exactamente 20 ppm no cumple la norma.
     [codex] Codex Alimentarius, CXS 118-1979: no más de 20 mg/kg.
     [eu] Unión Europea, Reglamento de Ejecución (UE) n.º 828/2014: contenido de gluten que no sobrepase 20 mg/kg.
     [uk] Reino Unido, Reglamento de Ejecución (UE) n.º 828/2014, conservado: contenido de gluten que no sobrepase 20 mg/kg.
@@ -293,4 +293,4 @@ practice_reply = { $rule ->
 }
 
 # What would change a verdict.
-practice_change = Una corrección, un análisis repetido o envases nuevos. La hoja recibe entonces una nueva revisión, que dice cuál reemplaza y por qué.
+practice_change = Una corrección, un análisis repetido o envases nuevos. La hoja recibe entonces una nueva revisión, que dice a cuál sustituye y por qué.

@@ -97,11 +97,11 @@ newsletter_snapshot = { $packages ->
         [detection] sea negativo en gluten
        *[fails] esté por debajo del límite
     }, podría no ser así hasta en el { $share } de los envases de un producto (confianza del 95 %, si el nuestro fuera una muestra al azar).
-   *[other] Son instantáneas de los envases que compramos. Aunque 0 de { $packages } envases { $rule ->
-        [passes] superen el límite
-        [detection] sean positivos en gluten
-       *[fails] sean iguales o superiores al límite
-    }, podría ser así hasta en el { $share } de los envases de un producto (confianza del 95 %, si los nuestros fueran una muestra al azar).
+   *[other] Son instantáneas de los envases que compramos. Aunque ninguno de nuestros { $packages } envases { $rule ->
+        [passes] supere el límite
+        [detection] sea positivo en gluten
+       *[fails] esté en el límite o por encima
+    }, podría no ser así hasta en el { $share } de los envases de un producto (confianza del 95 %, si los nuestros fueran una muestra al azar).
 }
 
 ## Charts and lists
@@ -109,24 +109,24 @@ newsletter_snapshot = { $packages ->
 # What the marks of the chart mean.
 newsletter_marks = { $rule ->
     [passes] Marca llena: envase por encima del límite. Marca vacía: dentro del límite. { $known ->
-        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. De trazos: sin decidir.
-       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. De trazos: sin decidir.
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
     }
     [detection] Marca llena: envase positivo en gluten. Marca vacía: negativo en gluten. { $known ->
-        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. De trazos: sin decidir.
-       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. De trazos: sin decidir.
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
     }
    *[fails] Marca llena: envase igual o superior al límite. Marca vacía: por debajo del límite. { $known ->
-        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. De trazos: sin decidir.
-       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. De trazos: sin decidir.
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
     }
 }
 
 # After it, where the list does not name every new product.
 newsletter_listed = { $rule ->
-    [passes] La lista nombra los productos por encima del límite y los que no tienen dictamen; el registro del resumen del programa los tiene todos.
-    [detection] La lista nombra los productos positivos en gluten y los que no tienen dictamen; el registro del resumen del programa los tiene todos.
-   *[fails] La lista nombra los productos iguales o superiores al límite y los que no tienen dictamen; el registro del resumen del programa los tiene todos.
+    [passes] La lista nombra los productos por encima del límite y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
+    [detection] La lista nombra los productos positivos en gluten y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
+   *[fails] La lista nombra los productos iguales o superiores al límite y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
 }
 
 # What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
@@ -134,13 +134,13 @@ newsletter_bands = Blanco: { $known ->
     [yes] menos de { $amount }
    *[no] demasiado poco para medirlo
 }. Gris: { $measured }. Negro: { $mixed ->
-    [yes] fuera del límite de su declaración
+    [yes] por encima del límite de su declaración
    *[no] { $rule ->
         [passes] más de { $limit }
         [detection] gluten detectado
        *[fails] { $limit } o más
     }
-}. De trazos: sin decidir.
+}. Discontinuo: sin decidir.
 
 # The number of a sheet on a line of its own.
 newsletter_sheet = Hoja { $number }
@@ -242,7 +242,7 @@ newsletter_labels_ask = Esas palabras son un motivo para preguntar, no el result
 newsletter_labels_none = Ninguna lista de ingredientes que pudimos leer nombra una fuente de gluten.
 
 # A published sheet that was replaced; what was changed and why follows as it was written down.
-newsletter_amended = { $product }, hoja { $number }: la revisión { $revision } reemplaza a la revisión { $replaced } del { $day }.
+newsletter_amended = { $product }, hoja { $number }: la revisión { $revision } sustituye a la revisión { $replaced } del { $day }.
 
 # Taken in by the sentence on the programme so far.
 newsletter_totals_of = { $rule ->
@@ -263,7 +263,7 @@ newsletter_totals = { $products ->
 
 # Its packages.
 newsletter_packages_so_far = { $packages ->
-    [one] En total un envase, { $unmeasured } de ellos con demasiado poco gluten para medirlo.
+    [one] En total un envase; con demasiado poco gluten para medirlo: { $unmeasured }.
    *[other] En total { $packages } envases, { $unmeasured } de ellos con demasiado poco gluten para medirlo.
 }
 

@@ -258,7 +258,7 @@ plan_lots_before = { $more ->
 plan_code = Código
 plan_shop = Tienda
 plan_lot = Lote
-plan_best_by = Caducidad
+plan_best_by = Consumo preferente
 plan_bought_on = Compra
 plan_paid = Precio
 plan_photographs = Fotos
@@ -301,7 +301,7 @@ contact_page_of = de
 # What is told of a package, before a colon.
 contact_label = { $of ->
     [lot] Lote
-    [best_by] Caducidad
+    [best_by] Consumo preferente
     [bought_on] Compra
     [shop] Tienda
    *[custody] Custodia

@@ -222,8 +222,8 @@ do_ask_for_utf8 = Si letras como é o µ se ven mal, pida al laboratorio el arch
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] La celda contiene caracteres que gobiernan un aparato y no muestran nada; se omiten.
-    [one] La celda contiene caracteres que gobiernan un aparato y no muestran nada, como 1 más; se omiten.
-   *[other] La celda contiene caracteres que gobiernan un aparato y no muestran nada, como { $more } más; se omiten.
+    [one] La celda contiene caracteres que gobiernan un aparato y no muestran nada, como otra más; se omiten.
+   *[other] La celda contiene caracteres que gobiernan un aparato y no muestran nada, como otras { $more }; se omiten.
 }
 
 # What to do about it.
@@ -260,7 +260,7 @@ found_hidden = { $what ->
 }
 
 # What to do about it.
-do_ask_whether_meant = Pregunte al laboratorio si debían enviarse. Una corrección puede apartarlos.
+do_ask_whether_meant = Pregunte al laboratorio si debían enviarse. Una corrección puede descartarlos.
 
 ## Files without a table that is known
 
@@ -590,14 +590,14 @@ do_write_number = { $wanted ->
 }
 
 # A spreadsheet program has made a day of an id.
-found_id_is_day = «{ $written }» es un día en que un programa de hojas de cálculo ha convertido el campo { $column }; la fila no se usa.
+found_id_is_day = «{ $written }» es un día: un programa de hojas de cálculo lo ha puesto en lugar de lo que se escribió en el campo { $column }; la fila no se usa.
 
 # What to do about it.
 do_format_column = Ponga la columna en formato de texto y escríbalo de nuevo.
 
 # What no id can be.
 found_bad_id = { $since ->
-    [file_name] «{ $written }» no puede ser un identificador en el campo { $column }, porque ningún archivo puede llamarse así en todos los ordenadores; la fila no se usa.
+    [file_name] «{ $written }» no puede ser un identificador en el campo { $column }, porque ningún archivo puede llamarse así en todos los sistemas; la fila no se usa.
    *[letters] «{ $written }» no puede ser un identificador en el campo { $column }; la fila no se usa.
 }
 
@@ -841,10 +841,10 @@ do_wait_for_lab = No hay nada que hacer mientras el laboratorio trabaja. Si su i
 ## What can hardly be so
 
 # A claim that the rule does not know.
-found_unknown_claim = «{ $claim }», lo que declara «{ $product }», no es una declaración sobre el gluten que tenga límite según la regla { $rule }: el producto no recibe un dictamen.
+found_unknown_claim = «{ $claim }», lo que declara «{ $product }», no es una declaración sobre el gluten que tenga límite según la norma { $rule }: el producto no recibe un dictamen.
 
 # What to do about it.
-do_look_at_package = Mire el envase. Si dice sin gluten con estas u otras palabras, escriba sin gluten; si no, déjelo como está: la regla no tiene ningún límite con el que comparar los resultados.
+do_look_at_package = Mire el envase. Si dice sin gluten con estas u otras palabras, escriba sin gluten; si no, déjelo como está: la norma no tiene ningún límite con el que comparar los resultados.
 
 # Two days of a package that cannot both be right; the second is a best-by date as it is printed in "bought_best_by".
 found_package_days = El envase «{ $package }» { $order ->

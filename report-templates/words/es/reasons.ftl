@@ -6,7 +6,7 @@
 # Taken in by other messages. "fails": exactly the limit is over it (21 CFR 101.91). "passes": exactly the limit is within it
 # (Reglamento (UE) n.º 828/2014, CXS 118-1979, CAA, RSA). "detection": the rule knows no limit; $limit is the limit of detection.
 side_over = { $rule ->
-    [passes] por encima del límite de { $limit }
+    [passes] superior al límite de { $limit }
     [detection] una detección de gluten
    *[fails] igual o superior al límite de { $limit }
 }
@@ -15,7 +15,7 @@ side_over = { $rule ->
 side_within = { $rule ->
     [passes] no superior al límite de { $limit }
     [detection] sin detección de gluten (límite de detección { $limit })
-   *[fails] por debajo del límite de { $limit }
+   *[fails] inferior al límite de { $limit }
 }
 
 # Taken in likewise: what a package's extractions give together.
@@ -93,7 +93,7 @@ reason_all_within = { $packages ->
 # One package is over the limit.
 reason_over = { $kind ->
     [detected] En el envase { $package } se detectó gluten: el laboratorio da { $figure }.
-   *[other] El envase { $package } contiene { held }, { side_over }.
+   *[other] El envase { $package } contiene { held }, lo que es { side_over }.
 }
 
 # Its extractions are too far apart to agree, and each of them is over by itself.
@@ -103,7 +103,7 @@ reason_each_over = Las extracciones del envase { $package } no concuerdan, y cad
 reason_median_over = Las extracciones del envase { $package } no concuerdan, y su mediana es { side_over }.
 
 # A fermented or hydrolysed food: the sandwich assay, which sees too little there, finds it over.
-reason_over_by_sandwich = El envase { $package } contiene { held } según el ensayo sándwich, { side_over }; en un alimento así ese ensayo da de menos más que de más.
+reason_over_by_sandwich = El envase { $package } contiene { held } según el ensayo sándwich, lo que es { side_over }; en un alimento así ese ensayo da de menos más que de más.
 
 ## Undecided packages
 

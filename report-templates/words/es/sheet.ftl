@@ -6,7 +6,7 @@
 sheet_kind = Hoja de resultados
 
 # In the foot, before the address to which mistakes are reported.
-sheet_mistake = ¿Ha encontrado un error?
+sheet_mistake = ¿Ha visto un error?
 
 # The title of the PDF.
 sheet_title = { $branded ->
@@ -24,32 +24,32 @@ claim_sold = { $known ->
 claim_bought = { $later ->
     [yes] { $dated ->
         [day] { $packages ->
-            [one] Ronda { $round }: 1 envase comprado el { $when }.
-           *[other] Ronda { $round }: { $packages } envases comprados el { $when }.
+            [one] Ronda { $round }: compramos 1 envase el { $when }.
+           *[other] Ronda { $round }: compramos { $packages } envases el { $when }.
         }
         [days] { $packages ->
-            [one] Ronda { $round }: 1 envase comprado del { $when }.
-           *[other] Ronda { $round }: { $packages } envases comprados del { $when }.
+            [one] Ronda { $round }: compramos 1 envase del { $when }.
+           *[other] Ronda { $round }: compramos { $packages } envases del { $when }.
         }
        *[no] { $packages ->
             [0] Ronda { $round }: no consta ningún envase.
-            [one] Ronda { $round }: 1 envase comprado.
-           *[other] Ronda { $round }: { $packages } envases comprados.
+            [one] Ronda { $round }: compramos 1 envase.
+           *[other] Ronda { $round }: compramos { $packages } envases.
         }
     }
    *[no] { $dated ->
         [day] { $packages ->
-            [one] 1 envase comprado el { $when }.
-           *[other] { $packages } envases comprados el { $when }.
+            [one] Compramos 1 envase el { $when }.
+           *[other] Compramos { $packages } envases el { $when }.
         }
         [days] { $packages ->
-            [one] 1 envase comprado del { $when }.
-           *[other] { $packages } envases comprados del { $when }.
+            [one] Compramos 1 envase del { $when }.
+           *[other] Compramos { $packages } envases del { $when }.
         }
        *[no] { $packages ->
             [0] No consta ningún envase.
-            [one] 1 envase comprado.
-           *[other] { $packages } envases comprados.
+            [one] Compramos 1 envase.
+           *[other] Compramos { $packages } envases.
         }
     }
 }
@@ -83,7 +83,7 @@ method_heading = Cómo se analizó y se decidió
 sources_heading = De dónde proceden las cifras
 
 # Heading of the caution.
-note_heading = Téngase en cuenta
+note_heading = Tenga en cuenta
 
 # Heading of the list of revisions.
 revisions_heading = Revisiones
@@ -130,13 +130,13 @@ count_over = { $packages ->
    *[other] { $over ->
         [one] { $rule ->
             [detection] En 1 de { $packages } envases se detectó gluten
-            [passes] 1 de { $packages } envases supera el límite
-           *[fails] 1 de { $packages } envases alcanza o supera el límite
+            [passes] De { $packages } envases, 1 supera el límite
+           *[fails] De { $packages } envases, 1 alcanza o supera el límite
         }
        *[other] { $rule ->
             [detection] En { $over } de { $packages } envases se detectó gluten
-            [passes] { $over } de { $packages } envases superan el límite
-           *[fails] { $over } de { $packages } envases alcanzan o superan el límite
+            [passes] De { $packages } envases, { $over } superan el límite
+           *[fails] De { $packages } envases, { $over } alcanzan o superan el límite
         }
     }{ $guarded ->
         [yes] , incluso restada la incertidumbre del ensayo
@@ -176,8 +176,8 @@ count_within = { $packages ->
 count_unresolved = { $packages ->
     [one] El único envase no tiene un resultado que decida.
    *[other] { $undecided ->
-        [one] 1 de { $packages } envases no tiene un resultado que decida.
-       *[other] { $undecided } de { $packages } envases no tienen un resultado que decida.
+        [one] De { $packages } envases, 1 no tiene un resultado que decida.
+       *[other] De { $packages } envases, { $undecided } no tienen un resultado que decida.
     }
 }
 
@@ -185,16 +185,16 @@ count_unresolved = { $packages ->
 count_close = { $packages ->
     [one] El único envase está demasiado cerca del límite para decidir.
    *[other] { $undecided ->
-        [one] 1 de { $packages } envases está demasiado cerca del límite para decidir.
-       *[other] { $undecided } de { $packages } envases están demasiado cerca del límite para decidir.
+        [one] De { $packages } envases, 1 está demasiado cerca del límite para decidir.
+       *[other] De { $packages } envases, { $undecided } están demasiado cerca del límite para decidir.
     }
 }
 
 # Likewise, where fewer packages were tested than the programme asks for.
 count_short = { $tested ->
     [0] Ningún envase tiene resultado.
-    [one] 1 de { $asked } envases tiene resultado.
-   *[other] { $tested } de { $asked } envases tienen resultado.
+    [one] De { $asked } envases, 1 tiene resultado.
+   *[other] De { $asked } envases, { $tested } tienen resultado.
 }
 
 # Likewise, where the assay cannot see all gluten in a food of this kind.
@@ -338,10 +338,10 @@ cause_disagree = { $by ->
 
 # Likewise.
 cause_incomplete = { $by ->
-    [count] De { $packages } envases hay menos extracciones válidas que las que pide el programa.
+    [count] De { $packages } envases hay menos extracciones válidas de las que pide el programa.
    *[name] { $packages ->
-        [one] El envase { $named } tiene menos extracciones válidas que las que pide el programa.
-       *[other] Los envases { $named } tienen menos extracciones válidas que las que pide el programa.
+        [one] El envase { $named } tiene menos extracciones válidas de las que pide el programa.
+       *[other] Los envases { $named } tienen menos extracciones válidas de las que pide el programa.
     }
 }
 
@@ -375,8 +375,8 @@ cause_too_close = { $by ->
 # Where the packages' results are within the limit, or decide nothing, and single extractions are over it: no verdict hides one.
 single_over = { $extractions ->
     [one] { $kind ->
-        [above] Una sola extracción midió más de { $figure }.
-       *[figure] Una sola extracción midió { $figure }.
+        [above] Una sola extracción dio más de { $figure }.
+       *[figure] Una sola extracción dio { $figure }.
     }
    *[other] { $kind ->
         [above] { $rule ->
@@ -402,9 +402,19 @@ near_limit_more = { $packages ->
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
 # other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
-near_limit = Cerca del límite: la probabilidad de que el contenido real sea { $side ->
-    [over] { side_over }
-   *[within] { side_within }
+near_limit = { $rule ->
+    [detection] Cerca del límite de detección: la probabilidad de que { $side ->
+        [over] el alimento contenga gluten detectable
+       *[within] el alimento no contenga gluten detectable
+    } (límite de detección { $limit })
+    [passes] Cerca del límite: la probabilidad de que el contenido real { $side ->
+        [over] sea superior
+       *[within] no sea superior
+    } al límite de { $limit }
+   *[fails] Cerca del límite: la probabilidad de que el contenido real sea { $side ->
+        [over] igual o superior
+       *[within] inferior
+    } al límite de { $limit }
 } es de { $basis ->
     [lab] aproximadamente { $packages }, según la incertidumbre del laboratorio.
     [lab_k2] aproximadamente { $packages }, según la incertidumbre del laboratorio, tomada como k = 2.
@@ -420,7 +430,7 @@ head_package = Envase
 head_lot = Lote
 
 # Head of the dates as printed on the packages.
-head_best_by = Consumir antes de
+head_best_by = Consumo preferente
 
 # Head of the day and place of purchase.
 head_bought = Compra: fecha, tienda
@@ -483,8 +493,8 @@ note_repeat = { $extractions ->
 
 # Under the table: the lab reported more extractions than the programme asks for, and the register of corrections has no decision.
 note_beyond = { $by ->
-    [count] En { $packages } envases hay más extracciones que las que pide el programa ({ $asked }). No consta el motivo.
-   *[name] { $named }: más extracciones que las que pide el programa ({ $asked }). No consta el motivo.
+    [count] En { $packages } envases hay más extracciones de las que pide el programa ({ $asked }). No consta el motivo.
+   *[name] { $named }: más extracciones de las que pide el programa ({ $asked }). No consta el motivo.
 }
 
 # Under the table: two reports of one extraction differ.
@@ -577,7 +587,7 @@ says_over = { $packages ->
 # After it: the exact two-sided interval (Clopper and Pearson 1934). Its ends cover both outcomes of undecided packages.
 says_share = { $undecided ->
     [0] Si fueran una muestra al azar, la proporción real podría estar entre { $lower } y { $upper } (nivel de confianza del 95 %).
-   *[other] Si fueran una muestra al azar, la proporción real podría estar entre { $lower } y { $upper } (nivel de confianza del 95 %, sean lo que sean los envases sin decidir).
+   *[other] Si fueran una muestra al azar, la proporción real podría estar entre { $lower } y { $upper } (nivel de confianza del 95 %, sea cual sea el resultado de los envases sin decidir).
 }
 
 # Every package below quantification. "lowest": that is the lowest figure that the assay gives; a lab may also say "below 19".
@@ -801,7 +811,7 @@ edition_proof = { $dated ->
 edition_replaces = Sustituye a la revisión { $revision }, del { $day }.
 
 # Beside the first revision.
-edition_first = Primera edición.
+edition_first = Primera emisión.
 
 # Beside a later one of which the register gives no reason.
 edition_unexplained = No consta el motivo.
@@ -878,8 +888,8 @@ why_nothing_reported = El laboratorio aún no ha informado nada.
 
 # Likewise.
 why_not_reported = { $packages ->
-    [one] El laboratorio aún no ha informado 1 envase: { $codes }.
-   *[other] El laboratorio aún no ha informado { $packages } envases: { $codes }.
+    [one] El laboratorio aún no ha dado el resultado de 1 envase: { $codes }.
+   *[other] El laboratorio aún no ha dado los resultados de { $packages } envases: { $codes }.
 }
 
 # Likewise; files and lines.
@@ -910,15 +920,15 @@ why_corrects = Corrige lo publicado, y eso no espera a nadie.
 why_issued = La revisión { $revision } se emitió el { $day } y dice lo mismo.
 
 # After it, where an accusation was made or taken back.
-why_letter_due = La revisión { $revision } decía otra cosa: procede de inmediato una carta de corrección.
+why_letter_due = La revisión { $revision } decía otra cosa: procede de inmediato una carta de rectificación.
 
 # Many codes or places.
 some_and_more = { $some } y { $more } más
 
 # On a sheet that was issued before its time, and in the register of what was issued: what it did not wait for. No full stop.
 early_not_reported = { $packages ->
-    [one] Emitida antes de que el laboratorio informara 1 envase
-   *[other] Emitida antes de que el laboratorio informara { $packages } envases
+    [one] Emitida antes de que el laboratorio diera el resultado de 1 envase
+   *[other] Emitida antes de que el laboratorio diera los resultados de { $packages } envases
 }
 
 # Likewise.

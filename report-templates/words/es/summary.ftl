@@ -69,20 +69,41 @@ summary_no_verdict = Sin dictamen
 # Beside the block of products within the limit. "nobody": there is none. "none", "some", "all": in how many of them gluten
 # was measured; in $below of them no package had enough.
 summary_within = { $measured ->
-    [nobody] En ningún producto quedaron todos los envases { within_the_limit }.
-    [none] Todos los envases quedaron { within_the_limit }. Ninguno contenía bastante gluten para medirlo.
-    [some] Todos los envases quedaron { within_the_limit }. En { $below } de estos productos ningún envase contenía bastante gluten para medirlo.
-   *[all] Todos los envases quedaron { within_the_limit }.
+    [nobody] { $rule ->
+        [detection] De ningún producto quedaron sin gluten detectado todos los envases.
+       *[other] En ningún producto quedaron todos los envases { within_the_limit }.
+    }
+    [none] { $rule ->
+        [detection] En ningún envase se detectó gluten.
+       *[other] Todos los envases quedaron { within_the_limit }.
+    } Ninguno contenía bastante gluten para medirlo.
+    [some] { $rule ->
+        [detection] En ningún envase se detectó gluten.
+       *[other] Todos los envases quedaron { within_the_limit }.
+    } En { $below } de estos productos ningún envase contenía bastante gluten para medirlo.
+   *[all] { $rule ->
+        [detection] En ningún envase se detectó gluten.
+       *[other] Todos los envases quedaron { within_the_limit }.
+    }
 }
 
 # Beside the block of products over the limit. $packages, where there is no such product: "none": every package has a
 # result, and none is over; "open": some package is undecided; "some": a package is over in a product that got no verdict.
 summary_over = { $products ->
-    [some] Al menos un envase quedó { over_the_limit }. Este resumen los enumera todos.
+    [some] { $rule ->
+        [detection] En al menos un envase se detectó gluten.
+       *[other] Al menos un envase quedó { over_the_limit }.
+    } Este resumen enumera todos estos productos.
    *[none] { $packages ->
-        [some] Ningún producto tiene este dictamen. Los envases que quedaron { over_the_limit } son de productos sin dictamen.
-        [open] De ningún envase se ha demostrado que esté { over_the_limit }.
-       *[none] Ningún envase quedó { over_the_limit }.
+        [some] Ningún producto tiene este dictamen. Los envases { over_the_limit } son de productos sin dictamen.
+        [open] { $rule ->
+            [detection] De ningún envase se ha demostrado que contenga gluten detectable.
+           *[other] De ningún envase se ha demostrado que esté { over_the_limit }.
+        }
+       *[none] { $rule ->
+            [detection] En ningún envase se detectó gluten.
+           *[other] Ningún envase quedó { over_the_limit }.
+        }
     }
 }
 
@@ -164,7 +185,10 @@ summary_packages_spelt = { $n ->
 # Second sentence. "open": some package is undecided, so that none can be said to be below.
 summary_bands_over = { $n ->
     [0] { $packages ->
-        [open] De ningún producto se ha demostrado que un envase esté { over_the_limit }.
+        [open] { $rule ->
+            [detection] De ningún producto se ha demostrado que un envase contenga gluten detectable.
+           *[other] De ningún producto se ha demostrado que un envase esté { over_the_limit }.
+        }
        *[none] Ningún producto tuvo un envase { over_the_limit }.
     }
     [one] Un producto tuvo al menos un envase { over_the_limit }.
@@ -211,7 +235,7 @@ summary_says = { $packages ->
         [one] { $products } producto
        *[other] { $products } productos
     } con dictamen{ $left_out ->
-        [0] { "" }
+        [0] ,
         [one] , cada uno contado una vez por su última ronda (se omite una ronda anterior, porque las rondas de un mismo producto no son independientes),
        *[other] , cada uno contado una vez por su última ronda (se omiten { $left_out_spelt } rondas anteriores, porque las rondas de un mismo producto no son independientes),
     }{ " " }{ $over ->
@@ -226,7 +250,10 @@ summary_says_not_title = Lo que no dicen
 
 # $packages: how many of each product the programme tests; $upper: the one-sided 95 % bound for none of them over the limit,
 # 1 - 0.05^(1/n).
-summary_says_not = No dicen con qué frecuencia hay gluten en alimentos que no compramos, y unos pocos envases pueden pasar por alto un problema. Con 0 de { $packages } { over_the_limit }, aún podría estarlo hasta el { $upper } % de todos los envases de un producto (confianza del 95 %, si los envases fueran una muestra al azar).
+summary_says_not = No dicen con qué frecuencia hay gluten en alimentos que no compramos, y unos pocos envases pueden pasar por alto un problema. Con 0 de { $packages } envases { over_the_limit }, aún podría { $rule ->
+    [detection] tenerlo
+   *[other] estarlo
+} hasta el { $upper } % de todos los envases de un producto (confianza del 95 %, si los envases fueran una muestra al azar).
 
 # Head of the key to the marks of all plots.
 summary_marks_title = Las marcas
@@ -256,10 +283,16 @@ summary_word_extraction = Extracción
 summary_word_extraction_meaning = Una porción de un envase molido, extraída y medida por separado.
 
 # Meaning of "At or above 20 ppm".
-summary_word_over = El dictamen de un producto cuando al menos un envase queda { over_the_limit }.
+summary_word_over = { $rule ->
+    [detection] El dictamen de un producto cuando en al menos un envase se detectó gluten.
+   *[other] El dictamen de un producto cuando al menos un envase queda { over_the_limit }.
+}
 
 # Meaning of "Below 20 ppm".
-summary_word_within = El dictamen de un producto cuando todos los envases quedan { within_the_limit }.
+summary_word_within = { $rule ->
+    [detection] El dictamen de un producto cuando en ningún envase se detectó gluten.
+   *[other] El dictamen de un producto cuando todos los envases quedan { within_the_limit }.
+}
 
 # Meaning of "No verdict".
 summary_word_none = { $shown ->
@@ -292,17 +325,23 @@ summary_strip_unmeasured = { $n ->
 # Last sentence. $n of $groups food groups have one. "open": some package is undecided.
 summary_strip_over = { $n ->
     [0] { $packages ->
-        [open] De ninguno se ha demostrado que esté { over_the_limit }.
-       *[none] Ninguno está { over_the_limit }.
+        [open] { $rule ->
+            [detection] De ninguno se ha demostrado que contenga gluten detectable.
+           *[other] De ninguno se ha demostrado que esté { over_the_limit }.
+        }
+       *[none] { $rule ->
+            [detection] En ninguno se detectó gluten.
+           *[other] Ninguno está { over_the_limit }.
+        }
     }
    *[other] { $groups ->
-        [one] Los que están { over_the_limit } son del único grupo de alimentos.
-       *[other] Los que están { over_the_limit } son de { spelt } de { $groups_spelt } grupos de alimentos.
+        [one] Los envases { over_the_limit } son del único grupo de alimentos.
+       *[other] Los envases { over_the_limit } son de { spelt } de { $groups_spelt } grupos de alimentos.
     }
 }
 
 # Below the plot. "yes": some rows have columns in the place of marks that would touch.
-summary_strip_note = Flechas a la izquierda: { $below }, con su número delante. Flecha en la escala: por debajo de la cifra de su punta, o por encima. Círculo abierto: { $measured }. Lleno: { $over }. Discontinuo, a la derecha: los resultados no deciden. Las marcas se desplazan arriba o abajo solo para que no se toquen.{ $crowded ->
+summary_strip_note = Flechas a la izquierda: { $below }, con su número delante. Flecha en la escala: por debajo de la cifra de su punta, o por encima. Círculo vacío: { $measured }. Lleno: { $over }. Discontinuo, a la derecha: los resultados no deciden. Las marcas se desplazan arriba o abajo solo para que no se toquen.{ $crowded ->
     [yes] { " " }Donde aun así se tocarían, las sustituyen columnas de pasos iguales, con el número más alto encima.
    *[no] { "" }
 }
@@ -317,10 +356,16 @@ summary_uneven = { $over ->
         [one] uno
        *[other] { spelt }
     } de los { $over_spelt } productos { over_the_limit }
-}, unos envases quedaron { within_the_limit } y otros no. Por eso se compra más de un envase, y por eso un solo envase no puede hablar por un producto.
+}, { $rule ->
+    [detection] en unos envases no se detectó gluten y en otros sí
+   *[other] unos envases quedaron { within_the_limit } y otros no
+}. Por eso se compra más de un envase, y por eso un solo envase no puede hablar por un producto.
 
 # Likewise, where it is all of two products or more.
-summary_uneven_all = En los { spelt } productos { over_the_limit }, unos envases quedaron { within_the_limit } y otros no. Por eso se compra más de un envase, y por eso un solo envase no puede hablar por un producto.
+summary_uneven_all = En los { spelt } productos { over_the_limit }, { $rule ->
+    [detection] en unos envases no se detectó gluten y en otros sí
+   *[other] unos envases quedaron { within_the_limit } y otros no
+}. Por eso se compra más de un envase, y por eso un solo envase no puede hablar por un producto.
 
 ## By food group, and by quarter
 
@@ -347,7 +392,7 @@ summary_shares_title = { $by ->
 }
 
 # Below them.
-summary_shares_note = Punto: proporción hallada. Línea: intervalo exacto bilateral del 95 % (Clopper-Pearson). Punto abierto: ningún producto { over_the_limit }. Cada producto una vez, por su última ronda con dictamen. Se omiten los productos sin dictamen. Los intervalos solo valen si los productos se eligieron al azar. El orden no significa nada.
+summary_shares_note = Punto: proporción hallada. Línea: intervalo exacto bilateral del 95 % (Clopper-Pearson). Punto vacío: ningún producto { over_the_limit }. Cada producto una vez, por su última ronda con dictamen. Se omiten los productos sin dictamen. Los intervalos solo valen si los productos se eligieron al azar. El orden no significa nada.
 
 # Head of the table of means.
 summary_means_title = Resultado medio de los envases por grupo de alimentos
@@ -418,7 +463,16 @@ summary_needed_title = Qué haría falta para decir más
 summary_needed = De cada producto analizamos { $n ->
     [one] un envase
    *[other] { spelt } envases
-}. Si ninguno está { over_the_limit }, y solo si se eligieron al azar, eso muestra con una confianza del 95 % que lo está menos del { $shows } % de todos los envases del producto. Para mostrar que son aún menos habría que elegir al azar y analizar más envases, y que ninguno estuviera { over_the_limit }:
+}. Si { $rule ->
+    [detection] en ninguno se detecta gluten
+   *[other] ninguno está { over_the_limit }
+}, y solo si se eligieron al azar, eso muestra con una confianza del 95 % que { $rule ->
+    [detection] contiene gluten detectable
+   *[other] lo está
+} menos del { $shows } % de todos los envases del producto. Para mostrar que son aún menos habría que elegir al azar y analizar más envases, y que { $rule ->
+    [detection] en ninguno se detectara gluten
+   *[other] ninguno estuviera { over_the_limit }
+}:
 
 # Head of its first column; the shares follow.
 summary_needed_share = Menos de
@@ -571,7 +625,10 @@ summary_became = { $pair ->
 summary_over_title = Productos { over_the_limit }
 
 # In the place of the list.
-summary_over_empty = De ningún producto se ha demostrado que esté { over_the_limit }.
+summary_over_empty = { $rule ->
+    [detection] De ningún producto se ha demostrado que contenga gluten detectable.
+   *[other] De ningún producto se ha demostrado que esté { over_the_limit }.
+}
 
 # Above the list.
 summary_over_lede = A cada fabricante se le informa antes de publicar nada y se le pide respuesta. Las respuestas se imprimen como se escribieron.
@@ -633,11 +690,11 @@ summary_labels_ask = Productos sobre los que hay algo que preguntar
 # "precaution": words such as "may contain", whatever else is found.
 summary_finding = { $kind ->
     [source] Una fuente de gluten entre los ingredientes
-    [oats] Avena, sin decir cómo se mantiene aparte
+    [oats] Avena, sin decir cómo se mantiene separada
     [unclear] Un término de origen poco claro
     [nothing] Ningún término nombra una fuente de gluten
     [no_list] Ninguna lista de ingredientes que leer
-   *[precaution] Junto a cualquiera de ellos: una advertencia precautoria
+   *[precaution] Junto a cualquiera de ellos: una advertencia de precaución
 }
 
 ## How we test and decide, and the register

@@ -39,7 +39,7 @@ web_no_corrections = No se ha corregido ninguna hoja publicada.
 web_correction_of = { $product }, hoja { $number }
 
 # A revision; what was changed and why follows as it was written down.
-web_replaces = La revisión { $revision } del { $day } reemplaza a la revisión { $replaced } del { $replaced_day }.
+web_replaces = La revisión { $revision } del { $day } sustituye a la revisión { $replaced } del { $replaced_day }.
 
 # The title of a page in the browser.
 web_title = { $page }: { $programme }
@@ -156,16 +156,16 @@ web_no_reading = ninguno
 web_nothing = sin dato
 
 # Below the table.
-web_unused = Entre paréntesis: comunicado, no utilizado.
+web_unused = Entre paréntesis: informado, no utilizado.
 
 # Heading.
-web_says = Lo que dice este resultado
+web_says = Qué dice este resultado
 
 # Heading.
-web_says_not = Lo que no dice
+web_says_not = Qué no dice
 
 # Heading.
-web_label = Revisión de la etiqueta
+web_label = Revisión del etiquetado
 
 # Before the ingredient statement.
 web_ingredients = Ingredientes, tal como figuran:
@@ -174,16 +174,16 @@ web_ingredients = Ingredientes, tal como figuran:
 web_marked = Marcadas: las palabras de las que trata esta revisión.
 
 # Before the precautionary words.
-web_precautionary = Advertencias de trazas:
+web_precautionary = Advertencias de precaución:
 
 # Instead of them.
-web_none_on_record = ninguna registrada.
+web_none_on_record = no consta ninguna.
 
 # Heading: what passed between the programme and the maker.
 web_correspondence = Lo tratado con el fabricante
 
 # Heading.
-web_method = Cómo hemos analizado y decidido
+web_method = Cómo se analizó y se decidió
 
 # Heading.
 web_sources = De dónde proceden las cifras
@@ -218,7 +218,7 @@ web_entry_corrected = Corrección: { $product }, hoja { $number }, revisión { $
 web_entry_under_revision = En revisión: { $product }, hoja { $number }
 
 # An entry of a revision that does not stand any more; its verdict is not said again.
-web_entry_replaced = La revisión { $revision } de esta hoja, emitida el { $day }, ha reemplazado a esta.
+web_entry_replaced = La revisión { $revision } de esta hoja, emitida el { $day }, ha sustituido a esta.
 
 # A product with its brand before it: in the feed.
 web_named = { $brand }: { $product }
