@@ -62,18 +62,6 @@ pub struct Terms {
     pub lloqs: Vec<Ppm>,
 }
 
-impl Terms {
-    /// What the results do not show where there is no verdict: "on which side of 20 ppm every package is".
-    pub fn unshown(&self, packages: &str) -> String {
-        if self.rule.detection {
-            format!("whether {packages} has detectable gluten")
-        } else if self.mixed {
-            format!("on which side of the limit of its claim {packages} is")
-        } else {
-            format!("on which side of {} {packages} is", self.limit)
-        }
-    }
-
     /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
     pub fn below_head(&self) -> String {
         let figure = |n| self.words.locale().figure(&numbers::plain(n));

@@ -218,10 +218,15 @@ fn judging_takes_nothing_of_the_words_but_their_messages() {
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
-/// Files that hold sentences which are for nobody who reads a document: tables of words that labels use, the data
-/// dictionary, which is part of the data, and what is said to those who write templates.
+/// Files that hold sentences which are for nobody who reads a document: what commands say of the archive, the outputs folder
+/// and the lock, the data dictionary and the case, which are data, and what is said to those who write templates.
 const NOT_FOR_READERS: &[&str] = &[
+    "archive/verify/",
+    "save/lock.rs",
+    "save/out.rs",
+    "save/tables/workbook.rs",
     "save/tables/columns.rs",
+    "render/facts/case.rs",
     "save/tables/registers.rs",
     "save/tables/mod.rs",
     "render/overrun.rs",

@@ -65,7 +65,7 @@ fn a_missing_folder_and_one_that_leads_out_are_warnings_with_what_to_do() {
     workspace.run(&["run"]).exits(0);
     let report = workspace.text("out/inbox-report.txt");
     assert!(
-        report.contains("there is no folder of photographs “photos/none”"),
+        report.contains("There is no folder of photographs “photos/none”"),
         "{report}"
     );
     assert!(report.contains("leads out of the programme"), "{report}");

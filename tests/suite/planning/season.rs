@@ -56,7 +56,7 @@ fn from_the_list_of_foods_to_results_no_figure_is_typed_twice() {
     assert!(
         plan.exits(0)
             .stdout()
-            .contains("8 products, 24 packages, 48 extractions. It costs 2053.00 EUR"),
+            .contains("8 products, 24 packages and 48 extractions. It costs 2053.00 EUR"),
         "{}",
         plan.stdout()
     );
