@@ -164,8 +164,8 @@ method_exhibit = { $kind ->
 
 # What every sheet, the newsletter and the web pages say last. $name is the authority of the settings, without "the".
 method_caution = { $regulator ->
-    [named] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten result says nothing about safety with a wheat allergy. Whether a food may be sold as gluten-free is for the { $name } to decide; its word goes before ours. Please don’t use our results in advertising.
-   *[none] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten result says nothing about safety with a wheat allergy. Whether a food may be sold as gluten-free is for the authorities to decide; their word goes before ours. Please don’t use our results in advertising.
+    [named] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten result says nothing about wheat allergy. Whether a food may be sold as gluten-free is for the { $name } to decide; its word goes before ours. Please don’t use our results in advertising.
+   *[none] This is not medical advice. Ask your physician or dietitian what it means for you. A gluten result says nothing about wheat allergy. Whether a food may be sold as gluten-free is for the authorities to decide; their word goes before ours. Please don’t use our results in advertising.
 }
 
 ## What a sheet's PDF carries
