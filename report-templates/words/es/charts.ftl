@@ -385,8 +385,8 @@ chart_agreement = Diferencia entre las dos extracciones en porcentaje de su medi
    *[other] { $packages } envases
 } con ambas medidas. { $outside ->
     [0] Cada par está dentro de la diferencia admitida.
-    [one] { $outside } par queda fuera de la diferencia admitida: { $codes }.
-   *[other] { $outside } pares quedan fuera de la diferencia admitida: { $codes }.
+    [one] Un par queda fuera de la diferencia admitida: { $codes }.
+   *[other] Quedan fuera de la diferencia admitida { $outside } pares: { $codes }.
 }
 
 ## Range control chart
@@ -409,6 +409,6 @@ chart_range = Gráfico de control del rango de { $pairs ->
    *[other] { $pairs } pares
 } en el orden de sus análisis. Rango medio: { $centre } % de la media del par; límite de control: { $upper } %. { $beyond ->
     [0] Ningún par cruza el límite de control.
-    [one] { $beyond } par queda más allá del límite de control: { $codes }.
-   *[other] { $beyond } pares quedan más allá del límite de control: { $codes }.
+    [one] Un par queda más allá del límite de control: { $codes }.
+   *[other] Quedan más allá del límite de control { $beyond } pares: { $codes }.
 }

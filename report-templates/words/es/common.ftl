@@ -102,7 +102,7 @@ over_the_limit = { $rule ->
 
 # Likewise.
 within_the_limit = { $rule ->
-    [passes] sin superar el límite
+    [passes] dentro del límite
     [detection] sin gluten detectado
    *[fails] por debajo del límite
 }
@@ -116,7 +116,7 @@ limit_over_short = { $rule ->
 
 # Likewise.
 limit_within_short = { $rule ->
-    [passes] sin superar
+    [passes] dentro
     [detection] no detectado
    *[fails] por debajo
 }

@@ -70,20 +70,20 @@ summary_no_verdict = Sin dictamen
 # was measured; in $below of them no package had enough.
 summary_within = { $measured ->
     [nobody] { $rule ->
-        [detection] De ningún producto quedaron sin gluten detectado todos los envases.
+        [detection] Ningún producto quedó sin gluten detectado en todos sus envases.
        *[other] En ningún producto quedaron todos los envases { within_the_limit }.
     }
     [none] { $rule ->
-        [detection] En ningún envase se detectó gluten.
-       *[other] Todos los envases quedaron { within_the_limit }.
+        [detection] En ninguno de sus envases se detectó gluten.
+       *[other] Todos sus envases quedaron { within_the_limit }.
     } Ninguno contenía bastante gluten para medirlo.
     [some] { $rule ->
-        [detection] En ningún envase se detectó gluten.
-       *[other] Todos los envases quedaron { within_the_limit }.
+        [detection] En ninguno de sus envases se detectó gluten.
+       *[other] Todos sus envases quedaron { within_the_limit }.
     } En { $below } de estos productos ningún envase contenía bastante gluten para medirlo.
    *[all] { $rule ->
-        [detection] En ningún envase se detectó gluten.
-       *[other] Todos los envases quedaron { within_the_limit }.
+        [detection] En ninguno de sus envases se detectó gluten.
+       *[other] Todos sus envases quedaron { within_the_limit }.
     }
 }
 
@@ -336,7 +336,7 @@ summary_strip_over = { $n ->
     }
    *[other] { $groups ->
         [one] Los envases { over_the_limit } son del único grupo de alimentos.
-       *[other] Los envases { over_the_limit } son de { spelt } de { $groups_spelt } grupos de alimentos.
+       *[other] Los envases { over_the_limit } son de { spelt } de los { $groups_spelt } grupos de alimentos.
     }
 }
 
@@ -507,8 +507,8 @@ summary_agreement_title = Diferencia frente a media
 
 # Below it.
 summary_agreement_note = { $pairs ->
-    [one] { $pairs } par
-   *[other] { $pairs } pares
+    [one] Un par
+   *[other] Los { $pairs } pares
 } con ambas extracciones medidas. Sombreado: la diferencia admitida entre dos, como la indica la parte sobre el método. Círculo discontinuo: el par no concuerda; donde el laboratorio repitió el análisis, el envase se decidió con todas sus extracciones. Las marcas que se taparían se dibujan una vez.
 
 # Head of the control chart.
