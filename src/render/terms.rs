@@ -62,6 +62,7 @@ pub struct Terms {
     pub lloqs: Vec<Ppm>,
 }
 
+impl Terms {
     /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
     pub fn below_head(&self) -> String {
         let figure = |n| self.words.locale().figure(&numbers::plain(n));
