@@ -387,7 +387,7 @@ near_limit_more = { $packages ->
 # other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
 near_limit = { $rule ->
-    [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass in Wahrheit { $side ->
+    [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass tatsächlich { $side ->
         [over] Gluten nachweisbar ist
        *[within] kein Gluten nachweisbar ist (Nachweisgrenze { $limit })
     }
