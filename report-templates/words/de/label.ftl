@@ -43,7 +43,7 @@ label_source_rule = { $regime ->
 ## The finding
 
 # The list is in none of the languages, or too little of it is.
-label_unread = Dieses Zutatenverzeichnis konnten wir nicht lesen: Nichts davon, oder zu wenig, ist auf Englisch, Deutsch, Spanisch, Französisch oder Italienisch. Es spricht weder für noch gegen das Lebensmittel, bis es jemand gelesen hat.
+label_unread = Dieses Zutatenverzeichnis konnten wir nicht lesen: Nichts davon, oder zu wenig, ist auf Englisch, Deutsch, Spanisch, Französisch oder Italienisch. Bis es jemand gelesen hat, spricht es weder für noch gegen das Lebensmittel.
 
 # A gluten source that the rule does not allow with this claim.
 label_source = { $n ->

@@ -758,7 +758,7 @@ do_name_earlier_file = Nennen Sie die Datei, die vorher kam.
 found_no_certificate = Im Ordner inbox liegt keine Datei „{ $written }“.
 
 # What to do about it.
-do_copy_certificate = Kopieren Sie das Analysenzertifikat in den Ordner inbox, und schreiben Sie ihren Pfad unterhalb von inbox/.
+do_copy_certificate = Kopieren Sie das Analysenzertifikat in den Ordner inbox, und schreiben Sie seinen Pfad unterhalb von inbox/.
 
 # A code of the key that is another package's.
 found_blind_taken = { $by ->
