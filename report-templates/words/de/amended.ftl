@@ -11,7 +11,7 @@ amended_of_product = { $part ->
     [name] Name des Produkts
     [verdict] Urteil
     [label] Kennzeichnung
-    [claim] Angabe zum Gluten
+    [claim] Angabe zu Gluten
     [brand] Marke
     [net_content] Füllmenge
     [certifier] Zertifizierungsstelle

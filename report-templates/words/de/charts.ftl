@@ -394,8 +394,8 @@ chart_agreement = Differenz der zwei Extraktionen in Prozent ihres Mittelwerts g
    *[other] { $packages } Packungen, in denen beide gemessen sind
 }. { $outside ->
     [0] Jedes Paar liegt innerhalb der zulässigen Differenz.
-    [one] { $outside } Paar liegt außerhalb der zulässigen Differenz: { $codes }.
-   *[other] { $outside } Paare liegen außerhalb der zulässigen Differenz: { $codes }.
+    [one] Außerhalb der zulässigen Differenz liegt { $outside } Paar: { $codes }.
+   *[other] Außerhalb der zulässigen Differenz liegen { $outside } Paare: { $codes }.
 }
 
 ## Range control chart
@@ -418,6 +418,6 @@ chart_range = Spannweiten-Regelkarte von { $pairs ->
    *[other] { $pairs } Paaren
 } in der Reihenfolge der Prüfung. Mittlere Spannweite { $centre } % des Mittelwerts eines Paars, Regelgrenze { $upper } %. { $beyond ->
     [0] Kein Paar überschreitet die Regelgrenze.
-    [one] { $beyond } Paar liegt jenseits der Regelgrenze: { $codes }.
-   *[other] { $beyond } Paare liegen jenseits der Regelgrenze: { $codes }.
+    [one] Jenseits der Regelgrenze liegt { $beyond } Paar: { $codes }.
+   *[other] Jenseits der Regelgrenze liegen { $beyond } Paare: { $codes }.
 }

@@ -57,7 +57,7 @@ lab_extraction = Extraktion { $number }: { $read ->
     [yes] { $figure }
    *[no] „{ $figure }“
 } ({ $file }{ $has_sheet ->
-    [yes] , Blatt { $sheet }
+    [yes] , Tabellenblatt { $sheet }
    *[no] { "" }
 }, { $cell })
 

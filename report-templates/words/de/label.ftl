@@ -43,7 +43,7 @@ label_source_rule = { $regime ->
 ## The finding
 
 # The list is in none of the languages, or too little of it is.
-label_unread = Dieses Zutatenverzeichnis konnten wir nicht lesen: Nichts davon, oder zu wenig, ist auf Englisch, Deutsch, Spanisch, Französisch oder Italienisch. Es spricht weder für noch gegen das Lebensmittel, bis es jemand gelesen hat.
+label_unread = Dieses Zutatenverzeichnis konnten wir nicht lesen: Nichts davon, oder zu wenig, ist auf Englisch, Deutsch, Spanisch, Französisch oder Italienisch. Bis es jemand gelesen hat, spricht es weder für noch gegen das Lebensmittel.
 
 # A gluten source that the rule does not allow with this claim.
 label_source = { $n ->
@@ -90,7 +90,7 @@ label_nothing = Kein Wort des Zutatenverzeichnisses bezeichnet eine Glutenquelle
 label_oats_rule = { $regime ->
     [us] Nach 21 CFR 101.91 ist Hafer kein glutenhaltiges Getreide; das Lebensmittel muss dennoch unter 20 ppm bleiben.
     [codex] Der Codex-Standard CXS 118 überlässt es jedem Land, ob Hafer zulässig ist.
-    [eu] Nach der Verordnung (EU) Nr. 828/2014 muss Hafer so hergestellt werden, dass er nicht mit anderem Getreide verunreinigt ist, und darf höchstens 20 mg/kg Gluten enthalten.
+    [eu] Nach der Verordnung (EU) Nr. 828/2014 muss Hafer so hergestellt sein, dass eine Kontamination durch anderes Getreide ausgeschlossen ist; sein Glutengehalt darf höchstens 20 mg/kg betragen.
     [canada] Kanada lässt Hafer zu, der besonders hergestellt wurde, höchstens 20 ppm Gluten anderer Getreide enthält und glutenfreier Hafer genannt wird (SOR/2015-114).
    *[chile] Ob die Regel Chiles Hafer zulässt, ist nicht geklärt.
 }

@@ -183,7 +183,7 @@ letter_next_head = Wie es weitergeht
 
 # The steps of what happens next, each below its day.
 letter_step_letter = dieses Schreiben
-letter_step_reply = Ihre Antwort ist fällig
+letter_step_reply = wir erbitten Ihre Antwort
 letter_step_publish = wir veröffentlichen
 
 # The days of the steps in a letter without a date.

@@ -83,7 +83,7 @@ caution_oats = In Hafer erfasst das Verfahren anderes Getreide, das ungleich ver
 caution_tannins = Polyphenole aus Kakao, Kastanie, Buchweizen und dergleichen binden Gluten und können ein Ergebnis senken; das Labor sagt nicht, dass es dagegen Magermilchpulver zugesetzt hat.
 
 # The cocktail extraction frees gluten that heat has set (Eur J Gastroenterol Hepatol 17:1053, 2005).
-caution_no_cocktail = Das Labor nennt die Cocktail-Extraktion nicht; ohne sie können erhitzte Lebensmittel zu niedrige Werte geben.
+caution_no_cocktail = Das Labor nennt die Cocktail-Extraktion nicht; ohne sie können erhitzte Lebensmittel zu niedrige Werte ergeben.
 
 # A competitive assay where the food is neither fermented nor hydrolysed.
 caution_competitive = Ein kompetitives Verfahren ist für zerlegte Eiweiße gemacht, nicht für unversehrtes Gluten.
@@ -99,7 +99,7 @@ method_source = { $lab }{ $reported ->
    *[no] { "" }
 }{ $tested ->
     [day] , untersucht am { $first }.
-    [days] , untersucht { $first } bis { $last }.
+    [days] , untersucht vom { $first } bis { $last }.
    *[no] .
 }
 
@@ -287,9 +287,9 @@ practice_intervals = Zu Anteilen stehen exakte zweiseitige 95-%-Intervalle (Clop
 
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] Liegt ein Produkt über dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach diesem Brief. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
-    [detection] Ist ein Produkt positiv auf Gluten oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach diesem Brief. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
-   *[fails] Liegt ein Produkt nicht unter dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach diesem Brief. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+    [passes] Liegt ein Produkt über dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+    [detection] Ist ein Produkt positiv auf Gluten oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+   *[fails] Liegt ein Produkt nicht unter dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
 }
 
 # What would change a verdict.

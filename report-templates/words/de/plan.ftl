@@ -119,7 +119,7 @@ plan_row_shipping = Versand
 plan_row_total = Alles, was bekannt ist
 plan_row_budget = Produkte, für die die Mittel reichen
 plan_of = { $part } von { $whole }
-plan_row_tenth = Findet eine darüber, wenn es 10 % aller Packungen sind
+plan_row_tenth = Findet eine darüber, wenn es 10 % aller Packungen sind
 plan_row_double = Sagt „darüber“ beim Doppelten des Grenzwerts
 plan_row_half = Sagt „darunter“ bei der Hälfte des Grenzwerts
 plan_row_error = Standardfehler des Mittelwerts eines Produkts
@@ -152,7 +152,7 @@ plan_finding_along = Anteil aller Packungen, der über dem Grenzwert liegt
 plan_finding_alt = Kurven der Aussicht, dass unter zufällig gezogenen Packungen mindestens eine über dem Grenzwert ist, gegen den Anteil aller Packungen, der es ist. Mit { $packages ->
     [one] 1 Packung
    *[other] { $packages } Packungen
-}: { $tenth }, wenn es 10 % sind, { $fifth } bei 20 %, { $half } bei der Hälfte.
+}: { $tenth }, wenn es 10 % sind, { $fifth } bei 20 %, { $half } bei der Hälfte.
 
 # The second chart.
 plan_verdicts = Die Aussicht auf jedes Urteil, wenn dies der wahre Mittelwert des Produkts ist
@@ -195,7 +195,7 @@ plan_extractions = { $extractions ->
 }
 
 plan_statements = Packungen, die eine Aussage braucht
-plan_statements_lead = So viele Packungen, zufällig gezogen und keine über dem Grenzwert, tragen die Aussage (Vertrauensniveau 95 %).
+plan_statements_lead = So viele Packungen, zufällig gezogen und keine über dem Grenzwert, tragen die Aussage (Vertrauensniveau 95 %).
 plan_statement_head = Aussage über ein Produkt
 plan_statement_packages = Packungen
 plan_statement_cost = Kosten
@@ -211,7 +211,7 @@ plan_between = { $own ->
         [one] 1 Freiheitsgrad
        *[other] { $df } Freiheitsgrade
     }).
-   *[no] Relative Standardabweichung zwischen den Packungen eines Produkts: { $share }, ein Ersatzwert (natürlich verunreinigtes Hafermehl in einem Ringversuch von 19 Laboren, 41 bis 43 %), da das Programm zu wenige eigene Zahlen hat.
+   *[no] Relative Standardabweichung zwischen den Packungen eines Produkts: { $share }, ein Ersatzwert (natürlich verunreinigtes Hafermehl in einem Ringversuch von 19 Laboren, 41 bis 43 %), da das Programm zu wenige eigene Zahlen hat.
 }
 plan_scatter_within = { $own ->
     [yes] Relative Standardabweichung zwischen den Extraktionen einer Packung: { $share }, aus eigenen Ergebnissen des Programms ({ $df ->
@@ -230,8 +230,8 @@ plan_blinds_head = Packungen mit bekanntem Gehalt
 
 # What blinds are and how they are used. File names are those of the program.
 plan_blinds = { $blinds ->
-    [one] Eine Packung mit bekanntem Gehalt geht unter einem Code wie die anderen mit: bekanntermaßen ohne Gluten oder mit einer bekannten Menge versetzt.
-   *[other] Die Runde hat { $blinds } Packungen mit bekanntem Gehalt, die unter Codes wie die anderen mitgehen: die einen bekanntermaßen ohne Gluten, die anderen mit einer bekannten Menge versetzt.
+    [one] Eine Packung mit bekanntem Gehalt geht unter einem Code wie die anderen mit: erwiesenermaßen ohne Gluten oder mit einer bekannten Menge versetzt.
+   *[other] Die Runde hat { $blinds } Packungen mit bekanntem Gehalt, die unter Codes wie die anderen mitgehen: die einen erwiesenermaßen ohne Gluten, die anderen mit einer bekannten Menge versetzt.
 } Der Schlüssel steht in blinds.csv: Bewahren Sie ihn auf, wo das Labor ihn nicht sehen kann. In registers/blinds.csv (dorthin bringt ihn plan --blinds --enter) setzt er ihre Codes auch auf das Formular, und was das Labor darin findet, wird damit verglichen und nur Ihnen gesagt: Kein Blatt, keine Zählung und kein Urteil enthält sie.
 
 ## The buying list

@@ -227,7 +227,7 @@ found_control_characters = { $more ->
 }
 
 # What to do about it.
-do_look_for_missing_text = Sehen Sie nach, ob im Text etwas fehlt, und fragen Sie dann das Labor.
+do_look_for_missing_text = Sehen Sie nach, ob im Text etwas fehlt, und fragen Sie in diesem Fall das Labor.
 
 # Sheets of a workbook that hold no cells.
 found_sheets_passed_over = { $sheets ->
@@ -505,7 +505,7 @@ do_put_headings = Schreiben Sie die Überschriften in die erste Zeile, wie READM
 found_further_sheet = Von einem Register wird nur das erste Tabellenblatt gelesen, und auch dieses weitere enthält etwas.
 
 # What to do about it.
-do_one_sheet = Bringen Sie, was zum Register gehört, auf dessen erstes Blatt, und bewahren Sie alles andere in einer Datei außerhalb von registers/ auf.
+do_one_sheet = Bringen Sie, was zum Register gehört, auf dessen erstes Tabellenblatt, und bewahren Sie alles andere in einer Datei außerhalb von registers/ auf.
 
 # A heading that is nearly the name of a missing column, and what that keeps from being done.
 found_near_heading = Die Überschrift „{ $found }“ heißt beinahe wie „{ $meant }“, die fehlt; { $costs ->
@@ -758,7 +758,7 @@ do_name_earlier_file = Nennen Sie die Datei, die vorher kam.
 found_no_certificate = Im Ordner inbox liegt keine Datei „{ $written }“.
 
 # What to do about it.
-do_copy_certificate = Kopieren Sie das Analysenzertifikat in den Ordner inbox, und schreiben Sie ihren Pfad unterhalb von inbox/.
+do_copy_certificate = Kopieren Sie das Analysenzertifikat in den Ordner inbox, und schreiben Sie seinen Pfad unterhalb von inbox/.
 
 # A code of the key that is another package's.
 found_blind_taken = { $by ->
@@ -789,7 +789,7 @@ do_mend_row = Berichtigen Sie die Zeile, oder nehmen Sie sie heraus.
 ## What the lab reports
 
 # A package that is known to hold no gluten, and what the lab reports of it.
-found_blind_without = Die Packung { $package } ist eine Blindprobe, die bekanntlich kein Gluten enthält; das Labor berichtet { $reported }: { $outcome ->
+found_blind_without = Die Packung { $package } ist eine Blindprobe, von der bekannt ist, dass sie kein Gluten enthält; das Labor berichtet { $reported }: { $outcome ->
     [no_result] Es gibt kein Ergebnis, das sich mit dem Schlüssel vergleichen lässt
     [none_found] Wie erwartet wurde kein Gluten gefunden
    *[found] In { $found } von { $all } Extraktionen wurde Gluten gefunden, wo keines sein sollte

@@ -258,26 +258,26 @@ none_measured = { $packages ->
 measured_within = { $part ->
     [the_one] { $rule ->
             [detection] Gluten wurde in der einen Packung gemessen, mit einem Ergebnis, das kein Nachweis ist.
-           *[other] Gluten wurde in der einen Packung gemessen, mit einem Ergebnis { within_the_limit } von { $limit }.
+           *[other] Gluten wurde in der einen Packung gemessen, mit einem Ergebnis, das { within_the_limit } von { $limit } liegt.
         }
     [all] { $packages ->
         [2] { $rule ->
             [detection] Gluten wurde in beiden Packungen gemessen, mit Ergebnissen, die kein Nachweis sind.
-           *[other] Gluten wurde in beiden Packungen gemessen, mit Ergebnissen { within_the_limit } von { $limit }.
+           *[other] Gluten wurde in beiden Packungen gemessen, mit Ergebnissen, die { within_the_limit } von { $limit } liegen.
         }
        *[other] { $rule ->
             [detection] Gluten wurde in allen { $packages } Packungen gemessen, mit Ergebnissen, die kein Nachweis sind.
-           *[other] Gluten wurde in allen { $packages } Packungen gemessen, mit Ergebnissen { within_the_limit } von { $limit }.
+           *[other] Gluten wurde in allen { $packages } Packungen gemessen, mit Ergebnissen, die { within_the_limit } von { $limit } liegen.
         }
     }
    *[some] { $measured ->
         [one] { $rule ->
             [detection] Gluten wurde in 1 der { $packages } Packungen gemessen, mit einem Ergebnis, das kein Nachweis ist.
-           *[other] Gluten wurde in 1 der { $packages } Packungen gemessen, mit einem Ergebnis { within_the_limit } von { $limit }.
+           *[other] Gluten wurde in 1 der { $packages } Packungen gemessen, mit einem Ergebnis, das { within_the_limit } von { $limit } liegt.
         }
        *[other] { $rule ->
             [detection] Gluten wurde in { $measured } der { $packages } Packungen gemessen, mit Ergebnissen, die kein Nachweis sind.
-           *[other] Gluten wurde in { $measured } der { $packages } Packungen gemessen, mit Ergebnissen { within_the_limit } von { $limit }.
+           *[other] Gluten wurde in { $measured } der { $packages } Packungen gemessen, mit Ergebnissen, die { within_the_limit } von { $limit } liegen.
         }
     }
 }
@@ -387,7 +387,7 @@ near_limit_more = { $packages ->
 # other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
 near_limit = { $rule ->
-    [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass in Wahrheit { $side ->
+    [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass tatsächlich { $side ->
         [over] Gluten nachweisbar ist
        *[within] kein Gluten nachweisbar ist (Nachweisgrenze { $limit })
     }
@@ -599,15 +599,15 @@ says_none_decides = { $packages ->
 says_unfit = { $packages ->
     [one] { $rule ->
         [detection] In der 1 Packung, die wir gekauft haben, wurde kein Gluten nachgewiesen. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
-       *[other] Die 1 Packung, die wir gekauft haben, ergab einen Wert { within_the_limit } von { $limit }. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
+       *[other] Die 1 Packung, die wir gekauft haben, ergab einen Wert, der { within_the_limit } von { $limit } liegt. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
     }
     [2] { $rule ->
         [detection] In beiden Packungen, die wir gekauft haben, wurde kein Gluten nachgewiesen. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
-       *[other] Beide Packungen, die wir gekauft haben, ergaben Werte { within_the_limit } von { $limit }. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
+       *[other] Beide Packungen, die wir gekauft haben, ergaben Werte, die { within_the_limit } von { $limit } liegen. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
     }
    *[other] { $rule ->
         [detection] In keiner der { $packages } Packungen, die wir gekauft haben, wurde Gluten nachgewiesen. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
-       *[other] Alle { $packages } Packungen, die wir gekauft haben, ergaben Werte { within_the_limit } von { $limit }. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
+       *[other] Alle { $packages } Packungen, die wir gekauft haben, ergaben Werte, die { within_the_limit } von { $limit } liegen. Bei einem Lebensmittel dieser Art kann dem Verfahren Gluten entgehen; deshalb entscheidet das nicht.
     }
 }
 
@@ -843,7 +843,7 @@ why_not_reported = { $packages ->
 why_register = In den Registern ist etwas offen, das dafür zählt: { $places }. Das ist zuerst zu klären.
 
 # Likewise; files and cells.
-why_reading = Ein eigener Messwert ist so nicht zu verwenden: { $places }. Er ist richtigzustellen oder in corrections.csv auszuschließen.
+why_reading = Ein Messwert dieses Produkts ist so nicht zu verwenden: { $places }. Er ist richtigzustellen oder in corrections.csv auszuschließen.
 
 # Likewise.
 why_no_notice = Dem Hersteller wurde nichts mitgeteilt: Eine Mitteilung ist nicht verzeichnet.

@@ -71,6 +71,7 @@ summary_no_verdict = Kein Urteil
 summary_within = { $measured ->
     [nobody] { $rule ->
         [detection] Bei keinem Produkt waren alle Packungen { within_the_limit }.
+        [passes] Kein Produkt hielt mit allen Packungen den Grenzwert ein.
        *[other] Bei keinem Produkt lagen alle Packungen { within_the_limit }.
     }
     [none] { $rule ->
@@ -123,8 +124,8 @@ summary_none = { $products ->
 # Below the squares of the cover, or the bar that takes their place where there are many products. $over_band: "at or above
 # 20 ppm".
 summary_squares = { $form ->
-    [squares] Ein Quadrat je Produkt. Gefüllt: { $over_band } ({ $over }). Gestrichelt: kein Urteil ({ $undecided }). Mit Punkt: { limit_within_short }, Gluten in mindestens einer Packung gemessen ({ $measured }). Leer: in jeder Packung zu wenig zum Messen ({ $below }).
-   *[bar] Der Balken enthält jedes Produkt. Schwarz: { $over_band } ({ $over }). Gestrichelt: kein Urteil ({ $undecided }). Grau: { limit_within_short }, Gluten in mindestens einer Packung gemessen ({ $measured }). Leer: in jeder Packung zu wenig zum Messen ({ $below }).
+    [squares] Ein Quadrat je Produkt. Gefüllt: { $over_band } ({ $over }). Gestrichelt: kein Urteil ({ $undecided }). Mit Punkt: { within_the_limit }, messbar in mindestens einer Packung ({ $measured }). Leer: in jeder Packung zu wenig zum Messen ({ $below }).
+   *[bar] Der Balken enthält jedes Produkt. Schwarz: { $over_band } ({ $over }). Gestrichelt: kein Urteil ({ $undecided }). Grau: { within_the_limit }, messbar in mindestens einer Packung ({ $measured }). Leer: in jeder Packung zu wenig zum Messen ({ $below }).
 }
 
 # Below the squares, where a food was tested in more than one round. $products and $foods_spelt are in words up to nine.
@@ -379,13 +380,18 @@ summary_uneven = { $over ->
        *[other] Bei { spelt }
     } der { $over_spelt } Produkte
 } { $rule ->
-    [detection] mit nachgewiesenem Gluten war ein Teil der Packungen { within_the_limit } und ein Teil nicht.
+    [detection] mit nachgewiesenem Gluten war ein Teil der Packungen { within_the_limit } und mindestens eine positiv.
+    [passes] { over_the_limit } lag ein Teil der Packungen { within_the_limit } und mindestens eine darüber.
    *[other] { over_the_limit } lag ein Teil der Packungen { within_the_limit } und ein Teil nicht.
 } Darum wird mehr als eine Packung gekauft, und darum kann eine Packung allein nicht für ein Produkt sprechen.
 
 # Likewise, where it is all of two products or more.
-summary_uneven_all = Bei allen { spelt } Produkten { $rule ->
-    [detection] mit nachgewiesenem Gluten war ein Teil der Packungen { within_the_limit } und ein Teil nicht.
+summary_uneven_all = { $n ->
+    [2] Bei beiden Produkten
+   *[other] Bei allen { spelt } Produkten
+} { $rule ->
+    [detection] mit nachgewiesenem Gluten war ein Teil der Packungen { within_the_limit } und mindestens eine positiv.
+    [passes] { over_the_limit } lag ein Teil der Packungen { within_the_limit } und mindestens eine darüber.
    *[other] { over_the_limit } lag ein Teil der Packungen { within_the_limit } und ein Teil nicht.
 } Darum wird mehr als eine Packung gekauft, und darum kann eine Packung allein nicht für ein Produkt sprechen.
 
@@ -486,9 +492,18 @@ summary_needed = Von jedem Produkt prüfen wir { $n ->
     [one] eine Packung
    *[other] { spelt } Packungen
 }. { $rule ->
-    [detection] Ist keine davon { over_the_limit },
-   *[other] Liegt keine davon { over_the_limit },
-} so zeigt das, und nur bei zufälliger Auswahl, auf dem Vertrauensniveau 95 %, dass das für weniger als { $shows } % aller Packungen des Produkts gilt. Um zu zeigen, dass es noch weniger sind, müssten mehr Packungen zufällig gewählt und geprüft werden, und { $rule ->
+    [detection] { $n ->
+        [one] Ist sie nicht { over_the_limit },
+       *[other] Ist keine davon { over_the_limit },
+    }
+   *[other] { $n ->
+        [one] Liegt sie nicht { over_the_limit },
+       *[other] Liegt keine davon { over_the_limit },
+    }
+} so zeigt das, und nur bei zufälliger Auswahl, auf dem Vertrauensniveau 95 %, dass weniger als { $shows } % aller Packungen des Produkts { $rule ->
+    [detection] { over_the_limit } sind.
+   *[other] { over_the_limit } liegen.
+} Um zu zeigen, dass es noch weniger sind, müssten mehr Packungen zufällig gewählt und geprüft werden, und { $rule ->
     [detection] keine davon dürfte { over_the_limit } sein:
    *[other] keine davon dürfte { over_the_limit } liegen:
 }
@@ -529,8 +544,8 @@ summary_agreement_title = Differenz gegen Mittelwert
 
 # Below it.
 summary_agreement_note = { $pairs ->
-    [one] { $pairs } Paar, bei dem beide Extraktionen gemessen sind.
-   *[other] { $pairs } Paare, bei denen beide Extraktionen gemessen sind.
+    [one] Gezeigt ist { $pairs } Paar, bei dem beide Extraktionen gemessen sind.
+   *[other] Gezeigt sind { $pairs } Paare, bei denen beide Extraktionen gemessen sind.
 } Schattiert: die Differenz, die zwischen zweien zulässig ist, wie der Teil über das Vorgehen sie angibt. Gestrichelter Kreis: Das Paar stimmt nicht überein; wo das Labor die Prüfung wiederholt hat, wurde über die Packung nach allen ihren Extraktionen entschieden. Zeichen, die einander verdecken würden, sind einmal gezeichnet.
 
 # Head of the control chart.
