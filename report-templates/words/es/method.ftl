@@ -283,7 +283,7 @@ practice_product = { $rule ->
 }
 
 # The intervals of the shares (Clopper-Pearson).
-practice_intervals = Las proporciones van con intervalos bilaterales exactos del 95 % (Clopper-Pearson). Valdrían si los productos se hubieran elegido al azar, y cuentan cada producto una vez, por su última ronda con dictamen. Un envase sin decidir puede estar de cualquier lado: el extremo inferior lo toma como dentro del límite, el superior como fuera. Para 0 de n envases, si fueran una muestra al azar, se da la cota superior unilateral del 95 %: 1 menos la raíz n-ésima de 0,05.
+practice_intervals = Las proporciones van con intervalos bilaterales exactos del 95 % (Clopper-Pearson). Valdrían si los productos se hubieran elegido al azar, y cuentan cada producto una vez, por su última ronda con dictamen. Un envase sin decidir puede estar de cualquier lado: el extremo inferior lo toma como dentro del límite, el superior, como por encima de él. Para 0 de n envases, si fueran una muestra al azar, se da la cota superior unilateral del 95 %: 1 menos la raíz n-ésima de 0,05.
 
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
