@@ -147,7 +147,7 @@ letter_label_rule = { $law ->
 letter_ask_head = Lo que les pedimos
 
 # What is asked of every maker. The statement is of up to 100 words, as the sheet has room for.
-letter_ask = Les rogamos que nos indiquen si algún hecho es erróneo: el lote, las fechas, los ingredientes tal como los leímos. Si lo desean, envíen una declaración de hasta 100 palabras. La imprimimos sin cambios en la propia hoja. No es necesario que expliquen el resultado.
+letter_ask = Les rogamos que nos indiquen si algún hecho es erróneo: el lote, las fechas, los ingredientes tal como los leímos. Si lo desean, envíen una declaración de hasta 100 palabras. La imprimimos sin cambios en la hoja. No es necesario que expliquen el resultado.
 
 # Where the list of ingredients names a source of gluten.
 letter_ask_ingredient = ¿Hemos leído mal la lista, o se elabora el ingrediente de modo que no es una fuente de gluten? En ese caso, dígannos cómo y de qué cereal.
@@ -171,7 +171,7 @@ letter_offer_files = { $attach ->
 letter_kept = Conservamos { $kept }.
 
 # After what is kept.
-letter_offer_kept = Si lo piden, enviamos una parte al laboratorio que ustedes elijan.
+letter_offer_kept = Si lo piden, enviamos una parte al laboratorio que elijan.
 
 # Where nothing is reported and nothing kept.
 letter_offer_nothing = Todavía no hay nada que enviarles.
@@ -294,8 +294,8 @@ letter_said = La revisión { $revision } de nuestra hoja { $sheet }, del { $day 
         [yes] la lista de ingredientes nombra una fuente de gluten.
        *[no] { $rule ->
             [detection] no se sabe de ningún envase en el que se detectara gluten
-            [passes] no se sabe de ningún envase por encima del límite
-           *[fails] no se sabe de ningún envase igual o superior al límite
+            [passes] no se sabe de ningún envase con un resultado por encima del límite
+           *[fails] no se sabe de ningún envase con un resultado igual o superior al límite
         } y que la lista de ingredientes no nombra ninguna fuente de gluten.
     }
 }
@@ -314,8 +314,8 @@ letter_says = { $over ->
         [yes] La lista de ingredientes nombra una fuente de gluten.
        *[no] { $rule ->
             [detection] No se sabe de ningún envase en el que se detectara gluten
-            [passes] No se sabe de ningún envase por encima del límite
-           *[fails] No se sabe de ningún envase igual o superior al límite
+            [passes] No se sabe de ningún envase con un resultado por encima del límite
+           *[fails] No se sabe de ningún envase con un resultado igual o superior al límite
         } y la lista de ingredientes no nombra ninguna fuente de gluten.
     }
 }

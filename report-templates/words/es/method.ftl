@@ -35,7 +35,7 @@ method_result = El resultado de un envase es la media de sus extracciones; «<n�
 method_one_decides = { $rule ->
     [passes] Antes no se redondea nada. Un solo envase por encima del límite decide.
     [detection] Antes no se redondea nada. Un solo envase con gluten detectado decide.
-   *[fails] Antes no se redondea nada. Un solo envase igual o superior al límite decide.
+   *[fails] Antes no se redondea nada. Un solo envase en el límite o por encima decide.
 }
 
 # Simple acceptance (ILAC-G8:09/2019, 4.2.1) and its risk.
@@ -270,8 +270,8 @@ practice_package = { $rule ->
        *[simple] Un envase cuenta como por encima del límite si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, la hoja lo dice.
     }
    *[fails] { $decision ->
-        [guarded] Un envase cuenta como igual o superior al límite solo si su resultado menos { $share } lo es, y como por debajo del límite solo si su resultado más { $share } lo está (la incertidumbre expandida, k = 2, con la que cuenta este programa). Entre ambos queda sin decidir.
-       *[simple] Un envase cuenta como igual o superior al límite si su resultado lo es. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, la hoja lo dice.
+        [guarded] Un envase cuenta como en el límite o por encima solo si su resultado menos { $share } lo está, y como por debajo del límite solo si su resultado más { $share } lo está (la incertidumbre expandida, k = 2, con la que cuenta este programa). Entre ambos queda sin decidir.
+       *[simple] Un envase cuenta como en el límite o por encima si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, la hoja lo dice.
     }
 }
 
@@ -279,17 +279,17 @@ practice_package = { $rule ->
 practice_product = { $rule ->
     [passes] Un solo envase por encima del límite decide sobre el producto. Un producto está dentro del límite solo si lo está cada envase. En los demás casos no hay dictamen.
     [detection] Un solo envase positivo en gluten decide sobre el producto. Un producto es negativo solo si lo es cada envase. En los demás casos no hay dictamen.
-   *[fails] Un solo envase igual o superior al límite decide sobre el producto. Un producto está por debajo del límite solo si lo está cada envase. En los demás casos no hay dictamen.
+   *[fails] Un solo envase en el límite o por encima decide sobre el producto. Un producto está por debajo del límite solo si lo está cada envase. En los demás casos no hay dictamen.
 }
 
 # The intervals of the shares (Clopper-Pearson).
-practice_intervals = Las proporciones van con intervalos bilaterales exactos del 95 % (Clopper-Pearson). Valdrían si los productos se hubieran elegido al azar, y cuentan cada producto una vez, por su última ronda con dictamen. Un envase sin decidir puede estar de cualquier lado: el extremo inferior lo toma como dentro del límite, el superior como fuera. Para 0 de n envases, si fueran una muestra al azar, se da la cota superior unilateral del 95 %: 1 menos la raíz n-ésima de 0,05.
+practice_intervals = Las proporciones van con intervalos bilaterales exactos del 95 % (Clopper-Pearson). Valdrían si los productos se hubieran elegido al azar, y cuentan cada producto una vez, por su última ronda con dictamen. Un envase sin decidir puede estar de cualquier lado: el extremo inferior lo toma como dentro del límite, el superior, como por encima de él. Para 0 de n envases, si fueran una muestra al azar, se da la cota superior unilateral del 95 %: 1 menos la raíz n-ésima de 0,05.
 
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
     [passes] Si un producto está por encima del límite, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
     [detection] Si un producto es positivo en gluten, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
-   *[fails] Si un producto es igual o superior al límite, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+   *[fails] Si un producto está en el límite o por encima, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
 }
 
 # What would change a verdict.

@@ -34,8 +34,8 @@ newsletter_part = { $verdict ->
            *[other] { $number } positivos en gluten
         }
        *[fails] { $n ->
-            [one] uno igual o superior al límite
-           *[other] { $number } iguales o superiores al límite
+            [one] uno en el límite o por encima
+           *[other] { $number } en el límite o por encima
         }
     }
    *[none] { $number } sin dictamen
@@ -116,7 +116,7 @@ newsletter_marks = { $rule ->
         [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
        *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
     }
-   *[fails] Marca llena: envase igual o superior al límite. Marca vacía: por debajo del límite. { $known ->
+   *[fails] Marca llena: envase en el límite o por encima. Marca vacía: por debajo del límite. { $known ->
         [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
        *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
     }
@@ -126,7 +126,7 @@ newsletter_marks = { $rule ->
 newsletter_listed = { $rule ->
     [passes] La lista nombra los productos por encima del límite y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
     [detection] La lista nombra los productos positivos en gluten y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
-   *[fails] La lista nombra los productos iguales o superiores al límite y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
+   *[fails] La lista nombra los productos en el límite o por encima y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
 }
 
 # What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".

@@ -205,7 +205,7 @@ plan_statements_lead = Tantos envases, tomados al azar y ninguno por encima, sos
 plan_statement_head = Afirmación sobre un producto
 plan_statement_packages = Envases
 plan_statement_cost = Coste
-plan_statement = Menos del { $share } de los envases está por encima
+plan_statement = Menos del { $share } de todos los envases está por encima
 
 ## What the figures rest on
 

@@ -72,16 +72,18 @@ reason_none_measured = { $packages ->
 
 # Every package is within the limit, and gluten was measured in at least one.
 reason_all_within = { $packages ->
-    [one] El único envase está { $rule ->
-        [passes] dentro del límite de { $limit }
-       *[fails] por debajo del límite de { $limit }
+    [one] { $rule ->
+        [passes] El único envase está dentro del límite de { $limit }
+        [detection] En el único envase no se detectó gluten (límite de detección { $limit })
+       *[fails] El único envase está por debajo del límite de { $limit }
     }{ $guarded ->
         [yes] , incluida la incertidumbre del ensayo
        *[no] { "" }
     }.
-   *[other] Cada uno de los { $packages } envases está { $rule ->
-        [passes] dentro del límite de { $limit }
-       *[fails] por debajo del límite de { $limit }
+   *[other] { $rule ->
+        [passes] Cada uno de los { $packages } envases está dentro del límite de { $limit }
+        [detection] En ninguno de los { $packages } envases se detectó gluten (límite de detección { $limit })
+       *[fails] Cada uno de los { $packages } envases está por debajo del límite de { $limit }
     }{ $guarded ->
         [yes] , incluida la incertidumbre del ensayo
        *[no] { "" }
@@ -144,6 +146,6 @@ reason_sandwich_unfit = { $food ->
 
 # 85 FR 49240 (2020): the maker's records of what went in decide.
 reason_records_decide = { $food ->
-    [fermented] Este alimento está fermentado: ninguna prueba muestra de forma fiable cuánto gluten contiene. En los Estados Unidos deciden los registros del fabricante sobre los ingredientes.
-   *[hydrolysed] Este alimento está hidrolizado: ninguna prueba muestra de forma fiable cuánto gluten contiene. En los Estados Unidos deciden los registros del fabricante sobre los ingredientes.
+    [fermented] Este alimento está fermentado: ningún ensayo muestra de forma fiable cuánto gluten contiene. En los Estados Unidos deciden los registros del fabricante sobre los ingredientes.
+   *[hydrolysed] Este alimento está hidrolizado: ningún ensayo muestra de forma fiable cuánto gluten contiene. En los Estados Unidos deciden los registros del fabricante sobre los ingredientes.
 }

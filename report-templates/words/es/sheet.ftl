@@ -729,7 +729,7 @@ says_not_none = { $rule ->
 ## What passed between the programme and the maker
 
 # The maker is to be told and has not been.
-told_not_yet = Aún no consta ninguna notificación al fabricante.
+told_not_yet = Aún no consta ninguna comunicación al fabricante.
 
 # A notice.
 told_notice = { $asked ->
@@ -899,7 +899,7 @@ why_register = Los registros dejan abierto algo que la afecta: { $places }. Hay 
 why_reading = Una lectura propia no puede usarse como está: { $places }. Hay que corregirla o descartarla en corrections.csv.
 
 # Likewise.
-why_no_notice = No se ha informado al fabricante: no consta ninguna notificación.
+why_no_notice = No se ha informado al fabricante: no consta ninguna comunicación.
 
 # Likewise.
 why_no_reply = Se informó al fabricante el { $told } y no ha respondido: puede publicarse a partir del { $until }.

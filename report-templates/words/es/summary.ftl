@@ -228,7 +228,7 @@ summary_says_title = Lo que dicen estas cifras
 # Left of what they do not say. $left_out: rounds that a later one of the same product supersedes. The interval is exact
 # (Clopper and Pearson, 1934), and holds only for a random pick.
 summary_says = { $packages ->
-    [one] Describen el { $packages } envase que compramos.
+    [one] Describen el único envase que compramos.
    *[other] Describen los { $packages } envases que compramos.
 } { $verdict ->
     [some] De { $products ->
@@ -311,7 +311,7 @@ summary_strip_empty = Aún no hay ningún envase que mostrar.
 
 # First sentence above the plot.
 summary_strip_packages = { $packages ->
-    [one] El { $packages } envase se muestra donde está su resultado.
+    [one] El único envase se muestra donde está su resultado.
    *[other] Cada uno de los { $packages } envases se muestra donde está su resultado.
 }
 
