@@ -5,6 +5,7 @@ use crate::gather::gather;
 use crate::judge::judge;
 use crate::model::problem::Problems;
 use crate::pieces;
+use crate::words::english;
 use chrono::NaiveDate;
 use std::fs;
 
@@ -55,6 +56,6 @@ pub fn decide(bytes: &[u8]) {
         );
     }
     for problem in problems.sorted() {
-        assert!(!problem.message.is_empty() && !problem.place.file.is_empty());
+        assert!(!english().found(problem).is_empty() && !problem.place.file.is_empty());
     }
 }

@@ -9,6 +9,7 @@ use galleyproof_fuzz::make_binary::{BinaryCell, BinarySheet, xls, xlsb};
 use galleyproof_fuzz::make_ods::{OdsSheet, ods};
 use galleyproof_fuzz::model::problem::Problems;
 use galleyproof_fuzz::pieces::{XLSX, archived};
+use galleyproof_fuzz::words::english;
 use std::fs;
 use std::path::Path;
 use std::time::Instant;
@@ -216,7 +217,7 @@ fn read(root: &Path) {
     let first = problems
         .sorted()
         .first()
-        .map(|problem| problem.message.clone());
+        .map(|problem| english().found(problem));
     println!(
         "| {} | {took:.1} s | {} MB | {readings} readings, {} products, first: {:.60} |",
         std::env::var("CASE").unwrap_or_default(),
