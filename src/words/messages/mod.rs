@@ -81,6 +81,8 @@ macro_rules! messages {
             use super::*;
             $(
                 $(#[$doc])*
+                // A sentence needs as many figures as it needs, each under its own name.
+                #[allow(clippy::too_many_arguments)]
                 pub fn $id($($name: kind_type!($kind)),*) -> Said {
                     Said { id: stringify!($id), values: vec![$((stringify!($name), value!($kind, $name))),*] }
                 }
