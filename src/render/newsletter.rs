@@ -79,10 +79,12 @@ pub fn html(
 
 /// The facts as a template sees them: the same JSON that the PDF's template gets.
 fn facts_of(facts: &DigestFacts) -> Value {
-    value(serde_json::to_value(facts).expect("facts are text, numbers and lists"))
+    let facts = serde_json::to_value(facts).expect("facts are text, numbers and lists");
+    value(facts, &|text| text)
 }
 
-fn value(json: serde_json::Value) -> Value {
+/// JSON as a template takes it, each of its texts as `text` leaves it.
+pub(super) fn value(json: serde_json::Value, text: &dyn Fn(String) -> String) -> Value {
     use serde_json::Value as Json;
     match json {
         Json::Null => Value::from(()),
@@ -91,10 +93,12 @@ fn value(json: serde_json::Value) -> Value {
             Some(whole) => Value::from(whole),
             None => Value::from(number.as_f64()),
         },
-        Json::String(text) => Value::from(text),
-        Json::Array(items) => items.into_iter().map(value).collect(),
+        Json::String(said) => Value::from(text(said)),
+        Json::Array(items) => items.into_iter().map(|item| value(item, text)).collect(),
         Json::Object(fields) => {
-            let fields = fields.into_iter().map(|(name, field)| (name, value(field)));
+            let fields = fields
+                .into_iter()
+                .map(|(name, field)| (name, value(field, text)));
             Value::from(fields.collect::<BTreeMap<String, Value>>())
         }
     }

@@ -29,7 +29,7 @@ pub fn reason_in_words(reason: &Reason, rule: &Rule, words: &Catalogue) -> Strin
     let in_unit = |figure: &str| words.locale().with_unit(figure, rule.regime.unit());
     let shown = |x: Ppm| in_unit(&rule.limit.shown(x));
     let by = side(rule.limit);
-    let limit = || in_unit(&short(rule.limit.ppm));
+    let limit = || words.limit(rule);
     let counted = |n: usize| n as u64;
     let held = |result: &ResultKind| Holding::of(result, rule.limit, &shown);
     let said: Said = match reason {
@@ -156,11 +156,6 @@ fn in_order(gap: f64, allowed: f64) -> (String, String) {
         .map(printed)
         .find(larger)
         .unwrap_or_else(|| printed(9))
-}
-
-/// A limit in as few digits as say it whole.
-fn short(x: Ppm) -> String {
-    x.0.to_string()
 }
 
 #[cfg(test)]

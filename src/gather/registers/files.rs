@@ -8,7 +8,7 @@ use crate::gather::text;
 use crate::model::guide;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::{Doubt, DoubtKind};
+use crate::model::registers::Doubt;
 use crate::words::say;
 use anyhow::{Result, bail};
 use std::path::{Path, PathBuf};
@@ -150,15 +150,7 @@ fn misnamed(path: &Path, shape: &'static Shape, problems: &mut Problems) -> Doub
         say::found_misnamed(shape.name, bars_word(shape.name_bars)),
         say::do_rename(shape.name),
     );
-    Doubt {
-        product_id: None,
-        round: None,
-        bars: shape.name_bars,
-        what: DoubtKind::Misnamed {
-            meant: shape.name.to_owned(),
-        },
-        place,
-    }
+    shape.misnamed(place)
 }
 
 fn stranger(path: &Path, is_file: bool, problems: &mut Problems) {

@@ -113,17 +113,21 @@ fn open(
         );
         return Ok(None);
     }
-    let book = guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
-        Err(books::Unreadable::new(
-            say::found_damaged_register(),
-            say::do_restore(),
-        ))
-    });
-    match book {
+    match book(&bytes) {
         Ok(book) => Table::new(file, book, shape, doubts, problems).map(Some),
         Err(why) => bail!(
             "{file} cannot be read. {} Save it anew from a spreadsheet program as .csv or .xlsx, or restore it from a copy.",
             english().say(&why.message)
         ),
     }
+}
+
+/// A register's bytes as a book; one that trips the reader is damaged.
+fn book(bytes: &[u8]) -> Result<books::Book, books::Unreadable> {
+    guard::guarded(|| books::read(bytes, &likeness_of)).unwrap_or_else(|| {
+        Err(books::Unreadable::new(
+            say::found_damaged_register(),
+            say::do_restore(),
+        ))
+    })
 }

@@ -1,6 +1,7 @@
 //! The registers that there are: their columns, which of them are needed, and how far a fault in each reaches.
 
-use crate::model::registers::Bars;
+use crate::model::place::Place;
+use crate::model::registers::{Bars, Doubt, DoubtKind};
 
 /// What one register is made of.
 #[derive(Debug)]
@@ -26,6 +27,19 @@ impl Shape {
             .into_iter()
             .flatten()
             .copied()
+    }
+
+    /// The doubt that is left where something has nearly this register's name.
+    pub fn misnamed(&self, place: Place) -> Doubt {
+        Doubt {
+            product_id: None,
+            round: None,
+            bars: self.name_bars,
+            what: DoubtKind::Misnamed {
+                meant: self.name.to_owned(),
+            },
+            place,
+        }
     }
 
     /// Whether a column bears on a verdict, a label finding or what is published.

@@ -1,15 +1,13 @@
 //! `registers/registers.xlsx`: registers kept together, a sheet each.
 
-use crate::gather::books::{self, Book, Sheet};
+use crate::gather::books::{Book, Sheet};
 use crate::gather::registers::files::shown;
 use crate::gather::registers::shapes::{self, Shape, bars_word, nearly};
-use crate::gather::tables::headings::likeness_of;
 use crate::gather::text;
-use crate::guard;
 use crate::model::guide;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::{Doubt, DoubtKind};
+use crate::model::registers::Doubt;
 use crate::words::{english, say};
 use anyhow::{Result, bail};
 use std::path::Path;
@@ -29,13 +27,7 @@ impl Together {
     pub fn read(path: &Path, doubts: &mut Vec<Doubt>, problems: &mut Problems) -> Result<Together> {
         let file = shown(path);
         let bytes = crate::files::read(path)?;
-        let book = guard::guarded(|| books::read(&bytes, &likeness_of)).unwrap_or_else(|| {
-            Err(books::Unreadable::new(
-                say::found_damaged_register(),
-                say::do_restore(),
-            ))
-        });
-        let book = book.or_else(|why| {
+        let book = super::book(&bytes).or_else(|why| {
             bail!(
                 "{file} cannot be read. {} Save it anew from a spreadsheet program as .xlsx, or restore it from a copy.",
                 english().say(&why.message)
@@ -64,10 +56,7 @@ impl Together {
 
     /// A register's sheet as a file of its own, with the name of the whole; none where there is none, or nothing is in it.
     pub fn of(&self, shape: &Shape) -> Option<(String, Book)> {
-        let mut sheets = self.book.sheets.iter();
-        let sheet = sheets.find(|sheet| {
-            !sheet.rows.is_empty() && shape_of(sheet).is_some_and(|of| of.name == shape.name)
-        })?;
+        let sheet = self.sheet(shape)?;
         let of_sheet = self
             .book
             .cleaned
@@ -84,15 +73,19 @@ impl Together {
 
     /// Whether a register's sheet has no row but headings and examples.
     pub fn is_blank(&self, shape: &Shape) -> bool {
-        self.of(shape).is_none_or(|(_, book)| {
-            let rows = book
-                .sheets
-                .iter()
-                .flat_map(|sheet| sheet.rows.iter().skip(1));
-            rows.into_iter().all(|row| {
+        self.sheet(shape).is_none_or(|sheet| {
+            let mut rows = sheet.rows.iter().skip(1);
+            rows.all(|row| {
                 let first = row.cells.first();
                 first.is_none_or(|cell| is_example(&cell.content.shown()))
             })
+        })
+    }
+
+    /// A register's sheet, where something is in it.
+    fn sheet(&self, shape: &Shape) -> Option<&Sheet> {
+        self.book.sheets.iter().find(|sheet| {
+            !sheet.rows.is_empty() && shape_of(sheet).is_some_and(|of| of.name == shape.name)
         })
     }
 
@@ -125,15 +118,7 @@ impl Together {
                 false => say::do_rename_sheet(shape.name),
             },
         );
-        doubts.push(Doubt {
-            product_id: None,
-            round: None,
-            bars: shape.name_bars,
-            what: DoubtKind::Misnamed {
-                meant: shape.name.to_owned(),
-            },
-            place,
-        });
+        doubts.push(shape.misnamed(place));
     }
 }
 

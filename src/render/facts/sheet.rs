@@ -317,11 +317,7 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
     let beside: Vec<String> = [
         Some(words::verdict::sentence(verdict, config)),
         words::near_limit::beside_the_verdict(product, words),
-        Some(
-            words::label::beside_the_verdict(verdict, words)
-                .trim()
-                .to_owned(),
-        ),
+        words::label::beside_the_verdict(verdict, words),
     ]
     .into_iter()
     .flatten()

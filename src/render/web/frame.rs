@@ -3,10 +3,9 @@
 use crate::model::document::Document;
 use crate::render::documents::Failure;
 use crate::render::engine::Engine;
-use crate::render::newsletter::{FUEL, failure, whole_lines};
-use minijinja::{AutoEscape, Environment, UndefinedBehavior, Value};
+use crate::render::newsletter::{FUEL, failure, value, whole_lines};
+use minijinja::{AutoEscape, Environment, UndefinedBehavior};
 use serde_json::{Map, Value as Json, json};
-use std::collections::BTreeMap;
 
 /// The templates of the pages; the first is the frame of all others.
 const TEMPLATES: [&str; 7] = [
@@ -119,26 +118,9 @@ impl<'a> Frame<'a> {
             .get_template(place.template)
             .map_err(|error| fail(&error))?;
         let text = template
-            .render(value(context))
+            .render(value(context, &|text| clean(&text)))
             .map_err(|error| fail(&error))?;
         Ok(Document::text(place.path, text))
-    }
-}
-
-fn value(json: Json) -> Value {
-    match json {
-        Json::Null => Value::from(()),
-        Json::Bool(yes) => Value::from(yes),
-        Json::Number(number) => match number.as_i64() {
-            Some(whole) => Value::from(whole),
-            None => Value::from(number.as_f64()),
-        },
-        Json::String(text) => Value::from(clean(&text)),
-        Json::Array(items) => items.into_iter().map(value).collect(),
-        Json::Object(fields) => {
-            let fields = fields.into_iter().map(|(name, field)| (name, value(field)));
-            Value::from(fields.collect::<BTreeMap<String, Value>>())
-        }
     }
 }
 

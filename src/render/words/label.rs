@@ -39,15 +39,15 @@ pub fn sentences(
 
 /// What the reader of a verdict must know of the label, to be set after the sentence beside it; nothing where no ingredient
 /// is against the rule.
-pub fn beside_the_verdict(product: &ProductVerdict, words: &Catalogue) -> String {
+pub fn beside_the_verdict(product: &ProductVerdict, words: &Catalogue) -> Option<String> {
     if product.label.finding != LabelFinding::GlutenSource {
-        return String::new();
+        return None;
     }
     let verdict = match product.verdict {
         Verdict::OverLimit => "over",
         Verdict::WithinLimit(_) | Verdict::NoVerdict => "other",
     };
-    format!(" {}", words.say(&say::label_beside_verdict(verdict)))
+    Some(words.say(&say::label_beside_verdict(verdict)))
 }
 
 /// More explanations than this would crowd out the results.
