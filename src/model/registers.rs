@@ -367,6 +367,8 @@ pub enum DoubtKind {
         /// Path of the lab file below the programme folder (`inbox/…`), or a glob on it.
         file: String,
     },
+    /// A file whose name is nearly that of the workbook of registers: it could hold any of them.
+    MisnamedWorkbook,
     /// A file whose name is nearly a register's.
     Misnamed {
         /// The register that it seems to be.

@@ -96,6 +96,7 @@ fn doubted(doubt: &DoubtKind) -> Said {
         DoubtKind::Field { column, written } => say::reason_field(column, written),
         DoubtKind::Row => say::reason_row(),
         DoubtKind::Report { file } => say::reason_report(file),
+        DoubtKind::MisnamedWorkbook => say::reason_misnamed_workbook(),
         DoubtKind::Misnamed { meant } => say::reason_misnamed(meant),
     }
 }

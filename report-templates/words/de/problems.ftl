@@ -492,6 +492,12 @@ found_misnamed_sheet = So heißt beinahe das Register { $register }; das Tabelle
 # What to do about it.
 do_rename_sheet = Falls es dieses Register ist, nennen Sie das Tabellenblatt „{ $register }“. Falls nicht, entfernen Sie es.
 
+# A file whose name is nearly that of the workbook of registers.
+found_misnamed_workbook = So heißt beinahe die Arbeitsmappe der Register, registers.xlsx (oder .xls, .ods); die Datei wird nicht gelesen, und bis das geklärt ist, erhält kein Produkt ein Urteil.
+
+# What to do about it.
+do_rename_workbook = Falls es diese Arbeitsmappe ist, nennen Sie sie registers.xlsx oder speichern Sie sie so. Falls nicht, nehmen Sie die Datei aus registers/ heraus.
+
 # What to do where it is the register that the program keeps itself.
 do_take_issued_out = Das Register dessen, was herausgegeben wurde, führt die Software selbst in registers/issued.csv. Entfernen Sie das Tabellenblatt.
 

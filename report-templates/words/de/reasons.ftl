@@ -54,6 +54,9 @@ reason_report = Was das Register der Prüfberichte zu { $file } sagt, ist nicht 
 # A file in the folder of registers is nearly named as one.
 reason_misnamed = Eine Datei heißt beinahe wie das Register { $meant } und wurde nicht gelesen: Bis das geklärt ist, wird nichts entschieden.
 
+# Likewise as the workbook in which registers are kept together.
+reason_misnamed_workbook = Eine Datei heißt beinahe wie die Arbeitsmappe der Register und wurde nicht gelesen: Bis das geklärt ist, wird nichts entschieden.
+
 ## Within
 
 # Every package had less than the assay can put a number on, and that is within the limit.

@@ -492,6 +492,12 @@ found_misnamed_sheet = This is nearly the name of the register of { $register };
 # What to do about it.
 do_rename_sheet = If it is that register, name the sheet “{ $register }”. If not, take it out.
 
+# A file whose name is nearly that of the workbook of registers.
+found_misnamed_workbook = This is nearly the name of the workbook of registers, which is registers.xlsx (or .xls, .ods); it is not read, and until that is settled, no product gets a verdict.
+
+# What to do about it.
+do_rename_workbook = If it is that workbook, rename it to registers.xlsx or save it as that. If not, move it out of registers/.
+
 # What to do where it is the register that the program keeps itself.
 do_take_issued_out = The program keeps the register of what was issued by itself, in registers/issued.csv. Take the sheet out.
 

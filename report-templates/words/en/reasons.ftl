@@ -55,6 +55,9 @@ reason_report = What the register of reports says of { $file } cannot be used.
 # A file in the folder of registers is nearly named as one.
 reason_misnamed = A file is nearly named as the register of { $meant }, and was not read: until that is settled, nothing is decided.
 
+# Likewise as the workbook in which registers are kept together.
+reason_misnamed_workbook = A file is nearly named as the workbook of registers, and was not read: until that is settled, nothing is decided.
+
 ## Within
 
 # Every package had less than the assay can put a number on, and that is within the limit.

@@ -492,6 +492,12 @@ found_misnamed_sheet = Este es casi el nombre del registro { $register }; la hoj
 # What to do about it.
 do_rename_sheet = Si es ese registro, llame a la hoja «{ $register }». Si no, quítela.
 
+# A file whose name is nearly that of the workbook of registers.
+found_misnamed_workbook = Este es casi el nombre del libro de registros, registers.xlsx (o .xls, .ods); no se lee y, mientras no se aclare, ningún producto recibe un dictamen.
+
+# What to do about it.
+do_rename_workbook = Si es ese libro, cámbiele el nombre a registers.xlsx o guárdelo así. Si no, sáquelo de registers/.
+
 # What to do where it is the register that the program keeps itself.
 do_take_issued_out = El registro de lo emitido lo lleva el propio programa informático en registers/issued.csv. Quite la hoja.
 

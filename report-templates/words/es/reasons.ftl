@@ -54,6 +54,9 @@ reason_report = Lo que el registro de informes dice de { $file } no puede usarse
 # A file in the folder of registers is nearly named as one.
 reason_misnamed = Un archivo se llama casi como el registro { $meant } y no se ha leído: mientras no se aclare, no se decide nada.
 
+# Likewise as the workbook in which registers are kept together.
+reason_misnamed_workbook = Un archivo tiene casi el nombre del libro de registros y no se leyó: mientras no se aclare, no se decide nada.
+
 ## Within
 
 # Every package had less than the assay can put a number on, and that is within the limit.

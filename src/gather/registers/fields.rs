@@ -27,8 +27,7 @@ pub struct Table {
     file: String,
     sheet: Sheet,
     headings: Headings,
-    /// The column that marks an example row.
-    marks: &'static str,
+    shape: &'static Shape,
     /// Cells from whose text control characters were left out, by row and column.
     cleaned: BTreeSet<(u32, u32)>,
 }
@@ -70,7 +69,7 @@ impl Table {
             file,
             sheet,
             headings,
-            marks: shape.needed[0],
+            shape,
             cleaned,
         })
     }
@@ -83,8 +82,8 @@ impl Table {
     /// Its rows, each as named fields, apart from examples.
     pub fn rows(&self) -> impl Iterator<Item = Fields<'_>> {
         let rows = self.sheet.rows.iter().skip(1);
-        rows.map(|row| Fields { table: self, row })
-            .filter(|fields| !is_example(&fields.written(self.marks)))
+        rows.filter(|row| !is_example(row, self.shape))
+            .map(|row| Fields { table: self, row })
     }
 }
 

@@ -8,7 +8,7 @@ use crate::gather::text;
 use crate::model::guide;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
-use crate::model::registers::Doubt;
+use crate::model::registers::{Bars, Doubt, DoubtKind};
 use crate::words::say;
 use anyhow::{Result, bail};
 use std::path::{Path, PathBuf};
@@ -82,6 +82,9 @@ impl Files {
                             doubts.push(misnamed(&path, shape, problems));
                             files.near.push((shape, path));
                         }
+                        None if nearly(&stem, TOGETHER) => {
+                            doubts.push(misnamed_workbook(&path, problems));
+                        }
                         None => stranger(&path, is_file, problems),
                     }
                 }
@@ -151,6 +154,24 @@ fn misnamed(path: &Path, shape: &'static Shape, problems: &mut Problems) -> Doub
         say::do_rename(shape.name),
     );
     shape.misnamed(place)
+}
+
+/// Tells of a file whose name is nearly that of the workbook of registers: what it holds could be any of them.
+fn misnamed_workbook(path: &Path, problems: &mut Problems) -> Doubt {
+    let place = Place::file(shown(path));
+    problems.add(
+        Code::RegisterError,
+        place.clone(),
+        say::found_misnamed_workbook(),
+        say::do_rename_workbook(),
+    );
+    Doubt {
+        product_id: None,
+        round: None,
+        bars: Bars::Verdict,
+        what: DoubtKind::MisnamedWorkbook,
+        place,
+    }
 }
 
 fn stranger(path: &Path, is_file: bool, problems: &mut Problems) {

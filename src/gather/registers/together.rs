@@ -1,6 +1,6 @@
 //! `registers/registers.xlsx`: registers kept together, a sheet each.
 
-use crate::gather::books::{Book, Sheet};
+use crate::gather::books::{Book, Cell, Content, Row, Sheet};
 use crate::gather::registers::files::shown;
 use crate::gather::registers::shapes::{self, Shape, bars_word, nearly};
 use crate::gather::text;
@@ -75,10 +75,7 @@ impl Together {
     pub fn is_blank(&self, shape: &Shape) -> bool {
         self.sheet(shape).is_none_or(|sheet| {
             let mut rows = sheet.rows.iter().skip(1);
-            rows.all(|row| {
-                let first = row.cells.first();
-                first.is_none_or(|cell| is_example(&cell.content.shown()))
-            })
+            rows.all(|row| is_example(row, shape))
         })
     }
 
@@ -134,7 +131,19 @@ fn name_of(sheet: &Sheet) -> String {
     text::plain(name).trim().to_lowercase()
 }
 
-/// Whether the first cell of a row marks it as an example.
-pub fn is_example(first: &str) -> bool {
-    first.trim().eq_ignore_ascii_case(guide::EXAMPLE)
+/// Whether a row is the example of a new register, as it was laid out: marked as one, and with no words but the example's. A
+/// row that keeps the mark under words of a person's own is read like any other, so that nothing of theirs is lost in silence.
+pub fn is_example(row: &Row, shape: &Shape) -> bool {
+    let of_shape = |guide: &&guide::Guide| guide.name == shape.name;
+    let Some(guide) = guide::GUIDES.iter().find(of_shape) else {
+        return false;
+    };
+    let shown = row.cells.iter().map(|cell| cell.content.shown());
+    let texts: Vec<String> = shown.map(|text| text.trim().to_owned()).collect();
+    let is_of_example = |(cell, text): (&Cell, &String)| {
+        let is_text = matches!(cell.content, Content::Text(_));
+        !is_text || guide.columns.iter().any(|column| column.example == text)
+    };
+    texts.iter().any(|text| text == guide::EXAMPLE)
+        && row.cells.iter().zip(&texts).all(is_of_example)
 }

@@ -50,7 +50,7 @@ pub struct Guide {
     pub columns: &'static [Column],
 }
 
-/// What stands in the first column of an example row: such a row is not read.
+/// What stands in the first column of an example row: such a row is not read while all its words are the example's.
 pub const EXAMPLE: &str = "(example)";
 
 /// The page of explanations in registers/, which is no register.
@@ -89,8 +89,8 @@ pub fn page(width: usize) -> String {
     let lede = format!(
         "The registers are the tables that you keep. Each is a file of its own name in registers/ (.csv, .xlsx, .xls or .ods), \
          or a sheet of that name in one workbook, registers/registers.xlsx; it must not be in both. The first row has the \
-         headings; their order does not matter, and a column that need not be filled in may be left out. A row whose first \
-         column says {EXAMPLE} is an example, and is not read."
+         headings; their order does not matter, and a column that need not be filled in may be left out. The row that \
+         begins with {EXAMPLE} is an example, and is not read until something of your own stands in it."
     );
     push(&mut text, &lede, "", width);
     for guide in GUIDES {

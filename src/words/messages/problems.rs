@@ -224,6 +224,10 @@ messages! {
     found_misnamed_sheet(register: text, bars: ["verdict" "issue"]);
     /// What to do about it.
     do_rename_sheet(register: text);
+    /// A file whose name is nearly that of the workbook of registers.
+    found_misnamed_workbook();
+    /// What to do about it.
+    do_rename_workbook();
     /// What to do where it is the register that the program keeps itself.
     do_take_issued_out();
     /// A register without headings.

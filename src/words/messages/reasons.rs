@@ -26,6 +26,8 @@ messages! {
     reason_report(file: text);
     /// A file is nearly named as a register.
     reason_misnamed(meant: text);
+    /// A file is nearly named as the workbook of registers.
+    reason_misnamed_workbook();
     /// Every package had too little to measure.
     reason_none_measured(packages: count, below: text, rule: ["fails" "passes" "detection"], limit: text);
     /// Every package is within the limit.

@@ -51,7 +51,14 @@ fn moved(example: bool) -> Workspace {
             let mut rows = rows(&workspace.text(&path));
             fs::remove_file(workspace.path(&path)).expect("is there");
             if example {
-                rows.insert(1, vec!["(Example)".to_owned(), "whatever".to_owned()]);
+                let guide = GUIDES.iter().find(|guide| guide.name == *name);
+                let column = |heading: &String| {
+                    let columns = guide.expect("is explained").columns;
+                    let known = columns.iter().find(|column| column.name == heading);
+                    known.map_or("", |column| column.example).to_owned()
+                };
+                let example = rows[0].iter().map(column).collect();
+                rows.insert(1, example);
             }
             (*name, rows)
         })
@@ -77,7 +84,7 @@ fn a_fault_in_the_workbook_is_named_with_its_sheet_and_cell() {
     let workspace = Workspace::new();
     fs::remove_file(workspace.path("registers/products.csv")).expect("is there");
     let products = rows(
-        "product_id,name,claim,oats\n(example),A,gluten-free,wild\nP1,Loaf,gluten-free,wild\n",
+        "product_id,name,claim,oats\n(example),Oat Biscuits,gluten-free,purity-protocol\nP1,Loaf,gluten-free,wild\n",
     );
     workspace.with("registers/registers.xlsx", book(&[("Products", products)]));
     let told = workspace.run(&["check"]).exits(1).stdout();
@@ -89,7 +96,7 @@ fn a_fault_in_the_workbook_is_named_with_its_sheet_and_cell() {
 #[test]
 fn a_register_is_not_in_a_file_and_in_the_workbook() {
     let workspace = Workspace::new();
-    let headings = || rows("product_id,name,claim\n(example),A,gluten-free\n");
+    let headings = || rows("product_id,name,claim\n(example),Oat Biscuits,gluten-free\n");
     workspace.with(
         "registers/registers.xlsx",
         book(&[("products", headings())]),
@@ -204,4 +211,53 @@ fn the_page_of_explanations_is_the_same_everywhere() {
     assert_eq!(flat(&page), flat(&printed));
     let help = workspace.run(&["help", "registers"]).exits(0).stdout();
     assert!(flat(&help).contains(&flat(&page)));
+}
+
+#[test]
+fn a_row_typed_over_the_example_is_not_lost_with_its_mark() {
+    let workspace = Workspace::new();
+    let typed = "file,package_code,extraction,action,reason,by,on\n\
+        (example),A1,1,exclude,A spill,O. Fennimore,2031-03-20\n";
+    let check = |workspace: &Workspace| workspace.run(&["check"]).exits(1).stdout();
+    workspace.with("registers/corrections.csv", typed);
+    let told = check(&workspace);
+    assert!(
+        told.contains("registers/corrections.csv") && told.contains("A2"),
+        "{told}"
+    );
+    fs::remove_file(workspace.path("registers/corrections.csv")).expect("is there");
+    workspace.with(
+        "registers/registers.xlsx",
+        book(&[("corrections", rows(typed))]),
+    );
+    let told = check(&workspace);
+    assert!(
+        told.contains("registers/registers.xlsx") && told.contains("A2"),
+        "{told}"
+    );
+}
+
+#[test]
+fn a_file_nearly_named_as_the_workbook_lets_nothing_be_decided() {
+    for name in [
+        "register.xlsx",
+        "registers.xlsm",
+        "Registers (1).xlsx",
+        "registers.csv",
+    ] {
+        let workspace = Workspace::new();
+        workspace.with("inbox/a.csv", "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,<5\nA2,2,<5\nA3,1,<5\nA3,2,<5\n");
+        assert_eq!(
+            workspace.results()["products"][0]["verdict"],
+            "within_limit"
+        );
+        workspace.with(&format!("registers/{name}"), "x");
+        let results = workspace.results();
+        assert_eq!(results["products"][0]["verdict"], "no_verdict", "{name}");
+        let problems = results["problems"].as_array().expect("are listed");
+        let told = problems
+            .iter()
+            .any(|problem| problem["code"] == "register_error");
+        assert!(told, "{name}: {problems:?}");
+    }
 }
