@@ -7,7 +7,6 @@ use crate::archive::edition::{Change, SheetKey};
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::ProductVerdict;
-use crate::render::facts::sheet;
 use crate::words::{Catalogue, Said, say};
 use anyhow::Result;
 use serde_json::Value;
@@ -26,7 +25,7 @@ pub struct Former {
 
 /// The sheets of a bag, worked out again; none where its folder cannot be read as a programme.
 pub fn former(bag: &Path, decide: Decide<'_>) -> BTreeMap<SheetKey, Former> {
-    let Ok((config, products)) = decide(&bag::programme(bag)) else {
+    let Ok((_, products)) = decide(&bag::programme(bag)) else {
         return BTreeMap::new();
     };
     let sheets = products.into_iter().map(|judged| {
@@ -34,17 +33,18 @@ pub fn former(bag: &Path, decide: Decide<'_>) -> BTreeMap<SheetKey, Former> {
             product_id: judged.verdict.product.product_id.clone(),
             round: judged.verdict.round.clone(),
         };
-        (key, Former::of(judged, &config))
+        (key, Former::of(judged))
     });
     sheets.collect()
 }
 
 impl Former {
-    fn of(judged: JudgedProduct, config: &Config) -> Former {
-        let content = sheet::content(&judged, config);
+    fn of(judged: JudgedProduct) -> Former {
+        let sheet = judged.sheet();
+        let content = serde_json::to_value(&sheet.content);
         Former {
-            sha256: sheet::content_sha256(&content),
-            content: serde_json::to_value(content).expect("facts are text, numbers and lists"),
+            sha256: sheet.sha256.clone(),
+            content: content.expect("facts are text, numbers and lists"),
             judged,
         }
     }
@@ -52,7 +52,7 @@ impl Former {
     /// What else is not what it was, in words: short facts with their old and new text, then the parts of the sheet that
     /// read otherwise.
     pub fn against(&self, now: &JudgedProduct, config: &Config) -> Vec<String> {
-        let new = Former::of(now.clone(), config);
+        let new = Former::of(now.clone());
         let words = &config.words;
         let mut told: Vec<String> = facts(&self.judged.verdict, &now.verdict, words)
             .iter()

@@ -107,7 +107,7 @@ pub fn judge(
             // What is printed is known later.
             publication_said: String::new(),
             exhibits: Vec::new(),
-            content_sha256: String::new(),
+            sheet: None,
             verdict,
         })
         .collect();

@@ -7,6 +7,7 @@ use crate::model::place::LabFile;
 use crate::model::problem::Problems;
 use crate::model::publication::{Audience, Publication, UnderRevision};
 use crate::model::registers::Registers;
+use crate::model::sheet::Sheet;
 use crate::model::statistics::{ProductStatistics, ProgrammeStatistics};
 use crate::model::understanding::Understanding;
 use crate::model::verdict::{ProductVerdict, Verdict};
@@ -54,8 +55,19 @@ pub struct JudgedProduct {
     pub publication: Publication,
     /// What that rests on, in words.
     pub publication_said: String,
-    /// SHA-256 of what its sheet says, without number, revision or date.
-    pub content_sha256: String,
+    /// What its sheet says: none until the states of publication are noted, and the same from then on.
+    pub sheet: Option<Arc<Sheet>>,
+}
+
+impl JudgedProduct {
+    /// What its sheet says.
+    ///
+    /// # Panics
+    /// Before the states of publication are noted.
+    pub fn sheet(&self) -> &Sheet {
+        let sheet = self.sheet.as_deref();
+        sheet.expect("a sheet is asked for once its state is noted")
+    }
 }
 
 /// What an earlier round of a product came to.

@@ -49,6 +49,8 @@ pub mod followup;
 
 pub mod publication;
 
+pub mod sheet;
+
 pub mod decided;
 
 pub mod results;

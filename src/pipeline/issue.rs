@@ -365,7 +365,7 @@ fn enter(decided: &mut Decided, rows: &mut [IssuedRevision], config: &Config, on
     for (at, row) in rows.iter_mut().enumerate() {
         for judged in &mut decided.products {
             if is_of(row, judged) {
-                row.content_sha256 = judged.content_sha256.clone();
+                row.content_sha256 = judged.sheet().sha256.clone();
                 if let Some(last) = judged.verdict.issued.last_mut() {
                     last.content_sha256 = row.content_sha256.clone();
                 }

@@ -15,6 +15,7 @@ use crate::render::words;
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 /// A product and a round.
 pub type Key = (String, String);
@@ -53,11 +54,11 @@ pub fn note_issuing(
                 was_there && published.contains(&earlier)
             })
         });
-        judged.content_sha256 = sheet::content_sha256(&sheet::content(judged, config));
+        let said = sheet::sheet(judged, config);
         let last = judged.verdict.issued.last();
-        let as_issued = last.is_some_and(|last| {
-            last.content_sha256 == judged.content_sha256 || issuing.contains(&own)
-        });
+        let as_issued =
+            last.is_some_and(|last| last.content_sha256 == said.sha256 || issuing.contains(&own));
+        judged.sheet = Some(Arc::new(said));
         judged.publication = publication::publication(&judged.verdict, &circumstances, as_issued);
         judged.publication_said = words::publication::why(&judged.publication);
         if judged.publication.is_public() {

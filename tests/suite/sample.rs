@@ -19,6 +19,7 @@ use galleyproof::model::registers::{Package, Product};
 use galleyproof::model::rule::Rule;
 use galleyproof::model::statistics::{Bounds, ProductStatistics, Share};
 use galleyproof::model::verdict::{Grade, ProductVerdict, Verdict};
+use galleyproof::render::facts::sheet;
 use std::path::Path;
 use std::sync::Arc;
 
@@ -222,7 +223,7 @@ impl Sample {
             },
             publication_said: String::new(),
             exhibits: Vec::new(),
-            content_sha256: String::new(),
+            sheet: None,
             verdict: ProductVerdict {
                 notify_maker: verdict == Verdict::OverLimit,
                 product: self.product,
@@ -439,5 +440,13 @@ pub fn malt_finding(before: &str, after: &str) -> LabelReview {
         precautionary: vec!["May contain traces of soya, milk and tree nuts.".to_owned()],
         languages: Vec::new(),
         unread: false,
+    }
+}
+
+/// The product with what its sheet says, as it is once the states of publication are noted.
+pub fn with_sheet(product: &JudgedProduct, config: &Config) -> JudgedProduct {
+    JudgedProduct {
+        sheet: Some(Arc::new(sheet::sheet(product, config))),
+        ..product.clone()
     }
 }

@@ -25,7 +25,7 @@ const LARGEST_ATTACHMENT: u64 = 1024 * 1024;
 ///
 /// # Errors
 /// Where a lab file that the sheet carries cannot be read, or is no longer what the results were read from.
-pub fn job(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
+pub fn job(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config) -> Result<Job> {
     let mut job = outline(product, facts, config)?;
     complete(&mut job, product, config)?;
     Ok(job)
@@ -35,7 +35,7 @@ pub fn job(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Resu
 ///
 /// # Errors
 /// Where the facts cannot be written as JSON.
-pub fn outline(product: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Result<Job> {
+pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config) -> Result<Job> {
     let verdict = &product.verdict;
     let file = |name: String, made_from: String| JobFile {
         name,

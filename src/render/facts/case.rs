@@ -45,7 +45,7 @@ pub fn case(
     let case = json!({
         "schema": SCHEMA,
         "sheet_number": sheet_number,
-        "content_sha256": product.content_sha256,
+        "content_sha256": product.sheet().sha256,
         "programme": { "name": config.programme.name, "short_name": config.programme.short_name },
         "rule": {
             "regime": rule.regime.word(),

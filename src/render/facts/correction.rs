@@ -3,10 +3,11 @@
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::publication::Correction;
+use crate::model::sheet::ProgrammeFacts;
 use crate::render::Job;
 use crate::render::facts::notice::{Labelled, labelled};
 use crate::render::facts::sheet::{latest_day, sheet_number};
-use crate::render::facts::{DocumentFacts, ProgrammeFacts, notice};
+use crate::render::facts::{DocumentFacts, notice};
 use crate::render::words::{self, breakable};
 use crate::words::{Said, say, yes_or_no};
 use anyhow::Result;

@@ -43,6 +43,7 @@ pub mod summary;
 pub mod digest;
 
 use crate::config::{Config, Programme};
+use crate::model::sheet::ProgrammeFacts;
 use crate::render::words::breakable;
 use crate::words::say;
 use serde::Serialize;
@@ -92,29 +93,6 @@ impl DocumentFacts {
             words: config.words.fixed(groups),
         }
     }
-}
-
-/// Who the programme is.
-#[derive(Clone, Debug, Serialize)]
-pub struct ProgrammeFacts {
-    /// In full.
-    pub name: String,
-    /// Leads each sheet number.
-    pub short_name: String,
-    /// Where we can be written to.
-    pub email: Option<String>,
-    /// Postal address, a line each.
-    pub address: Vec<String>,
-    /// As printed.
-    pub website: Option<String>,
-    /// Who signs.
-    pub director: Option<String>,
-    /// Where mistakes are reported.
-    pub corrections: Option<String>,
-    /// Who pays, what we are not.
-    pub statement: Option<String>,
-    /// What is kept of each package.
-    pub retained: Option<String>,
 }
 
 impl ProgrammeFacts {

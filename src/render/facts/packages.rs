@@ -3,99 +3,14 @@
 use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::rule::Rule;
+use crate::model::sheet::{
+    BlockState, ExtractionCell, ExtractionRow, Heads, PackageRow, PackageTable,
+};
 use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
 use crate::render::words::{self, breakable_to};
 use crate::words::{Catalogue, say};
-use serde::Serialize;
 use std::collections::BTreeMap;
-
-/// A table of packages.
-#[derive(Clone, Debug, Serialize)]
-pub struct PackageTable {
-    /// `ppm` or `mg/kg`.
-    pub unit: &'static str,
-    /// Columns of extractions; further ones stand in rows below.
-    pub columns: usize,
-    /// Width of the column of codes, in points.
-    pub code_width: f64,
-    /// Whether any figure stands in parentheses, because it is not used.
-    pub has_unused: bool,
-    /// The heads of the columns that name the unit.
-    pub heads: Heads,
-    /// The packages, by code.
-    pub packages: Vec<PackageRow>,
-}
-
-/// Heads of columns, with the unit.
-#[derive(Clone, Debug, Serialize)]
-pub struct Heads {
-    /// `Extractions, ppm`.
-    pub extractions: String,
-    /// `Difference, ppm`.
-    pub difference: String,
-    /// `Package result, ppm`.
-    pub result: String,
-}
-
-/// One package.
-#[derive(Clone, Debug, Serialize)]
-pub struct PackageRow {
-    /// What the lab was given.
-    pub code: String,
-    /// The maker's lot.
-    pub lot: Option<String>,
-    /// As printed.
-    pub best_by: Option<String>,
-    /// Day of purchase, `2031-03-04`.
-    pub bought_on: Option<String>,
-    /// `2031-03-04, Market Hall`.
-    pub bought: Option<String>,
-    /// Its extractions, in rows of as many as the table has columns.
-    pub rows: Vec<ExtractionRow>,
-    /// How far they are apart; none where fewer than two are usable.
-    pub found: Option<String>,
-    /// Whether that is a figure; else it says that all are beyond what the assay measures.
-    pub found_is_figure: bool,
-    /// How far they may be.
-    pub allowed: Option<String>,
-    /// What they give together.
-    pub result: String,
-    /// `over`, `within` or `none`: the ink of the result's block.
-    pub state: BlockState,
-}
-
-/// Extractions side by side.
-#[derive(Clone, Debug, Serialize)]
-pub struct ExtractionRow {
-    /// In the rows after the first: `further extractions 3, 4`.
-    pub label: Option<String>,
-    /// The figures; none where there is no such extraction.
-    pub cells: Vec<Option<ExtractionCell>>,
-}
-
-/// One extraction.
-#[derive(Clone, Debug, Serialize)]
-pub struct ExtractionCell {
-    /// `12.4`, `<5`, `none`.
-    pub figure: String,
-    /// Whether there is a reading; else the figure is a word.
-    pub is_reading: bool,
-    /// Whether it counts.
-    pub used: bool,
-}
-
-/// The ink of a block.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum BlockState {
-    /// Solid: over the limit.
-    Over,
-    /// Outline: within it.
-    Within,
-    /// Dashes: undecided.
-    None,
-}
 
 impl BlockState {
     /// The ink of a standing.

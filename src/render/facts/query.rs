@@ -5,8 +5,9 @@
 use crate::config::{Config, Lab};
 use crate::model::decided::JudgedProduct;
 use crate::model::package::PackageResult;
+use crate::model::sheet::ProgrammeFacts;
 use crate::render::Job;
-use crate::render::facts::{DocumentFacts, ProgrammeFacts, lines};
+use crate::render::facts::{DocumentFacts, lines};
 use crate::render::words::breakable;
 use crate::render::words::query::{Question, QuestionKind, question};
 use crate::words::{say, yes_or_no};

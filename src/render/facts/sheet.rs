@@ -4,12 +4,15 @@ use crate::config::{Attach, Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::registers::Product;
+use crate::model::sheet::{
+    BlockState, LabelFacts, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent, VerdictFacts,
+};
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;
 use crate::render::facts::carried;
 use crate::render::facts::edition::Edition;
-use crate::render::facts::packages::{self, BlockState, PackageTable};
-use crate::render::facts::{Attachment, DocumentFacts, ProgrammeFacts, lines};
+use crate::render::facts::packages;
+use crate::render::facts::{Attachment, DocumentFacts, lines};
 use crate::render::words::{self, breakable};
 use crate::words::{Catalogue, say};
 use chrono::NaiveDate;
@@ -17,13 +20,13 @@ use serde::Serialize;
 
 /// Everything that the sheet's template may see.
 #[derive(Clone, Debug, Serialize)]
-pub struct SheetFacts {
+pub struct SheetFacts<'a> {
     /// What the PDF says about itself.
     pub document: DocumentFacts,
     /// Which revision it is.
     pub edition: Edition,
     /// What it says.
-    pub content: SheetContent,
+    pub content: &'a SheetContent,
     /// Where in each file of the provenance the numbers stand, with the file's checksum. A file that is changed elsewhere
     /// changes this, and makes no revision.
     pub places: Vec<String>,
@@ -37,102 +40,17 @@ pub struct SheetFacts {
     pub(crate) latest_day: Option<NaiveDate>,
 }
 
-/// What a sheet says: a change here makes a new revision.
-#[derive(Clone, Debug, Serialize)]
-pub struct SheetContent {
-    /// Whose sheet it is.
-    pub programme: ProgrammeFacts,
-    /// What was tested.
-    pub product: ProductFacts,
-    /// The verdict.
-    pub verdict: VerdictFacts,
-    /// The pictures of the ruler, in words; each is made of three drawings: head, rows, scale.
-    pub rulers: Vec<String>,
-    /// What the marks of the ruler mean.
-    pub key: String,
-    /// The packages.
-    pub table: PackageTable,
-    /// What a reader of the table must know beyond its figures.
-    pub notes: Vec<String>,
-    /// What the result says.
-    pub says: String,
-    /// What it does not say.
-    pub says_not: String,
-    /// The label.
-    pub label: LabelFacts,
-    /// What passed between the programme and the maker.
-    pub correspondence: Vec<String>,
-    /// How was tested and decided.
-    pub method: Vec<String>,
-    /// Which report and which file each of the numbers comes from.
-    pub provenance: Vec<String>,
-    /// What every sheet says last.
-    pub caution: String,
-    /// Who answers for the sheet, how mistakes are mended, and what it is not for.
-    pub imprint: Vec<String>,
-}
-
-/// What was tested.
-#[derive(Clone, Debug, Serialize)]
-pub struct ProductFacts {
-    /// The programme's own name for it.
-    pub product_id: String,
-    /// The round of testing.
-    pub round: String,
-    /// As on the package.
-    pub name: String,
-    /// Letters in the name, which decide its size.
-    pub name_length: usize,
-    /// As on the package.
-    pub brand: Option<String>,
-    /// As on the package.
-    pub net_content: Option<String>,
-    /// Sold as what, how many packages, when, barcode, certifier.
-    pub claim_line: String,
-}
-
-/// The verdict.
-#[derive(Clone, Debug, Serialize)]
-pub struct VerdictFacts {
-    /// The ink of its block.
-    pub state: BlockState,
-    /// `Below 20 ppm`.
-    pub words: String,
-    /// `All 3 packages tested below the limit.`
-    pub count: String,
-    /// The sentence beside it.
-    pub sentence: String,
-}
-
-/// The label.
-#[derive(Clone, Debug, Serialize)]
-pub struct LabelFacts {
-    /// The ingredient statement as printed, with the terms marked; empty where there is none.
-    pub statement: Vec<Piece>,
-    /// Its length, which decides how densely the page is set.
-    pub length: usize,
-    /// "May contain" and the like, quoted.
-    pub precautionary: Vec<String>,
-    /// What it comes to.
-    pub sentences: Vec<String>,
-}
-
-/// A piece of the statement.
-#[derive(Clone, Debug, Serialize)]
-pub struct Piece {
-    /// As printed.
-    pub text: String,
-    /// Whether it is one of the terms.
-    pub marked: bool,
-}
-
 /// The facts of a product's sheet. `made_on` is printed on a proof, where it is known.
-pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate>) -> SheetFacts {
-    let content = content(product, config);
+pub fn facts<'a>(
+    product: &'a JudgedProduct,
+    config: &Config,
+    made_on: Option<NaiveDate>,
+) -> SheetFacts<'a> {
+    let Sheet { content, sha256 } = product.sheet();
     let (verdict, words) = (&product.verdict, &*config.words);
     let edition = Edition::of(
         sheet_number(verdict, config),
-        &content_sha256(&content),
+        sha256,
         &verdict.issued,
         made_on,
         words,
@@ -149,7 +67,7 @@ pub fn facts(product: &JudgedProduct, config: &Config, made_on: Option<NaiveDate
     SheetFacts {
         places: broken(words::source::places(verdict, words), 18),
         exhibits: exhibits(product, words),
-        carried_words: carried_words(&content, &attachments, config),
+        carried_words: carried_words(content, &attachments, config),
         content,
         edition,
         document,
@@ -164,10 +82,14 @@ pub fn sheet_number(verdict: &ProductVerdict, config: &Config) -> String {
     config.programme.sheet_number(product_id, &verdict.round)
 }
 
-/// SHA-256 over what the sheet says, without its number, revision or date: two equal ones are one revision.
-pub fn content_sha256(content: &SheetContent) -> String {
-    let json = serde_json::to_vec(content).expect("facts are text, numbers and lists");
-    files::sha256_of(&json)
+/// What the sheet of a product says; for everything after the states of publication it is [`JudgedProduct::sheet`].
+pub fn sheet(product: &JudgedProduct, config: &Config) -> Sheet {
+    let content = content(product, config);
+    let json = serde_json::to_vec(&content).expect("facts are text, numbers and lists");
+    Sheet {
+        sha256: files::sha256_of(&json),
+        content,
+    }
 }
 
 /// The title of the PDF.
@@ -218,8 +140,7 @@ fn broken(said: Vec<String>, letters: usize) -> Vec<String> {
     said.iter().map(|said| breakable(said, letters)).collect()
 }
 
-/// What the sheet of a product says.
-pub fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
+fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     let (verdict, words) = (&product.verdict, &*config.words);
     let rule = verdict.rule;
     SheetContent {

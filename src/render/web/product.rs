@@ -87,14 +87,14 @@ fn rulers(
 }
 
 /// Where the numbers come from: each report with the places in its file, then certificates and photographs.
-fn sources(facts: &SheetFacts) -> Vec<String> {
+fn sources(facts: &SheetFacts<'_>) -> Vec<String> {
     let of_reports = facts.content.provenance.iter().zip(&facts.places);
     let of_reports = of_reports.map(|(report, places)| format!("{report} {places}"));
     of_reports.chain(facts.exhibits.iter().cloned()).collect()
 }
 
 /// The revisions, the last one first: a head, and why it was made.
-fn revisions(judged: &JudgedProduct, facts: &SheetFacts, config: &Config) -> Vec<Value> {
+fn revisions(judged: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config) -> Vec<Value> {
     let rows = judged.verdict.issued.iter().rev();
     rows.zip(&facts.edition.revisions)
         .map(|(row, line)| {

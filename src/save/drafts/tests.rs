@@ -102,7 +102,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
         publication: Publication::of_nothing(),
         publication_said: String::new(),
         exhibits: Vec::new(),
-        content_sha256: String::new(),
+        sheet: None,
         verdict: ProductVerdict {
             product: Product {
                 product_id: "FH-01".to_owned(),

@@ -9,7 +9,7 @@ use galleyproof::model::pair::Repeat;
 use galleyproof::model::ppm::Ppm;
 use galleyproof::model::rule::{Limit, Regime, Rule};
 use galleyproof::render::charts::ruler;
-use galleyproof::render::facts::sheet::facts;
+use galleyproof::render::facts::sheet::{facts, sheet};
 use galleyproof::render::words::limit::LimitWords;
 use galleyproof::render::words::{meaning, near_limit, packages, verdict};
 use galleyproof::words::Catalogue;
@@ -30,11 +30,13 @@ fn config(language: &str, rest: &str) -> Config {
 /// are label, method and provenance.
 fn own_words(product: &JudgedProduct, config: &Config) -> Vec<String> {
     let (of, words) = (&product.verdict, &*config.words);
+    let product = &sample::with_sheet(product, config);
     let sheet = facts(product, config, None);
-    let table = sheet.content.table;
+    let content = sheet.content.clone();
+    let table = content.table;
     let mut all = vec![
-        sheet.content.verdict.words,
-        sheet.content.verdict.count,
+        content.verdict.words,
+        content.verdict.count,
         verdict::sentence(of, config),
         near_limit::beside_the_verdict(product, words).unwrap_or_default(),
         meaning::says(product, config),
@@ -116,7 +118,7 @@ fn no_sentence_of_a_sheet_is_left_in_english() {
 fn figures_have_the_decimal_comma_and_dates_the_words_of_the_language() {
     let config = config("de", "");
     let product = products::fullest(&config);
-    let content = facts(&product, &config, None).content;
+    let content = sheet(&product, &config).content;
     let plain = |text: &str| text.replace('\u{a0}', " ");
     let told = plain(&content.correspondence[0]);
     assert_eq!(
@@ -176,7 +178,7 @@ fn packages_beside_those_over_the_limit_are_named() {
         .package("C", &["<5", "<5"])
         .done();
     product.verdict.packages[1].standing = Standing::Inconclusive;
-    let said = facts(&product, &config, None).content.verdict;
+    let said = sheet(&product, &config).content.verdict;
     assert_eq!(
         said.count,
         "1 of 3 packages tested at or above the limit even with the test’s uncertainty taken off."

@@ -25,6 +25,7 @@ mod templates;
 
 mod words;
 
+use crate::sample;
 use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::render::facts::{carried, sheet};
@@ -38,8 +39,9 @@ fn engine(config: &Config) -> Engine {
 
 /// The job of a product's sheet, as a proof.
 fn sheet_job(product: &JudgedProduct, config: &Config) -> Job {
-    let facts = sheet::facts(product, config, None);
-    carried::job(product, &facts, config).expect("a sheet whose lab files are there has a job")
+    let product = sample::with_sheet(product, config);
+    let facts = sheet::facts(&product, config, None);
+    carried::job(&product, &facts, config).expect("a sheet whose lab files are there has a job")
 }
 
 /// Typesets a job that has no mistake in it.

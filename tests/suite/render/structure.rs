@@ -183,6 +183,7 @@ fn a_lab_file_that_changed_meanwhile_is_not_passed_off_as_the_source() {
         .file("inbox/lab.csv", &"0".repeat(64))
         .package("A", &["<5", "<5"])
         .done();
+    let product = sample::with_sheet(&product, &config);
     let facts = sheet::facts(&product, &config, None);
     let error = carried::job(&product, &facts, &config).expect_err("the file is another");
     assert!(
@@ -273,8 +274,8 @@ fn a_sheet_that_equals_its_last_revision_says_so_on_the_page() {
     let folder = tempfile::tempdir().expect("a folder");
     let config = sample::config(folder.path(), "a4", "");
     let mut product = products::none_measured(&config);
-    let facts = sheet::facts(&product, &config, None);
-    product.verdict.issued[0].content_sha256 = sheet::content_sha256(&facts.content);
+    product.verdict.issued[0].content_sha256 = sheet::sheet(&product, &config).sha256;
+    let product = sample::with_sheet(&product, &config);
     let again = sheet::facts(&product, &config, Some(sample::day(6, 1)));
     assert_eq!(again.edition.line, "revision 1 · 6\u{a0}May\u{a0}2031");
     let pdf = typeset(&engine(&config), &config, &sheet_job(&product, &config));

@@ -8,8 +8,9 @@ use galleyproof::model::decided::{EarlierRound, JudgedProduct};
 use galleyproof::model::label::{LabelFinding, LabelTerm, TermClass};
 use galleyproof::model::reason::Reason;
 use galleyproof::model::registers::Processing;
+use galleyproof::model::sheet::SheetContent;
 use galleyproof::model::verdict::Verdict;
-use galleyproof::render::facts::sheet::{SheetContent, facts};
+use galleyproof::render::facts::sheet::sheet;
 
 fn config(rest: &str) -> Config {
     sample::config(std::path::Path::new("no/such/folder"), "a4", rest)
@@ -17,7 +18,7 @@ fn config(rest: &str) -> Config {
 
 /// What a sheet says, with plain spaces and without places to break.
 fn said(product: &JudgedProduct, config: &Config) -> SheetContent {
-    let mut content = facts(product, config, None).content;
+    let mut content = sheet(product, config).content;
     let plain = |text: &mut String| *text = text.replace('\u{a0}', " ").replace('\u{200b}', "");
     for text in [
         &mut content.verdict.words,

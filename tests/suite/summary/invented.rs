@@ -171,7 +171,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
         },
         publication_said: String::new(),
         exhibits: Vec::new(),
-        content_sha256: String::new(),
+        sheet: None,
         verdict: ProductVerdict {
             product: Product {
                 product_id,

@@ -33,14 +33,13 @@ fn text_of<'a>(files: &'a [Document], name: &str) -> &'a str {
 /// Publishes a product's sheet as it stands.
 fn publish(decided: &mut Decided, number: usize, config: &Config) {
     let product = &decided.products[number];
-    let facts = sheet::facts(product, config, None);
     let revision = IssuedRevision {
         sheet_number: sheet::sheet_number(&product.verdict, config),
         product_id: product.verdict.product.product_id.clone(),
         round: product.verdict.round.clone(),
         revision: 1,
         issued_on: product.verdict.day().expect("it was tested"),
-        content_sha256: sheet::content_sha256(&facts.content),
+        content_sha256: sheet::sheet(product, config).sha256,
         reason: None,
         changed: None,
         ..IssuedRevision::default()

@@ -153,12 +153,7 @@ fn means_by_food_group_are_bounds_first() {
 fn sentence(packages: &[&[&str]]) -> String {
     let config = bench::config("us", "");
     let product: JudgedProduct = bench::judged(packages, &config);
-    plain(
-        &sheet::facts(&product, &config, None)
-            .content
-            .verdict
-            .sentence,
-    )
+    plain(&sheet::sheet(&product, &config).content.verdict.sentence)
 }
 
 #[test]
@@ -185,12 +180,7 @@ fn disagree_is_explained_with_its_false_alarms() {
     let config = bench::config("us", "");
     let method = |packages: &[&[&str]]| {
         let product = bench::judged(packages, &config);
-        plain(
-            &sheet::facts(&product, &config, None)
-                .content
-                .method
-                .join(" "),
-        )
+        plain(&sheet::sheet(&product, &config).content.method.join(" "))
     };
     let apart = method(&[&["6", "160"], &["6", "6"], &["7", "7"]]);
     assert!(

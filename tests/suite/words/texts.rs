@@ -8,7 +8,7 @@ use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::extraction::LabRecord;
 use galleyproof::model::language::Language;
 use galleyproof::render::facts::digest;
-use galleyproof::render::facts::sheet::facts;
+use galleyproof::render::facts::sheet::sheet;
 use galleyproof::render::{Engine, newsletter};
 use galleyproof::words::Catalogue;
 use std::sync::Arc;
@@ -42,7 +42,7 @@ fn config(tag: &str, rest: &str) -> Config {
 
 /// What a sheet says of its label, of the method and of where its figures come from.
 fn said(product: &JudgedProduct, config: &Config) -> String {
-    let content = facts(product, config, None).content;
+    let content = sheet(product, config).content;
     let mut said = content.method;
     said.extend(content.provenance);
     said.extend(content.label.sentences);

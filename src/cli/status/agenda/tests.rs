@@ -62,7 +62,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
         },
         publication_said: String::new(),
         exhibits: Vec::new(),
-        content_sha256: String::new(),
+        sheet: None,
         verdict: ProductVerdict {
             product: Product {
                 product_id: id.to_owned(),

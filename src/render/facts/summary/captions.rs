@@ -3,7 +3,7 @@
 
 use crate::config::Config;
 use crate::model::decided::Decided;
-use crate::render::facts::ProgrammeFacts;
+use crate::model::sheet::ProgrammeFacts;
 use crate::render::terms::Terms;
 use crate::words::{Said, say, side};
 use chrono::NaiveDate;
