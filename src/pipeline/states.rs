@@ -5,7 +5,7 @@
 
 use crate::config::Config;
 use crate::judge::{self, publication};
-use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::decided::{Decided, JudgedProduct, OtherRound};
 use crate::model::problem::Problems;
 use crate::model::publication::{Audience, PublicationState, UnderRevision};
 use crate::model::registers::{IssuedRevision, Registers};
@@ -64,6 +64,31 @@ pub fn note_issuing(
         if judged.publication.is_public() {
             published.insert(own);
         }
+    }
+    note_later(&mut decided.products);
+}
+
+/// Notes with each round the published ones that name it. That stands beside what the sheet says, so that a retest is no
+/// revision of it.
+fn note_later(products: &mut [JudgedProduct]) {
+    let mut later: BTreeMap<Key, Vec<OtherRound>> = BTreeMap::new();
+    for index in oldest_first(products) {
+        let judged = &products[index];
+        let named = judged
+            .earlier
+            .iter()
+            .filter(|_| judged.publication.is_public());
+        for round in named {
+            let earlier = (
+                judged.verdict.product.product_id.clone(),
+                round.round.clone(),
+            );
+            let own = judge::verdicts::as_other(&judged.verdict);
+            later.entry(earlier).or_default().push(own);
+        }
+    }
+    for judged in products {
+        judged.later = later.remove(&key(&judged.verdict)).unwrap_or_default();
     }
 }
 

@@ -217,6 +217,7 @@ impl Sample {
         JudgedProduct {
             cautions: Vec::new(),
             earlier: Vec::new(),
+            later: Vec::new(),
             publication: Publication {
                 state: PublicationState::Ready,
                 ..Publication::of_nothing()

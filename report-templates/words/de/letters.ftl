@@ -58,6 +58,7 @@ letter_bought = { $reported ->
 letter_found_over = { $rule ->
     [detection] { $share ->
         [one] In der einen Packung wurde Gluten nachgewiesen.
+        [both] In beiden Packungen wurde Gluten nachgewiesen.
         [all] In allen { $tested } Packungen wurde Gluten nachgewiesen.
        *[some] Gluten wurde in { $over ->
             [one] einer
@@ -66,6 +67,7 @@ letter_found_over = { $rule ->
     }
    *[other] { $share ->
         [one] Die eine Packung lag
+        [both] Beide Packungen lagen
         [all] Alle { $tested } Packungen lagen
        *[some] { $first } von { $tested } Packungen { $over ->
             [one] lag
@@ -78,10 +80,12 @@ letter_found_over = { $rule ->
 letter_found_within = { $rule ->
     [detection] { $packages ->
         [one] In der einen Packung wurde kein Gluten nachgewiesen (Nachweisgrenze { $limit }).
+        [2] In keiner der beiden Packungen wurde Gluten nachgewiesen (Nachweisgrenze { $limit }).
        *[other] In keiner der { $tested } Packungen wurde Gluten nachgewiesen (Nachweisgrenze { $limit }).
     }
    *[other] { $packages ->
         [one] Die eine Packung lag { side_within }.
+        [2] Beide Packungen lagen { side_within }.
        *[other] Alle { $tested } Packungen lagen { side_within }.
     }
 }

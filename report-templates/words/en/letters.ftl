@@ -58,11 +58,13 @@ letter_bought = { $reported ->
 letter_found_over = { $rule ->
     [detection] { $share ->
         [one] In the one package gluten was detected.
+        [both] In both packages gluten was detected.
         [all] In all { $tested } packages gluten was detected.
        *[some] Gluten was detected in { $counted } of { $tested } packages.
     }
    *[other] { $share ->
         [one] The one package
+        [both] Both packages
         [all] All { $tested } packages
        *[some] { $first } of { $tested } packages
     } tested { side_over }.
@@ -72,10 +74,12 @@ letter_found_over = { $rule ->
 letter_found_within = { $rule ->
     [detection] { $packages ->
         [one] In the one package no gluten was detected (LOD { $limit }).
+        [2] In neither of the two packages was gluten detected (LOD { $limit }).
        *[other] In none of the { $tested } packages was gluten detected (LOD { $limit }).
     }
    *[other] { $packages ->
         [one] The one package
+        [2] Both packages
        *[other] All { $tested } packages
     } tested { $rule ->
         [passes] at or below

@@ -58,11 +58,13 @@ letter_bought = { $reported ->
 letter_found_over = { $rule ->
     [detection] { $share ->
         [one] En el único envase se detectó gluten.
+        [both] En los dos envases se detectó gluten.
         [all] En los { $tested } envases se detectó gluten.
        *[some] Se detectó gluten en { $counted } de { $tested } envases.
     }
    *[other] { $share ->
         [one] El único envase dio un resultado
+        [both] Los dos envases dieron un resultado
         [all] Los { $tested } envases dieron un resultado
        *[some] { $first } de { $tested } envases { $over ->
             [one] dio un resultado
@@ -75,6 +77,7 @@ letter_found_over = { $rule ->
 letter_found_within = { $rule ->
     [detection] { $packages ->
         [one] En el único envase no se detectó gluten (límite de detección { $limit }).
+        [2] En ninguno de los dos envases se detectó gluten (límite de detección { $limit }).
        *[other] En ninguno de los { $tested } envases se detectó gluten (límite de detección { $limit }).
     }
    *[other] { $packages ->

@@ -23,7 +23,7 @@ messages! {
     /// What was bought, and how much of it the lab has reported on.
     letter_bought(packages: count, tested: count, reported: ["all" "some" "none"], place: ["shops" "unknown"]);
     /// How many packages are over the limit.
-    letter_found_over(over: count, share: ["one" "all" "some"], first: text, counted: text, tested: text, rule: ["fails" "passes" "detection"], limit: text);
+    letter_found_over(over: count, share: ["one" "both" "all" "some"], first: text, counted: text, tested: text, rule: ["fails" "passes" "detection"], limit: text);
     /// That every package is within it.
     letter_found_within(packages: count, tested: text, rule: ["fails" "passes" "detection"], limit: text);
     /// That there is no verdict.

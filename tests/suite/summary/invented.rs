@@ -165,6 +165,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        later: Vec::new(),
         publication: Publication {
             state: PublicationState::Ready,
             ..Publication::of_nothing()
