@@ -74,6 +74,9 @@ up_to = hasta { $figure }
 # A range in a sentence, where a dash would be read as a minus.
 range_in_text = { $lower } a { $upper }
 
+# In the place of the name of a lab, where programme.toml has none.
+lab_unnamed = el laboratorio
+
 # In a table, where a package has no result; it stands in a list as well.
 no_figure = sin resultado
 

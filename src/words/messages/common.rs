@@ -26,6 +26,8 @@ messages! {
     up_to(figure: text);
     /// A range in a sentence.
     range_in_text(lower: text, upper: text);
+    /// A lab without a name.
+    lab_unnamed();
     /// In the place of a figure.
     no_figure();
     /// In the place of an extraction.
