@@ -48,6 +48,8 @@ pub struct JudgedProduct {
     /// What to bear in mind about the assay and this food; nothing of it decides.
     pub cautions: Vec<Caution>,
     /// The rounds in which the product was tested before, the latest first.
+    pub before: Vec<OtherRound>,
+    /// Those of them that its sheet names.
     pub earlier: Vec<OtherRound>,
     /// The published rounds in which it was tested since, and which name this one; the earliest first.
     pub later: Vec<OtherRound>,

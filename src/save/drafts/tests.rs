@@ -98,6 +98,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
     packages.resize(3, package(Standing::Within));
     JudgedProduct {
         cautions: Vec::new(),
+        before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
         publication: Publication::of_nothing(),

@@ -360,6 +360,8 @@ fn fourteen_months_of_a_programme() {
         &["Entered in registers/followups.csv"],
     );
     assert_eq!(life.state("2032-03-15", "P1", "1").0, "ready");
+    // What the second round's sheet says of the first is as it was.
+    assert_eq!(life.state("2032-03-15", "P1", "2").0, "published");
     life.says(
         &[
             "issue",
@@ -370,6 +372,11 @@ fn fourteen_months_of_a_programme() {
         ],
         &["TKW-P1-1 revision 3"],
     );
+    for round in ["1", "2"] {
+        assert_eq!(life.state("2032-03-16", "P1", round).0, "published");
+    }
+    let issued = fs::read_to_string(life.0.path("registers/issued.csv")).expect("is text");
+    assert!(!issued.contains("TKW-P1-2,P1,2,2"), "{issued}");
     for bag in fs::read_dir(life.0.path("archive"))
         .expect("lists")
         .flatten()
