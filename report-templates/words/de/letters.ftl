@@ -267,10 +267,54 @@ letter_enclosed_label = Anlage
 
 # What goes along, as publishing.attach has it.
 letter_enclosed = { $attach ->
-    [whole] Entwurf des Blattes { $sheet } mit den angehängten Dateien des Labors
-    [excerpt] Entwurf des Blattes { $sheet } mit den angehängten Zellen des Labors
-   *[none] Entwurf des Blattes { $sheet }
+    [whole] Entwurf des Blattes { $sheet } mit den angehängten Dateien des Labors; ein Antwortformular
+    [excerpt] Entwurf des Blattes { $sheet } mit den angehängten Zellen des Labors; ein Antwortformular
+   *[none] Entwurf des Blattes { $sheet }; ein Antwortformular
 }
+
+## The form for the reply
+
+# The title of the form.
+letter_form_head = Ihre Antwort
+
+# Before the number of the sheet.
+letter_form_sheet = Blatt
+
+# Over what the maker can mend.
+letter_form_facts_head = Die Angaben im Entwurf
+
+# A box.
+letter_form_right = Produkt, Chargen, Daten und Zutaten stimmen, wie sie dort stehen.
+
+# A box, with lines to write on.
+letter_form_wrong = Dies stimmt nicht, und so ist es richtig:
+
+# Over the statement.
+letter_form_statement_head = Ihre Stellungnahme
+
+# A box.
+letter_form_no_statement = Wir geben keine Stellungnahme ab.
+
+# A box, with lines to write on.
+letter_form_statement = Bitte drucken Sie dies unverändert auf das Blatt (höchstens 100 Wörter):
+
+# Over the test that a maker may have made.
+letter_form_rest_head = Eine eigene Untersuchung
+
+# A box, where something is kept.
+letter_form_rest = Bitte senden Sie einen Teil dessen, was von den Packungen aufbewahrt ist, an dieses Labor:
+
+# A line to fill in.
+letter_form_name = Name
+
+# Likewise.
+letter_form_position = Funktion
+
+# Likewise.
+letter_form_day = Datum
+
+# Likewise.
+letter_form_signature = Unterschrift
 
 ## The letter of correction
 

@@ -264,10 +264,54 @@ letter_enclosed_label = Enclosed
 
 # What goes along, as publishing.attach has it.
 letter_enclosed = { $attach ->
-    [whole] Draft of sheet { $sheet }, with the laboratory’s files attached to it
-    [excerpt] Draft of sheet { $sheet }, with the laboratory’s cells attached to it
-   *[none] Draft of sheet { $sheet }
+    [whole] Draft of sheet { $sheet }, with the laboratory’s files attached to it; a form for the reply
+    [excerpt] Draft of sheet { $sheet }, with the laboratory’s cells attached to it; a form for the reply
+   *[none] Draft of sheet { $sheet }; a form for the reply
 }
+
+## The form for the reply
+
+# The title of the form.
+letter_form_head = Your reply
+
+# Before the number of the sheet.
+letter_form_sheet = sheet
+
+# Over what the maker can mend.
+letter_form_facts_head = The facts on the draft
+
+# A box.
+letter_form_right = Product, lots, dates and ingredients are right as they stand there.
+
+# A box, with lines to write on.
+letter_form_wrong = This is wrong, and this is right:
+
+# Over the statement.
+letter_form_statement_head = Your statement
+
+# A box.
+letter_form_no_statement = We make no statement.
+
+# A box, with lines to write on.
+letter_form_statement = Please print this on the sheet as it stands (up to 100 words):
+
+# Over the test that a maker may have made.
+letter_form_rest_head = A test of your own
+
+# A box, where something is kept.
+letter_form_rest = Please send a part of what is kept of the packages to this laboratory:
+
+# A line to fill in.
+letter_form_name = Name
+
+# Likewise.
+letter_form_position = Position
+
+# Likewise.
+letter_form_day = Date
+
+# Likewise.
+letter_form_signature = Signature
 
 ## The letter of correction
 

@@ -116,6 +116,34 @@ messages! {
     letter_reply_label();
     /// The label of what goes along.
     letter_enclosed_label();
+    /// The form for the reply.
+    letter_form_head();
+    /// Before the number of the sheet.
+    letter_form_sheet();
+    /// Over what the maker can mend.
+    letter_form_facts_head();
+    /// A box.
+    letter_form_right();
+    /// A box, with lines to write on.
+    letter_form_wrong();
+    /// Over the statement.
+    letter_form_statement_head();
+    /// A box.
+    letter_form_no_statement();
+    /// A box, with lines to write on.
+    letter_form_statement();
+    /// Over the test that a maker may have made.
+    letter_form_rest_head();
+    /// A box, where something is kept.
+    letter_form_rest();
+    /// A line to fill in.
+    letter_form_name();
+    /// Likewise.
+    letter_form_position();
+    /// Likewise.
+    letter_form_day();
+    /// Likewise.
+    letter_form_signature();
     /// What goes along.
     letter_enclosed(attach: ["whole" "excerpt" "none"], sheet: text);
 
