@@ -142,7 +142,7 @@ letter_label_names = Das Zutatenverzeichnis nennt { $terms }; auf der Packung st
 # and Drug Regulations; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, articles 516 and 518; Food Standards
 # Code, Standard 1.2.7 with Schedule 4.
 letter_label_rule = { $law ->
-    [us] 21 CFR 101.91 verlangt für Lebensmittel mit dieser Angabe, dass keine Zutat ein glutenhaltiges Getreide ist und keine aus solchem Getreide stammt, die nicht zur Entfernung von Gluten behandelt wurde.
+    [us] Die Regel 21 CFR 101.91 verlangt für Lebensmittel mit dieser Angabe, dass keine Zutat ein glutenhaltiges Getreide ist und keine aus solchem Getreide stammt, die nicht zur Entfernung von Gluten behandelt wurde.
     [codex] Der Codex-Standard CXS 118 verlangt für Lebensmittel mit dieser Angabe, dass keine Zutat aus Weizen, Roggen oder Gerste stammt, es sei denn, sie wurde eigens zur Entfernung von Gluten behandelt.
     [canada] B.24.018 der kanadischen Food and Drug Regulations verlangt für Lebensmittel mit dieser Angabe, dass sie aus ihren Zutaten kein Gluten von Gerste, Hafer, Roggen, Triticale oder Weizen enthalten.
     [argentina] Die Resolución Conjunta 32/2023 verlangt für Lebensmittel mit dieser Angabe, dass sie ohne Weizen, Hafer, Gerste und Roggen hergestellt werden.

@@ -139,7 +139,7 @@ letter_label_names = The list of ingredients names { $terms }; the package says 
 # and Drug Regulations; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, articles 516 and 518; Food Standards
 # Code, Standard 1.2.7 with Schedule 4.
 letter_label_rule = { $law ->
-    [us] 21 CFR 101.91 asks that a food with this claim has no ingredient that is a gluten-containing grain, and none from such a grain that was not processed to remove gluten.
+    [us] The rule 21 CFR 101.91 asks that a food with this claim has no ingredient that is a gluten-containing grain, and none from such a grain that was not processed to remove gluten.
     [codex] Codex standard CXS 118 asks that a food with this claim has no ingredient of wheat, rye or barley, unless it was specially processed to remove gluten.
     [canada] B.24.018 of the Food and Drug Regulations asks that a food with this claim contains no gluten of barley, oats, rye, triticale or wheat from its ingredients.
     [argentina] Resolución Conjunta 32/2023 asks that a food with this claim is made without wheat, oats, barley and rye.
