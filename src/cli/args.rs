@@ -4,8 +4,9 @@ use crate::model::guide;
 use crate::pipeline::tables;
 use anyhow::{Result, bail};
 use chrono::{DateTime, NaiveDate};
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 use clap_complete::Shell;
+use std::ffi::OsStr;
 use std::path::{Path, PathBuf};
 
 /// Turns a lab's gluten results into results sheets that can be published.
@@ -21,6 +22,12 @@ pub struct Arguments {
     /// The programme folder, in place of naming it last.
     #[arg(short = 'C', global = true, value_name = "DIR")]
     pub at: Option<PathBuf>,
+}
+
+/// Whether a word is the name of a command.
+pub fn is_command(word: &OsStr) -> bool {
+    let commands = Arguments::command();
+    word == "help" || commands.get_subcommands().any(|one| one.get_name() == word)
 }
 
 const EXAMPLES: &str = "\

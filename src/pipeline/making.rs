@@ -365,7 +365,9 @@ impl Run<'_> {
             return Ok(None);
         }
         match newsletter::files(digest, &self.engine) {
-            Ok(files) => {
+            Ok(mut files) => {
+                let (about, day) = (&digest.subject, digest.date);
+                files.push(drafts::newsletter(&files, about, day, self.config));
                 for file in files {
                     self.staging
                         .put(&file.path, &file.bytes, Some(key.clone()))?;

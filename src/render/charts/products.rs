@@ -14,11 +14,12 @@ use crate::render::terms::Terms;
 use crate::words::{say, side};
 use anyhow::Result;
 
-/// Height of the rows in one chart: the room that the newsletter's first page has, and that any later one has.
+/// Height of the rows in one chart: the room that the newsletter's first page has, and that any later one has, each with
+/// the key below.
 fn rows_height(paper: Paper) -> (f64, f64) {
     match paper {
-        Paper::A4 => (522.0, 550.0),
-        Paper::UsLetter => (476.0, 520.0),
+        Paper::A4 => (498.0, 526.0),
+        Paper::UsLetter => (452.0, 496.0),
     }
 }
 

@@ -39,6 +39,9 @@ pub mod packages;
 /// The programme summary.
 pub mod summary;
 
+/// Bars for a page or a mail.
+pub mod bars;
+
 /// The newsletter.
 pub mod digest;
 

@@ -54,6 +54,9 @@ pub mod publication;
 /// The sentences of the newsletter.
 pub mod digest;
 
+/// What labels say, in lists and in the newsletter.
+pub mod on_labels;
+
 use crate::model::package::PackageResult;
 use crate::model::rule::{Decision, Rule};
 use crate::render::charts::style::{Type, text_width};

@@ -3,6 +3,8 @@
 //! How a mail is put together stands in report-templates/ (`mail-maker.txt`, `mail-correction.txt`, `mail-lab.txt`,
 //! `mail.html`), its sentences in the catalogue; a file of the same name in the programme folder replaces one.
 
+mod newsletter;
+
 use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
@@ -14,6 +16,7 @@ use crate::words::{Said, say, side, yes_or_no};
 use anyhow::{Context, Result, anyhow};
 use chrono::NaiveDate;
 use minijinja::{Environment, UndefinedBehavior, context};
+pub use newsletter::newsletter;
 
 /// The templates of all mails, checked.
 pub struct Wording {
