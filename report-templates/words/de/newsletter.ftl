@@ -154,22 +154,7 @@ newsletter_sheet = Blatt { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = Blatt { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Über Grenzwert
-        [detection] Nachgewiesen
-       *[fails] Ab Grenzwert
-    }
-    [within] { $rule ->
-        [passes] Bis Grenzwert
-        [detection] Nicht nachgewiesen
-       *[fails] Unter Grenzwert
-    }
-   *[none] Kein Urteil
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Über { $limit }
@@ -322,6 +307,9 @@ newsletter_head_results = Ergebnis je Packung
 
 # Head of a column.
 newsletter_head_verdict = Urteil
+
+# Likewise: what the labels come to.
+newsletter_head_label = Etikett
 
 # What stands on every page that is not for publication.
 newsletter_proof = Probedruck, nicht zur Veröffentlichung

@@ -139,22 +139,7 @@ newsletter_sheet = Sheet { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = sheet { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Above
-        [detection] Detected
-       *[fails] At or above
-    }
-    [within] { $rule ->
-        [passes] At or below
-        [detection] Not detected
-       *[fails] Below
-    }
-   *[none] No verdict
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Above { $limit }
@@ -307,6 +292,9 @@ newsletter_head_results = Package results
 
 # Head of a column.
 newsletter_head_verdict = Verdict
+
+# Likewise: what the labels come to.
+newsletter_head_label = Label
 
 # What stands on every page that is not for publication.
 newsletter_proof = Proof, not for publication

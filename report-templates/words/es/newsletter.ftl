@@ -148,22 +148,7 @@ newsletter_sheet = Hoja { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = hoja { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Por encima
-        [detection] Detectado
-       *[fails] Igual o superior
-    }
-    [within] { $rule ->
-        [passes] No superior
-        [detection] No detectado
-       *[fails] Por debajo
-    }
-   *[none] Sin dictamen
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Más de { $limit }
@@ -316,6 +301,9 @@ newsletter_head_results = Resultados por envase
 
 # Head of a column.
 newsletter_head_verdict = Dictamen
+
+# Likewise: what the labels come to.
+newsletter_head_label = Etiqueta
 
 # What stands on every page that is not for publication.
 newsletter_proof = Prueba, no publicable

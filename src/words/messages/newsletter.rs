@@ -92,11 +92,11 @@ messages! {
     newsletter_head_results();
     /// A column.
     newsletter_head_verdict();
+    /// A column.
+    newsletter_head_label();
     /// Words for a catalogue.
     newsletter_keywords();
-    /// A verdict in a list.
-    list_verdict(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
-    /// The same with the limit.
+    /// A verdict in a list, with the limit.
     list_verdict_of(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text);
     /// What parts results in a row.
     list_between();
