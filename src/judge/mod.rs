@@ -103,6 +103,7 @@ pub fn judge(
             follow_up: followups::state(&verdict, config.programme.reply_days, as_of),
             cautions: method_notes(&verdict),
             earlier,
+            later: verdicts::later(&verdict, registers),
             publication: publication::publication(&verdict, &circumstances, false),
             // What is printed is known later.
             publication_said: String::new(),

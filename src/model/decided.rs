@@ -49,6 +49,8 @@ pub struct JudgedProduct {
     pub cautions: Vec<Caution>,
     /// The rounds in which the product was tested before, the latest first.
     pub earlier: Vec<EarlierRound>,
+    /// The next round of which packages are on record.
+    pub later: Option<String>,
     /// Certificates and photographs in the inbox that bear on it.
     pub exhibits: Vec<Exhibit>,
     /// Whether its sheet may be published.

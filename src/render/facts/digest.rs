@@ -152,7 +152,7 @@ pub fn digest(
     charts.push(bands(&rows, &terms)?);
     let mut pictures: Vec<Picture> = charts.iter().enumerate().map(picture).collect();
     let bands_picture = pictures.pop().expect("the bars were drawn last");
-    let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
+    let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 15);
     let (makers, silent) = makers(&shown, config);
     let any_result = !decided.products.is_empty();
     let headline = words::headline(&new_tally, amended.len(), any_result, &terms);

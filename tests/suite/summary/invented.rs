@@ -165,6 +165,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        later: None,
         publication: Publication {
             state: PublicationState::Ready,
             ..Publication::of_nothing()

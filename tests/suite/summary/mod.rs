@@ -148,7 +148,7 @@ fn labels_against_the_rule_stand_on_the_cover_and_in_the_register() {
     );
     let rows = facts.register.iter().flat_map(|group| &group.rows);
     let marked: Vec<&String> = rows
-        .filter(|row| row.against_rule)
+        .filter(|row| row.label.state == galleyproof::model::sheet::LabelState::Against)
         .map(|row| &row.number)
         .collect();
     assert_eq!(marked, [&decided.products[3].verdict.product.product_id]);

@@ -56,6 +56,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        later: None,
         publication: Publication {
             state: PublicationState::Published,
             ..Publication::of_nothing()
