@@ -124,6 +124,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             only,
             date,
             force,
+            large_print,
             format,
         } => run::run(
             &folder.named(at)?,
@@ -132,6 +133,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
                 only,
                 date: date.given()?,
                 force,
+                large_print,
                 format,
                 quiet,
             },
