@@ -105,6 +105,7 @@ pub fn judge(
             before: before.clone(),
             earlier: before,
             later: Vec::new(),
+            next_round: verdicts::next_round(&verdict, registers),
             publication: publication::publication(&verdict, &circumstances, false),
             // What is printed is known later.
             publication_said: String::new(),

@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Assay: { $assays }. Each package is to be extracted { $spelt } times.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Two extractions agree if no more than 2.8 s apart ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}), where s² = (q/10)² + ({ $share } of the mean)², q is the test’s lowest figure and { $share } is what this programme assumes{ $bounds ->
-    [yes] ; in the mean a bound stands at its point nearest to the others.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Extractions agree if they lie no further apart than repeats of one material may (ISO 5725-6; the formula is in our summary).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction that this programme assumes, { $share }. A package whose extractions disagree is never counted as within the limit.
+practice_agreement = Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8, f(3) 3.3 and f(4) 3.6 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction that this programme assumes, { $share }. A package whose extractions disagree is never counted as within the limit.
 
 # What a package's result is.
 practice_result = { $rule ->

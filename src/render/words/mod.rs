@@ -18,6 +18,15 @@ pub mod packages;
 /// What the label says.
 pub mod label;
 
+/// What happened on which day, and what comes next.
+pub mod story;
+
+/// A hundred packages, and gluten in a portion: what is drawn beside the words.
+pub mod pictures;
+
+/// One package's result worked out.
+pub mod sum;
+
 /// What passed between the programme and the maker.
 pub mod correspondence;
 

@@ -101,6 +101,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
         before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
+        next_round: None,
         publication: Publication::of_nothing(),
         publication_said: String::new(),
         exhibits: Vec::new(),

@@ -3,11 +3,12 @@
 use crate::workspace::Workspace;
 use lopdf::Document;
 
-/// The words of a sheet's first page in their order, with plain spaces.
+/// The words of a sheet in their order, with plain spaces.
 fn words(demo: &Workspace, stem: &str) -> String {
     let path = demo.path(&format!("out/sheets/{stem}.pdf"));
     let pdf = Document::load(&path).unwrap_or_else(|error| panic!("{stem}: {error}"));
-    let text = pdf.extract_text(&[1]).expect("a page has text");
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let text = pdf.extract_text(&pages).expect("its pages have text");
     let text = text.replace(['\u{200b}', '\u{ad}'], "");
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
@@ -38,7 +39,8 @@ fn the_sheet_of_a_second_round_names_what_the_first_one_found() {
     demo.run(&["run", "-q", "--only", "TW-018"]);
     let (first, second) = (words(&demo, "TW-018--1"), words(&demo, "TW-018--2"));
     let found = "In round 1 (TKW-TW-018-1), 2 of 3 packages tested at or above the limit.";
-    assert!(second.contains(found), "{second}");
+    // A number may be broken at its hyphens.
+    assert!(second.replace("- ", "-").contains(found), "{second}");
     assert!(!first.contains("In round"), "{first}");
 }
 

@@ -167,6 +167,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
         before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
+        next_round: None,
         publication: Publication {
             state: PublicationState::Ready,
             ..Publication::of_nothing()

@@ -58,6 +58,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
         before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
+        next_round: None,
         publication: Publication {
             state: PublicationState::Published,
             ..Publication::of_nothing()
