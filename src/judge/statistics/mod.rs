@@ -51,7 +51,10 @@ pub mod censored;
 
 use crate::config::Config;
 use crate::model::package::{PackageResult, Standing};
-use crate::model::statistics::{Group, GroupedBy, Grouping, NoneOver, PackagesNeeded, ProductStatistics, ProgrammeStatistics, Share};
+use crate::model::statistics::{
+    Group, GroupedBy, Grouping, NoneOver, PackagesNeeded, ProductStatistics, ProgrammeStatistics,
+    Share,
+};
 use crate::model::verdict::{ProductVerdict, Verdict};
 use binomial::Shares;
 use chrono::NaiveDate;

@@ -90,9 +90,10 @@ pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<EarlierRound>
 /// The next round of a product of which packages are on record.
 pub fn later(of: &ProductVerdict, registers: &Registers) -> Option<String> {
     let day = of.day()?;
-    let others = registers.packages.iter().filter(|package| {
-        package.product_id == of.product.product_id && package.round != of.round
-    });
+    let others = registers
+        .packages
+        .iter()
+        .filter(|package| package.product_id == of.product.product_id && package.round != of.round);
     let dated = others.filter_map(|package| Some((package.bought_on?, &package.round)));
     let (_, round) = dated.filter(|(bought_on, _)| *bought_on > day).min()?;
     Some(round.clone())

@@ -110,7 +110,10 @@ pub fn large_print(product: &JudgedProduct, facts: &SheetFacts<'_>) -> Result<Jo
     Ok(Job {
         path: large_print_path(&product.verdict),
         template: "sheet-large.typ",
-        ident: format!("{} {} large print", facts.edition.sheet_number, facts.edition.line),
+        ident: format!(
+            "{} {} large print",
+            facts.edition.sheet_number, facts.edition.line
+        ),
         date: facts.latest_day.unwrap_or_default(),
         facts: serde_json::to_vec(facts)?,
         files: page_square(facts).into_iter().collect(),

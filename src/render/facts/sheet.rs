@@ -5,8 +5,8 @@ use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::registers::Product;
 use crate::model::sheet::{
-    BlockState, LabelFacts, LabelJudged, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent, StoryLine,
-    VerdictFacts,
+    BlockState, LabelFacts, LabelJudged, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent,
+    StoryLine, VerdictFacts,
 };
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;

@@ -23,7 +23,8 @@ fn event(followup: &Followup) -> Option<impl Fn(&Catalogue) -> Said> {
         FollowupKind::Action => say::told_action,
         FollowupKind::Closed => say::told_closed,
     };
-    (!statement.is_empty()).then_some(move |words: &Catalogue| message(words.day(followup.on), statement))
+    (!statement.is_empty())
+        .then_some(move |words: &Catalogue| message(words.day(followup.on), statement))
 }
 
 /// Where a product stands with its maker.

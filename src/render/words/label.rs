@@ -66,7 +66,9 @@ pub fn judged(product: &ProductVerdict, words: &Catalogue) -> LabelJudged {
         (LabelFinding::NeedsReview, None) => {
             (LabelState::Open, "ask", "ask", printed(review, asked))
         }
-        (LabelFinding::None, _) if has_list => (LabelState::Clear, "nothing", "nothing", Vec::new()),
+        (LabelFinding::None, _) if has_list => {
+            (LabelState::Clear, "nothing", "nothing", Vec::new())
+        }
         _ => (LabelState::Open, "no_list", "no_list", Vec::new()),
     };
     let named = match terms.len() {

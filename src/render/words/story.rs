@@ -17,7 +17,12 @@ use std::collections::BTreeSet;
 /// What is on record of the packages and of the maker; what should be there and is not is said to be missing.
 pub fn told(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine> {
     let bought = product.bought();
-    let sent = span(product.packages.iter().filter_map(|one| one.pair.package.sent_on));
+    let sent = span(
+        product
+            .packages
+            .iter()
+            .filter_map(|one| one.pair.package.sent_on),
+    );
     let tested = span(product.packages.iter().flat_map(|one| {
         let extractions = one.pair.extractions.iter();
         extractions.filter_map(|paired| paired.extraction.tested_on)
@@ -118,7 +123,10 @@ fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue
         (Wait::Finer, say::story_next_finer),
     ];
     for (wait, message) in waits {
-        let of = product.packages.iter().filter(|one| waits_for(one) == Some(wait));
+        let of = product
+            .packages
+            .iter()
+            .filter(|one| waits_for(one) == Some(wait));
         if let Some(named) = Named::of(of, words) {
             said.push(message(named.packages, named.by, named.named));
         }

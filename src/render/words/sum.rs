@@ -14,7 +14,11 @@ pub fn shown(product: &ProductVerdict) -> Option<&PackageResult> {
     let rank = |package: &PackageResult| match package.result {
         ResultKind::Value { mean } => Some((2, mean.0)),
         ResultKind::Range(range) => Some((
-            if package.pair.usable().all(|one| number(one.outcome.reading()).is_some()) {
+            if package
+                .pair
+                .usable()
+                .all(|one| number(one.outcome.reading()).is_some())
+            {
                 2
             } else {
                 1
