@@ -428,7 +428,14 @@ impl Run<'_> {
                 let questions: Vec<Question> = rows.iter().map(question).collect();
                 let latest = decided.statistics.days.map(|(_, last)| last);
                 let date = self.made_on().or(latest);
-                drafts::to_lab(&stem, lab, &questions, self.config, date, wording, enclosed)
+                let query = drafts::Query {
+                    stem: &stem,
+                    number: &facts::query::number(rows, self.config),
+                    lab,
+                    email: facts::query::email(lab, &self.config.lab),
+                    questions: &questions,
+                };
+                drafts::to_lab(&query, self.config, date, wording, enclosed)
             }
             Paper::Notice(judged) => match judged.publication.correction {
                 Some(correction) => {

@@ -216,7 +216,9 @@ impl Sample {
         let label = no_finding(self.product.ingredients.as_deref());
         JudgedProduct {
             cautions: Vec::new(),
+            before: Vec::new(),
             earlier: Vec::new(),
+            later: Vec::new(),
             publication: Publication {
                 state: PublicationState::Ready,
                 ..Publication::of_nothing()

@@ -30,8 +30,8 @@ label_language = { $language ->
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] Nach 21 CFR 101.91 ist eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zulässig, was auch immer die Untersuchung ergab.
-    [codex] Der Codex-Standard CXS 118 lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
+    [us] Wurde sie nicht so verarbeitet, dass ihr Gluten entfernt wurde, ist eine solche Zutat nach 21 CFR 101.91 in einem als „{ $claim }“ verkauften Lebensmittel nicht zulässig, was auch immer die Untersuchung ergab.
+    [codex] Wurde sie nicht eigens so verarbeitet, dass ihr Gluten entfernt wurde, lässt der Codex-Standard CXS 118 eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
     [eu] Die Verordnung (EU) Nr. 828/2014 lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
     [canada] B.24.018 der kanadischen Food and Drug Regulations lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
     [argentina] Die Resolución Conjunta 32/2023 lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.

@@ -77,7 +77,7 @@ method_own = Das Urteil ist unseres: Das Labor hat es nicht gesehen, und seine A
 caution_barley = Ein solches Verfahren zeigt Gluten aus Gerste zu hoch an, etwa um das Zwei- bis Sechsfache.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
-caution_oats = In Hafer erfasst das Verfahren anderes Getreide, das ungleich verteilt ist.
+caution_oats = In Hafer erfasst das Verfahren nur das andere Getreide darin, das ungleich verteilt ist.
 
 # Tannins bind gluten; skimmed milk powder in the extraction is the remedy.
 caution_tannins = Polyphenole aus Kakao, Kastanie, Buchweizen und dergleichen binden Gluten und können ein Ergebnis senken; das Labor sagt nicht, dass es dagegen Magermilchpulver zugesetzt hat.
@@ -285,11 +285,22 @@ practice_product = { $rule ->
 # The intervals of the shares (Clopper-Pearson).
 practice_intervals = Zu Anteilen stehen exakte zweiseitige 95-%-Intervalle (Clopper-Pearson). Sie gälten, wenn die Produkte zufällig ausgewählt wären, und zählen jedes Produkt einmal, nach seiner letzten Runde mit Urteil. Eine unentschiedene Packung kann auf jeder Seite liegen: Die untere Grenze nimmt sie als innerhalb des Grenzwerts, die obere als außerhalb. Für 0 von n Packungen steht, wären sie zufällig ausgewählt, die einseitige obere Schranke zu 95 %: 1 weniger die n-te Wurzel aus 0,05.
 
+# Taken in by the next message.
+reply_time = { $reply_days ->
+    [one] 1 Tag
+   *[other] { $reply_days } Tage
+}
+
+publish_time = { $publish_days ->
+    [one] 1 Tag
+   *[other] { $publish_days } Tage
+}
+
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] Liegt ein Produkt über dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
-    [detection] Ist ein Produkt positiv auf Gluten oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
-   *[fails] Liegt ein Produkt nicht unter dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+    [passes] Liegt ein Produkt über dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { reply_time } für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { publish_time } nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+    [detection] Ist ein Produkt positiv auf Gluten oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { reply_time } für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { publish_time } nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+   *[fails] Liegt ein Produkt nicht unter dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { reply_time } für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { publish_time } nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
 }
 
 # What would change a verdict.

@@ -626,8 +626,11 @@ says_some_decide = { $rule ->
     } kein Ergebnis, das entscheidet.
 }
 
+# On the sheet of an earlier round, once a later one is published. $rounds are sentences on these.
+tested_again = Seither wurde es erneut untersucht. { $rounds }
+
 # A later round does not undo an earlier one. $number is that of its sheet.
-earlier_round = { $verdict ->
+other_round = { $verdict ->
     [over] { $packages ->
         [one] { $rule ->
             [detection] In Runde { $round } ({ $number }) wurde in der 1 Packung Gluten nachgewiesen.

@@ -77,7 +77,7 @@ method_own = The verdict is ours: the lab has not seen it, and its accreditation
 caution_barley = A sandwich R5 assay can report barley gluten too high, about two to six times.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
-caution_oats = In oats the test sees other grain, unevenly spread.
+caution_oats = In oats the test sees only the other grain among them, which lies unevenly.
 
 # Tannins bind gluten; skimmed milk powder in the extraction is the remedy.
 caution_tannins = Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten and can lower a figure; the lab does not say that it added skimmed milk powder against that.
@@ -285,11 +285,22 @@ practice_product = { $rule ->
 # The intervals of the shares (Clopper-Pearson).
 practice_intervals = Shares come with exact two-sided 95 % intervals (Clopper-Pearson). They would hold if products were picked at random, and take each product once, by its latest round with a verdict. An undecided package may be on either side: the lower end takes it for within the limit, the upper end for over it. For 0 of n packages, if they were a random pick, the one-sided 95 % upper bound is given: 1 less the n-th root of 0.05.
 
+# Taken in by the next message.
+reply_time = { $reply_days ->
+    [one] 1 day
+   *[other] { $reply_days } days
+}
+
+publish_time = { $publish_days ->
+    [one] 1 day
+   *[other] { $publish_days } days
+}
+
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] The maker of a product that is above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
-    [detection] The maker of a product that is positive for gluten, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
-   *[fails] The maker of a product that is at or above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
+    [passes] The maker of a product that is above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { reply_time } to answer. The sheet is published once the maker has answered, or { publish_time } after that notice. What was issued before its time says so. Replies are printed as they were written.
+    [detection] The maker of a product that is positive for gluten, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { reply_time } to answer. The sheet is published once the maker has answered, or { publish_time } after that notice. What was issued before its time says so. Replies are printed as they were written.
+   *[fails] The maker of a product that is at or above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { reply_time } to answer. The sheet is published once the maker has answered, or { publish_time } after that notice. What was issued before its time says so. Replies are printed as they were written.
 }
 
 # What would change a verdict.

@@ -579,8 +579,11 @@ says_some_decide = { $rule ->
    *[other] Of the { $packages } packages we bought, { $decided } tested { limit_within }, and { $open } gave no result that decides.
 }
 
+# On the sheet of an earlier round, once a later one is published. $rounds are sentences on these.
+tested_again = It was tested again since. { $rounds }
+
 # A later round does not undo an earlier one. $number is that of its sheet.
-earlier_round = { $verdict ->
+other_round = { $verdict ->
     [over] { $packages ->
         [one] In round { $round } ({ $number }), the 1 package tested { over_the_limit }.
        *[other] In round { $round } ({ $number }), { $over } of { $packages } packages tested { over_the_limit }.
@@ -842,7 +845,7 @@ corrected = { $branded ->
 
 # After it.
 corrected_now = { $issued ->
-    [yes] Since { $day } it says that { $says }.
+    [yes] Since { $day } the sheet says that { $says }.
    *[no] The next revision, which is not issued yet, says that { $says }.
 }
 

@@ -151,7 +151,7 @@ summary_bands_empty = No package counts yet: none has been sent to the lab, and 
 summary_bands_unmeasured = { $n ->
     [0] No package had too little gluten to measure.
     [one] One of { $packages } had too little gluten to measure.
-   *[other] { spelt_first } of { $packages } had too little gluten to measure.
+   *[other] In { spelt } of { $packages } there was too little gluten to measure.
 }
 
 # Taken into the sentence above, and the one on what would have to be tested.
@@ -280,7 +280,7 @@ summary_strip_packages = { $packages ->
 summary_strip_unmeasured = { $n ->
     [0] None of them had too little gluten to measure.
     [one] One of them had too little gluten to measure.
-   *[other] { spelt_first } of them had too little gluten to measure.
+   *[other] In { spelt } of them there was too little gluten to measure.
 }
 
 # Last sentence. $n of $groups food groups have one. "open": some package is undecided.
@@ -446,8 +446,8 @@ summary_agreement_title = Difference against mean
 
 # Below it.
 summary_agreement_note = { $pairs ->
-    [one] { $pairs } pair
-   *[other] { $pairs } pairs
+    [one] The one pair
+   *[other] The { $pairs } pairs
 } with both extractions measured. Shaded: the difference that is allowed between two, as the part on methods states it. Dashed circle: the pair disagrees; where the lab repeated the test, the package was decided on all its extractions. Marks that would hide one another are drawn once.
 
 # Head of the control chart.

@@ -30,8 +30,8 @@ label_language = { $language ->
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] La norma 21 CFR 101.91 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [codex] La norma CXS 118 del Codex no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [us] Salvo que se haya procesado para eliminar el gluten, la norma 21 CFR 101.91 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [codex] Salvo que se haya procesado especialmente para eliminar el gluten, la norma CXS 118 del Codex no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
     [eu] El Reglamento (UE) n.º 828/2014 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
     [canada] La disposición B.24.018 de las Food and Drug Regulations de Canadá no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
     [argentina] La Resolución Conjunta 32/2023 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.

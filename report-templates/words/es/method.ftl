@@ -77,7 +77,7 @@ method_own = El dictamen es nuestro: el laboratorio no lo ha visto y su acredita
 caution_barley = Un ensayo así da demasiado gluten de cebada, aproximadamente de dos a seis veces más.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
-caution_oats = En la avena el ensayo detecta otros cereales, repartidos de forma desigual.
+caution_oats = En la avena el ensayo solo detecta los otros cereales que contenga, repartidos de forma desigual.
 
 # Tannins bind gluten; skimmed milk powder in the extraction is the remedy.
 caution_tannins = Los polifenoles del cacao, la castaña, el alforfón y similares retienen gluten y pueden bajar una cifra; el laboratorio no dice que añadiera leche desnatada en polvo para evitarlo.
@@ -285,11 +285,22 @@ practice_product = { $rule ->
 # The intervals of the shares (Clopper-Pearson).
 practice_intervals = Las proporciones van con intervalos bilaterales exactos del 95 % (Clopper-Pearson). Valdrían si los productos se hubieran elegido al azar, y cuentan cada producto una vez, por su última ronda con dictamen. Un envase sin decidir puede estar de cualquier lado: el extremo inferior lo toma como dentro del límite, el superior, como por encima de él. Para 0 de n envases, si fueran una muestra al azar, se da la cota superior unilateral del 95 %: 1 menos la raíz n-ésima de 0,05.
 
+# Taken in by the next message.
+reply_time = { $reply_days ->
+    [one] 1 día
+   *[other] { $reply_days } días
+}
+
+publish_time = { $publish_days ->
+    [one] 1 día
+   *[other] { $publish_days } días
+}
+
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] Si un producto está por encima del límite, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
-    [detection] Si un producto es positivo en gluten, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
-   *[fails] Si un producto está en el límite o por encima, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+    [passes] Si un producto está por encima del límite, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { reply_time } para responder. La hoja se publica cuando ha respondido, o { publish_time } después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+    [detection] Si un producto es positivo en gluten, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { reply_time } para responder. La hoja se publica cuando ha respondido, o { publish_time } después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+   *[fails] Si un producto está en el límite o por encima, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { reply_time } para responder. La hoja se publica cuando ha respondido, o { publish_time } después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
 }
 
 # What would change a verdict.

@@ -666,8 +666,11 @@ says_some_decide = { $decided ->
     }
 }
 
+# On the sheet of an earlier round, once a later one is published. $rounds are sentences on these.
+tested_again = Desde entonces se ha vuelto a analizar. { $rounds }
+
 # A later round does not undo an earlier one. $number is that of its sheet.
-earlier_round = { $verdict ->
+other_round = { $verdict ->
     [over] { $packages ->
         [one] { $rule ->
             [detection] En la ronda { $round } ({ $number }), se detectó gluten en el único envase.
@@ -954,7 +957,7 @@ corrected = { $branded ->
 
 # After it.
 corrected_now = { $issued ->
-    [yes] Desde el { $day } dice que { $says }.
+    [yes] Desde el { $day } la hoja dice que { $says }.
    *[no] La próxima revisión, aún no emitida, dice que { $says }.
 }
 

@@ -32,6 +32,8 @@ pub struct SheetFacts<'a> {
     pub places: Vec<String>,
     /// The certificates and photographs in the inbox that bear on the product, a sentence each.
     pub exhibits: Vec<String>,
+    /// That the product was tested again since, and what that came to.
+    pub later: Option<String>,
     /// The files that the PDF carries.
     pub attachments: Vec<Attachment>,
     /// What the PDF carries of the lab's files; empty where it is nothing.
@@ -67,6 +69,7 @@ pub fn facts<'a>(
     SheetFacts {
         places: broken(words::source::places(verdict, words), 18),
         exhibits: exhibits(product, words),
+        later: words::meaning::tested_again(product, config),
         carried_words: carried_words(content, &attachments, config),
         content,
         edition,

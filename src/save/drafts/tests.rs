@@ -98,7 +98,9 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
     packages.resize(3, package(Standing::Within));
     JudgedProduct {
         cautions: Vec::new(),
+        before: Vec::new(),
         earlier: Vec::new(),
+        later: Vec::new(),
         publication: Publication::of_nothing(),
         publication_said: String::new(),
         exhibits: Vec::new(),
@@ -285,18 +287,17 @@ fn the_lab_is_asked_about_each_package() {
         reported: true,
     });
     let lab = "Harrow & Vane Analytical";
-    let draft = to_lab(
-        "lab-query",
+    let query = Query {
+        stem: "lab-query",
+        number: "TKW-Q-3F9A61",
         lab,
-        &questions,
-        &config,
-        None,
-        &wording,
-        Vec::new(),
-    );
+        email: None,
+        questions: &questions,
+    };
+    let draft = to_lab(&query, &config, None, &wording, Vec::new());
     let text = String::from_utf8(draft.expect("drafts").bytes).expect("ASCII");
     assert!(
-        text.contains("Subject: Questions about your results: B7, B9\r\n"),
+        text.contains("Subject: Questions about your results: B7, B9 (TKW-Q-3F9A61)\r\n"),
         "{text}"
     );
     assert!(
@@ -304,6 +305,14 @@ fn the_lab_is_asked_about_each_package() {
         "{text}"
     );
     assert!(text.contains("Address of the lab goes here"), "{text}");
+
+    let known = Query {
+        email: Some("desk@harrow-vane.example"),
+        ..query
+    };
+    let draft = to_lab(&known, &config, None, &wording, Vec::new());
+    let text = String::from_utf8(draft.expect("drafts").bytes).expect("ASCII");
+    assert!(text.contains("<desk@harrow-vane.example>"), "{text}");
 }
 
 #[test]

@@ -106,6 +106,10 @@ messages! {
     practice_product(rule: ["fails" "passes" "detection"]);
     /// The intervals of the shares.
     practice_intervals();
+    /// Taken in by the right of reply.
+    reply_time(reply_days: count);
+    /// Likewise.
+    publish_time(publish_days: count);
     /// The maker's right of reply.
     practice_reply(rule: ["fails" "passes" "detection"], reply_days: count, publish_days: count);
     /// What would change a verdict.

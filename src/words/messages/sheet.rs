@@ -175,8 +175,10 @@ messages! {
     says_unfit(packages: count, rule: ["fails" "passes" "detection"], limit: text);
     /// Some decide.
     says_some_decide(decided: count, packages: count, open: count, rule: ["fails" "passes" "detection"], limit: text);
-    /// An earlier round.
-    earlier_round(round: text, number: text, verdict: ["over" "within" "none"], over: count, packages: count, rule: ["fails" "passes" "detection"]);
+    /// Another round.
+    other_round(round: text, number: text, verdict: ["over" "within" "none"], over: count, packages: count, rule: ["fails" "passes" "detection"]);
+    /// Published rounds since.
+    tested_again(rounds: text);
     /// What a verdict over the limit does not say.
     says_not_over();
     /// What a verdict within it does not say.

@@ -118,13 +118,14 @@ struct Run {
     head: bool,
 }
 
-fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>) {
+/// The runs of text of a frame, and where each picture begins.
+fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>, pictures: &mut Vec<f64>) {
     for (place, item) in frame.items() {
         let at = at + *place;
         match item {
             FrameItem::Group(group) => {
                 let moved = Point::new(at.x + group.transform.tx, at.y + group.transform.ty);
-                collect(&group.frame, moved, runs);
+                collect(&group.frame, moved, runs, pictures);
             }
             FrameItem::Text(text) if !text.text.trim().is_empty() => {
                 let (x, y, size) = (at.x.to_pt(), at.y.to_pt(), text.size.to_pt());
@@ -137,6 +138,7 @@ fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>) {
                     head: (size - 10.2).abs() < 0.01,
                 });
             }
+            FrameItem::Image(..) => pictures.push(at.y.to_pt()),
             _ => {}
         }
     }
@@ -146,8 +148,8 @@ fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>) {
 pub fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
     let mut faults = Vec::new();
     for (number, page) in document.pages().iter().enumerate() {
-        let mut runs = Vec::new();
-        collect(&page.frame, Point::zero(), &mut runs);
+        let (mut runs, mut pictures) = (Vec::new(), Vec::new());
+        collect(&page.frame, Point::zero(), &mut runs, &mut pictures);
         let (width, height) = (page.frame.width().to_pt(), page.frame.height().to_pt());
         let number = number + 1;
         for run in &runs {
@@ -164,8 +166,10 @@ pub fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
                     && other.left < run.right
                     && other.right > run.left - 2.0
             };
-            let picture_follows = run.text.starts_with("The results");
-            if run.head && !picture_follows && !runs.iter().any(follows) {
+            let near = run.top..run.bottom + 28.0;
+            let picture_follows = pictures.iter().any(|top| near.contains(top));
+            let is_head = run.head && !run.text.ends_with('.');
+            if is_head && !picture_follows && !runs.iter().any(follows) {
                 faults.push(format!("page {number}: a head that stands alone: {run:?}"));
             }
         }

@@ -4,7 +4,7 @@ use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
 use galleyproof::config::Config;
 use galleyproof::model::caution::Caution;
-use galleyproof::model::decided::{EarlierRound, JudgedProduct};
+use galleyproof::model::decided::{JudgedProduct, OtherRound};
 use galleyproof::model::label::{LabelFinding, LabelTerm, TermClass};
 use galleyproof::model::reason::Reason;
 use galleyproof::model::registers::Processing;
@@ -227,7 +227,7 @@ fn an_earlier_round_stays_on_the_sheet_of_a_later_one() {
     let config = config("");
     let mut product = products::none_measured(&config);
     product.verdict.round = "2".to_owned();
-    product.earlier = vec![EarlierRound {
+    product.earlier = vec![OtherRound {
         round: "1".to_owned(),
         verdict: Verdict::OverLimit,
         packages: 3,
@@ -285,7 +285,7 @@ fn what_the_food_does_to_the_assay_stands_in_the_method() {
     let content = said(&product, &config);
     assert_eq!(
         content.method.last().map(String::as_str),
-        Some("In oats the test sees other grain, unevenly spread.")
+        Some("In oats the test sees only the other grain among them, which lies unevenly.")
     );
     assert!(
         content.method[1].contains("2.8 s apart (four: 3.6 s; ISO 5725-6)"),

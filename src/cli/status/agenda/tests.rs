@@ -55,7 +55,9 @@ fn package(code: &str, state: PairState) -> PackageResult {
 fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> JudgedProduct {
     JudgedProduct {
         cautions: Vec::new(),
+        before: Vec::new(),
         earlier: Vec::new(),
+        later: Vec::new(),
         publication: Publication {
             state: PublicationState::Published,
             ..Publication::of_nothing()
