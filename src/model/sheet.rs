@@ -104,9 +104,34 @@ pub struct VerdictFacts {
     pub sentence: String,
 }
 
+/// What a label comes to, in the few words that stand beside the verdict wherever that stands.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct LabelJudged {
+    /// The ink of its block.
+    pub state: LabelState,
+    /// `Label names barley malt extract`.
+    pub words: String,
+    /// The line below it: `The rule doesn’t allow it, whatever the test found.`
+    pub why: String,
+}
+
+/// The ink of a label's block: its frame is double, so that it is taken for no result of a test.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum LabelState {
+    /// Heavy: an ingredient is against the rule.
+    Against,
+    /// Dashes: something is open, or nobody has read it.
+    Open,
+    /// Thin: it was read, and nothing was found.
+    Clear,
+}
+
 /// The label.
 #[derive(Clone, Debug, Serialize)]
 pub struct LabelFacts {
+    /// What it comes to, beside the verdict.
+    pub judged: LabelJudged,
     /// The ingredient statement as printed, with the terms marked; empty where there is none.
     pub statement: Vec<Piece>,
     /// Its length, which decides how densely the page is set.

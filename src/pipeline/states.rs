@@ -12,6 +12,7 @@ use crate::model::registers::{IssuedRevision, Registers};
 use crate::model::verdict::ProductVerdict;
 use crate::render::facts::sheet;
 use crate::render::words;
+use crate::words::english;
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
@@ -101,6 +102,15 @@ fn note_later(products: &mut [JudgedProduct]) {
 /// State, day and reason of a sheet, in the words of `check`, `run`, `status` and `issue`.
 pub fn standing(judged: &JudgedProduct) -> String {
     words::publication::standing(&judged.publication)
+}
+
+/// The two judgements of a product, what was measured and what its label says, in the words of `check`, `run` and `status`.
+pub fn judgements(judged: &JudgedProduct) -> [String; 2] {
+    let (verdict, english) = (&judged.verdict, english());
+    [
+        words::verdict::headline(verdict.verdict, verdict.rule, english),
+        words::label::judged(verdict, english).words,
+    ]
 }
 
 /// What anyone may see: what was issued and still reads as it did, counted and summed up by itself.

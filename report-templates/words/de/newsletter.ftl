@@ -205,22 +205,7 @@ newsletter_sheet = Blatt { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = Blatt { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Über Grenzwert
-        [detection] Nachgewiesen
-       *[fails] Ab Grenzwert
-    }
-    [within] { $rule ->
-        [passes] Bis Grenzwert
-        [detection] Nicht nachgewiesen
-       *[fails] Unter Grenzwert
-    }
-   *[none] Kein Urteil
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Über { $limit }
@@ -294,25 +279,6 @@ newsletter_label_word = { $named ->
 
 # The last of these lines, where there are more words than a list can hold.
 newsletter_label_words_more = Die übrigen Wörter stehen im Register der Programmübersicht.
-
-# What a label says, beside the verdict in a list. $word is the first term, in quotes; $more counts the others.
-newsletter_label = { $finding ->
-    [no_list] Kein Etikett erfasst
-    [unread] Etikett nicht gelesen
-    [none] Etikett nennt keine Glutenquelle
-    [gluten_source] Etikett nennt { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}und { $more } weitere
-    }
-    [not_forbidden] Etikett nennt { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}und { $more } weitere
-    }
-   *[needs_review] Auf dem Etikett zu klären: { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}und { $more } weitere
-    }
-}
 
 # After these.
 newsletter_labels_ask = Solche Wörter sind ein Grund zu fragen, kein Untersuchungsergebnis.

@@ -190,22 +190,7 @@ newsletter_sheet = Sheet { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = sheet { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Above
-        [detection] Detected
-       *[fails] At or above
-    }
-    [within] { $rule ->
-        [passes] At or below
-        [detection] Not detected
-       *[fails] Below
-    }
-   *[none] No verdict
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Above { $limit }
@@ -279,25 +264,6 @@ newsletter_label_word = { $named ->
 
 # The last of these lines, where there are more words than a list can hold.
 newsletter_label_words_more = The register in the programme summary has the other words.
-
-# What a label says, beside the verdict in a list. $word is the first term, in quotes; $more counts the others.
-newsletter_label = { $finding ->
-    [no_list] No label on record
-    [unread] Label not read
-    [none] Label names no gluten source
-    [gluten_source] Label names { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}and { $more } more
-    }
-    [not_forbidden] Label names { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}and { $more } more
-    }
-   *[needs_review] Label: ask about { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}and { $more } more
-    }
-}
 
 # After these.
 newsletter_labels_ask = Such words are a reason to ask, not a test result.

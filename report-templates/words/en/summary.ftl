@@ -644,14 +644,11 @@ summary_register_title = Register of all results
 # Above the register; the meaning of its two letters follows. $over: "at or above 20 ppm".
 summary_register_lede = Every product, by food group and brand. Black: { $over }. Dashed: no result, or one that does not decide.
 
-# Behind a raised R and a colon.
-summary_register_repeated = a test was repeated.
+# Under the product's name, where the lab repeated the test of a package.
+summary_register_repeated = Test repeated
 
-# Behind a raised L and a colon.
-summary_register_label = the label names a gluten source that the rule does not allow.
-
-# Heads of the columns, from here on.
-summary_register_brand = Brand
+# Head of the column of what the labels come to.
+summary_register_label = Label
 
 # Likewise.
 summary_register_product = Product

@@ -199,22 +199,7 @@ newsletter_sheet = Hoja { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = hoja { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Por encima
-        [detection] Detectado
-       *[fails] Igual o superior
-    }
-    [within] { $rule ->
-        [passes] No superior
-        [detection] No detectado
-       *[fails] Por debajo
-    }
-   *[none] Sin dictamen
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Más de { $limit }
@@ -288,25 +273,6 @@ newsletter_label_word = { $named ->
 
 # The last of these lines, where there are more words than a list can hold.
 newsletter_label_words_more = El registro del resumen del programa recoge los demás términos.
-
-# What a label says, beside the verdict in a list. $word is the first term, in quotes; $more counts the others.
-newsletter_label = { $finding ->
-    [no_list] Etiqueta no registrada
-    [unread] Etiqueta no leída
-    [none] La etiqueta no nombra fuentes de gluten
-    [gluten_source] La etiqueta nombra { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}y { $more } más
-    }
-    [not_forbidden] La etiqueta nombra { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}y { $more } más
-    }
-   *[needs_review] Etiqueta: hay que preguntar por { $word }{ $more ->
-        [0] {""}
-       *[other] {" "}y { $more } más
-    }
-}
 
 # After these.
 newsletter_labels_ask = Esas palabras son un motivo para preguntar, no el resultado de un análisis.

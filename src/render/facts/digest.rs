@@ -17,7 +17,7 @@ use crate::render::listing::{self, Line};
 use crate::render::tally::{self, Tally};
 use crate::render::terms::{Terms, terms};
 use crate::render::words::method::yes_no;
-use crate::render::words::on_labels::{self, InShort, OnLabels};
+use crate::render::words::on_labels::{self, OnLabels};
 use crate::render::words::{breakable, digest as words, method, publication};
 use crate::render::{Job, JobFile, chart_name, web};
 use crate::words::say;
@@ -124,8 +124,6 @@ pub struct DigestLine {
     pub sheet_within: String,
     /// Its results and its verdict.
     pub line: Line,
-    /// What its label says.
-    pub label: InShort,
     /// Why it has no verdict, where it has none.
     pub reasons: Vec<String>,
     /// That the food was tested again later, where it was.
@@ -256,7 +254,6 @@ fn digest_line(
         sheet: breakable(&sheet_number(&product.verdict, config), 14),
         sheet_line: words.say(&say::newsletter_sheet(number(product))),
         sheet_within: words.say(&say::newsletter_sheet_within(number(product))),
-        label: on_labels::in_short(&product.verdict.label, words),
         reasons: match product.verdict.verdict {
             Verdict::NoVerdict => line.reasons.clone(),
             Verdict::OverLimit | Verdict::WithinLimit(_) => Vec::new(),

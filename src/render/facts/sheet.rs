@@ -5,7 +5,8 @@ use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::registers::Product;
 use crate::model::sheet::{
-    BlockState, LabelFacts, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent, VerdictFacts,
+    BlockState, LabelFacts, LabelJudged, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent,
+    VerdictFacts,
 };
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler;
@@ -241,7 +242,6 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
     let beside: Vec<String> = [
         Some(words::verdict::sentence(verdict, config)),
         words::near_limit::beside_the_verdict(product, words),
-        words::label::beside_the_verdict(verdict, words),
     ]
     .into_iter()
     .flatten()
@@ -267,7 +267,12 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
     });
     let sentences =
         words::label::sentences(review, &verdict.product, config.rule.regime, &config.words);
+    let judged = words::label::judged(verdict, &config.words);
     LabelFacts {
+        judged: LabelJudged {
+            words: breakable(&judged.words, 30),
+            ..judged
+        },
         statement: statement.collect(),
         length: review
             .statement

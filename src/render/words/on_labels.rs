@@ -1,4 +1,4 @@
-//! What labels say, as lists and newsletters tell it: a pair of words beside each verdict, and the words of all labels.
+//! What labels say, as newsletters tell it: the words of all of them.
 
 use crate::model::decided::JudgedProduct;
 use crate::model::label::{LabelFinding, LabelReview, TermClass};
@@ -14,15 +14,6 @@ const NAMED_AT_MOST: usize = 8;
 
 /// Words of labels that a list has; the register in the summary has all.
 const WORDS_AT_MOST: usize = 16;
-
-/// What a product's label says, beside its verdict.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct InShort {
-    /// "source", "ask", "unread" or "clear": its drawing.
-    pub state: &'static str,
-    /// "Label names “barley malt extract”".
-    pub text: String,
-}
 
 /// What the labels of several products say.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -40,24 +31,6 @@ pub struct Group {
     pub said: String,
     /// A word of a label with its products, a line each.
     pub lines: Vec<String>,
-}
-
-/// What a label says in short. One that nobody could read, or that is not on record, is never a clean one.
-pub fn in_short(label: &LabelReview, words: &Catalogue) -> InShort {
-    let (state, finding) = match told_as(label) {
-        _ if label.unread => ("unread", "unread"),
-        Some(finding @ ("gluten_source" | "not_forbidden")) => ("source", finding),
-        Some(finding) => ("ask", finding),
-        None if label.finding == LabelFinding::NoIngredients => ("unread", "no_list"),
-        None => ("clear", "none"),
-    };
-    let terms = asked_terms(label, 20, words);
-    let first = terms.first().cloned().unwrap_or_default();
-    let more = terms.len().saturating_sub(1);
-    InShort {
-        state,
-        text: words.say(&say::newsletter_label(finding, more as u64, first)),
-    }
 }
 
 /// What the labels of these products say, by finding and by word.

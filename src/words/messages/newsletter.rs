@@ -68,8 +68,6 @@ messages! {
     newsletter_label_word(n: count, word: text, named: ["yes" "no"], products: text);
     /// That there are more words.
     newsletter_label_words_more();
-    /// What a product's label says, beside its verdict.
-    newsletter_label(finding: ["gluten_source" "not_forbidden" "unverified_oats" "needs_review" "no_list" "unread" "none"], more: count, word: text);
     /// That such words are no result.
     newsletter_labels_ask();
     /// That no label says anything.
@@ -118,9 +116,7 @@ messages! {
     newsletter_head_verdict_and_label();
     /// Words for a catalogue.
     newsletter_keywords();
-    /// A verdict in a list.
-    list_verdict(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
-    /// The same with the limit.
+    /// A verdict in a list, with the limit.
     list_verdict_of(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text);
     /// What parts results in a row.
     list_between();

@@ -161,7 +161,7 @@ fn the_newsletter_is_in_its_language_in_every_form() {
         text.extend(labels.groups.iter().map(|group| group.said.as_str()));
         text.push(&labels.last);
         for product in &facts.products {
-            text.push(&product.label.text);
+            text.push(&product.line.label.words);
             text.extend(product.reasons.iter().map(String::as_str));
         }
         for part in facts.bars.iter().flat_map(|bar| &bar.parts) {
