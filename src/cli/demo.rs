@@ -86,6 +86,10 @@ pub const FILES: &[(&str, &[u8])] = &[
         "inbox/2031/HV-31-0612-repeat.csv",
         include_bytes!("../../examples/inbox/2031/HV-31-0612-repeat.csv"),
     ),
+    demo(
+        "inbox/2031/HV-31-0623.csv",
+        include_bytes!("../../examples/inbox/2031/HV-31-0623.csv"),
+    ),
 ];
 
 /// An entry of the list: arrays of every length as one kind of slice.

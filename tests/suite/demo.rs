@@ -96,13 +96,13 @@ fn report_number(file: &str) -> &str {
 
 /// Semicolons, a row an extraction, below the lab's address.
 fn harrow_and_vane(file: &str, rows: &[Row]) -> Vec<u8> {
-    let (assay, lloq) = match file.contains("competitive") {
-        true => ("Competitive R5 ELISA, ethanol extraction", 10),
-        false => ("Sandwich R5 ELISA, cocktail extraction", 5),
+    let assay = match file.contains("competitive") {
+        true => "Competitive R5 ELISA, ethanol extraction",
+        false => "Sandwich R5 ELISA, cocktail extraction",
     };
     let mut text = format!(
         "Harrow & Vane Analytical;;;;\n17 Retort Row, Harrow Quay;;;;\n;;;;\nReport no.;{};;;\n\
-         Assay;{assay};;;\nLimit of quantification;{lloq} mg/kg;;;\n;;;;\n\
+         Assay;{assay};;;\nLimit of quantification;5 mg/kg;;;\n;;;;\n\
          Sample code;Extraction;Gluten (mg/kg);Tested on;Remark\n",
         report_number(file)
     );
@@ -110,9 +110,9 @@ fn harrow_and_vane(file: &str, rows: &[Row]) -> Vec<u8> {
         for (index, result) in row.results.iter().enumerate() {
             let number = index + 1;
             let (result, remark) = match result.as_str() {
-                "<" => (format!("<{lloq}.0"), ""),
-                "insufficient sample" => ("n/a".to_owned(), "insufficient sample"),
-                other => (other.to_owned(), ""),
+                "<" => ("<5.0", ""),
+                "insufficient sample" => ("n/a", "insufficient sample"),
+                other => (other, ""),
             };
             writeln!(
                 text,

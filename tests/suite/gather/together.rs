@@ -43,7 +43,13 @@ fn rows(table: &str) -> Vec<Vec<String>> {
 /// The demo with its registers moved into one workbook; `row` puts a row below the headings of each.
 fn moved(example: bool) -> Workspace {
     let workspace = Workspace::demo();
-    let names = ["products", "packages", "corrections", "followups", "reports"];
+    let names = [
+        "products",
+        "packages",
+        "corrections",
+        "followups",
+        "reports",
+    ];
     let sheets: Vec<Rows<'_>> = names
         .iter()
         .map(|name| {
