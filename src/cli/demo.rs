@@ -23,6 +23,10 @@ pub const FILES: &[(&str, &[u8])] = &[
         include_bytes!("../../examples/registers/products.csv"),
     ),
     demo(
+        "registers/reports.csv",
+        include_bytes!("../../examples/registers/reports.csv"),
+    ),
+    demo(
         "inbox/2030/FH-2030-058.xlsx",
         include_bytes!("../../examples/inbox/2030/FH-2030-058.xlsx"),
     ),
@@ -39,6 +43,14 @@ pub const FILES: &[(&str, &[u8])] = &[
         include_bytes!("../../examples/inbox/2030/HV-30-0466.csv"),
     ),
     demo(
+        "photographs/LZ-382/front.jpg",
+        include_bytes!("../../examples/photographs/LZ-382/front.jpg"),
+    ),
+    demo(
+        "photographs/LZ-382/lot-and-date.jpg",
+        include_bytes!("../../examples/photographs/LZ-382/lot-and-date.jpg"),
+    ),
+    demo(
         "inbox/2031/FH-2031-017.ods",
         include_bytes!("../../examples/inbox/2031/FH-2031-017.ods"),
     ),
@@ -51,6 +63,14 @@ pub const FILES: &[(&str, &[u8])] = &[
         include_bytes!("../../examples/inbox/2031/FH-2031-126.xlsx"),
     ),
     demo(
+        "inbox/2031/HV-31-0088.csv",
+        include_bytes!("../../examples/inbox/2031/HV-31-0088.csv"),
+    ),
+    demo(
+        "inbox/2031/HV-31-0197.csv",
+        include_bytes!("../../examples/inbox/2031/HV-31-0197.csv"),
+    ),
+    demo(
         "inbox/2031/HV-31-0203.csv",
         include_bytes!("../../examples/inbox/2031/HV-31-0203.csv"),
     ),
@@ -59,8 +79,16 @@ pub const FILES: &[(&str, &[u8])] = &[
         include_bytes!("../../examples/inbox/2031/HV-31-0588.csv"),
     ),
     demo(
+        "inbox/2031/HV-31-0601-competitive.csv",
+        include_bytes!("../../examples/inbox/2031/HV-31-0601-competitive.csv"),
+    ),
+    demo(
         "inbox/2031/HV-31-0612-repeat.csv",
         include_bytes!("../../examples/inbox/2031/HV-31-0612-repeat.csv"),
+    ),
+    demo(
+        "inbox/2031/HV-31-0623.csv",
+        include_bytes!("../../examples/inbox/2031/HV-31-0623.csv"),
     ),
 ];
 

@@ -149,11 +149,12 @@ def reading(text, lloq):
 
 
 def extractions(folder, codes, settings):
-    """Every row of the lab files for a registered package, in the order of the paths."""
+    """Every row of the lab files for a registered package, in the order of the paths; those of withdrawn reports are none."""
     found = {}
+    withdrawn = {folder / "inbox" / row["supersedes"] for row in rows_of(folder / "registers/reports.csv") if row["supersedes"]}
     for path in sorted((folder / "inbox").rglob("*")):
         reader = READERS.get(path.suffix)
-        if not reader:
+        if not reader or path in withdrawn:
             continue
         try:
             rows = list(reader(path))
@@ -182,12 +183,15 @@ def extractions(folder, codes, settings):
 
 
 def corrected(found, corrections):
-    """Repeats are numbered on from what is there; nothing here is set aside."""
+    """Repeats are numbered on from what is there; what is set aside is no reading of its package."""
     for row in corrections:
-        if row["action"] != "repeat":
-            raise SystemExit(f"no rule here for the correction “{row['action']}”")
         name = "inbox/" + row["file"].removeprefix("inbox/")
         rows = found[row["package_code"]]
+        if row["action"] == "exclude" and not row["extraction"]:
+            found[row["package_code"]] = [one for one in rows if one["source"]["file"] != name]
+            continue
+        if row["action"] != "repeat":
+            raise SystemExit(f"no rule here for the correction “{row['action']}”")
         first = [one for one in rows if one["source"]["file"] != name]
         repeats = [one for one in rows if one["source"]["file"] == name]
         last = max(one["number"] for one in first)

@@ -91,13 +91,18 @@ fn report_number(file: &str) -> &str {
         .next()
         .expect("a name has a stem")
         .trim_end_matches("-repeat")
+        .trim_end_matches("-competitive")
 }
 
 /// Semicolons, a row an extraction, below the lab's address.
 fn harrow_and_vane(file: &str, rows: &[Row]) -> Vec<u8> {
+    let assay = match file.contains("competitive") {
+        true => "Competitive R5 ELISA, ethanol extraction",
+        false => "Sandwich R5 ELISA, cocktail extraction",
+    };
     let mut text = format!(
         "Harrow & Vane Analytical;;;;\n17 Retort Row, Harrow Quay;;;;\n;;;;\nReport no.;{};;;\n\
-         Assay;Sandwich R5 ELISA, cocktail extraction;;;\nLimit of quantification;5 mg/kg;;;\n;;;;\n\
+         Assay;{assay};;;\nLimit of quantification;5 mg/kg;;;\n;;;;\n\
          Sample code;Extraction;Gluten (mg/kg);Tested on;Remark\n",
         report_number(file)
     );

@@ -144,7 +144,7 @@ fn what_is_written_is_read_back_whole() {
     demo.run(&["-q", "run"]).exits(1);
     let written = demo.text("out/data/results.json");
     let read: Results<'static> = serde_json::from_str(&written).expect("reads");
-    assert_eq!(read.products.len(), 29);
+    assert_eq!(read.products.len(), 31);
     let again = serde_json::to_string_pretty(&read).expect("writes");
     assert!(written == format!("{again}\n"), "they differ");
 }

@@ -37,7 +37,7 @@ impl Workspace {
             folder: tempfile::tempdir().expect("a folder"),
         };
         let examples = Path::new(env!("CARGO_MANIFEST_DIR")).join("examples");
-        for part in ["programme.toml", "registers", "inbox"] {
+        for part in ["programme.toml", "registers", "inbox", "photographs"] {
             for entry in walkdir::WalkDir::new(examples.join(part)) {
                 let path = entry.expect("can be listed").into_path();
                 let below = path

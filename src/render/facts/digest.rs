@@ -122,7 +122,7 @@ pub struct DigestLine {
     pub sheet_line: String,
     /// The same below a name.
     pub sheet_within: String,
-    /// Its results and its verdict.
+    /// Its results, its verdict and what its label comes to.
     pub line: Line,
     /// Why it has no verdict, where it has none.
     pub reasons: Vec<String>,

@@ -63,7 +63,7 @@ pub mod publication;
 /// The sentences of the newsletter.
 pub mod digest;
 
-/// What labels say, in lists and in the newsletter.
+/// What labels say, in the newsletter.
 pub mod on_labels;
 
 use crate::model::package::PackageResult;

@@ -1,4 +1,4 @@
-//! What labels say, as newsletters tell it: the words of all of them.
+//! What the labels of a newsletter's products say, by finding and by word.
 
 use crate::model::decided::JudgedProduct;
 use crate::model::label::{LabelFinding, LabelReview, TermClass};
@@ -76,7 +76,7 @@ fn by_word(products: &[&JudgedProduct], words: &Catalogue) -> Vec<String> {
             Some(brand) => words.say(&say::newsletter_label_product(breakable(brand, 28), name)),
             None => name,
         };
-        for term in asked_terms(&product.verdict.label, 28, words) {
+        for term in asked_terms(&product.verdict.label, words) {
             let (_, with) = by_word
                 .entry(term.to_lowercase())
                 .or_insert_with(|| (term, Vec::new()));
@@ -116,9 +116,8 @@ fn told_as(label: &LabelReview) -> Option<&'static str> {
     }
 }
 
-/// The terms that bear on a label's finding, as printed, in quotes, each once: of a label that names a
-/// source the sources. No word of them is longer than `most` letters without a place to break.
-fn asked_terms(label: &LabelReview, most: usize, words: &Catalogue) -> Vec<String> {
+/// The terms that bear on a label's finding, as printed, in quotes, each once: of a label that names a source the sources.
+fn asked_terms(label: &LabelReview, words: &Catalogue) -> Vec<String> {
     let is_source = |class| matches!(class, TermClass::Always | TermClass::NotForbidden(_));
     let names_one = label.terms.iter().any(|term| is_source(term.class));
     let bears = |class| match names_one {
@@ -127,7 +126,7 @@ fn asked_terms(label: &LabelReview, most: usize, words: &Catalogue) -> Vec<Strin
     };
     let mut terms: Vec<String> = Vec::new();
     for term in label.terms.iter().filter(|term| bears(term.class)) {
-        let quoted = words.say(&say::quoted(breakable(&term.printed, most)));
+        let quoted = words.say(&say::quoted(breakable(&term.printed, 28)));
         if !terms.contains(&quoted) {
             terms.push(quoted);
         }

@@ -52,15 +52,15 @@ fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
     let rows = [
         (
             "TW-009",
-            "JF-787 L31698 2032-06-20 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.3 13.2 further extractions 3, 4 13.1 12.9",
+            "JF-787 T310808 2032-08-07 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.3 13.2 further extractions 3, 4 13.1 12.9",
         ),
         (
             "TW-020",
-            "NH-674 L31663 2031-09-20 2031-04-20, Market Hall, stall 12 >80 >80 both >80 – >80",
+            "NH-674 SB1049A 2031-12-15 2031-04-20, Market Hall, stall 12 >80 >80 both >80 – >80",
         ),
         (
             "TW-020",
-            "NX-424 L31621 2031-07-02 2031-04-26, Pennywhistle Stores, Lower Fen <5 6.6 ≥1.6 2.8 3.3–5.8",
+            "NX-424 SB1042B 2031-12-08 2031-04-26, Pennywhistle Stores, Lower Fen <5 6.6 ≥1.6 2.8 3.3–5.8",
         ),
     ];
     for (food, row) in rows {

@@ -43,7 +43,13 @@ fn rows(table: &str) -> Vec<Vec<String>> {
 /// The demo with its registers moved into one workbook; `row` puts a row below the headings of each.
 fn moved(example: bool) -> Workspace {
     let workspace = Workspace::demo();
-    let names = ["products", "packages", "corrections", "followups"];
+    let names = [
+        "products",
+        "packages",
+        "corrections",
+        "followups",
+        "reports",
+    ];
     let sheets: Vec<Rows<'_>> = names
         .iter()
         .map(|name| {
@@ -69,10 +75,19 @@ fn moved(example: bool) -> Workspace {
 
 #[test]
 fn registers_in_one_workbook_give_what_files_of_their_own_give() {
-    let plain = Workspace::demo().results();
+    // Why a sheet is held names the row of a register, which is another one in the workbook.
+    let results = |workspace: &Workspace| {
+        let mut results = workspace.results();
+        let products = results["products"].as_array_mut().expect("a list");
+        for product in products {
+            product["publication"]["why"].take();
+        }
+        results
+    };
+    let plain = results(&Workspace::demo());
     for example in [false, true] {
         let workspace = moved(example);
-        let together = workspace.results();
+        let together = results(&workspace);
         for part in ["products", "counts", "rule"] {
             assert_eq!(plain[part], together[part], "{part}, example {example}");
         }
