@@ -315,7 +315,7 @@ impl Run<'_> {
             match task {
                 Task::Typeset(paper) => {
                     let mut job = self.outline(paper)?;
-                    if !self.is_in_place(&job.path, &job.content_key(&self.engine))? {
+                    if !self.is_in_place(&job.path, &job.content_key(self.engine.fingerprint()))? {
                         self.complete(&mut job, paper)?;
                         return Ok(Some(job));
                     }
@@ -366,7 +366,7 @@ impl Run<'_> {
 
     /// The newsletter's files beside its PDF.
     fn newsletter(&self, digest: &DigestFacts) -> Result<Option<Failure>> {
-        let key = facts::digest::job(digest)?.content_key(&self.engine);
+        let key = facts::digest::job(digest)?.content_key(self.engine.fingerprint());
         let mut are_in_place = true;
         for path in newsletter::paths(digest) {
             are_in_place &= self.is_in_place(&path, &key)?;
