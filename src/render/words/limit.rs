@@ -1,6 +1,7 @@
 //! The limit in words, by regime: what exactly reaching it means is part of every word.
 
 use crate::model::rule::{Regime, Rule};
+use crate::model::statistics::CloseBand;
 use crate::render::numbers;
 use crate::words::{Catalogue, say, side};
 
@@ -95,6 +96,17 @@ impl<'a> LimitWords<'a> {
         self.words
             .say(&say::limit_source(regime, self.side(), self.figure()))
     }
+}
+
+/// What is close to the limit, as keys and alternative texts say it: `Hatched, 15.7 to 24.3 ppm: …`.
+pub fn close_to_it(close: CloseBand, rule: Rule, words: &Catalogue) -> String {
+    let figure = |x| words.locale().figure(&numbers::figure(x, rule.limit));
+    let to = words.quantity(&numbers::figure(close.to, rule.limit), rule.regime.unit());
+    words.say(&say::chart_close(
+        rule.decision.word(),
+        figure(close.from),
+        to,
+    ))
 }
 
 #[cfg(test)]

@@ -3,11 +3,12 @@
 use crate::workspace::Workspace;
 use lopdf::Document;
 
-/// The words of a sheet's first page in their order, with plain spaces.
+/// The words of a sheet in their order, with plain spaces.
 fn words(demo: &Workspace, stem: &str) -> String {
     let path = demo.path(&format!("out/sheets/{stem}.pdf"));
     let pdf = Document::load(&path).unwrap_or_else(|error| panic!("{stem}: {error}"));
-    let text = pdf.extract_text(&[1]).expect("a page has text");
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let text = pdf.extract_text(&pages).expect("its pages have text");
     let text = text.replace(['\u{200b}', '\u{ad}'], "");
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
@@ -50,7 +51,11 @@ fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
     let rows = [
         (
             "TW-009",
-            "JF-787 L31698 2032-06-20 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.3 13.2 further extractions 3, 4 13.1 12.9",
+            "JF-787 L31698 2032-06-20 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 5.8 \
+             JF-787: extractions 3 and 4 are a repeat, decided by Ilse Marrowby on 19 November 2031. Repeat of a disagreeing pair, \
+             asked for on 2031-11-11: new portions of the same ground sample. \
+             JF-787, repeat: extractions 3, 4 13.1 12.9 \
+             JF-787, all 4 that count, together – – 7.1 7.3 13.2",
         ),
         (
             "TW-020",

@@ -43,6 +43,9 @@ fn lines(content: &Value) -> Vec<String> {
             },
         );
         let label = row["label"].as_str().map(|label| format!("{label} | "));
+        if let Some(told) = row["told"].as_str() {
+            return told.replace('\u{a0}', " ");
+        }
         format!(
             "{}{}",
             label.unwrap_or_default(),
@@ -58,13 +61,15 @@ fn repeats_stand_after_what_was_set_aside() {
     let content = content(&revised("2,A1,3,10.1\n2,A1,4,9.9\n", aside));
     assert_eq!(
         lines(&content),
-        ["9.5 (27.0)", "further extractions 3, 4 | 10.1 9.9"]
+        [
+            "9.5 (27.0)",
+            "A1: extraction 2 was set aside by O. Fennimore on 22 May 2031. A dilution was entered twice.",
+            "A1, further extractions 3, 4 | 10.1 9.9",
+            "A1, all 3 that count, together | . .",
+        ]
     );
     let key = content["key"].as_str().expect("a text");
-    assert!(
-        key.contains("Thin grey ring or arrow: reported, not used."),
-        "{key}"
-    );
+    assert!(key.contains("Crossed, grey: set aside."), "{key}");
 }
 
 #[test]
@@ -73,7 +78,12 @@ fn what_is_reported_again_under_its_number_stands_below_it() {
     let one = content(&revised("2,A1,2,10.1\n", aside));
     assert_eq!(
         lines(&one),
-        ["9.5 (27.0)", "reported again: extraction 2 | . 10.1"]
+        [
+            "9.5 (27.0)",
+            "A1: extraction 2 was set aside by O. Fennimore on 22 May 2031. A dilution was entered twice.",
+            "A1, reported again: extraction 2 | . 10.1",
+            "A1, both that count, together | . .",
+        ]
     );
     let both = "march.csv,A1,,exclude,O. Fennimore,2031-05-22,The report was withdrawn\n";
     let both = content(&revised("2,A1,1,10.1\n2,A1,2,9.9\n", both));
@@ -81,20 +91,25 @@ fn what_is_reported_again_under_its_number_stands_below_it() {
         lines(&both),
         [
             "(9.5) (27.0)",
-            "reported again: extractions 1, 2 | 10.1 9.9"
+            "A1: extractions 1 and 2 were set aside by O. Fennimore on 22 May 2031. The report was withdrawn.",
+            "A1, reported again: extractions 1, 2 | 10.1 9.9",
         ]
     );
 }
 
 #[test]
-fn a_key_without_thin_marks_says_nothing_of_them() {
+fn a_key_without_crossed_marks_says_nothing_of_them() {
     let plain = content(&revised("2,A1,3,10.1\n2,A1,4,9.9\n", ""));
     assert_eq!(
         lines(&plain),
-        ["9.5 27.0", "further extractions 3, 4 | 10.1 9.9"]
+        [
+            "9.5 27.0",
+            "A1, further extractions 3, 4 | 10.1 9.9",
+            "A1, all 4 that count, together | . .",
+        ]
     );
     let key = plain["key"].as_str().expect("a text");
-    assert!(!key.contains("Thin"), "{key}");
+    assert!(!key.contains("set aside"), "{key}");
 }
 
 /// Readings by another assay are printed beside, so that their file is named and an excerpt of it carried as well.

@@ -259,6 +259,7 @@ fn package(
     PackageResult {
         other_series: None,
         pair: Pair {
+            first: None,
             assay_kind: AssayKind::Sandwich,
             package: Package {
                 package_code: code,
