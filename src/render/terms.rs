@@ -7,7 +7,7 @@ use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
 use crate::model::statistics::CloseBand;
 use crate::render::numbers;
-use crate::render::words::limit::{LimitWords, close_to_it};
+use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::render::words::sentence_case;
 use crate::words::{Catalogue, Said, say};
 use serde::Serialize;
@@ -60,7 +60,7 @@ pub struct Terms {
     pub close: Option<CloseBand>,
     /// The same in words, for keys.
     #[serde(skip)]
-    pub close_said: Option<String>,
+    pub close_means: Option<CloseWords>,
     /// The one quantification limit in force, where there is one.
     #[serde(skip)]
     pub lloq: Option<Ppm>,
@@ -77,7 +77,8 @@ impl Terms {
 
     /// A note on marks, with what is hatched where something is.
     pub fn with_band(&self, note: String) -> String {
-        let note = std::iter::once(note).chain(self.close_said.clone());
+        let note =
+            std::iter::once(note).chain(self.close_means.iter().map(|said| said.sentence.clone()));
         note.collect::<Vec<_>>().join(" ")
     }
 
@@ -141,7 +142,7 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         the_line: either(say::mixed_line(), own.the_line()),
         rule: limit,
         close,
-        close_said: close.map(|close| close_to_it(close, config.rule, words)),
+        close_means: close.map(|close| CloseWords::of(close, config.rule, words)),
         words: Arc::clone(words),
         lloq,
         lloqs,

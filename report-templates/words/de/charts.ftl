@@ -117,6 +117,9 @@ ruler_set_aside_by = { $extractions ->
    *[other] { $extractions } ausgeschlossen von { $by }, { $day }
 }
 
+# Likewise: the lab withdrew an earlier report, and this one took its place.
+ruler_replaces = aus einem Bericht, der einen anderen ersetzt
+
 # Beside one mark that stands for several alike.
 ruler_times = { $marks } × { $figure }
 
@@ -151,10 +154,13 @@ ruler_key_more = { $what ->
 }
 
 # In keys: the band round the limit. "simple": half of what two extractions of a package at the limit may differ by, on either side.
-chart_close = { $decision ->
-    [guarded] Schraffiert, { $from } bis { $to }: zu nahe am Grenzwert für ein Urteil.
-   *[simple] Schraffiert, { $from } bis { $to }: nahe am Grenzwert; ein zweiter Test könnte auf der anderen Seite liegen.
+chart_close_means = { $decision ->
+    [guarded] { $from } bis { $to }: zu nahe am Grenzwert für ein Urteil.
+   *[simple] { $from } bis { $to }: nahe am Grenzwert; ein zweiter Test könnte auf der anderen Seite liegen.
 }
+
+# The same in a sentence of its own, beside or below a drawing.
+chart_close = Schraffiert, { chart_close_means }
 
 # In the key of the plots.
 ruler_mark_hatched = Schraffiert

@@ -503,6 +503,12 @@ note_set_aside = { $extractions ->
    *[other] { $package }: Die Extraktionen { $numbers } wurden am { $day } von { $by } ausgeschlossen. { $reason }
 }
 
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] Bei { $packages } Packungen hat das Labor einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.
+   *[name] { $named }: Das Labor hat einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.
+}
+
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->
     [yes] { $package }, Extraktion { $extraction }: Das Labor hat eine Zeile ohne Ergebnis geliefert.

@@ -117,6 +117,9 @@ ruler_set_aside_by = { $extractions ->
    *[other] { $extractions } set aside by { $by }, { $day }
 }
 
+# Likewise: the lab withdrew an earlier report, and this one took its place.
+ruler_replaces = from a report that replaces another
+
 # Beside one mark that stands for several alike.
 ruler_times = { $marks } × { $figure }
 
@@ -151,10 +154,13 @@ ruler_key_more = { $what ->
 }
 
 # In keys: the band round the limit. "simple": half of what two extractions of a package at the limit may differ by, on either side.
-chart_close = { $decision ->
-    [guarded] Hatched, { $from } to { $to }: too close to the limit to call.
-   *[simple] Hatched, { $from } to { $to }: close to the limit; a second test could fall on its other side.
+chart_close_means = { $decision ->
+    [guarded] { $from } to { $to }: too close to the limit to call.
+   *[simple] { $from } to { $to }: close to the limit; a second test could fall on its other side.
 }
+
+# The same in a sentence of its own, beside or below a drawing.
+chart_close = Hatched, { chart_close_means }
 
 # In the key of the plots.
 ruler_mark_hatched = Hatched

@@ -471,6 +471,12 @@ note_set_aside = { $extractions ->
    *[other] { $package }: extractions { $numbers } were set aside by { $by } on { $day }. { $reason }
 }
 
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] In { $packages } packages the lab replaced an earlier report. None of its figures is used here.
+   *[name] { $named }: the lab replaced an earlier report. None of its figures is used here.
+}
+
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->
     [yes] { $package }, extraction { $extraction }: the lab gave a row without a result.

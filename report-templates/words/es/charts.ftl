@@ -117,6 +117,9 @@ ruler_set_aside_by = { $extractions ->
    *[other] { $extractions } descartadas por { $by }, { $day }
 }
 
+# Likewise: the lab withdrew an earlier report, and this one took its place.
+ruler_replaces = de un informe que sustituye a otro
+
 # Beside one mark that stands for several alike.
 ruler_times = { $marks } × { $figure }
 
@@ -151,10 +154,13 @@ ruler_key_more = { $what ->
 }
 
 # In keys: the band round the limit. "simple": half of what two extractions of a package at the limit may differ by, on either side.
-chart_close = { $decision ->
-    [guarded] Rayado, de { $from } a { $to }: demasiado cerca del límite para decidir.
-   *[simple] Rayado, de { $from } a { $to }: cerca del límite; un segundo ensayo podría caer del otro lado.
+chart_close_means = { $decision ->
+    [guarded] de { $from } a { $to }: demasiado cerca del límite para decidir.
+   *[simple] de { $from } a { $to }: cerca del límite; un segundo ensayo podría caer del otro lado.
 }
+
+# The same in a sentence of its own, beside or below a drawing.
+chart_close = Rayado, { chart_close_means }
 
 # In the key of the plots.
 ruler_mark_hatched = Rayado

@@ -523,6 +523,12 @@ note_set_aside = { $extractions ->
    *[other] { $package }: las extracciones { $numbers } fueron descartadas por { $by } el { $day }. { $reason }
 }
 
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] En { $packages } envases el laboratorio sustituyó un informe anterior. Aquí no se usa ninguna de sus cifras.
+   *[name] { $named }: el laboratorio sustituyó un informe anterior. Aquí no se usa ninguna de sus cifras.
+}
+
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->
     [yes] { $package }, extracción { $extraction }: el laboratorio dio una fila sin resultado.

@@ -121,7 +121,8 @@ impl Concentrations<'_> {
 
     /// The ground of the rows and the flag of the limit; gives where the flag begins and ends.
     pub fn ground(&self, canvas: &mut Canvas<'_>, bottom: f64) -> Result<Span> {
-        self.scale.ground(canvas, (18.0, bottom), self.terms.close)?;
+        self.scale
+            .ground(canvas, (18.0, bottom), self.terms.close)?;
         self.scale.limit_line(canvas, 16.0, bottom + 2.0)?;
         let half = self.scale.flag(canvas, &self.terms.flag, 2.0)?;
         let limit = self.scale.limit();

@@ -28,17 +28,41 @@ pub fn key(terms: &Terms) -> Result<Chart> {
     let line = words.say(&say::ruler_mark_line_means(&terms.the_line, &terms.limit));
     let said = |said| words.say(&said);
     let mark = |shape, ink| Sample::Mark(shape, ink);
-    let band = terms.close_said.as_ref().map(|means| {
+    let band = terms.close_means.as_ref().map(|close| {
         let name = say::ruler_mark_hatched();
-        (Sample::Band, name, means.clone())
+        (Sample::Band, name, close.means.clone())
     });
     let entries = [
-        (mark(Shape::Left, Ink::Outline), say::ruler_mark_open_arrow(), terms.below.clone()),
-        (mark(Shape::Circle, Ink::Outline), say::ruler_mark_open_circle(), terms.measured.clone()),
-        (mark(Shape::Circle, Ink::Solid), say::ruler_mark_filled_circle(), terms.over_in_text.clone()),
-        (mark(Shape::Left, Ink::Outline), say::ruler_mark_arrow(), said(say::ruler_mark_arrow_means())),
-        (mark(Shape::Right, Ink::Solid), say::ruler_mark_arrow_right(), said(say::ruler_mark_arrow_right_means())),
-        (mark(Shape::Circle, Ink::Dashed), say::ruler_mark_dashed(), said(say::ruler_mark_dashed_means())),
+        (
+            mark(Shape::Left, Ink::Outline),
+            say::ruler_mark_open_arrow(),
+            terms.below.clone(),
+        ),
+        (
+            mark(Shape::Circle, Ink::Outline),
+            say::ruler_mark_open_circle(),
+            terms.measured.clone(),
+        ),
+        (
+            mark(Shape::Circle, Ink::Solid),
+            say::ruler_mark_filled_circle(),
+            terms.over_in_text.clone(),
+        ),
+        (
+            mark(Shape::Left, Ink::Outline),
+            say::ruler_mark_arrow(),
+            said(say::ruler_mark_arrow_means()),
+        ),
+        (
+            mark(Shape::Right, Ink::Solid),
+            say::ruler_mark_arrow_right(),
+            said(say::ruler_mark_arrow_right_means()),
+        ),
+        (
+            mark(Shape::Circle, Ink::Dashed),
+            say::ruler_mark_dashed(),
+            said(say::ruler_mark_dashed_means()),
+        ),
         (Sample::Line, say::ruler_mark_line(), line),
     ];
     let entries: Vec<Entry> = entries
@@ -72,9 +96,12 @@ pub fn key(terms: &Terms) -> Result<Chart> {
         rows.len(),
         |_, _| Ok(()),
         |canvas, number, place| {
-            rows[number].iter().enumerate().try_for_each(|(column, entry)| {
-                entry.draw(canvas, COLUMN * column as f64, place.top + 10.0)
-            })
+            rows[number]
+                .iter()
+                .enumerate()
+                .try_for_each(|(column, entry)| {
+                    entry.draw(canvas, COLUMN * column as f64, place.top + 10.0)
+                })
         },
         |_, _| Ok(()),
     )
@@ -102,7 +129,9 @@ impl Entry {
         let (x, y) = (left + 8.0, top + 1.5);
         match self.sample {
             Sample::Mark(shape, ink) => marks::draw(canvas, shape, ink, at(x, y), 3.6)?,
-            Sample::Line => canvas.line(&[at(x, y - 9.0), at(x, y + 9.0)], Pen::solid(1.6, ACCENT))?,
+            Sample::Line => {
+                canvas.line(&[at(x, y - 9.0), at(x, y + 9.0)], Pen::solid(1.6, ACCENT))?
+            }
             Sample::Band => canvas.hatch(at(x - 7.0, y - 8.0), at(x + 7.0, y + 8.0))?,
         }
         let left = left + BESIDE;

@@ -37,7 +37,13 @@ pub enum Ink {
 }
 
 /// Draws a mark.
-pub fn draw(canvas: &mut Canvas<'_>, shape: Shape, ink: Ink, centre: At, radius: f64) -> Result<()> {
+pub fn draw(
+    canvas: &mut Canvas<'_>,
+    shape: Shape,
+    ink: Ink,
+    centre: At,
+    radius: f64,
+) -> Result<()> {
     let pen = match ink {
         Ink::Dashed => Pen::dashed(radius * 0.38, INK, 2.0, 1.4),
         Ink::Solid | Ink::Outline => Pen::solid(radius * 0.38, INK),
@@ -145,7 +151,13 @@ pub fn lanes(xs: &[f64], radius: f64, most: i32) -> Option<Vec<f64>> {
     let apart = 2.0 * radius + 1.1;
     let pitch = apart + 0.2;
     let order: Vec<i32> = (0..=most)
-        .flat_map(|lane| if lane == 0 { vec![0] } else { vec![-lane, lane] })
+        .flat_map(|lane| {
+            if lane == 0 {
+                vec![0]
+            } else {
+                vec![-lane, lane]
+            }
+        })
         .collect();
     let mut last = vec![f64::NEG_INFINITY; 2 * most as usize + 1];
     xs.iter()
@@ -224,7 +236,9 @@ fn column(
             canvas.fill(from, to, FILL)?;
             canvas.frame(from, to, Pen::solid(0.7, INK))
         }
-        Ink::Dashed | Ink::SetAside | Ink::InConflict => canvas.frame(from, to, Pen::dashed(0.7, INK, 1.6, 1.2)),
+        Ink::Dashed | Ink::SetAside | Ink::InConflict => {
+            canvas.frame(from, to, Pen::dashed(0.7, INK, 1.6, 1.2))
+        }
     }
 }
 

@@ -52,9 +52,13 @@ pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Res
         .map(|product| Row::new(product, terms))
         .collect();
     let most = rows_height(paper);
-    in_parts("new-products", &rows, most, |row| row.height, |name, part, _| {
-        one(name, part, &plot)
-    })
+    in_parts(
+        "new-products",
+        &rows,
+        most,
+        |row| row.height,
+        |name, part, _| one(name, part, &plot),
+    )
 }
 
 struct Row<'a> {
@@ -88,7 +92,12 @@ impl<'a> Row<'a> {
 
     fn marks(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, middle: f64) -> Result<()> {
         let packages = &self.product.verdict.packages;
-        let of = |wanted: Mark| packages.iter().filter(|one| Mark::of(one) == wanted).count();
+        let of = |wanted: Mark| {
+            packages
+                .iter()
+                .filter(|one| Mark::of(one) == wanted)
+                .count()
+        };
         let (below, undecided) = (of(Mark::Below), of(Mark::Undecided));
         let step = (44.0 / below.max(1) as f64).min(13.0);
         if below <= 8 {
@@ -147,10 +156,7 @@ impl<'a> Row<'a> {
     }
 
     fn verdict(&self, canvas: &mut Canvas<'_>, terms: &Terms, middle: f64) -> Result<()> {
-        let (from, to) = (
-            at(VERDICT.from, middle - 7.5),
-            at(VERDICT.to, middle + 7.5),
-        );
+        let (from, to) = (at(VERDICT.from, middle - 7.5), at(VERDICT.to, middle + 7.5));
         let (inner_from, inner_to) = (at(from.x + 0.5, from.y + 0.5), at(to.x - 0.5, to.y - 0.5));
         let ink = match self.product.verdict.verdict {
             Verdict::OverLimit => {
@@ -180,7 +186,10 @@ fn one(name: String, rows: &[Row<'_>], plot: &Concentrations<'_>) -> Result<Char
         height: &|number| rows[number].height,
     };
     let words = &plot.terms.words;
-    let said = [say::chart_products_foot(), say::chart_scale(plot.terms.unit)];
+    let said = [
+        say::chart_products_foot(),
+        say::chart_scale(plot.terms.unit),
+    ];
     let foot = said.map(|said| words.say(&said));
     frame.draw(
         (name, alt(rows, plot.terms)),

@@ -37,7 +37,12 @@ pub fn quarters(rows: &[QuarterCounts], terms: &Terms, part: usize) -> Result<Ch
         |_, _| Ok(()),
         |canvas, number, place| {
             let row = &rows[number];
-            lines(canvas, &[(name(row, &terms.words), PLAIN)], PITCH, place.middle)?;
+            lines(
+                canvas,
+                &[(name(row, &terms.words), PLAIN)],
+                PITCH,
+                place.middle,
+            )?;
             match form {
                 Form::Squares { .. } => squares(canvas, row, place.middle - SQUARE / 2.0)?,
                 Form::Bars { end, largest } => {

@@ -5,7 +5,7 @@ use crate::render::charts::Chart;
 use crate::render::charts::frame::{Frame, Place, in_parts, lines};
 use crate::render::charts::scale::{NOTE, PLAIN, wrap};
 use crate::render::charts::style::{
-    Align, Canvas, GRID, INK, PAPER, Pen, RULE, Type, WIDTH, at,
+    Align, Canvas, GRID, INK, PAPER, Pen, RULE, Type, WIDTH, at, text_width,
 };
 use crate::render::numbers::{NBSP, percent};
 use crate::render::terms::Terms;
@@ -48,9 +48,13 @@ pub fn shares(
         GroupedBy::Oats => "shares-oats",
     };
     let most = (ROWS_HEIGHT, ROWS_HEIGHT);
-    in_parts(stem, &rows, most, |row| row.height, |name, part, _| {
-        one((name, alt(by, part, terms)), by, part, terms)
-    })
+    in_parts(
+        stem,
+        &rows,
+        most,
+        |row| row.height,
+        |name, part, _| one((name, alt(by, part, terms)), by, part, terms),
+    )
 }
 
 fn one(named: (String, String), by: GroupedBy, rows: &[Row], terms: &Terms) -> Result<Chart> {
@@ -128,18 +132,29 @@ impl Row {
         lines(canvas, &self.lines, LINE, place.middle)?;
         let (y, words) = (place.middle, &terms.words);
         let (count, said, note) = match &self.share {
-            None => ("–".to_owned(), "–".to_owned(), Some(say::chart_shares_none())),
-            Some(share) if is_few(share) => {
-                (counted(share, words), "–".to_owned(), Some(say::chart_shares_few()))
-            }
+            None => (
+                "–".to_owned(),
+                "–".to_owned(),
+                Some(say::chart_shares_none()),
+            ),
+            Some(share) if is_few(share) => (
+                counted(share, words),
+                "–".to_owned(),
+                Some(say::chart_shares_few()),
+            ),
             Some(share) => {
                 interval(canvas, share, y, self.is_all())?;
                 (counted(share, words), in_words(share, words), None)
             }
         };
-        if let Some(note) = note {
-            let place = at(LEFT + 6.0, y + 3.0);
-            canvas.text(&words.say(&note), place, Align::Start, NOTE)?;
+        if let Some(note) = note.map(|note| words.say(&note)) {
+            let (left, width) = (LEFT + 6.0, text_width(&note, NOTE));
+            canvas.fill(
+                at(left - 2.0, y - 5.0),
+                at(left + width + 2.0, y + 6.0),
+                PAPER,
+            )?;
+            canvas.text(&note, at(left, y + 3.0), Align::Start, NOTE)?;
         }
         canvas.text(&count, at(COUNT, y + 3.0), Align::Middle, self.look)?;
         canvas.text(&said, at(WIDTH, y + 3.0), Align::End, self.look)
@@ -203,9 +218,7 @@ fn alt(by: GroupedBy, rows: &[Row], terms: &Terms) -> String {
     let words = &terms.words;
     let told = |row: &Row| match &row.share {
         None => say::chart_shares_row_none(&row.name),
-        Some(share) if is_few(share) => {
-            say::chart_shares_row_few(&row.name, counted(share, words))
-        }
+        Some(share) if is_few(share) => say::chart_shares_row_few(&row.name, counted(share, words)),
         Some(share) => {
             say::chart_shares_row(&row.name, counted(share, words), in_words(share, words))
         }

@@ -90,9 +90,13 @@ pub fn strip(rows: &[StripRow<'_>], terms: &Terms) -> Result<StripPlot> {
     let most = PITCH * ROWS_A_CHART as f64;
     let is_crowded = |row: &StripRow<'_>| lanes_of(&placed(&row.packages, &plot.scale)).is_none();
     Ok(StripPlot {
-        charts: in_parts("strip-plot", rows, (most, most), |_| PITCH, |name, part, _| {
-            one(name, part, &plot)
-        })?,
+        charts: in_parts(
+            "strip-plot",
+            rows,
+            (most, most),
+            |_| PITCH,
+            |name, part, _| one(name, part, &plot),
+        )?,
         crowded: rows.iter().any(is_crowded),
     })
 }
@@ -147,7 +151,13 @@ fn draw_row(
     let undecided = marks().filter(|mark| *mark == Mark::Undecided).count();
     below_column(canvas, below, row.packages.len(), middle)?;
     if undecided > 0 {
-        draw(canvas, Shape::Circle, Ink::Dashed, at(UNDECIDED, middle), 3.2)?;
+        draw(
+            canvas,
+            Shape::Circle,
+            Ink::Dashed,
+            at(UNDECIDED, middle),
+            3.2,
+        )?;
     }
     if undecided > 1 {
         let beside = at(UNDECIDED + 8.0, middle + 3.0);
@@ -170,7 +180,11 @@ fn name(canvas: &mut Canvas<'_>, row: &StripRow<'_>, terms: &Terms, middle: f64)
         size: NOTE.size,
         ..ROW
     };
-    let look = if wrap(&group, NAME_WIDTH, ROW).len() > 3 { small } else { ROW };
+    let look = if wrap(&group, NAME_WIDTH, ROW).len() > 3 {
+        small
+    } else {
+        ROW
+    };
     let packages = say::chart_packages(row.packages.len() as u64);
     let mut names: Vec<(String, Type)> = wrap(&group, NAME_WIDTH, look)
         .into_iter()

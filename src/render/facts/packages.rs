@@ -165,7 +165,9 @@ fn story_rows(
         };
         rows.extend(told.before.into_iter().map(sentence));
         let is_first = rows.is_empty();
-        rows.extend(extraction_rows(&chapter, package, rule, columns, is_first, words));
+        rows.extend(extraction_rows(
+            &chapter, package, rule, columns, is_first, words,
+        ));
         rows.extend(told.after.into_iter().map(sentence));
     }
     rows
@@ -231,7 +233,11 @@ fn line_label(
     number: usize,
     words: &Catalogue,
 ) -> String {
-    let numbers: Vec<u32> = line.iter().flatten().map(|one| one.extraction.number).collect();
+    let numbers: Vec<u32> = line
+        .iter()
+        .flatten()
+        .map(|one| one.extraction.number)
+        .collect();
     let is_beyond = numbers.iter().all(|number| *number as usize > line.len());
     let event = match chapter.event {
         _ if numbers.is_empty() => Event::Together,
@@ -245,7 +251,12 @@ fn line_label(
     };
     let numbers: Vec<String> = numbers.iter().map(u32::to_string).collect();
     let code = &package.pair.package.package_code;
-    words.say(&say::row_chapter(code, event.word(), count as u64, numbers.join(", ")))
+    words.say(&say::row_chapter(
+        code,
+        event.word(),
+        count as u64,
+        numbers.join(", "),
+    ))
 }
 
 fn cell(paired: &PairedExtraction, rule: Rule, words: &Catalogue) -> ExtractionCell {

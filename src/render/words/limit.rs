@@ -98,15 +98,26 @@ impl<'a> LimitWords<'a> {
     }
 }
 
-/// What is close to the limit, as keys and alternative texts say it: `Hatched, 15.7 to 24.3 ppm: …`.
-pub fn close_to_it(close: CloseBand, rule: Rule, words: &Catalogue) -> String {
-    let figure = |x| words.locale().figure(&numbers::figure(x, rule.limit));
-    let to = words.quantity(&numbers::figure(close.to, rule.limit), rule.regime.unit());
-    words.say(&say::chart_close(
-        rule.decision.word(),
-        figure(close.from),
-        to,
-    ))
+/// What is close to the limit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CloseWords {
+    /// In a sentence: `Hatched, 15.7 to 24.3 ppm: …`.
+    pub sentence: String,
+    /// Beside a sample of it: `15.7 to 24.3 ppm: …`.
+    pub means: String,
+}
+
+impl CloseWords {
+    /// Of this band, under this rule.
+    pub fn of(close: CloseBand, rule: Rule, words: &Catalogue) -> CloseWords {
+        let figure = |x| words.locale().figure(&numbers::figure(x, rule.limit));
+        let (from, decision) = (figure(close.from), rule.decision.word());
+        let to = words.quantity(&numbers::figure(close.to, rule.limit), rule.regime.unit());
+        CloseWords {
+            sentence: words.say(&say::chart_close(decision, from.as_str(), to.as_str())),
+            means: words.say(&say::chart_close_means(decision, from, to)),
+        }
+    }
 }
 
 #[cfg(test)]

@@ -1,10 +1,10 @@
 //! The letter to a maker: which of its messages are said. Facts, a rule quoted, a question, a day; it accuses nobody.
 
 use crate::config::{Attach, Config};
-use crate::model::package::PackageResult;
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
+use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
 use crate::model::rule::{Regime, Rule};
 use crate::model::verdict::ProductVerdict;

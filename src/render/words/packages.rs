@@ -99,7 +99,10 @@ pub fn all_beyond(usable: &[&Extraction], words: &Catalogue) -> Option<String> {
     let (side, bound) = beyond(usable)?;
     let sign = if side == "below" { "<" } else { ">" };
     let bound = words.locale().figure(&numbers::plain(bound));
-    Some(words.say(&say::cell_beyond(usable.len() as u64, format!("{sign}{bound}"))))
+    Some(words.say(&say::cell_beyond(
+        usable.len() as u64,
+        format!("{sign}{bound}"),
+    )))
 }
 
 /// The lowest n, where every reading that counts is "above n".
@@ -114,7 +117,9 @@ fn lowest_above(package: &PackageResult) -> Option<Ppm> {
 
 /// Whether any of these is a bound, so that the gap is the least there can be.
 pub fn has_bounds(usable: &[&Extraction]) -> bool {
-    let mut readings = usable.iter().filter_map(|extraction| extraction.outcome.reading());
+    let mut readings = usable
+        .iter()
+        .filter_map(|extraction| extraction.outcome.reading());
     readings.any(|reading| reading.as_number().is_none())
 }
 
@@ -147,6 +152,7 @@ fn noted(packages: &[PackageResult], rule: Rule, asked: usize, words: &Catalogue
         .flat_map(|package| notes_of(package, rule, words))
         .collect();
     notes.extend(beyond_what_was_asked(packages, asked, words));
+    notes.extend(replaced_note(packages, words));
     notes.extend(range_note(packages, words));
     notes.extend(open_end_note(packages, words));
     notes.extend(gliadin_note(packages, rule, words));
@@ -251,12 +257,7 @@ fn beyond_what_was_asked(
 }
 
 /// What the lab's reports say of extractions of which they say different things.
-fn conflict_note(
-    chapter: &Chapter<'_>,
-    code: &str,
-    rule: Rule,
-    words: &Catalogue,
-) -> Option<Said> {
+fn conflict_note(chapter: &Chapter<'_>, code: &str, rule: Rule, words: &Catalogue) -> Option<Said> {
     let extractions = chapter.extractions.iter();
     let in_conflict = extractions.filter(|paired| paired.usage == Usage::InConflict);
     let reports: Vec<String> = in_conflict
@@ -301,6 +302,16 @@ fn said(extraction: &Extraction, rule: Rule, words: &Catalogue) -> String {
 pub fn file_name(extraction: &Extraction) -> &str {
     let path = extraction.source.file.path.as_str();
     path.rsplit('/').next().unwrap_or(path)
+}
+
+/// That the lab replaced a report, and of which packages. The old one is not named: nothing of it stands any more.
+fn replaced_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
+    let is_replaced = |package: &&PackageResult| {
+        let mut usable = package.pair.usable();
+        usable.any(|extraction| extraction.record.replaces)
+    };
+    let of = Named::of(packages.iter().filter(is_replaced), words)?;
+    Some(say::note_replaced(of.packages, of.by, of.named))
 }
 
 fn range_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {

@@ -4,8 +4,8 @@
 //! for are chapters of their own; where more than one of them counts, the last chapter is what they give together.
 
 use crate::model::extraction::Extraction;
-use crate::model::pair::{FirstReadings, PairedExtraction, Repeat, Usage};
 use crate::model::package::PackageResult;
+use crate::model::pair::{FirstReadings, PairedExtraction, Repeat, Usage};
 use crate::render::words::packages::{Agreement, agreement, apart, is_beyond};
 use crate::words::{Catalogue, Said, say};
 use chrono::NaiveDate;
@@ -72,7 +72,11 @@ pub fn chapters(package: &PackageResult) -> Vec<Chapter<'_>> {
     match chapters.last_mut() {
         Some(last) if counting == 0 || (counting == 1 && counts(&&*last)) => last.has_result = true,
         _ => chapters.push(Chapter {
-            event: if chapters.is_empty() { Event::First } else { Event::Together },
+            event: if chapters.is_empty() {
+                Event::First
+            } else {
+                Event::Together
+            },
             extractions: Vec::new(),
             has_result: true,
         }),
@@ -194,6 +198,9 @@ impl Chapter<'_> {
             (words.say(&head), detail.into_iter().collect())
         };
         details.extend(aside.iter().map(|said| words.say(said)));
+        if self.usable().any(|extraction| extraction.record.replaces) {
+            details.push(words.say(&say::ruler_replaces()));
+        }
         details.retain(|detail| !detail.is_empty());
         Agreement {
             head,

@@ -48,6 +48,8 @@ messages! {
     ruler_decided(by: text, day: text);
     /// Extractions that were set aside, by whom and when.
     ruler_set_aside_by(extractions: count, by: text, day: text);
+    /// Its report took the place of another.
+    ruler_replaces();
     /// So many marks in one.
     ruler_times(marks: count, figure: text);
     /// Over the cell for what is too little to measure.
@@ -64,7 +66,9 @@ messages! {
     ruler_key(rule: ["fails" "passes" "detection"]);
     /// What marks that only some rulers have mean.
     ruler_key_more(what: ["result" "range" "disagree" "aside" "conflict"]);
-    /// What is hatched round the limit.
+    /// What the hatched band round the limit is.
+    chart_close_means(decision: ["simple" "guarded"], from: text, to: text);
+    /// The same in a sentence.
     chart_close(decision: ["simple" "guarded"], from: text, to: text);
     /// The picture in words.
     ruler_alt(scale: text, unit: text, rule: ["fails" "passes" "detection"], limit: text, rows: text);

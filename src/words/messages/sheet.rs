@@ -143,6 +143,8 @@ messages! {
     note_conflict_report(extraction: text, figure: text, file: text, cell: text);
     /// Extractions that were set aside.
     note_set_aside(package: text, extractions: count, numbers: text, by: text, day: text, reason: text);
+    /// A report that the lab replaced.
+    note_replaced(packages: count, by: ["name" "count"], named: text);
     /// A row without a result.
     note_not_reported(package: text, extraction: text, written: text, empty: ["yes" "no"]);
     /// A text that is no result.

@@ -253,7 +253,10 @@ fn a_repeat_is_told_with_its_reason_and_who_decided_it() {
             paired.repeat = (paired.extraction.number > 2).then(|| repeat.clone());
         }
     }
-    let table = facts(&sample::with_sheet(&product, &config), &config, None).content.table.clone();
+    let table = facts(&sample::with_sheet(&product, &config), &config, None)
+        .content
+        .table
+        .clone();
     let rows = table.packages.iter().flat_map(|package| &package.rows);
     let told: Vec<&str> = rows.filter_map(|row| row.told.as_deref()).collect();
     let told = told.join(" ").replace('\u{a0}', " ");

@@ -187,7 +187,9 @@ impl Marks {
         let both = if alone {
             first.text.clone()
         } else if self.labels.len() > 2 {
-            ruler.words.say(&say::range_in_text(&first.text, &last.text))
+            ruler
+                .words
+                .say(&say::range_in_text(&first.text, &last.text))
         } else {
             ruler.words.say(&say::ruler_both(&first.text, &last.text))
         };
@@ -271,8 +273,14 @@ impl Mark {
 fn together(marks: Vec<Mark>) -> Vec<Mark> {
     let mut together: Vec<Mark> = Vec::new();
     for mark in &marks {
-        let alike = |other: &Mark| (other.shape, other.ink, &other.label) == (mark.shape, mark.ink, &mark.label);
-        let most = if mark.in_cell { IN_CELL_AT_MOST } else { ALIKE_AT_MOST };
+        let alike = |other: &Mark| {
+            (other.shape, other.ink, &other.label) == (mark.shape, mark.ink, &mark.label)
+        };
+        let most = if mark.in_cell {
+            IN_CELL_AT_MOST
+        } else {
+            ALIKE_AT_MOST
+        };
         let count = marks.iter().filter(|other| alike(other)).count();
         if mark.shape == Shape::Circle || count <= most {
             together.push(mark.clone());
@@ -285,7 +293,10 @@ fn together(marks: Vec<Mark>) -> Vec<Mark> {
     }
     let in_cell = together.iter().filter(|mark| mark.in_cell).count() as f64;
     let several = together.iter().any(|mark| mark.in_cell && mark.count > 1);
-    let step = f64::min(15.2, (CELL.to - CELL.from - 12.0) / f64::max(in_cell - 1.0, 1.0));
+    let step = f64::min(
+        15.2,
+        (CELL.to - CELL.from - 12.0) / f64::max(in_cell - 1.0, 1.0),
+    );
     let mut x = CELL.middle() - step * (in_cell - 1.0) / 2.0 - if several { 9.0 } else { 0.0 };
     for mark in together.iter_mut().filter(|mark| mark.in_cell) {
         mark.x = x;

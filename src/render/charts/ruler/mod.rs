@@ -18,7 +18,7 @@ use crate::render::charts::ruler::row::Row;
 use crate::render::charts::scale::{LogScale, NOTE, Span, parts};
 use crate::render::charts::style::{self, Align, Canvas, HAIRLINE, Pen, WIDTH, at, text_width};
 use crate::render::numbers;
-use crate::render::words::limit::{LimitWords, close_to_it};
+use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::render::words::story::chapters;
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
@@ -98,7 +98,12 @@ impl<'a> Ruler<'a> {
             let readings: Vec<_> = extractions
                 .map(|one| (one.extraction.outcome, one.usage.clone()))
                 .collect();
-            (package.pair.state, package.standing, package.result, readings)
+            (
+                package.pair.state,
+                package.standing,
+                package.result,
+                readings,
+            )
         };
         let packages_marks: Vec<_> = packages.iter().map(marks).collect();
         let in_words = self.in_words();
@@ -138,8 +143,14 @@ impl<'a> Ruler<'a> {
             has_reading && matches!(one.usage, Usage::Excluded { .. })
         });
         let there_are = [
-            (any_result(|kind| matches!(kind, ResultKind::Value { .. })), "result"),
-            (any_result(|kind| matches!(kind, ResultKind::Range(_))), "range"),
+            (
+                any_result(|kind| matches!(kind, ResultKind::Value { .. })),
+                "result",
+            ),
+            (
+                any_result(|kind| matches!(kind, ResultKind::Range(_))),
+                "range",
+            ),
             (self.packages.iter().any(disagree), "disagree"),
             (set_aside, "aside"),
             (in_conflict, "conflict"),
@@ -148,7 +159,7 @@ impl<'a> Ruler<'a> {
         let said: Vec<String> = std::iter::once(say::ruler_key(side(self.rule.limit)))
             .chain(more.map(|(_, what)| say::ruler_key_more(what)))
             .map(|said| words.say(&said))
-            .chain(self.close.map(|close| close_to_it(close, self.rule, words)))
+            .chain(self.band())
             .collect();
         said.join(" ")
     }
@@ -164,7 +175,7 @@ impl<'a> Ruler<'a> {
         let said = |part: &[Vec<Row<'_>>]| {
             let rows = part.iter().flatten();
             let mut rows: Vec<String> = rows.map(|row| row.in_words(self)).collect();
-            rows.extend(self.close.map(|close| close_to_it(close, self.rule, words)));
+            rows.extend(self.band());
             words.say(&say::ruler_alt(
                 range.as_str(),
                 limit.unit(),
@@ -177,6 +188,12 @@ impl<'a> Ruler<'a> {
         pictures.into_iter().map(said).collect()
     }
 
+    /// What is hatched, in words.
+    fn band(self) -> Option<String> {
+        let said = |close| CloseWords::of(close, self.rule, self.words).sentence;
+        self.close.map(said)
+    }
+
     /// The rows of each package.
     fn rows(self, scale: &Placed) -> Vec<Vec<Row<'a>>> {
         let is_dense = self.packages.len() > 3;
@@ -185,7 +202,13 @@ impl<'a> Ruler<'a> {
             let is_small = is_dense || chapters.len() > 1;
             let rows = chapters.into_iter().enumerate();
             rows.map(|(number, chapter)| {
-                Row::new(self, scale, package, chapter, (number == 0, is_small, is_dense))
+                Row::new(
+                    self,
+                    scale,
+                    package,
+                    chapter,
+                    (number == 0, is_small, is_dense),
+                )
             })
             .collect()
         };
@@ -293,6 +316,8 @@ impl Placed {
 
     /// The first figure of the scale, in words.
     fn start(&self, words: &Catalogue) -> String {
-        words.locale().figure(&numbers::plain(Ppm(self.scale.low())))
+        words
+            .locale()
+            .figure(&numbers::plain(Ppm(self.scale.low())))
     }
 }

@@ -131,7 +131,11 @@ fn ends(said: &Agreement, head: Type, is_small: bool) -> Vec<Vec<(String, Type)>
         let pieces = [(said.head.clone(), head), (said.detail.clone(), NOTE)];
         return vec![pieces.to_vec()];
     }
-    let lines = |text: &str, look| wrap(text, room, look).into_iter().map(move |line| (line, look));
+    let lines = |text: &str, look| {
+        wrap(text, room, look)
+            .into_iter()
+            .map(move |line| (line, look))
+    };
     lines(&said.head, head)
         .chain(lines(&said.detail, NOTE))
         .map(|piece| vec![piece])
