@@ -1,4 +1,4 @@
-//! A few products, one row each: every package on the scale, and the verdict at the end.
+//! Products, one row each: every package on the scale, and the verdict at the end.
 
 use crate::config::Paper;
 use crate::model::decided::JudgedProduct;
@@ -13,7 +13,7 @@ use crate::render::terms::Terms;
 use crate::words::{say, side};
 use anyhow::Result;
 
-/// Height of the rows in one chart: the room that the newsletter's first page has, and that any later one has.
+/// Height of the rows in one chart: the room that a first page with a head and a few sentences has, and any later one.
 fn rows_height(paper: Paper) -> (f64, f64) {
     match paper {
         Paper::A4 => (522.0, 550.0),
@@ -36,8 +36,13 @@ const VERDICT: Span = Span {
 };
 const LINE: f64 = 10.2;
 
-/// The products in as many charts as they need, all on one scale.
-pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Result<Vec<Chart>> {
+/// The products in as many charts as they need, all on one scale; `stem` begins the charts' names.
+pub fn products(
+    stem: &str,
+    products: &[&JudgedProduct],
+    paper: Paper,
+    terms: &Terms,
+) -> Result<Vec<Chart>> {
     let packages = products
         .iter()
         .flat_map(|product| &product.verdict.packages);
@@ -53,7 +58,7 @@ pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Res
         .collect();
     let most = rows_height(paper);
     in_parts(
-        "new-products",
+        stem,
         &rows,
         most,
         |row| row.height,

@@ -9,7 +9,7 @@ use crate::model::sheet::{
 };
 use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
-use crate::render::words::story::{Chapter, Event, chapters};
+use crate::render::words::chapters::{Chapter, Event, chapters};
 use crate::render::words::{self, breakable, breakable_to};
 use crate::words::{Catalogue, say};
 use std::collections::BTreeMap;

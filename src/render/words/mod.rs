@@ -16,7 +16,7 @@ pub mod meaning;
 pub mod packages;
 
 /// What happened to a package's extractions, in the order of time.
-pub mod story;
+pub mod chapters;
 
 /// What the label says.
 pub mod label;

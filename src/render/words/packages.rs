@@ -7,7 +7,7 @@ use crate::model::pair::{Comparison, PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
-use crate::render::words::story::{Chapter, Event};
+use crate::render::words::chapters::{Chapter, Event};
 use crate::render::words::{Named, full_stop, sentence_case};
 use crate::words::{Catalogue, Said, say};
 

@@ -11,7 +11,7 @@ use crate::render::charts::style::{
     Align, At, Canvas, INK, INK_3, PAPER, Pen, Type, ZONE, at, text_width,
 };
 use crate::render::numbers;
-use crate::render::words::story::{Chapter, Event};
+use crate::render::words::chapters::{Chapter, Event};
 use crate::words::say;
 use anyhow::Result;
 

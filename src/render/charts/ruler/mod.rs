@@ -18,8 +18,8 @@ use crate::render::charts::ruler::row::Row;
 use crate::render::charts::scale::{LogScale, NOTE, Span, parts};
 use crate::render::charts::style::{self, Align, Canvas, HAIRLINE, Pen, WIDTH, at, text_width};
 use crate::render::numbers;
+use crate::render::words::chapters::chapters;
 use crate::render::words::limit::{CloseWords, LimitWords};
-use crate::render::words::story::chapters;
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
 

@@ -7,8 +7,8 @@ use crate::render::charts::ruler::{Placed, Ruler, WORDS};
 use crate::render::charts::scale::{NOTE, ROW, wrap};
 use crate::render::charts::style::{Align, Canvas, INK, Type, WIDTH, at, text_width};
 use crate::render::numbers;
+use crate::render::words::chapters::{Chapter, Event};
 use crate::render::words::packages::Agreement;
-use crate::render::words::story::{Chapter, Event};
 use crate::words::{Catalogue, say};
 use anyhow::Result;
 
