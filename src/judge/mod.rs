@@ -33,6 +33,9 @@ pub mod followups;
 /// Registers, readings and the day -> whether a sheet may be published.
 pub mod publication;
 
+/// Rules -> the band round a limit that is too close to call.
+pub mod close_call;
+
 /// Verdicts -> what they say together.
 pub mod statistics;
 

@@ -250,27 +250,31 @@ pub struct PackageRow {
     pub bought_on: Option<String>,
     /// `2031-03-04, Market Hall`.
     pub bought: Option<String>,
-    /// Its extractions, in rows of as many as the table has columns.
+    /// What happened to its extractions, in the order of time; the first is never a sentence.
     pub rows: Vec<ExtractionRow>,
-    /// How far they are apart; none where fewer than two are usable.
-    pub found: Option<String>,
-    /// Whether that is a figure; else it says that all are beyond what the assay measures.
-    pub found_is_figure: bool,
-    /// How far they may be.
-    pub allowed: Option<String>,
     /// What they give together.
     pub result: String,
     /// `over`, `within` or `none`: the ink of the result's block.
     pub state: BlockState,
 }
 
-/// Extractions side by side.
-#[derive(Clone, Debug, Serialize)]
+/// Extractions side by side, or a sentence about those above or below it.
+#[derive(Clone, Debug, Default, Serialize)]
 pub struct ExtractionRow {
-    /// In the rows after the first: `further extractions 3, 4`.
+    /// Why, who and when: then it is all that the row has.
+    pub told: Option<String>,
+    /// In the rows after the first: `JF-787, repeat: extractions 3, 4`.
     pub label: Option<String>,
     /// The figures; none where there is no such extraction.
     pub cells: Vec<Option<ExtractionCell>>,
+    /// How far they are apart; none where that is not the question, or fewer than two are usable.
+    pub found: Option<String>,
+    /// Whether that is a figure; else it says that all are beyond what the assay measures.
+    pub found_is_figure: bool,
+    /// How far they may be.
+    pub allowed: Option<String>,
+    /// Whether the extractions are compared in this row.
+    pub compared: bool,
 }
 
 /// One extraction.

@@ -5,6 +5,7 @@
 use crate::model::ppm::Ppm;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 
 /// What one product's packages can say of all its packages.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -23,6 +24,8 @@ pub struct ProductStatistics {
     /// Packages whose figure decides, and how likely their true content is on the other side of the limit; simple
     /// decisions only.
     pub other_side: Vec<OtherSide>,
+    /// What is too close to the limit to call; none where detection decides.
+    pub close: Option<CloseBand>,
     /// Between and within packages; only where every package has the same number of measured extractions.
     pub components: Option<VarianceComponents>,
 }
@@ -34,6 +37,30 @@ pub struct NoneOver {
     pub packages: u64,
     /// One-sided 95 % upper bound of the share over the limit: 1 - 0.05^(1/n).
     pub upper: f64,
+}
+
+/// The band round a limit in which a package's result is too close to call, both ends included.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CloseBand {
+    /// Below the limit.
+    pub from: Ppm,
+    /// Above it.
+    pub to: Ppm,
+}
+
+impl CloseBand {
+    /// Whether a figure lies in it.
+    pub fn holds(self, figure: Ppm) -> bool {
+        figure.compare(self.from) != Ordering::Less && figure.compare(self.to) != Ordering::Greater
+    }
+
+    /// The band that holds both.
+    pub fn with(self, other: CloseBand) -> CloseBand {
+        CloseBand {
+            from: self.from.min(other.from),
+            to: self.to.max(other.to),
+        }
+    }
 }
 
 /// How likely a package's true content is on the other side of the limit than its result.

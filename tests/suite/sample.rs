@@ -335,6 +335,7 @@ fn judge(package: Package, extractions: Vec<PairedExtraction>, rule: Rule) -> Pa
             && matches!(result, ResultKind::Value { .. }),
         other_series: None,
         pair: Pair {
+            first: None,
             assay_kind: AssayKind::Sandwich,
             package,
             extractions,

@@ -257,11 +257,11 @@ practice_package = { $rule ->
     [detection] Eine Packung gilt als positiv auf Gluten, wenn das Labor eine Zahl angibt, und als negativ, wenn jedes ihrer Ergebnisse unter der Nachweisgrenze liegt. Wie unsicher eine Zahl ist, spielt dabei keine Rolle.
     [passes] { $decision ->
         [guarded] Als über dem Grenzwert gilt eine Packung nur, wenn ihr Ergebnis auch nach Abzug von { $share } darüber liegt, und als nicht darüber nur, wenn es auch mit { $share } dazu nicht darüber liegt (die erweiterte Messunsicherheit, k = 2, mit der dieses Programm rechnet). Dazwischen ist sie unentschieden.
-       *[simple] Als über dem Grenzwert gilt eine Packung, wenn ihr Ergebnis darüber liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share }, so sagt es das Blatt.
+       *[simple] Als über dem Grenzwert gilt eine Packung, wenn ihr Ergebnis darüber liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share } oder liegt das Ergebnis im schraffierten Bereich des Blatts, so sagt es das Blatt.
     }
    *[fails] { $decision ->
         [guarded] Als nicht unter dem Grenzwert gilt eine Packung nur, wenn ihr Ergebnis auch nach Abzug von { $share } nicht darunter liegt, und als darunter nur, wenn es auch mit { $share } dazu darunter liegt (die erweiterte Messunsicherheit, k = 2, mit der dieses Programm rechnet). Dazwischen ist sie unentschieden.
-       *[simple] Als nicht unter dem Grenzwert gilt eine Packung, wenn ihr Ergebnis nicht darunter liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share }, so sagt es das Blatt.
+       *[simple] Als nicht unter dem Grenzwert gilt eine Packung, wenn ihr Ergebnis nicht darunter liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share } oder liegt das Ergebnis im schraffierten Bereich des Blatts, so sagt es das Blatt.
     }
 }
 

@@ -380,14 +380,14 @@ single_over = { $extractions ->
 # A package in the list of the sentence below.
 near_limit_package = { $chance } bei { $package } ({ $figure })
 
-# Further packages in it, which are not named.
+# Further packages in it, which are not named; $chance is the smallest of theirs.
 near_limit_more = { $packages ->
-    [one] mehr als { $chance } bei einer weiteren
-   *[other] mehr als { $chance } bei { $packages } weiteren
+    [one] { $chance } bei einer weiteren
+   *[other] { $chance } und mehr bei { $packages } weiteren
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# other side (JCGM 106:2012, 7.2), where one lies in the band drawn round it, or that is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
 near_limit = { $rule ->
     [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass tatsächlich { $side ->
@@ -439,16 +439,30 @@ cell_beyond = { $extractions ->
    *[other] alle { $bound }
 }
 
-# Before figures that have no column of their own.
-row_further = { $extractions ->
-    [one] weitere Extraktion { $numbers }
-   *[other] weitere Extraktionen { $numbers }
-}
-
-# Before figures that were reported again after others were set aside.
-row_again = { $extractions ->
-    [one] neu berichtet: Extraktion { $numbers }
-   *[other] neu berichtet: Extraktionen { $numbers }
+# The name of a package's further row: what it holds. "first": the other of two reports that differ.
+row_chapter = { $package }, { $event ->
+    [first] { $extractions ->
+        [one] ebenfalls berichtet: Extraktion { $numbers }
+       *[other] ebenfalls berichtet: Extraktionen { $numbers }
+    }
+    [again] { $extractions ->
+        [one] neu berichtet: Extraktion { $numbers }
+       *[other] neu berichtet: Extraktionen { $numbers }
+    }
+    [repeat] { $extractions ->
+        [one] Wiederholung: Extraktion { $numbers }
+       *[other] Wiederholung: Extraktionen { $numbers }
+    }
+    [further] { $extractions ->
+        [one] weitere Extraktion { $numbers }
+       *[other] weitere Extraktionen { $numbers }
+    }
+   *[together] { $extractions ->
+        [0] keine Extraktion zählt
+        [one] die Extraktion, die zählt
+        [2] beide, die zählen, zusammen
+       *[other] alle { $extractions }, die zählen, zusammen
+    }
 }
 
 # Under the table, where a figure stands in parentheses.
@@ -468,7 +482,7 @@ note_straddles = { $standing ->
     }
 }
 
-# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+# In the table, above their row: a person declared extractions a repeat of the test; $reason is that person's sentence.
 note_repeat = { $extractions ->
     [one] { $package }: Extraktion { $numbers } ist eine Wiederholung, entschieden von { $by } am { $day }. { $reason }
    *[other] { $package }: Die Extraktionen { $numbers } sind eine Wiederholung, entschieden von { $by } am { $day }. { $reason }
@@ -480,14 +494,23 @@ note_beyond = { $by ->
    *[name] { $named }: mehr Extraktionen, als das Programm verlangt ({ $asked }). Der Grund ist nicht verzeichnet.
 }
 
-# Under the table: two reports of one extraction differ.
+# In the table, below their row: two reports of one extraction differ.
 note_conflict = { $package }: Die Berichte des Labors widersprechen einander; keiner wird verwendet. In { $unit }: { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = Extraktion { $extraction } ist { $figure } in { $file }, { $cell }
 
-# Under the table: a person set a reading aside; $reason is that person's sentence.
-note_set_aside = { $package }, Extraktion { $extraction }: ausgeschlossen von { $by }. { $reason }
+# In the table, below their row: a person set readings aside; $reason is that person's sentence.
+note_set_aside = { $extractions ->
+    [one] { $package }: Extraktion { $numbers } wurde am { $day } von { $by } ausgeschlossen. { $reason }
+   *[other] { $package }: Die Extraktionen { $numbers } wurden am { $day } von { $by } ausgeschlossen. { $reason }
+}
+
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] Bei { $packages } Packungen hat das Labor einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.
+   *[name] { $named }: Das Labor hat einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.
+}
 
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->

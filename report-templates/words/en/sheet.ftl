@@ -354,14 +354,14 @@ single_over = { $extractions ->
 # A package in the list of the sentence below.
 near_limit_package = { $chance } for { $package } ({ $figure })
 
-# Further packages in it, which are not named.
+# Further packages in it, which are not named; $chance is the smallest of theirs.
 near_limit_more = { $packages ->
-    [one] more than { $chance } for one more
-   *[other] more than { $chance } for { $packages } more
+    [one] { $chance } for one more
+   *[other] { $chance } and above for { $packages } more
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# other side (JCGM 106:2012, 7.2), where one lies in the band drawn round it, or that is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
 near_limit = Close to the limit: the chance that the true content is { $side ->
     [over] { side_over }
@@ -407,16 +407,30 @@ cell_beyond = { $extractions ->
    *[other] all { $bound }
 }
 
-# Before figures that have no column of their own.
-row_further = { $extractions ->
-    [one] further extraction { $numbers }
-   *[other] further extractions { $numbers }
-}
-
-# Before figures that were reported again after others were set aside.
-row_again = { $extractions ->
-    [one] reported again: extraction { $numbers }
-   *[other] reported again: extractions { $numbers }
+# The name of a package's further row: what it holds. "first": the other of two reports that differ.
+row_chapter = { $package }, { $event ->
+    [first] { $extractions ->
+        [one] reported as well: extraction { $numbers }
+       *[other] reported as well: extractions { $numbers }
+    }
+    [again] { $extractions ->
+        [one] reported again: extraction { $numbers }
+       *[other] reported again: extractions { $numbers }
+    }
+    [repeat] { $extractions ->
+        [one] repeat: extraction { $numbers }
+       *[other] repeat: extractions { $numbers }
+    }
+    [further] { $extractions ->
+        [one] further extraction { $numbers }
+       *[other] further extractions { $numbers }
+    }
+   *[together] { $extractions ->
+        [0] no extraction counts
+        [one] the extraction that counts
+        [2] both that count, together
+       *[other] all { $extractions } that count, together
+    }
 }
 
 # Under the table, where a figure stands in parentheses.
@@ -436,7 +450,7 @@ note_straddles = { $standing ->
     }
 }
 
-# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+# In the table, above their row: a person declared extractions a repeat of the test; $reason is that person's sentence.
 note_repeat = { $extractions ->
     [one] { $package }: extraction { $numbers } is a repeat, decided by { $by } on { $day }. { $reason }
    *[other] { $package }: extractions { $numbers } are a repeat, decided by { $by } on { $day }. { $reason }
@@ -448,14 +462,23 @@ note_beyond = { $by ->
    *[name] { $named }: more extractions than the programme asks for ({ $asked }). The reason is not on record.
 }
 
-# Under the table: two reports of one extraction differ.
+# In the table, below their row: two reports of one extraction differ.
 note_conflict = { $package }: the lab’s reports differ, so that none of them is used. In { $unit }, { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = extraction { $extraction } is { $figure } in { $file }, { $cell }
 
-# Under the table: a person set a reading aside; $reason is that person's sentence.
-note_set_aside = { $package }, extraction { $extraction }: set aside by { $by }. { $reason }
+# In the table, below their row: a person set readings aside; $reason is that person's sentence.
+note_set_aside = { $extractions ->
+    [one] { $package }: extraction { $numbers } was set aside by { $by } on { $day }. { $reason }
+   *[other] { $package }: extractions { $numbers } were set aside by { $by } on { $day }. { $reason }
+}
+
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] In { $packages } packages the lab replaced an earlier report. None of its figures is used here.
+   *[name] { $named }: the lab replaced an earlier report. None of its figures is used here.
+}
 
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->

@@ -396,14 +396,14 @@ single_over = { $extractions ->
 # A package in the list of the sentence below.
 near_limit_package = { $chance } en { $package } ({ $figure })
 
-# Further packages in it, which are not named.
+# Further packages in it, which are not named; $chance is the smallest of theirs.
 near_limit_more = { $packages ->
-    [one] más de { $chance } en otro envase
-   *[other] más de { $chance } en otros { $packages } envases
+    [one] { $chance } en otro envase
+   *[other] { $chance } o más en otros { $packages } envases
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# other side (JCGM 106:2012, 7.2), where one lies in the band drawn round it, or that is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
 near_limit = { $rule ->
     [detection] Cerca del límite de detección: la probabilidad de que { $side ->
@@ -459,16 +459,30 @@ cell_beyond = { $extractions ->
    *[other] todas { $bound }
 }
 
-# Before figures that have no column of their own.
-row_further = { $extractions ->
-    [one] otra extracción { $numbers }
-   *[other] otras extracciones { $numbers }
-}
-
-# Before figures that were reported again after others were set aside.
-row_again = { $extractions ->
-    [one] informada de nuevo: extracción { $numbers }
-   *[other] informadas de nuevo: extracciones { $numbers }
+# The name of a package's further row: what it holds. "first": the other of two reports that differ.
+row_chapter = { $package }, { $event ->
+    [first] { $extractions ->
+        [one] informada también: extracción { $numbers }
+       *[other] informadas también: extracciones { $numbers }
+    }
+    [again] { $extractions ->
+        [one] informada de nuevo: extracción { $numbers }
+       *[other] informadas de nuevo: extracciones { $numbers }
+    }
+    [repeat] { $extractions ->
+        [one] repetición: extracción { $numbers }
+       *[other] repetición: extracciones { $numbers }
+    }
+    [further] { $extractions ->
+        [one] otra extracción { $numbers }
+       *[other] otras extracciones { $numbers }
+    }
+   *[together] { $extractions ->
+        [0] ninguna extracción cuenta
+        [one] la extracción que cuenta
+        [2] las dos que cuentan, juntas
+       *[other] las { $extractions } que cuentan, juntas
+    }
 }
 
 # Under the table, where a figure stands in parentheses.
@@ -488,7 +502,7 @@ note_straddles = { $standing ->
     }
 }
 
-# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+# In the table, above their row: a person declared extractions a repeat of the test; $reason is that person's sentence.
 note_repeat = { $extractions ->
     [one] { $package }: la extracción { $numbers } es una repetición, decidida por { $by } el { $day }. { $reason }
    *[other] { $package }: las extracciones { $numbers } son una repetición, decidida por { $by } el { $day }. { $reason }
@@ -500,14 +514,23 @@ note_beyond = { $by ->
    *[name] { $named }: más extracciones de las que pide el programa ({ $asked }). No consta el motivo.
 }
 
-# Under the table: two reports of one extraction differ.
+# In the table, below their row: two reports of one extraction differ.
 note_conflict = { $package }: los informes del laboratorio difieren, de modo que no se usa ninguno. En { $unit }: { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = extracción { $extraction }, { $figure } en { $file }, { $cell }
 
-# Under the table: a person set a reading aside; $reason is that person's sentence.
-note_set_aside = { $package }, extracción { $extraction }: descartada por { $by }. { $reason }
+# In the table, below their row: a person set readings aside; $reason is that person's sentence.
+note_set_aside = { $extractions ->
+    [one] { $package }: la extracción { $numbers } fue descartada por { $by } el { $day }. { $reason }
+   *[other] { $package }: las extracciones { $numbers } fueron descartadas por { $by } el { $day }. { $reason }
+}
+
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] En { $packages } envases el laboratorio sustituyó un informe anterior. Aquí no se usa ninguna de sus cifras.
+   *[name] { $named }: el laboratorio sustituyó un informe anterior. Aquí no se usa ninguna de sus cifras.
+}
 
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->

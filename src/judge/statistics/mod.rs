@@ -50,6 +50,7 @@ pub mod drift;
 pub mod censored;
 
 use crate::config::Config;
+use crate::judge::close_call;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::statistics::{
     Group, GroupedBy, Grouping, NoneOver, PackagesNeeded, ProductStatistics, ProgrammeStatistics,
@@ -120,6 +121,12 @@ pub fn of_products(verdicts: &[ProductVerdict], config: &Config) -> Vec<ProductS
                 &verdict.rule,
                 relative_repeatability,
             ),
+            close: close_call::of_packages(
+                &verdict.packages,
+                &verdict.rule,
+                relative_repeatability,
+                config.testing.lloq,
+            ),
             ..of_product(verdict, &mut shares)
         })
         .collect()
@@ -158,6 +165,7 @@ fn of_product(verdict: &ProductVerdict, shares: &mut Shares) -> ProductStatistic
             .collect(),
         false_alarm: repeatability::false_alarm(verdict.packages.len()),
         other_side: Vec::new(),
+        close: None,
         components: measured.and_then(|packages| anova::components(&packages)),
     }
 }

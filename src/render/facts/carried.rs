@@ -6,7 +6,7 @@ use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::place::LabFile;
 use crate::model::verdict::ProductVerdict;
-use crate::render::charts::ruler;
+use crate::render::charts::ruler::{DRAWINGS, Ruler};
 use crate::render::facts::sheet::SheetFacts;
 use crate::render::facts::{Attachment, case, mime_type};
 use crate::render::words;
@@ -47,8 +47,8 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
         made_from: None,
         bytes,
     };
-    let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
-    let drawn = ruler::made_from(&verdict.packages, verdict.rule, &config.words);
+    let drawings = 1..=facts.content.rulers.len() * DRAWINGS;
+    let drawn = Ruler::of(product, &config.words).made_from();
     let mut files: Vec<JobFile> = drawings
         .map(|number| file(chart_name(number), drawn.clone()))
         .collect();
@@ -134,12 +134,7 @@ fn page_square(facts: &SheetFacts<'_>) -> Option<JobFile> {
 /// # Errors
 /// As [`job`].
 pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
-    let drawings = ruler::draw(
-        &product.verdict.packages,
-        product.verdict.rule,
-        &config.words,
-    )?
-    .concat();
+    let drawings = Ruler::of(product, &config.words).draw()?.concat();
     let lab_files = words::source::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {

@@ -9,7 +9,7 @@ use crate::model::sheet::{
     StoryLine, VerdictFacts,
 };
 use crate::model::verdict::{ProductVerdict, Verdict};
-use crate::render::charts::ruler;
+use crate::render::charts::ruler::Ruler;
 use crate::render::facts::carried;
 use crate::render::facts::check::{CheckFacts, check};
 use crate::render::facts::edition::{Edition, Status};
@@ -165,12 +165,13 @@ fn broken(said: Vec<String>, letters: usize) -> Vec<String> {
 fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     let (verdict, words) = (&product.verdict, &*config.words);
     let rule = verdict.rule;
+    let ruler = Ruler::of(product, words);
     SheetContent {
         programme: ProgrammeFacts::new(&config.programme),
         product: product_facts(verdict, words),
         verdict: verdict_facts(product, config),
-        rulers: ruler::in_words(&verdict.packages, rule, words),
-        key: ruler::key(&verdict.packages, rule, words),
+        rulers: ruler.in_words(),
+        key: ruler.key(),
         table: packages::table(
             &verdict.packages,
             rule,

@@ -15,6 +15,9 @@ pub mod meaning;
 /// A package's extractions: how they agree, and what is to be noted of them.
 pub mod packages;
 
+/// What happened to a package's extractions, in the order of time.
+pub mod chapters;
+
 /// What the label says.
 pub mod label;
 

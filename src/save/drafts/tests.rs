@@ -72,6 +72,7 @@ fn extraction() -> PairedExtraction {
 fn package(standing: Standing) -> PackageResult {
     PackageResult {
         pair: Pair {
+            first: None,
             package: Package::default(),
             assay_kind: AssayKind::Sandwich,
             extractions: vec![extraction()],

@@ -129,10 +129,8 @@ messages! {
     head_result(unit: text);
     /// Extractions that are all beyond the same end of what the assay measures.
     cell_beyond(extractions: count, bound: text);
-    /// Extractions that stand in a line of their own.
-    row_further(extractions: count, numbers: text);
-    /// Extractions that were reported again.
-    row_again(extractions: count, numbers: text);
+    /// The name of a package's further row.
+    row_chapter(package: text, event: ["first" "again" "further" "repeat" "together"], extractions: count, numbers: text);
     /// What parentheses mean.
     table_unused();
     /// Extractions on both sides of the limit.
@@ -145,8 +143,10 @@ messages! {
     note_conflict(package: text, unit: text, reports: text);
     /// One of them.
     note_conflict_report(extraction: text, figure: text, file: text, cell: text);
-    /// An extraction that was set aside.
-    note_set_aside(package: text, extraction: text, by: text, reason: text);
+    /// Extractions that were set aside.
+    note_set_aside(package: text, extractions: count, numbers: text, by: text, day: text, reason: text);
+    /// A report that the lab replaced.
+    note_replaced(packages: count, by: ["name" "count"], named: text);
     /// A row without a result.
     note_not_reported(package: text, extraction: text, written: text, empty: ["yes" "no"]);
     /// A text that is no result.

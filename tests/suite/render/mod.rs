@@ -4,6 +4,7 @@
 pub mod products;
 
 mod batch;
+mod close_call;
 
 /// Sheets in German and Spanish, and what is true of them in every language.
 mod languages;

@@ -6,7 +6,7 @@ use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::registers::Package;
 use galleyproof::render::facts::{notice, query};
-use galleyproof::render::{Job, charts::ruler, documents};
+use galleyproof::render::{Job, charts::ruler::Ruler, documents};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::test_runner::{Config as Cases, TestRng, TestRunner};
@@ -260,8 +260,7 @@ fn labels_on_the_ruler_do_not_lie_on_one_another() {
     );
     let outcome = runner.run(&extreme(), |extreme| {
         let product = judged(&config, &extreme);
-        let pictures =
-            ruler::draw(&product.verdict.packages, config.rule, &config.words).expect("draws");
+        let pictures = Ruler::of(&product, &config.words).draw().expect("draws");
         for svg in pictures.concat() {
             let labels = labels(&svg);
             for (index, one) in labels.iter().enumerate() {

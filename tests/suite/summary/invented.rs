@@ -262,6 +262,7 @@ fn package(
     PackageResult {
         other_series: None,
         pair: Pair {
+            first: None,
             assay_kind: AssayKind::Sandwich,
             package: Package {
                 package_code: code,

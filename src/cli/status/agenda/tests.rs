@@ -35,6 +35,7 @@ const RULE: Rule = Rule {
 fn package(code: &str, state: PairState) -> PackageResult {
     PackageResult {
         pair: Pair {
+            first: None,
             package: Package {
                 package_code: code.to_owned(),
                 sent_on: Some(day("2031-03-01")),
