@@ -142,6 +142,8 @@ pub struct StoryLine {
     pub what: String,
     /// The day, or that none is on record, and what belongs to it.
     pub when: String,
+    /// Whether it is on record.
+    pub done: bool,
 }
 
 /// A hundred packages for each of several numbers that might be tested.

@@ -818,10 +818,10 @@ shares_strip = { $over } von { $packages }: bis zu { $most }
 shares_more = { $packages }: bis zu { $most }
 
 # Under the strips.
-shares_key = Schraffiert: wie viele von 100 Packungen noch { over_the_limit } sein könnten, wären unsere eine Zufallsauswahl. Darunter: was 6, 14 oder 59 Packungen zeigen würden.
+shares_key = Schraffiert: wie viele von 100 Packungen noch { over_the_limit } sein könnten, wären unsere eine Zufallsauswahl. Darunter, grau: was 6, 14 oder 59 Packungen zeigen würden.
 
 # Likewise, where some packages were over the limit.
-shares_key_over = 100 Packungen, wären unsere eine Zufallsauswahl. Schwarz: mindestens so viele sind { over_the_limit }. Schraffiert: so viele mehr könnten es sein (Vertrauensniveau 95 %).
+shares_key_over = Wären unsere eine Zufallsauswahl, so lägen von 100 Packungen mindestens die schwarzen { over_the_limit }, und die schraffierten könnten es (Vertrauensniveau 95 %).
 
 # The strips for those who cannot see them; $strips are such as above.
 shares_alt = Streifen aus je 100 Packungen. Schraffiert: wie viele { over_the_limit } sein könnten, obwohl es keine der untersuchten war. { $strips }.

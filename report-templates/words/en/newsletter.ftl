@@ -294,7 +294,7 @@ newsletter_totals = { $products ->
 # Its packages.
 newsletter_packages_so_far = { $packages ->
     [one] One package in all; with too little gluten to measure: { $unmeasured }.
-   *[other] { $number } packages in all, { $unmeasured } of them with too little gluten to measure.
+   *[other] Counted are { $packages } packages in all, { $unmeasured } of them with too little gluten to measure.
 }
 
 # What is not counted, since the lab has reported nothing of it.

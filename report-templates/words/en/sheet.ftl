@@ -759,10 +759,10 @@ shares_strip = { $over } of { $packages }: up to { $most }
 shares_more = { $packages }: up to { $most }
 
 # Under the strips.
-shares_key = Hatched: as many of 100 packages as could still be { over_the_limit }, were ours a random pick. Below: what 6, 14 or 59 packages would show.
+shares_key = Hatched: as many of 100 packages as could still be { over_the_limit }, were ours a random pick. Below, in grey: what 6, 14 or 59 packages would show.
 
 # Likewise, where some packages were over the limit.
-shares_key_over = 100 packages, if ours were a random pick. Black: at least so many are { over_the_limit }. Hatched: so many more could be (95 % confidence).
+shares_key_over = If ours were a random pick, of 100 packages at least the black ones are { over_the_limit }, and the hatched ones could be (95 % confidence).
 
 # The strips for those who cannot see them; $strips are such as above.
 shares_alt = Strips of 100 packages each. Hatched: how many could be { over_the_limit } though none of those tested was. { $strips }.

@@ -871,10 +871,10 @@ shares_strip = { $over } de { $packages }: hasta { $most }
 shares_more = { $packages }: hasta { $most }
 
 # Under the strips.
-shares_key = Rayados: cuántos de 100 envases podrían resultar aún { over_the_limit }, si los nuestros fueran una muestra al azar. Debajo: qué mostrarían 6, 14 o 59 envases.
+shares_key = Rayados: cuántos de 100 envases podrían resultar aún { over_the_limit }, si los nuestros fueran una muestra al azar. Debajo, en gris: qué mostrarían 6, 14 o 59 envases.
 
 # Likewise, where some packages were over the limit.
-shares_key_over = 100 envases, si los nuestros fueran una muestra al azar. Negro: al menos tantos resultarían { over_the_limit }. Rayado: tantos más podrían resultarlo (confianza del 95 %).
+shares_key_over = Si los nuestros fueran una muestra al azar, de 100 envases al menos los negros resultarían { over_the_limit }, y los rayados podrían resultarlo (confianza del 95 %).
 
 # The strips for those who cannot see them; $strips are such as above.
 shares_alt = Tiras de 100 envases cada una. Rayados: cuántos podrían resultar { over_the_limit } aunque ninguno de los analizados resultó así. { $strips }.

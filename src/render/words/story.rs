@@ -28,9 +28,9 @@ pub fn told(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine> {
         extractions.filter_map(|paired| paired.extraction.tested_on)
     }));
     let mut lines = vec![
-        line("bought", days(bought, words), words),
-        line("sent", days(sent, words), words),
-        line("tested", days(tested, words), words),
+        on_days("bought", bought, words),
+        on_days("sent", sent, words),
+        on_days("tested", tested, words),
     ];
     lines.extend(with_the_maker(product, words));
     lines
@@ -54,16 +54,15 @@ fn with_the_maker(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine>
     let answered: Vec<String> = distinct(of(FollowupKind::Reply).map(|reply| words.day(reply.on)));
     let mut lines = Vec::new();
     if !told.is_empty() || product.notify_maker {
-        let told = match told.is_empty() {
-            true => words.say(&say::story_no_notice()),
-            false => words.list(&told),
-        };
-        lines.push(line("told", told, words));
+        lines.push(match told.is_empty() {
+            true => open("told", words.say(&say::story_no_notice()), words),
+            false => line("told", words.list(&told), words),
+        });
     }
     if !answered.is_empty() {
         lines.push(line("answered", words.list(&answered), words));
     } else if !notices.is_empty() {
-        lines.push(line("answered", words.say(&say::story_no_answer()), words));
+        lines.push(open("answered", words.say(&say::story_no_answer()), words));
     }
     let last = |kind| of(kind).map(|one| one.on).max();
     let closed = last(FollowupKind::Closed).map(|day| line("closed", words.day(day), words));
@@ -74,7 +73,7 @@ fn with_the_maker(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine>
 /// On which days the sheet was issued and amended.
 pub fn issued(issued: &[IssuedRevision], words: &Catalogue) -> Vec<StoryLine> {
     let Some((first, amended)) = issued.split_first() else {
-        return vec![line("issued", words.say(&say::story_not_yet()), words)];
+        return vec![open("issued", words.say(&say::story_not_yet()), words)];
     };
     let mut lines = vec![line("issued", words.day(first.issued_on), words)];
     if !amended.is_empty() {
@@ -106,7 +105,7 @@ pub fn next(judged: &JudgedProduct, asked_for: usize, words: &Catalogue) -> Opti
         said.push(say::story_next_issue(words.day(day)));
     }
     let said: Vec<String> = said.iter().map(|said| words.say(said)).collect();
-    (!said.is_empty()).then(|| line("next", said.join(" "), words))
+    (!said.is_empty()).then(|| open("next", said.join(" "), words))
 }
 
 /// What it would take to come to a verdict, and whether it is on record.
@@ -177,13 +176,26 @@ fn line(what: &'static str, when: String, words: &Catalogue) -> StoryLine {
     StoryLine {
         what: words.say(&say::story_what(what)),
         when: breakable(&when, 24),
+        done: true,
     }
 }
 
-fn days(span: Option<(NaiveDate, NaiveDate)>, words: &Catalogue) -> String {
+/// What is not on record, or is to come.
+fn open(what: &'static str, when: String, words: &Catalogue) -> StoryLine {
+    StoryLine {
+        done: false,
+        ..line(what, when, words)
+    }
+}
+
+fn on_days(
+    what: &'static str,
+    span: Option<(NaiveDate, NaiveDate)>,
+    words: &Catalogue,
+) -> StoryLine {
     match span {
-        Some((first, last)) => words.days(first, last),
-        None => words.say(&say::story_no_day()),
+        Some((first, last)) => line(what, words.days(first, last), words),
+        None => open(what, words.say(&say::story_no_day()), words),
     }
 }
 

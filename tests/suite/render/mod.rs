@@ -9,6 +9,7 @@ mod close_call;
 /// Sheets in German and Spanish, and what is true of them in every language.
 mod languages;
 
+mod every_page;
 mod letters;
 
 pub mod overflow;
