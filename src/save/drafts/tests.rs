@@ -99,6 +99,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
     JudgedProduct {
         cautions: Vec::new(),
         earlier: Vec::new(),
+        later: None,
         publication: Publication::of_nothing(),
         publication_said: String::new(),
         exhibits: Vec::new(),

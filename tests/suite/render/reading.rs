@@ -1,7 +1,7 @@
 //! What a reader takes from a sheet beside its verdict: days, pictures, a sum that can be done again, large print.
 
 use crate::render::overflow::smallest_type;
-use crate::render::{engine, products, sheet_job};
+use crate::render::{engine, products};
 use crate::sample::{self, Sample};
 use crate::workspace::Workspace;
 use galleyproof::config::Config;
