@@ -736,8 +736,10 @@ summary_labels_ask = Produkte, zu denen es etwas zu fragen gibt
 # "precaution": words such as "may contain", whatever else is found.
 summary_finding = { $kind ->
     [source] Eine Glutenquelle in den Zutaten
+    [allowed] Eine Glutenquelle, die die Regel für die Angabe nicht verbietet
     [oats] Hafer, ohne ein Wort dazu, wie er getrennt gehalten wird
     [unclear] Ein Ausdruck unklarer Herkunft
+    [unread] Ein Verzeichnis, das wir nicht lesen konnten
     [nothing] Kein Ausdruck nennt eine Glutenquelle
     [no_list] Kein Zutatenverzeichnis zu lesen
    *[precaution] Neben jedem davon: ein vorsorglicher Hinweis

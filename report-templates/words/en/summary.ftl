@@ -632,8 +632,10 @@ summary_labels_ask = Products with something to ask about
 # "precaution": words such as "may contain", whatever else is found.
 summary_finding = { $kind ->
     [source] A gluten source in the ingredients
+    [allowed] A gluten source that the claim rule does not forbid
     [oats] Oats, with no word on how they are kept apart
     [unclear] A term of unclear source
+    [unread] A list that we could not read
     [nothing] No term names a gluten source
     [no_list] No ingredient statement to read
    *[precaution] Beside any of these: a precautionary statement

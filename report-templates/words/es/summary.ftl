@@ -696,8 +696,10 @@ summary_labels_ask = Productos sobre los que hay algo que preguntar
 # "precaution": words such as "may contain", whatever else is found.
 summary_finding = { $kind ->
     [source] Una fuente de gluten entre los ingredientes
+    [allowed] Una fuente de gluten que la norma de la indicación no prohíbe
     [oats] Avena, sin decir cómo se mantiene separada
     [unclear] Un término de origen poco claro
+    [unread] Una lista que no pudimos leer
     [nothing] Ningún término nombra una fuente de gluten
     [no_list] Ninguna lista de ingredientes que leer
    *[precaution] Junto a cualquiera de ellos: una advertencia de precaución

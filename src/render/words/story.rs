@@ -115,8 +115,8 @@ fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue
     if product.reasons.iter().any(Reason::comes_first) {
         said.push(say::story_next_settle());
     }
-    let waits: [(Wait, fn(u64, &'static str, String) -> Said); 4] = [
-        (Wait::Conflict, say::story_next_conflict),
+    let waits = [
+        (Wait::Conflict, say::story_next_conflict as NamedMessage),
         (Wait::Lab, say::story_next_lab),
         (Wait::Repeat, say::story_next_repeat),
         (Wait::Finer, say::story_next_finer),
@@ -142,6 +142,9 @@ fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue
     }
     said
 }
+
+/// A message about packages that are named, or counted where they are many.
+type NamedMessage = fn(u64, &'static str, String) -> Said;
 
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Wait {

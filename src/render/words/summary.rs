@@ -1,7 +1,7 @@
 //! What the programme summary says of the counts: which message, and what it is given.
 
 use crate::config::Testing;
-use crate::model::label::LabelFinding;
+use crate::model::label::{LabelFinding, LabelReview, TermClass};
 use crate::model::statistics::{Contrast, QuarterCounts, Share, Trend};
 use crate::render::charts::squares::SQUARES_AT_MOST;
 use crate::render::listing;
@@ -292,15 +292,26 @@ pub fn trend(trend: Option<&Trend>, quarters: &[QuarterCounts], words: &Catalogu
     })
 }
 
-/// What a label review comes to.
-pub fn finding(found: LabelFinding, words: &Catalogue) -> String {
-    words.say(&say::summary_finding(match found {
+/// What label reviews can come to, in the order of the summary's table.
+pub const FINDINGS: [&str; 7] = [
+    "source", "allowed", "oats", "unclear", "unread", "nothing", "no_list",
+];
+
+/// Which of [`FINDINGS`] a review comes to. A source that is not forbidden is one, and nothing unclear; a list that nobody
+/// could read is told as that.
+pub fn finding(review: &LabelReview) -> &'static str {
+    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
+    let left = |class| matches!(class, TermClass::NotForbidden(_));
+    let any = |of: &dyn Fn(TermClass) -> bool| review.terms.iter().any(|term| of(term.class));
+    match review.finding {
+        _ if review.unread => "unread",
         LabelFinding::GlutenSource => "source",
         LabelFinding::UnverifiedOats => "oats",
+        LabelFinding::NeedsReview if any(&left) && !any(&asked) => "allowed",
         LabelFinding::NeedsReview => "unclear",
         LabelFinding::None => "nothing",
         LabelFinding::NoIngredients => "no_list",
-    }))
+    }
 }
 
 /// "= 0.32", "< 0.001".

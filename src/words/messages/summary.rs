@@ -283,7 +283,7 @@ messages! {
     /// Head of the list of products.
     summary_labels_ask();
     /// A finding.
-    summary_finding(kind: ["source" "oats" "unclear" "nothing" "no_list" "precaution"]);
+    summary_finding(kind: ["source" "allowed" "oats" "unclear" "unread" "nothing" "no_list" "precaution"]);
     /// Title of the chapter.
     summary_methods_title();
     /// Title of the chapter.

@@ -268,7 +268,8 @@ fn publication(judged: &JudgedProduct) -> Vec<Task> {
     };
     let mut tasks: Vec<Task> = kind
         .map(|kind| {
-            let what = format!("{}{reason}", states::standing(judged));
+            let [amount, label] = states::judgements(judged);
+            let what = format!("{}{reason} [{amount}; {label}]", states::standing(judged));
             task(kind, what, publication.may_publish_on)
         })
         .into_iter()

@@ -74,6 +74,10 @@ pub struct RegisterRow {
     pub results: Vec<Vec<Cell>>,
 }
 
+fn said(finding: &'static str, words: &Catalogue) -> String {
+    words.say(&say::summary_finding(finding))
+}
+
 /// Findings with their counts, and the products with something to ask about.
 pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
     let asked = |product: &&JudgedProduct| {
@@ -84,7 +88,7 @@ pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
         let label = &product.verdict.label;
         LabelLine {
             line: listing::line(product, terms),
-            finding: texts::finding(label.finding, &terms.words),
+            finding: said(texts::finding(label), &terms.words),
             terms: label
                 .terms
                 .iter()
@@ -99,13 +103,6 @@ pub fn labels(products: &[JudgedProduct], terms: &Terms) -> Labels {
 }
 
 fn findings(products: &[JudgedProduct], words: &Catalogue) -> Vec<LabelRow> {
-    const ORDER: [LabelFinding; 5] = [
-        LabelFinding::GlutenSource,
-        LabelFinding::UnverifiedOats,
-        LabelFinding::NeedsReview,
-        LabelFinding::None,
-        LabelFinding::NoIngredients,
-    ];
     let row = |name: String, found: &[&JudgedProduct], example: Option<&String>| LabelRow {
         finding: name,
         example: example.map(|text| breakable(text, 20)),
@@ -115,20 +112,26 @@ fn findings(products: &[JudgedProduct], words: &Catalogue) -> Vec<LabelRow> {
             .filter(|product| product.verdict.verdict == Verdict::OverLimit)
             .count() as u64,
     };
-    let by_finding = |finding: LabelFinding| {
+    let by_finding = |finding: &'static str| {
         let with = products
             .iter()
-            .filter(|product| product.verdict.label.finding == finding);
+            .filter(|product| texts::finding(&product.verdict.label) == finding);
         let found: Vec<&JudgedProduct> = with.collect();
         let terms = found
             .iter()
             .filter_map(|product| product.verdict.label.terms.first());
         let mut examples = terms
-            .filter(|_| finding != LabelFinding::None)
+            .filter(|_| finding != "nothing")
             .map(|term| &term.printed);
-        row(texts::finding(finding, words), &found, examples.next())
+        row(said(finding, words), &found, examples.next())
     };
-    let mut rows: Vec<LabelRow> = ORDER.into_iter().map(by_finding).collect();
+    // What has two names of one kind is listed only where it occurs.
+    let listed = |finding: &&str| {
+        let occurs = |product: &JudgedProduct| texts::finding(&product.verdict.label) == *finding;
+        !matches!(*finding, "allowed" | "unread") || products.iter().any(occurs)
+    };
+    let findings = texts::FINDINGS.into_iter().filter(listed);
+    let mut rows: Vec<LabelRow> = findings.map(by_finding).collect();
     let warns = |product: &&JudgedProduct| !product.verdict.label.precautionary.is_empty();
     let warned: Vec<&JudgedProduct> = products.iter().filter(warns).collect();
     let example = warned
