@@ -6,9 +6,11 @@ use crate::archive::bag;
 use crate::archive::edition::{Change, SheetKey};
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
+use crate::model::registers::FollowupKind;
 use crate::model::verdict::ProductVerdict;
 use crate::words::{Catalogue, Said, say};
 use anyhow::Result;
+use chrono::NaiveDate;
 use serde_json::Value;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -64,7 +66,10 @@ impl Former {
                 "ingredients",
                 before.ingredients != after.ingredients || before.oats != after.oats,
             ),
-            ("correspondence", differs("correspondence")),
+            (
+                "correspondence",
+                passed(&self.judged.verdict) != passed(&now.verdict),
+            ),
             ("method", differs("method")),
             ("provenance", differs("provenance")),
             ("earlier", self.judged.earlier != now.earlier),
@@ -89,6 +94,15 @@ impl Former {
 fn content(judged: &JudgedProduct) -> Value {
     let content = serde_json::to_value(&judged.sheet().content);
     content.expect("facts are text, numbers and lists")
+}
+
+/// What passed with the maker, as far as a sheet tells of it.
+fn passed(of: &ProductVerdict) -> Vec<(FollowupKind, NaiveDate, Option<NaiveDate>, Option<&str>)> {
+    let mut told = Vec::new();
+    for one in &of.followups {
+        told.push((one.kind, one.on, one.due_on, one.statement.as_deref()));
+    }
+    told
 }
 
 /// Short facts of the product and its packages.

@@ -211,13 +211,24 @@ impl Table {
         }
     }
 
-    /// Adds the columns of ours that are not there.
+    /// Adds the columns of ours that are not there, behind every cell that stands: what a row has beyond the headings must
+    /// not come to stand under one of ours.
     fn complete(&mut self) {
-        for column in COLUMNS {
-            if self.column(column).is_none() {
-                self.headings.push(column.to_owned());
-            }
+        let lacks: Vec<&str> = COLUMNS
+            .into_iter()
+            .filter(|column| self.column(column).is_none())
+            .collect();
+        if lacks.is_empty() {
+            return;
         }
+        let filled = |record: &Vec<String>| {
+            let last = record.iter().rposition(|cell| !cell.trim().is_empty());
+            last.map_or(0, |last| last + 1)
+        };
+        let widest = self.records.iter().map(filled).max().unwrap_or(0);
+        self.headings
+            .resize(self.headings.len().max(widest), String::new());
+        self.headings.extend(lacks.into_iter().map(str::to_owned));
     }
 
     fn with_rows(mut self, rows: &[IssuedRevision]) -> Result<Vec<u8>> {
@@ -335,6 +346,19 @@ mod tests {
         let grown = String::from_utf8(grown.expect("writes")).expect("UTF-8");
         assert!(grown.starts_with(&longer), "{grown}");
         assert_eq!(rows(grown.as_bytes()).expect("reads").len(), 2);
+    }
+
+    #[test]
+    fn a_cell_beyond_the_headings_never_stands_under_a_column_that_is_added() {
+        let without = "sheet_number,product_id,round,revision,issued_on\nTKW-FH-01-1,FH-01,1,1,2031-04-22,cd34,posted\n";
+        assert!(rows(without.as_bytes()).expect("reads").is_empty());
+        let grown = with_rows(Some(without.as_bytes()), &[row("FH-02", 1, None)]).expect("writes");
+        assert_eq!(
+            rows(&grown).expect("reads"),
+            [row("FH-02", 1, None)],
+            "{}",
+            String::from_utf8_lossy(&grown)
+        );
     }
 
     #[test]

@@ -101,6 +101,9 @@ pub enum Command {
         /// Make everything anew, even what has not changed.
         #[arg(long)]
         force: bool,
+        /// Make each sheet in large print as well, beside the other: one column, 14 pt and more.
+        #[arg(long)]
+        large_print: bool,
         /// How the result is printed.
         #[arg(long, value_enum, default_value_t)]
         format: Format,
@@ -265,6 +268,9 @@ pub struct IssueArguments {
     /// Why a sheet is issued again, or before its time; printed on it. For one product: ID=TEXT; may be given several times.
     #[arg(long, value_name = "TEXT")]
     pub reason: Vec<String>,
+    /// Make and archive each sheet in large print as well, beside the other: one column, 14 pt and more.
+    #[arg(long)]
+    pub large_print: bool,
     /// How the result is printed.
     #[arg(long, value_enum, default_value_t)]
     pub format: Format,

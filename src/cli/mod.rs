@@ -143,6 +143,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             only,
             date,
             force,
+            large_print,
             format,
         } => run::run(
             &folder.named(at)?,
@@ -151,6 +152,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
                 only,
                 date: date.given()?,
                 force,
+                large_print,
                 format,
                 quiet,
             },

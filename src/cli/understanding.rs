@@ -154,7 +154,7 @@ fn fate(paired: &PairedExtraction) -> String {
     match &paired.usage {
         Usage::Used => String::new(),
         Usage::NoReading => " (gives no reading)".to_owned(),
-        Usage::Excluded { reason, by } => format!(" (set aside by {by}: {reason})"),
+        Usage::Excluded { reason, by, .. } => format!(" (set aside by {by}: {reason})"),
         Usage::InConflict => {
             " (not used: another cell reports this extraction differently)".to_owned()
         }

@@ -105,6 +105,7 @@ fn programme(section: &Section, publishing: &Section, faults: &mut Faults) -> Pr
         email: section.mail_address("email", faults),
         address: section.text("address", faults),
         website: section.text("website", faults),
+        site: site(section, faults),
         director: section.text("director", faults),
         regulator: section.text("regulator", faults),
         corrections: section.text("corrections", faults),
@@ -119,6 +120,20 @@ fn programme(section: &Section, publishing: &Section, faults: &mut Faults) -> Pr
             .word("language", Language::ALL, faults)
             .unwrap_or_default(),
     }
+}
+
+/// The address of the web pages, without a stroke at its end.
+fn site(section: &Section, faults: &mut Faults) -> Option<String> {
+    let written = section.text("site", faults)?;
+    let is_address = ["https://", "http://"].iter().any(|scheme| {
+        let rest = written.strip_prefix(scheme);
+        rest.is_some_and(|rest| !rest.is_empty() && !rest.contains(char::is_whitespace))
+    });
+    if !is_address {
+        section.fault("site", "an address that begins with https://", faults);
+        return None;
+    }
+    Some(written.trim_end_matches('/').to_owned())
 }
 
 /// A number of days, in whichever of the sections it stands.

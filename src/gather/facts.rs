@@ -85,10 +85,12 @@ fn either<T: Clone>(ours: Vec<T>, theirs: &[T]) -> Vec<T> {
 
 /// Collects what rows outside of tables say.
 pub fn collect<'a>(rows: impl Iterator<Item = &'a Row>, marks: Marks) -> Facts {
+    /// Cells of a row that are looked at: a form has labels and values side by side, and not a hundred of them.
+    const CELLS_TRIED: usize = 100;
     let mut facts = Facts::default();
     let rows: Vec<&Row> = rows.collect();
     for (at, row) in rows.iter().enumerate() {
-        for (index, cell) in row.cells.iter().enumerate() {
+        for (index, cell) in row.cells.iter().enumerate().take(CELLS_TRIED) {
             let Content::Text(written) = &cell.content else {
                 continue;
             };

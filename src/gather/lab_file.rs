@@ -2,7 +2,8 @@
 
 use crate::config::Config;
 use crate::files;
-use crate::gather::books::{self, Book, Unreadable};
+use crate::gather::books::bounds::MOST_TOLD;
+use crate::gather::books::{self, Book, Bound, MOST_RESULTS, Row, Unreadable};
 use crate::gather::codes::Codes;
 use crate::gather::explained;
 use crate::gather::facts::Facts;
@@ -84,6 +85,14 @@ fn take_unguarded(
         }
         Err(why) => unreadable::tell(&file.name, &why, &mut taken.problems),
     }
+    for (code, more) in taken.problems.keep_first(MOST_TOLD) {
+        taken.problems.add(
+            code,
+            Place::file(file.name.clone()),
+            say::found_more_of_a_kind(more as u64),
+            say::do_mend_those_first(),
+        );
+    }
     taken
 }
 
@@ -110,7 +119,10 @@ pub fn understand(
         format: book.format.clone(),
         ..Understanding::default()
     };
-    let located = location::locate(book, &file.path, codes, config);
+    let located = match location::locate(book, &file.path, codes, config) {
+        Ok(located) => located,
+        Err(bound) => return beyond(file, bound, taken),
+    };
     let marks = location::decimal_marks(book, &located);
     let row = reports.of(&file.path);
     let stated = record::stated(row);
@@ -154,23 +166,18 @@ pub fn understand(
             ) {
                 Ok(plan) => {
                     let start = taken.extractions.len();
+                    if start + results_in(located, &plan) > MOST_RESULTS {
+                        return beyond(file, Bound::Results, taken);
+                    }
                     read_table(located, &plan, &context, &mut understanding, taken);
-                    let page = Page::new(located, &plan, start..taken.extractions.len());
+                    let part = start..taken.extractions.len();
+                    let page = Page::new(located, &plan, &taken.extractions, part);
                     if let Some(table) = understanding.tables.last_mut() {
                         page.go_on_from(&pages, &mut taken.extractions, table);
                     }
                     pages.push(page);
                 }
                 Err(none) => unread.push((none, context.place(located.table.heading_row, 1))),
-            }
-            if taken.extractions.len() > books::MOST_RESULTS {
-                *taken = Taken::default();
-                unreadable::tell(
-                    &file.path,
-                    &Unreadable::beyond(books::Bound::Results),
-                    &mut taken.problems,
-                );
-                return;
             }
         }
     }
@@ -188,6 +195,23 @@ pub fn understand(
     }
     without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
+}
+
+/// A file that passes a bound: nothing of it is used.
+fn beyond(file: &LabFile, bound: Bound, taken: &mut Taken) {
+    *taken = Taken::default();
+    unreadable::tell(&file.path, &Unreadable::beyond(bound), &mut taken.problems);
+}
+
+/// How many cells of a table may give a result; those of a wide row that is empty are not among them.
+fn results_in(located: &Located<'_>, plan: &Plan) -> usize {
+    let rows = &located.sheet.rows[located.table.rows.clone()];
+    let filled = |row: &Row| {
+        let results = plan.results.iter();
+        let filled = results.filter(|result| row.at(result.column).is_some());
+        filled.count()
+    };
+    rows.iter().map(filled).sum()
 }
 
 /// Tells of what the reader of the file has left out: control characters, and sheets that are no worksheets.

@@ -117,5 +117,6 @@ pub fn record(said: &Facts, row: Option<&ReportRow>) -> LabRecord {
         accredited: said.accredited,
         remarks: said.remarks.iter().map(|line| line.to_string()).collect(),
         certificate: row.and_then(|row| row.certificate.clone()),
+        replaces: row.is_some_and(|row| row.supersedes.is_some()),
     }
 }

@@ -33,6 +33,9 @@ pub mod followups;
 /// Registers, readings and the day -> whether a sheet may be published.
 pub mod publication;
 
+/// Rules -> the band round a limit that is too close to call.
+pub mod close_call;
+
 /// Verdicts -> what they say together.
 pub mod statistics;
 
@@ -105,6 +108,7 @@ pub fn judge(
             before: before.clone(),
             earlier: before,
             later: Vec::new(),
+            next_round: verdicts::next_round(&verdict, registers),
             publication: publication::publication(&verdict, &circumstances, false),
             // What is printed is known later.
             publication_said: String::new(),

@@ -53,6 +53,8 @@ pub struct JudgedProduct {
     pub earlier: Vec<OtherRound>,
     /// The published rounds in which it was tested since, and which name this one; the earliest first.
     pub later: Vec<OtherRound>,
+    /// The next round of which packages are on record.
+    pub next_round: Option<String>,
     /// Certificates and photographs in the inbox that bear on it.
     pub exhibits: Vec<Exhibit>,
     /// Whether its sheet may be published.

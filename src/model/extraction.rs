@@ -119,6 +119,8 @@ pub struct LabRecord {
     pub remarks: Vec<String>,
     /// Path of the lab's certificate below the programme folder (`inbox/…`).
     pub certificate: Option<String>,
+    /// Whether this report replaces another one, of which nothing is used.
+    pub replaces: bool,
 }
 
 impl AssayKind {

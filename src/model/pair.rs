@@ -20,6 +20,8 @@ pub struct Pair {
     pub state: PairState,
     /// How the comparison came out; none where fewer than two are usable.
     pub comparison: Option<Comparison>,
+    /// The extractions that were made first, where others came after them; none where nothing came after.
+    pub first: Option<FirstReadings>,
 }
 
 impl Pair {
@@ -43,6 +45,15 @@ pub struct PairedExtraction {
     pub repeat: Option<Repeat>,
     /// Other cells that report the same reading.
     pub also_reported: Vec<Source>,
+}
+
+/// The extractions of a package that were made before any others: a pair, as a rule.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct FirstReadings {
+    /// The largest number that one of them has: those above it came later, whether or not a decision says why.
+    pub upto: u32,
+    /// How they compare among themselves; none where fewer than two count.
+    pub comparison: Option<Comparison>,
 }
 
 /// A person's decision that readings are a repeat of the test.
@@ -69,6 +80,8 @@ pub enum Usage {
         reason: String,
         /// Who decided.
         by: String,
+        /// When.
+        on: NaiveDate,
     },
     /// Another cell reports this extraction with another result.
     InConflict,

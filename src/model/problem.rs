@@ -2,6 +2,7 @@
 
 use crate::model::place::Place;
 use crate::model::said::Said;
+use std::collections::BTreeMap;
 
 /// How much a problem matters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -159,6 +160,19 @@ impl Problems {
         });
         all.dedup();
         all
+    }
+
+    /// Leaves the first of each kind, so many, and says of how many others were left out, by kind.
+    pub fn keep_first(&mut self, most: usize) -> Vec<(Code, usize)> {
+        let mut counts: BTreeMap<Code, usize> = BTreeMap::new();
+        self.0.retain(|problem| {
+            let count = counts.entry(problem.code).or_default();
+            *count += 1;
+            *count <= most
+        });
+        self.0.shrink_to_fit();
+        let more = counts.into_iter().filter(|(_, count)| *count > most);
+        more.map(|(code, count)| (code, count - most)).collect()
     }
 
     /// Takes out those that `is_wanted` picks.

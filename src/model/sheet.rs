@@ -39,6 +39,14 @@ pub struct SheetContent {
     pub label: LabelFacts,
     /// What passed between the programme and the maker.
     pub correspondence: Vec<String>,
+    /// What happened on which day, from the shop to the maker's answer.
+    pub story: Vec<StoryLine>,
+    /// What so few packages can say of all of them, as a picture; none where they say nothing.
+    pub shares: Option<SharesPicture>,
+    /// What the result means in a portion; none where the register has no portion, or the result no figure.
+    pub portion: Option<PortionPicture>,
+    /// One package's result worked out, so that anybody can do so again.
+    pub sum: Option<String>,
     /// How was tested and decided.
     pub method: Vec<String>,
     /// Which report and which file each of the numbers comes from.
@@ -127,6 +135,56 @@ pub enum LabelState {
     Clear,
 }
 
+/// A line of what happened on which day.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct StoryLine {
+    /// `Bought`, `Sent to the lab`.
+    pub what: String,
+    /// The day, or that none is on record, and what belongs to it.
+    pub when: String,
+}
+
+/// A hundred packages for each of several numbers that might be tested.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SharesPicture {
+    /// Those that were tested come first, larger than the others.
+    pub strips: Vec<Strip>,
+    /// What the marks mean.
+    pub key: String,
+    /// The picture in words.
+    pub alt: String,
+}
+
+/// A hundred packages.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Strip {
+    /// How many were tested, and what that leaves open.
+    pub said: String,
+    /// Of the hundred, so many at least are over the limit.
+    pub at_least: u64,
+    /// Of the hundred, so many at most can be.
+    pub at_most: u64,
+}
+
+/// Gluten in a portion as equal squares, beside the same portion of a food at the limit.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PortionPicture {
+    /// What it comes to, in words.
+    pub said: String,
+    /// Squares of this food; the last may be a part of one.
+    pub squares: f64,
+    /// Whether that is only an upper end: then they are drawn open.
+    pub at_most: bool,
+    /// Squares of the same portion at the limit.
+    pub at_limit: f64,
+    /// What stands beside the squares of the food.
+    pub own: String,
+    /// What stands beside those at the limit.
+    pub limit: String,
+    /// The picture in words.
+    pub alt: String,
+}
+
 /// The label.
 #[derive(Clone, Debug, Serialize)]
 pub struct LabelFacts {
@@ -192,27 +250,31 @@ pub struct PackageRow {
     pub bought_on: Option<String>,
     /// `2031-03-04, Market Hall`.
     pub bought: Option<String>,
-    /// Its extractions, in rows of as many as the table has columns.
+    /// What happened to its extractions, in the order of time; the first is never a sentence.
     pub rows: Vec<ExtractionRow>,
-    /// How far they are apart; none where fewer than two are usable.
-    pub found: Option<String>,
-    /// Whether that is a figure; else it says that all are beyond what the assay measures.
-    pub found_is_figure: bool,
-    /// How far they may be.
-    pub allowed: Option<String>,
     /// What they give together.
     pub result: String,
     /// `over`, `within` or `none`: the ink of the result's block.
     pub state: BlockState,
 }
 
-/// Extractions side by side.
-#[derive(Clone, Debug, Serialize)]
+/// Extractions side by side, or a sentence about those above or below it.
+#[derive(Clone, Debug, Default, Serialize)]
 pub struct ExtractionRow {
-    /// In the rows after the first: `further extractions 3, 4`.
+    /// Why, who and when: then it is all that the row has.
+    pub told: Option<String>,
+    /// In the rows after the first: `JF-787, repeat: extractions 3, 4`.
     pub label: Option<String>,
     /// The figures; none where there is no such extraction.
     pub cells: Vec<Option<ExtractionCell>>,
+    /// How far they are apart; none where that is not the question, or fewer than two are usable.
+    pub found: Option<String>,
+    /// Whether that is a figure; else it says that all are beyond what the assay measures.
+    pub found_is_figure: bool,
+    /// How far they may be.
+    pub allowed: Option<String>,
+    /// Whether the extractions are compared in this row.
+    pub compared: bool,
 }
 
 /// One extraction.

@@ -5,6 +5,7 @@
 use crate::model::ppm::Ppm;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 
 /// What one product's packages can say of all its packages.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -16,13 +17,50 @@ pub struct ProductStatistics {
     pub undecided: u64,
     /// One-sided 95 % upper bound of the share over the limit (exact binomial), with every undecided package over it.
     pub one_sided_upper: Option<f64>,
+    /// The same bound for more packages than were tested, had none of them been over: what more of them would show.
+    pub if_none_of_more: Vec<NoneOver>,
     /// The chance that at least one of so many sound packages is found to disagree.
     pub false_alarm: f64,
     /// Packages whose figure decides, and how likely their true content is on the other side of the limit; simple
     /// decisions only.
     pub other_side: Vec<OtherSide>,
+    /// What is too close to the limit to call; none where detection decides.
+    pub close: Option<CloseBand>,
     /// Between and within packages; only where every package has the same number of measured extractions.
     pub components: Option<VarianceComponents>,
+}
+
+/// What it shows that none of so many packages is over the limit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NoneOver {
+    /// How many.
+    pub packages: u64,
+    /// One-sided 95 % upper bound of the share over the limit: 1 - 0.05^(1/n).
+    pub upper: f64,
+}
+
+/// The band round a limit in which a package's result is too close to call, both ends included.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CloseBand {
+    /// Below the limit.
+    pub from: Ppm,
+    /// Above it.
+    pub to: Ppm,
+}
+
+impl CloseBand {
+    /// Whether a figure lies in it.
+    pub fn holds(self, figure: Ppm) -> bool {
+        figure.compare(self.from) != Ordering::Less && figure.compare(self.to) != Ordering::Greater
+    }
+
+    /// The band that holds both.
+    pub fn with(self, other: CloseBand) -> CloseBand {
+        CloseBand {
+            from: self.from.min(other.from),
+            to: self.to.max(other.to),
+        }
+    }
 }
 
 /// How likely a package's true content is on the other side of the limit than its result.

@@ -5,7 +5,8 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
-use crate::model::publication::{Audience, Correction};
+use crate::model::publication::Correction;
+use crate::pipeline::texts::texts;
 use crate::pipeline::{Listener, Progress, lab_names, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
@@ -13,7 +14,6 @@ use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
 use crate::save::drafts::{self, Corrected, Question, Wording};
 use crate::save::mail::Enclosed;
 use crate::save::out::{Outcome, Staging};
-use crate::save::{diary, report, results, tables};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use rayon::prelude::*;
@@ -31,6 +31,8 @@ pub struct Wanted<'a> {
     pub only: &'a [String],
     /// Make anew even what has not changed.
     pub force: bool,
+    /// Make each sheet in large print as well.
+    pub large_print: bool,
 }
 
 /// What was made.
@@ -90,7 +92,7 @@ pub fn prepare(
         true => None,
         false => Some(facts::digest::digest(&reported, config, run.made_on())?),
     };
-    let mut tasks: Vec<Task<'_>> = products_papers(&products)
+    let mut tasks: Vec<Task<'_>> = products_papers(&products, wanted.large_print)
         .into_iter()
         .map(Task::Typeset)
         .collect();
@@ -191,6 +193,7 @@ enum Paper<'a> {
     Summary(&'a Decided),
     Digest(&'a DigestFacts),
     Sheet(&'a JudgedProduct),
+    LargePrint(&'a JudgedProduct),
     Notice(&'a JudgedProduct),
     Query {
         lab: String,
@@ -201,14 +204,17 @@ enum Paper<'a> {
     },
 }
 
-fn products_papers<'a>(products: &[&'a JudgedProduct]) -> Vec<Paper<'a>> {
+fn products_papers<'a>(products: &[&'a JudgedProduct], large_print: bool) -> Vec<Paper<'a>> {
     let reported = products
         .iter()
         .filter(|judged| judged.publication.is_reported());
     let papers = reported.flat_map(|judged| {
         let is_owed = judged.verdict.notify_maker || judged.publication.correction.is_some();
         let notice = is_owed.then_some(Paper::Notice(judged));
-        std::iter::once(Paper::Sheet(judged)).chain(notice)
+        let large = large_print.then_some(Paper::LargePrint(judged));
+        std::iter::once(Paper::Sheet(judged))
+            .chain(large)
+            .chain(notice)
     });
     papers.collect()
 }
@@ -254,6 +260,10 @@ impl Run<'_> {
                 let facts = facts::sheet::facts(judged, config, made_on);
                 facts::carried::outline(judged, &facts, config)
             }
+            Paper::LargePrint(judged) => {
+                let facts = facts::sheet::facts(judged, config, made_on);
+                facts::carried::large_print(judged, &facts)
+            }
             Paper::Notice(judged) => match judged.publication.correction {
                 Some(correction) => {
                     let facts = facts::correction::facts(judged, correction, config, made_on);
@@ -284,7 +294,7 @@ impl Run<'_> {
     fn complete(&self, job: &mut Job, paper: &Paper<'_>) -> Result<()> {
         match paper {
             Paper::Sheet(judged) => facts::carried::complete(job, judged, self.config),
-            Paper::Summary(_) | Paper::Digest(_) | Paper::Notice(_) | Paper::Query { .. } => Ok(()),
+            _ => Ok(()),
         }
     }
 
@@ -305,7 +315,7 @@ impl Run<'_> {
             match task {
                 Task::Typeset(paper) => {
                     let mut job = self.outline(paper)?;
-                    if !self.is_in_place(&job.path, &job.content_key(&self.engine))? {
+                    if !self.is_in_place(&job.path, &job.content_key(self.engine.fingerprint()))? {
                         self.complete(&mut job, paper)?;
                         return Ok(Some(job));
                     }
@@ -356,7 +366,7 @@ impl Run<'_> {
 
     /// The newsletter's files beside its PDF.
     fn newsletter(&self, digest: &DigestFacts) -> Result<Option<Failure>> {
-        let key = facts::digest::job(digest)?.content_key(&self.engine);
+        let key = facts::digest::job(digest)?.content_key(self.engine.fingerprint());
         let mut are_in_place = true;
         for path in newsletter::paths(digest) {
             are_in_place &= self.is_in_place(&path, &key)?;
@@ -392,7 +402,7 @@ impl Run<'_> {
                     format!("sheets/{}.pdf", judged.verdict.stem()),
                 ],
                 Paper::Query { .. } => vec![self.outline(paper)?.path],
-                Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => return Ok(()),
+                _ => return Ok(()),
             };
             if letters.iter().any(|path| failed.contains(path.as_str())) {
                 return Ok(());
@@ -448,9 +458,7 @@ impl Run<'_> {
                     drafts::to_maker(judged, self.config, made_on, &over, wording, enclosed)
                 }
             },
-            Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => {
-                unreachable!("only letters are mailed")
-            }
+            _ => unreachable!("only letters are mailed"),
         }
     }
 }
@@ -478,21 +486,4 @@ fn question(row: &QueryRow) -> Question {
         asked: row.ask.clone(),
         reported: row.reported,
     }
-}
-
-/// The files that need no typesetting.
-fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
-    let mut texts = vec![Document::text(
-        "data/results.json",
-        results::json(decided, config),
-    )];
-    if decided.audience == Audience::Programme {
-        texts.push(Document::text(
-            "inbox-report.txt",
-            report::text(decided, &config.words),
-        ));
-        texts.push(Document::text("diary.ics", diary::text(decided, config)));
-    }
-    texts.extend(tables::documents(decided, config));
-    texts
 }

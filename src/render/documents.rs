@@ -214,7 +214,7 @@ impl Batch<'_> {
         self.forget();
         match made {
             Ok(pdf) => sink(Typeset {
-                content_key: job.content_key(self.engine),
+                content_key: job.content_key(self.engine.fingerprint()),
                 path: job.path,
                 pdf,
             }),

@@ -17,11 +17,17 @@ pub mod listing;
 /// The sentences of the documents.
 pub mod words;
 
+/// One document to be made.
+pub mod job;
+
 /// What a template may see, one view a document.
 pub mod facts;
 
 /// Figures as SVG.
 pub mod charts;
+
+/// Photographs of packages, drawn small.
+mod photographs;
 
 /// Templates and fonts, loaded once a run.
 pub mod engine;
@@ -47,85 +53,4 @@ pub mod overrun;
 
 pub use documents::{Failure, Typeset, typeset};
 pub use engine::Engine;
-
-use crate::files::hex;
-use chrono::NaiveDate;
-use sha2::{Digest, Sha256};
-
-/// One document to be made: everything that decides its bytes, apart from the engine.
-#[derive(Clone, Debug)]
-pub struct Job {
-    /// Path below the folder of outputs, with `/`: `sheets/FH-01--1.pdf`.
-    pub path: String,
-    /// File name of the template: `sheet.typ`.
-    pub template: &'static str,
-    /// What identifies the document for good; the PDF's identifier is derived from it.
-    pub ident: String,
-    /// The PDF's own date: PDF/A wants one.
-    pub date: NaiveDate,
-    /// The facts as JSON, which the template reads as `facts.json`.
-    pub facts: Vec<u8>,
-    /// Charts and attachments. Names come from a fixed set (`chart-1.svg`, `source-2`): the typesetter remembers each for good.
-    pub files: Vec<JobFile>,
-}
-
-/// A file that a template may read beside its facts.
-#[derive(Clone, Debug)]
-pub struct JobFile {
-    /// The name by which the template reads it.
-    pub name: String,
-    /// What decides its content, where that is known before it is made: then it need not be made to see that nothing
-    /// has changed.
-    pub made_from: Option<String>,
-    /// Its content.
-    pub bytes: Vec<u8>,
-}
-
-impl JobFile {
-    /// Drawings, named `chart-1.svg` and so on.
-    pub fn charts<T: Into<String>>(drawings: impl IntoIterator<Item = T>) -> Vec<JobFile> {
-        let numbered = drawings.into_iter().enumerate();
-        let file = |(index, svg): (usize, T)| JobFile {
-            name: chart_name(index + 1),
-            made_from: None,
-            bytes: svg.into().into_bytes(),
-        };
-        numbered.map(file).collect()
-    }
-}
-
-/// The name by which a template reads its n-th chart, from 1.
-pub fn chart_name(number: usize) -> String {
-    format!("chart-{number}.svg")
-}
-
-impl Job {
-    /// SHA-256 over everything that decides the document's bytes: the same key, the same PDF.
-    pub fn content_key(&self, engine: &Engine) -> String {
-        let mut hash = Sha256::new();
-        let mut part = |bytes: &[u8]| {
-            // Lengths keep parts apart: "ab" + "c" is not "a" + "bc".
-            hash.update((bytes.len() as u64).to_le_bytes());
-            hash.update(bytes);
-        };
-        part(engine.fingerprint().as_bytes());
-        for text in [
-            &self.path,
-            self.template,
-            &self.ident,
-            &self.date.to_string(),
-        ] {
-            part(text.as_bytes());
-        }
-        part(&self.facts);
-        for file in &self.files {
-            part(file.name.as_bytes());
-            part(
-                file.made_from
-                    .as_ref()
-                    .map_or(&file.bytes, String::as_bytes),
-            );
-        }
-        hex(&hash.finalize())
-    }
-}
+pub use job::{Job, JobFile, chart_name};

@@ -5,8 +5,9 @@ use crate::model::decided::JudgedProduct;
 use crate::model::package::{ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
+use crate::model::statistics::CloseBand;
 use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
+use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::render::words::sentence_case;
 use crate::words::{Catalogue, Said, say};
 use serde::Serialize;
@@ -54,6 +55,12 @@ pub struct Terms {
     /// The words of the documents.
     #[serde(skip)]
     pub words: Arc<Catalogue>,
+    /// What is too close to the limit to call: of all products whose claim has this limit.
+    #[serde(skip)]
+    pub close: Option<CloseBand>,
+    /// The same in words, for keys.
+    #[serde(skip)]
+    pub close_means: Option<CloseWords>,
     /// The one quantification limit in force, where there is one.
     #[serde(skip)]
     pub lloq: Option<Ppm>,
@@ -63,6 +70,18 @@ pub struct Terms {
 }
 
 impl Terms {
+    /// From where on gluten is measured, at the least; the limit where that is not known.
+    pub fn measurable(&self) -> Ppm {
+        self.lloqs.first().copied().unwrap_or(self.rule.ppm)
+    }
+
+    /// A note on marks, with what is hatched where something is.
+    pub fn with_band(&self, note: String) -> String {
+        let note =
+            std::iter::once(note).chain(self.close_means.iter().map(|said| said.sentence.clone()));
+        note.collect::<Vec<_>>().join(" ")
+    }
+
     /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
     pub fn below_head(&self) -> String {
         let figure = |n| self.words.locale().figure(&numbers::plain(n));
@@ -91,6 +110,11 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         && loosest_bound(products).is_none_or(|bound| bound.compare(lloqs[0]).is_le());
     let lloq = named.then(|| lloqs[0]);
     let from_lloq = lloq.filter(|n| *n < limit.ppm && !reaches_below(products, *n));
+    let close = products
+        .iter()
+        .filter(|product| product.verdict.rule.limit == limit)
+        .filter_map(|product| product.statistics.close)
+        .reduce(CloseBand::with);
     let over_in_text = either(say::over_its_own_limit(), own.over());
     let within_in_text = either(say::within_its_own_limit(), own.within());
     Terms {
@@ -117,6 +141,8 @@ pub fn terms(products: &[JudgedProduct], config: &Config) -> Terms {
         flag: either(say::mixed_flag(own.figure()), own.flag()),
         the_line: either(say::mixed_line(), own.the_line()),
         rule: limit,
+        close,
+        close_means: close.map(|close| CloseWords::of(close, config.rule, words)),
         words: Arc::clone(words),
         lloq,
         lloqs,

@@ -429,11 +429,13 @@ def hold_facts(what, facts, packages, found, known, differences):
         one = packages[code]
         place = f"{what} printed {code}"
         differences.hold(f"{place} result", row["result"], printed_result(one, known["limit"]))
-        if row["found"] and re.fullmatch(r"≥?[\d.]+", row["found"]):
+        # All that count are compared in the last row that compares anything; before it, what was first reported.
+        compared = [line for line in row["rows"] if line["compared"]][-1]
+        if compared["found"] and re.fullmatch(r"≥?[\d.]+", compared["found"]):
             gap = str(rounded(one["gap"], 1)) if one["gap"] else "0"
-            differences.hold(f"{place} found", row["found"].lstrip("≥"), gap)
-        if row["allowed"] and re.fullmatch(r"[\d.]+", row["allowed"]):
-            differences.hold(f"{place} allowed", row["allowed"], str(rounded(one["allowed"], 1)))
+            differences.hold(f"{place} found", compared["found"].lstrip("≥"), gap)
+        if compared["allowed"] and re.fullmatch(r"[\d.]+", compared["allowed"]):
+            differences.hold(f"{place} allowed", compared["allowed"], str(rounded(one["allowed"], 1)))
         cells = [cell["figure"] for line in row["rows"] for cell in line["cells"] if cell]
         ours = []
         for reported in sorted(found[code], key=lambda entry: entry["number"]):

@@ -83,6 +83,46 @@ ruler_apart = { $extractions ->
     }
 }
 
+# At the end of a row: the extractions that were made first, of a package that has more. "open": they are not compared.
+ruler_first = { $outcome ->
+    [agree] { $extractions ->
+        [2] Erstes Paar stimmt überein
+       *[other] Erste { $extractions } stimmen überein
+    }
+    [disagree] { $extractions ->
+        [2] Erstes Paar weicht ab
+       *[other] Erste { $extractions } weichen ab
+    }
+   *[open] Erster Bericht
+}
+
+# Likewise: extractions that were made once more.
+ruler_repeat = Wiederholung
+
+# Likewise: reported once more, in the place of what was set aside.
+ruler_again = Neu berichtet
+
+# Likewise: more than the programme asks for.
+ruler_further = Weitere Extraktionen
+
+# Under it.
+ruler_no_reason = ohne vermerkten Grund
+
+# Likewise: who decided on a repeat, and when.
+ruler_decided = von { $by }, { $day }
+
+# Likewise.
+ruler_set_aside_by = { $extractions ->
+    [one] eine ausgeschlossen von { $by }, { $day }
+   *[other] { $extractions } ausgeschlossen von { $by }, { $day }
+}
+
+# Likewise: the lab withdrew an earlier report, and this one took its place.
+ruler_replaces = aus einem Bericht, der einen anderen ersetzt
+
+# Beside one mark that stands for several alike.
+ruler_times = { $marks } × { $figure }
+
 # Over the cell at the left.
 ruler_below = unter { $bound }
 
@@ -102,10 +142,28 @@ ruler_log = Log-Skala: Schritte vervielfachen
 ruler_both = { $first }; { $last }
 
 # Under the ruler.
-ruler_key = { $thin ->
-    [yes] Jedes Zeichen ist eine Extraktion. Gefüllt: { over_the_limit }. Offen: { within_the_limit }. Pfeil: außerhalb des Messbereichs. Dünner grauer Ring oder Pfeil: berichtet, nicht verwendet. Gestrichelte Linie: Sie stimmen nicht überein.
-   *[no] Jedes Zeichen ist eine Extraktion. Gefüllt: { over_the_limit }. Offen: { within_the_limit }. Pfeil: außerhalb des Messbereichs. Gestrichelte Linie: Sie stimmen nicht überein.
+ruler_key = Jedes Zeichen ist eine Extraktion. Gefüllt: { over_the_limit }. Offen: { within_the_limit }. Pfeil: außerhalb des Messbereichs.
+
+# Likewise, each only where the ruler has such marks. "result": the mean of a package's extractions; "range": where they leave one.
+ruler_key_more = { $what ->
+    [result] Senkrechter Strich: das Ergebnis der Packung.
+    [range] Linie mit Enden: das Ergebnis der Packung, ein Bereich.
+    [aside] Grau und durchkreuzt: ausgeschlossen.
+    [conflict] Graue Raute: Die Berichte des Labors widersprechen einander, nicht verwendet.
+   *[disagree] Gestrichelte Linie: Sie stimmen nicht überein.
 }
+
+# In keys: the band round the limit. "simple": half of what two extractions of a package at the limit may differ by, on either side.
+chart_close_means = { $decision ->
+    [guarded] { $from } bis { $to }: zu nahe am Grenzwert für ein Urteil.
+   *[simple] { $from } bis { $to }: nahe am Grenzwert; ein zweiter Test könnte auf der anderen Seite liegen.
+}
+
+# The same in a sentence of its own, beside or below a drawing.
+chart_close = Schraffiert, { chart_close_means }
+
+# In the key of the plots.
+ruler_mark_hatched = Schraffiert
 
 # Read aloud in place of the ruler.
 ruler_alt = { $rule ->
@@ -115,6 +173,9 @@ ruler_alt = { $rule ->
 
 # Likewise, a package.
 ruler_row = Packung { $package }: { $figures }. { $head }: { $detail }.
+
+# Likewise, where no more is said.
+ruler_row_bare = Packung { $package }: { $figures }. { $head }.
 
 # Likewise, where the lab gave no reading.
 ruler_row_empty = Packung { $package }: keine Messung. { $head }: { $detail }.
@@ -133,9 +194,13 @@ ruler_mark_open_circle = Offener Kreis
 
 ruler_mark_filled_circle = Gefüllter Kreis
 
-ruler_mark_arrow = Pfeil auf der Skala
+ruler_mark_arrow = Pfeil auf der Skala, nach links
 
 ruler_mark_arrow_means = unter der Zahl an seiner Spitze
+
+ruler_mark_arrow_right = Pfeil auf der Skala, nach rechts
+
+ruler_mark_arrow_right_means = über der Zahl an seiner Spitze
 
 ruler_mark_dashed = Gestrichelter Kreis
 
@@ -297,6 +362,9 @@ chart_shares_all = Alle Produkte
 # In the place of an interval.
 chart_shares_none = kein Produkt mit Urteil
 
+# Likewise, where it would say next to nothing (below 10 products).
+chart_shares_few = zu wenige für einen Anteil
+
 # In the column of counts.
 chart_share_count = { $k } von { $n }
 
@@ -318,6 +386,9 @@ chart_shares_row = { $group }: { $count }, { $interval }.
 
 # Likewise, where no product of the group has a verdict.
 chart_shares_row_none = { $group }: kein Produkt mit Urteil.
+
+# Likewise, a group of few products.
+chart_shares_row_few = { $group }: { $count }, zu wenige für einen Anteil.
 
 # Name of a group: whether the register names a certifier.
 chart_certification = { $kind ->

@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Verfahren: { $assays }. Von jeder Packung sollen { $spelt } Extraktionen gemessen werden.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Zwei Extraktionen stimmen überein, wenn sie höchstens 2,8 s auseinanderliegen ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}); dabei ist s² = (q/10)² + ({ $share } des Mittelwerts)², q die Bestimmungsgrenze des Verfahrens, und { $share } nimmt dieses Programm an{ $bounds ->
-    [yes] ; im Mittelwert steht eine Schranke mit dem Wert, der den anderen am nächsten liegt.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Extraktionen stimmen überein, wenn sie nicht weiter auseinanderliegen, als es Wiederholungen an einem Material dürfen (ISO 5725-6; die Formel steht in unserer Zusammenfassung).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Extraktionen einer Packung stimmen überein, wenn der Abstand zwischen ihnen höchstens f(n) mal s beträgt. Dabei ist f(2) gleich 2,8 (ISO 5725-6), s die Wurzel aus (q/10)² + (r·m)², q die Bestimmungsgrenze des Verfahrens, m der Mittelwert und r die Wiederholpräzision einer Extraktion, die dieses Programm annimmt, { $share }. Eine Packung, deren Extraktionen nicht übereinstimmen, gilt nie als innerhalb des Grenzwerts.
+practice_agreement = Extraktionen einer Packung stimmen überein, wenn der Abstand zwischen ihnen höchstens f(n) mal s beträgt. Dabei ist f(2) gleich 2,8, f(3) gleich 3,3 und f(4) gleich 3,6 (ISO 5725-6), s die Wurzel aus (q/10)² + (r·m)², q die Bestimmungsgrenze des Verfahrens, m der Mittelwert und r die Wiederholpräzision einer Extraktion, die dieses Programm annimmt, { $share }. Eine Packung, deren Extraktionen nicht übereinstimmen, gilt nie als innerhalb des Grenzwerts.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -267,11 +257,11 @@ practice_package = { $rule ->
     [detection] Eine Packung gilt als positiv auf Gluten, wenn das Labor eine Zahl angibt, und als negativ, wenn jedes ihrer Ergebnisse unter der Nachweisgrenze liegt. Wie unsicher eine Zahl ist, spielt dabei keine Rolle.
     [passes] { $decision ->
         [guarded] Als über dem Grenzwert gilt eine Packung nur, wenn ihr Ergebnis auch nach Abzug von { $share } darüber liegt, und als nicht darüber nur, wenn es auch mit { $share } dazu nicht darüber liegt (die erweiterte Messunsicherheit, k = 2, mit der dieses Programm rechnet). Dazwischen ist sie unentschieden.
-       *[simple] Als über dem Grenzwert gilt eine Packung, wenn ihr Ergebnis darüber liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share }, so sagt es das Blatt.
+       *[simple] Als über dem Grenzwert gilt eine Packung, wenn ihr Ergebnis darüber liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share } oder liegt das Ergebnis im schraffierten Bereich des Blatts, so sagt es das Blatt.
     }
    *[fails] { $decision ->
         [guarded] Als nicht unter dem Grenzwert gilt eine Packung nur, wenn ihr Ergebnis auch nach Abzug von { $share } nicht darunter liegt, und als darunter nur, wenn es auch mit { $share } dazu darunter liegt (die erweiterte Messunsicherheit, k = 2, mit der dieses Programm rechnet). Dazwischen ist sie unentschieden.
-       *[simple] Als nicht unter dem Grenzwert gilt eine Packung, wenn ihr Ergebnis nicht darunter liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share }, so sagt es das Blatt.
+       *[simple] Als nicht unter dem Grenzwert gilt eine Packung, wenn ihr Ergebnis nicht darunter liegt. Die Zahl wird mit dem Grenzwert verglichen, wie sie ist; eine Unsicherheit wird weder zugerechnet noch abgezogen. Ein Ergebnis genau am Grenzwert liegt in bis zur Hälfte aller Fälle auf der falschen Seite; ist die Wahrscheinlichkeit dafür größer als { $share } oder liegt das Ergebnis im schraffierten Bereich des Blatts, so sagt es das Blatt.
     }
 }
 

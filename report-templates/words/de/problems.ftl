@@ -80,11 +80,24 @@ found_too_large = Die Datei ist zu groß. Gelesen { $bound ->
     [text] werden höchstens { $most } MB Text in den Zellen
     [cell_text] werden höchstens { $most } MB Text in einer Zelle
     [styles] werden höchstens { $most } Zellformate
+    [tables] werden höchstens { $most } Tabellen mit ihren Kopfzeilen
    *[results] werden höchstens { $most } Ergebnisse
 }.
 
 # What to do about it.
 do_results_alone = Bitten Sie das Labor um eine Datei, die nur die Ergebnisse enthält.
+
+# There are more problems of this kind in the file than are told one by one; they stand above this line.
+found_more_of_a_kind = { $count ->
+    [one] { $count } weitere Zelle oder Zeile dieser Datei hat
+   *[other] { $count } weitere Zellen oder Zeilen dieser Datei haben
+} dasselbe Problem und { $count ->
+    [one] ist
+   *[other] sind
+} hier nicht einzeln aufgeführt.
+
+# What to do about it.
+do_mend_those_first = Berichtigen Sie, was aufgeführt ist, und starten Sie einen neuen Lauf.
 
 # The file holds nothing.
 found_empty_file = { $with ->

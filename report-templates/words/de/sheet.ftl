@@ -60,6 +60,9 @@ claim_barcode = Strichcode { $barcode }.
 # Likewise; the certifier's name as on the package.
 claim_certifier = Zertifizierungsstelle laut Packung: { $certifier }.
 
+# Likewise, where the name has emoji, which the fonts lack.
+claim_pictures = Die Bildzeichen in seinem Namen sind hier weggelassen.
+
 # Heading of the ruler and the table.
 results_heading = Die Ergebnisse, Packung für Packung
 
@@ -377,14 +380,14 @@ single_over = { $extractions ->
 # A package in the list of the sentence below.
 near_limit_package = { $chance } bei { $package } ({ $figure })
 
-# Further packages in it, which are not named.
+# Further packages in it, which are not named; $chance is the smallest of theirs.
 near_limit_more = { $packages ->
-    [one] mehr als { $chance } bei einer weiteren
-   *[other] mehr als { $chance } bei { $packages } weiteren
+    [one] { $chance } bei einer weiteren
+   *[other] { $chance } und mehr bei { $packages } weiteren
 }
 
 # Beside a verdict that rests on packages near the limit, under simple decisions: the chance that the true content is on the
-# other side (JCGM 106:2012, 7.2), where it is more than 5 %. "assumed" knows only the scatter within the lab, so that the
+# other side (JCGM 106:2012, 7.2), where one lies in the band drawn round it, or that is more than 5 %. "assumed" knows only the scatter within the lab, so that the
 # chance is a least one.
 near_limit = { $rule ->
     [detection] Nahe an der Nachweisgrenze: Die Wahrscheinlichkeit, dass tatsächlich { $side ->
@@ -436,16 +439,30 @@ cell_beyond = { $extractions ->
    *[other] alle { $bound }
 }
 
-# Before figures that have no column of their own.
-row_further = { $extractions ->
-    [one] weitere Extraktion { $numbers }
-   *[other] weitere Extraktionen { $numbers }
-}
-
-# Before figures that were reported again after others were set aside.
-row_again = { $extractions ->
-    [one] neu berichtet: Extraktion { $numbers }
-   *[other] neu berichtet: Extraktionen { $numbers }
+# The name of a package's further row: what it holds. "first": the other of two reports that differ.
+row_chapter = { $package }, { $event ->
+    [first] { $extractions ->
+        [one] ebenfalls berichtet: Extraktion { $numbers }
+       *[other] ebenfalls berichtet: Extraktionen { $numbers }
+    }
+    [again] { $extractions ->
+        [one] neu berichtet: Extraktion { $numbers }
+       *[other] neu berichtet: Extraktionen { $numbers }
+    }
+    [repeat] { $extractions ->
+        [one] Wiederholung: Extraktion { $numbers }
+       *[other] Wiederholung: Extraktionen { $numbers }
+    }
+    [further] { $extractions ->
+        [one] weitere Extraktion { $numbers }
+       *[other] weitere Extraktionen { $numbers }
+    }
+   *[together] { $extractions ->
+        [0] keine Extraktion zählt
+        [one] die Extraktion, die zählt
+        [2] beide, die zählen, zusammen
+       *[other] alle { $extractions }, die zählen, zusammen
+    }
 }
 
 # Under the table, where a figure stands in parentheses.
@@ -465,7 +482,7 @@ note_straddles = { $standing ->
     }
 }
 
-# Under the table: a person declared extractions a repeat of the test; $reason is that person's sentence.
+# In the table, above their row: a person declared extractions a repeat of the test; $reason is that person's sentence.
 note_repeat = { $extractions ->
     [one] { $package }: Extraktion { $numbers } ist eine Wiederholung, entschieden von { $by } am { $day }. { $reason }
    *[other] { $package }: Die Extraktionen { $numbers } sind eine Wiederholung, entschieden von { $by } am { $day }. { $reason }
@@ -477,14 +494,23 @@ note_beyond = { $by ->
    *[name] { $named }: mehr Extraktionen, als das Programm verlangt ({ $asked }). Der Grund ist nicht verzeichnet.
 }
 
-# Under the table: two reports of one extraction differ.
+# In the table, below their row: two reports of one extraction differ.
 note_conflict = { $package }: Die Berichte des Labors widersprechen einander; keiner wird verwendet. In { $unit }: { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = Extraktion { $extraction } ist { $figure } in { $file }, { $cell }
 
-# Under the table: a person set a reading aside; $reason is that person's sentence.
-note_set_aside = { $package }, Extraktion { $extraction }: ausgeschlossen von { $by }. { $reason }
+# In the table, below their row: a person set readings aside; $reason is that person's sentence.
+note_set_aside = { $extractions ->
+    [one] { $package }: Extraktion { $numbers } wurde am { $day } von { $by } ausgeschlossen. { $reason }
+   *[other] { $package }: Die Extraktionen { $numbers } wurden am { $day } von { $by } ausgeschlossen. { $reason }
+}
+
+# Under the table: the lab withdrew a report, and another took its place; it is not named.
+note_replaced = { $by ->
+    [count] Bei { $packages } Packungen hat das Labor einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.
+   *[name] { $named }: Das Labor hat einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.
+}
 
 # Under the table: the lab gave a row, and in it what says that there is no result.
 note_not_reported = { $empty ->
@@ -678,35 +704,187 @@ says_not_none = { $rule ->
 
 ## What passed between the programme and the maker
 
-# The maker is to be told and has not been.
-told_not_yet = Eine Mitteilung an den Hersteller ist noch nicht verzeichnet.
-
-# A notice.
-told_notice = { $asked ->
-    [yes] Dem Hersteller wurde am { $day } Mitteilung gemacht, mit der Bitte um Antwort bis zum { $due }.
-   *[no] Dem Hersteller wurde am { $day } Mitteilung gemacht.
-}
-
 # An answer, quoted whole.
-told_reply = { $quoted ->
-    [yes] Der Hersteller antwortete am { $day }: „{ $said }“
-   *[no] Der Hersteller antwortete am { $day }.
-}
+told_reply = Der Hersteller antwortete am { $day }: „{ $said }“
 
 # Something that the maker did, in the programme's words, which are no quotation.
-told_action = { $noted ->
-    [yes] Am { $day } wurde ein Schritt des Herstellers vermerkt: { $said }
-   *[no] Der Hersteller unternahm am { $day } einen Schritt.
-}
+told_action = Am { $day } wurde ein Schritt des Herstellers vermerkt: { $said }
 
 # Nothing further is expected.
-told_closed = { $noted ->
-    [yes] Abgeschlossen am { $day }: { $said }
-   *[no] Abgeschlossen am { $day }.
+told_closed = Abgeschlossen am { $day }: { $said }
+
+## The story in days
+
+# Heading of the days.
+story_heading = Vom Laden zum Blatt
+
+# Before a day. "next": what has to happen yet.
+story_what = { $what ->
+    [bought] Gekauft
+    [sent] Ans Labor geschickt
+    [tested] Untersucht
+    [told] Hersteller unterrichtet
+    [answered] Antwort des Herstellers
+    [closed] Abgeschlossen
+    [issued] Veröffentlicht
+    [amended] Geändert
+   *[next] Als Nächstes
 }
 
-# A notice was sent and no answer is in the register.
-told_no_statement = Eine Stellungnahme des Herstellers ist nicht verzeichnet.
+# After "maker told".
+story_told = { $asked ->
+    [yes] { $day }; Antwort erbeten bis { $due }
+   *[no] { $day }
+}
+
+# In the place of a day.
+story_no_day = nicht erfasst
+
+# After "maker told", where the maker is to be told.
+story_no_notice = kein Schreiben erfasst
+
+# After "maker answered", where a notice was sent.
+story_no_answer = keine Stellungnahme erfasst
+
+# After "issued", on a proof.
+story_not_yet = noch nicht
+
+# After "next", on a proof.
+story_next_tell = Der Hersteller ist vor der Veröffentlichung zu unterrichten.
+
+# Likewise.
+story_next_answer = Die Antwort des Herstellers ist bis { $due } erbeten.
+
+# Likewise: the maker has until then.
+story_next_issue = Dieses Blatt darf ab { $day } veröffentlicht werden.
+
+# After "next", where there is no verdict.
+story_next_settle = Was in den Registern offen ist, muss zuerst geklärt werden.
+
+# Likewise. Up to four packages are named, more are counted.
+story_next_conflict = { $by ->
+    [count] Das Labor muss für { $packages } Packungen sagen, welcher seiner Berichte gilt.
+   *[name] { $packages ->
+        [one] Das Labor muss sagen, welcher seiner Berichte für Packung { $named } gilt.
+       *[other] Das Labor muss sagen, welche seiner Berichte für die Packungen { $named } gelten.
+    }
+}
+
+# Likewise.
+story_next_lab = { $by ->
+    [count] Für { $packages } Packungen stehen noch Ergebnisse des Labors aus.
+   *[name] { $packages ->
+        [one] Für Packung { $named } steht noch ein Ergebnis des Labors aus.
+       *[other] Für die Packungen { $named } stehen noch Ergebnisse des Labors aus.
+    }
+}
+
+# Likewise: nothing of it is on record yet.
+story_next_repeat = { $by ->
+    [count] Nötig sind Wiederholungen für { $packages } Packungen durch das Labor oder neue Packungen; beides ist noch nicht erfasst.
+   *[name] { $packages ->
+        [one] Nötig ist eine Wiederholung für Packung { $named } durch das Labor oder eine neue Packung; beides ist noch nicht erfasst.
+       *[other] Nötig sind Wiederholungen für die Packungen { $named } durch das Labor oder neue Packungen; beides ist noch nicht erfasst.
+    }
+}
+
+# Likewise.
+story_next_finer = { $by ->
+    [count] Für { $packages } Packungen braucht es eine feinere Untersuchung oder neue Packungen.
+   *[name] { $packages ->
+        [one] Für Packung { $named } braucht es eine feinere Untersuchung oder eine neue Packung.
+       *[other] Für die Packungen { $named } braucht es eine feinere Untersuchung oder neue Packungen.
+    }
+}
+
+# Likewise.
+story_next_buy = { $packages ->
+    [one] Eine weitere Packung ist zu kaufen.
+   *[other] { $packages } weitere Packungen sind zu kaufen.
+}
+
+# Likewise: for fermented and hydrolysed food.
+story_next_unfit = Keine Untersuchung dieser Art kann es klären; die Unterlagen des Herstellers über die Zutaten können es vielleicht.
+
+# Likewise: packages of a later round are on record.
+story_next_round = Packungen der Runde { $round } sind erfasst.
+
+## Pictures
+
+# Under a strip of a hundred small packages: what was tested, and how many of the hundred it leaves open.
+shares_strip = { $over } von { $packages }: bis zu { $most }
+
+# Under a smaller strip beside it: so many packages, had none been over the limit.
+shares_more = { $packages }: bis zu { $most }
+
+# Under the strips.
+shares_key = Schraffiert: wie viele von 100 Packungen noch { over_the_limit } sein könnten, wären unsere eine Zufallsauswahl. Darunter: was 6, 14 oder 59 Packungen zeigen würden.
+
+# Likewise, where some packages were over the limit.
+shares_key_over = 100 Packungen, wären unsere eine Zufallsauswahl. Schwarz: mindestens so viele sind { over_the_limit }. Schraffiert: so viele mehr könnten es sein (Vertrauensniveau 95 %).
+
+# The strips for those who cannot see them; $strips are such as above.
+shares_alt = Streifen aus je 100 Packungen. Schraffiert: wie viele { over_the_limit } sein könnten, obwohl es keine der untersuchten war. { $strips }.
+
+# Likewise.
+shares_alt_over = { $least ->
+    [0] Ein Streifen aus 100 Packungen: höchstens { $most } könnten { over_the_limit } sein.
+    [one] Ein Streifen aus 100 Packungen: mindestens eine ist { over_the_limit }, höchstens { $most } könnten es sein.
+   *[other] Ein Streifen aus 100 Packungen: mindestens { $least } sind { over_the_limit }, höchstens { $most } könnten es sein.
+}
+
+# Heading of what the result means in a portion.
+portion_heading = In einer Portion
+
+# 1 ppm is 1 mg in a kilogram. No amount is called safe.
+portion_said = { $kind ->
+    [below] Eine Portion von { $portion } aus Packung { $package } (unter { $figure }) enthält weniger als { $own } Gluten. Am Grenzwert wären es { $limit }.
+   *[measured] Eine Portion von { $portion } aus Packung { $package } ({ $figure }) enthält { $own } Gluten. Am Grenzwert wären es { $limit }.
+} Wir nennen keine Menge unbedenklich.
+
+# Beside the squares of this food.
+portion_own = { $kind ->
+    [below] hier weniger als { $own }
+   *[measured] hier { $own }
+}
+
+# Beside the squares at the limit.
+portion_limit = am Grenzwert { $limit }
+
+# The squares for those who cannot see them.
+portion_alt = { $kind ->
+    [below] Gluten in einer Portion als Quadrate zu { $square }: hier weniger als { $own }, am Grenzwert { $limit }.
+   *[measured] Gluten in einer Portion als Quadrate zu { $square }: hier { $own }, am Grenzwert { $limit }.
+}
+
+## How to check the sheet
+
+# Heading.
+check_heading = So lässt sich dieses Blatt prüfen
+
+# A sum worked once; figures without their unit, since the heads of the table have it.
+sum_mean = Packung { $package }: { $readings }. Ihr Mittelwert ist { $mean }{ $printed ->
+    [rounded] , gedruckt als { $result }
+   *[same] { "" }
+}. Sie liegen { $gap } auseinander; bis zu { $allowed } sind dort zulässig.
+
+# Likewise.
+sum_disagree = Packung { $package }: { $readings }. Sie liegen { $gap } auseinander; bis zu { $allowed } sind dort zulässig, darum haben sie keinen Mittelwert.
+
+# Likewise.
+sum_below = Packung { $package }: { $readings }. Es wurde keine Zahl gemessen, darum gibt es keinen Mittelwert: Das Ergebnis ist { $result }.
+
+# Likewise: "<5" may be any value from 0 to 5.
+sum_range = Packung { $package }: { $readings }. „<“ oder „>“ lässt einen Wert zwischen Grenzen offen, darum auch den Mittelwert: { $result }.
+
+# After the sum: the place of its first figure.
+check_place = Die erste Zahl steht in { $file }, Zeile { $row }, Spalte { $column }.
+
+# Before the address of the sheet's page, on issued sheets.
+check_page = Dieses Blatt und seine Daten im Netz:
+
+# The square for those who cannot see it.
+check_square = QR-Code von { $address }
 
 ## Who answers for the sheet
 

@@ -319,6 +319,12 @@ summary_word_none = { $shown ->
 # Title of the chapter.
 summary_strip_title = Wo jede Packung liegt
 
+# Head of the chapter with a row for each product.
+summary_products_title = Jedes Produkt auf der Skala
+
+# Below it.
+summary_products_lede = Jede Zeile ist ein Produkt, in der Reihenfolge der Nummern des Registers, mit einem Zeichen für jede Packung. Alle Zeilen haben dieselbe Skala, damit die Produkte sich vergleichen lassen.
+
 # In the place of the sentences below.
 summary_strip_empty = Noch ist keine Packung zu zeigen.
 

@@ -83,6 +83,46 @@ ruler_apart = { $extractions ->
     }
 }
 
+# At the end of a row: the extractions that were made first, of a package that has more. "open": they are not compared.
+ruler_first = { $outcome ->
+    [agree] { $extractions ->
+        [2] First pair agrees
+       *[other] First { $extractions } agree
+    }
+    [disagree] { $extractions ->
+        [2] First pair disagrees
+       *[other] First { $extractions } disagree
+    }
+   *[open] First report
+}
+
+# Likewise: extractions that were made once more.
+ruler_repeat = Repeat
+
+# Likewise: reported once more, in the place of what was set aside.
+ruler_again = Reported again
+
+# Likewise: more than the programme asks for.
+ruler_further = Further extractions
+
+# Under it.
+ruler_no_reason = no reason on record
+
+# Likewise: who decided on a repeat, and when.
+ruler_decided = by { $by }, { $day }
+
+# Likewise.
+ruler_set_aside_by = { $extractions ->
+    [one] one set aside by { $by }, { $day }
+   *[other] { $extractions } set aside by { $by }, { $day }
+}
+
+# Likewise: the lab withdrew an earlier report, and this one took its place.
+ruler_replaces = from a report that replaces another
+
+# Beside one mark that stands for several alike.
+ruler_times = { $marks } × { $figure }
+
 # Over the cell at the left.
 ruler_below = below { $bound }
 
@@ -102,16 +142,37 @@ ruler_log = log scale: equal steps multiply
 ruler_both = { $first }, { $last }
 
 # Under the ruler.
-ruler_key = { $thin ->
-    [yes] Each mark is one extraction. Filled: { over_the_limit }. Open: { within_the_limit }. Arrow: beyond what the test measures. Thin grey ring or arrow: reported, not used. Dashed line: they disagree.
-   *[no] Each mark is one extraction. Filled: { over_the_limit }. Open: { within_the_limit }. Arrow: beyond what the test measures. Dashed line: they disagree.
+ruler_key = Each mark is one extraction. Filled: { over_the_limit }. Open: { within_the_limit }. Arrow: beyond what the test measures.
+
+# Likewise, each only where the ruler has such marks. "result": the mean of a package's extractions; "range": where they leave one.
+ruler_key_more = { $what ->
+    [result] Upright stroke: the package’s result.
+    [range] Line with ends: the package’s result, a range.
+    [aside] Crossed, grey: set aside.
+    [conflict] Diamond, grey: the lab’s reports differ, not used.
+   *[disagree] Dashed line: they disagree.
 }
+
+# In keys: the band round the limit. "simple": half of what two extractions of a package at the limit may differ by, on either side.
+chart_close_means = { $decision ->
+    [guarded] { $from } to { $to }: too close to the limit to call.
+   *[simple] { $from } to { $to }: close to the limit; a second test could fall on its other side.
+}
+
+# The same in a sentence of its own, beside or below a drawing.
+chart_close = Hatched, { chart_close_means }
+
+# In the key of the plots.
+ruler_mark_hatched = Hatched
 
 # Read aloud in place of the ruler.
 ruler_alt = Gluten ruler, log scale from { $scale } { $unit } with { the_line } at { $limit }. { $rows }
 
 # Likewise, a package.
 ruler_row = Package { $package }: { $figures }. { $head }: { $detail }.
+
+# Likewise, where no more is said.
+ruler_row_bare = Package { $package }: { $figures }. { $head }.
 
 # Likewise, where the lab gave no reading.
 ruler_row_empty = Package { $package }: no reading. { $head }: { $detail }.
@@ -130,9 +191,13 @@ ruler_mark_open_circle = Open circle
 
 ruler_mark_filled_circle = Filled circle
 
-ruler_mark_arrow = Arrow on the scale
+ruler_mark_arrow = Arrow on the scale, to the left
 
 ruler_mark_arrow_means = below the figure at its tip
+
+ruler_mark_arrow_right = Arrow on the scale, to the right
+
+ruler_mark_arrow_right_means = above the figure at its tip
 
 ruler_mark_dashed = Dashed circle
 
@@ -291,6 +356,9 @@ chart_shares_all = All products
 # In the place of an interval.
 chart_shares_none = no product with a verdict
 
+# Likewise, where it would say next to nothing (below 10 products).
+chart_shares_few = too few for a share
+
 # In the column of counts.
 chart_share_count = { $k } of { $n }
 
@@ -309,6 +377,9 @@ chart_shares_row = { $group }: { $count }, { $interval }.
 
 # Likewise, where no product of the group has a verdict.
 chart_shares_row_none = { $group }: no product with a verdict.
+
+# Likewise, a group of few products.
+chart_shares_row_few = { $group }: { $count }, too few for a share.
 
 # Name of a group: whether the register names a certifier.
 chart_certification = { $kind ->

@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Assay: { $assays }. Each package is to be extracted { $spelt } times.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Two extractions agree if no more than 2.8 s apart ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}), where s² = (q/10)² + ({ $share } of the mean)², q is the test’s lowest figure and { $share } is what this programme assumes{ $bounds ->
-    [yes] ; in the mean a bound stands at its point nearest to the others.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Extractions agree if they lie no further apart than repeats of one material may (ISO 5725-6; the formula is in our summary).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction that this programme assumes, { $share }. A package whose extractions disagree is never counted as within the limit.
+practice_agreement = Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8, f(3) 3.3 and f(4) 3.6 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction that this programme assumes, { $share }. A package whose extractions disagree is never counted as within the limit.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -267,11 +257,11 @@ practice_package = { $rule ->
     [detection] A package counts as positive for gluten where the lab gives a figure, and as negative where every one of its results lies below the limit of detection. How uncertain a figure is does not enter.
     [passes] { $decision ->
         [guarded] A package counts as above the limit only where its result less { $share } is, and as at or below the limit only where its result plus { $share } is (the expanded uncertainty, k = 2, that this programme reckons with). Between the two it is inconclusive.
-       *[simple] A package counts as above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, the sheet says it.
+       *[simple] A package counts as above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, or the result lies in the hatched band of the sheet, the sheet says it.
     }
    *[fails] { $decision ->
         [guarded] A package counts as at or above the limit only where its result less { $share } is, and as below the limit only where its result plus { $share } is (the expanded uncertainty, k = 2, that this programme reckons with). Between the two it is inconclusive.
-       *[simple] A package counts as at or above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, the sheet says it.
+       *[simple] A package counts as at or above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, or the result lies in the hatched band of the sheet, the sheet says it.
     }
 }
 

@@ -80,11 +80,21 @@ found_too_large = The file is too large: at most { $bound ->
     [text] { $most } MB of text in its cells
     [cell_text] { $most } MB of text in a cell
     [styles] { $most } styles of cells
+    [tables] { $most } tables and headings
    *[results] { $most } results
 } can be read.
 
 # What to do about it.
 do_results_alone = Ask the lab for a file that holds the results alone.
+
+# There are more problems of this kind in the file than are told one by one; they stand above this line.
+found_more_of_a_kind = { $count ->
+    [one] { $count } further cell or row of this file has a problem of this kind
+   *[other] { $count } further cells or rows of this file have a problem of this kind
+}; they are not listed one by one.
+
+# What to do about it.
+do_mend_those_first = Put right what is listed, and run again.
 
 # The file holds nothing.
 found_empty_file = { $with ->

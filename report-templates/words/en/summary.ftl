@@ -267,6 +267,12 @@ summary_word_none = { $shown ->
 # Title of the chapter.
 summary_strip_title = Where each package landed
 
+# Head of the chapter with a row for each product.
+summary_products_title = Each product on the scale
+
+# Below it.
+summary_products_lede = Each row is a product, in the order of the register’s numbers, with a mark for each package. All rows have one scale, so that products can be held against one another.
+
 # In the place of the sentences below.
 summary_strip_empty = There is no package to show yet.
 

@@ -83,6 +83,46 @@ ruler_apart = { $extractions ->
     }
 }
 
+# At the end of a row: the extractions that were made first, of a package that has more. "open": they are not compared.
+ruler_first = { $outcome ->
+    [agree] { $extractions ->
+        [2] El primer par concuerda
+       *[other] Las primeras { $extractions } concuerdan
+    }
+    [disagree] { $extractions ->
+        [2] El primer par no concuerda
+       *[other] Las primeras { $extractions } no concuerdan
+    }
+   *[open] Primer informe
+}
+
+# Likewise: extractions that were made once more.
+ruler_repeat = Repetición
+
+# Likewise: reported once more, in the place of what was set aside.
+ruler_again = Informado de nuevo
+
+# Likewise: more than the programme asks for.
+ruler_further = Otras extracciones
+
+# Under it.
+ruler_no_reason = sin motivo registrado
+
+# Likewise: who decided on a repeat, and when.
+ruler_decided = por { $by }, { $day }
+
+# Likewise.
+ruler_set_aside_by = { $extractions ->
+    [one] una descartada por { $by }, { $day }
+   *[other] { $extractions } descartadas por { $by }, { $day }
+}
+
+# Likewise: the lab withdrew an earlier report, and this one took its place.
+ruler_replaces = de un informe que sustituye a otro
+
+# Beside one mark that stands for several alike.
+ruler_times = { $marks } × { $figure }
+
 # Over the cell at the left.
 ruler_below = menos de { $bound }
 
@@ -102,16 +142,37 @@ ruler_log = logarítmica: pasos iguales multiplican
 ruler_both = { $first }; { $last }
 
 # Under the ruler.
-ruler_key = { $thin ->
-    [yes] Cada marca es una extracción. Llena: { over_the_limit }. Vacía: { within_the_limit }. Flecha: fuera de lo que mide el ensayo. Anillo o flecha gris y fina: informado, no utilizado. Línea discontinua: no concuerdan.
-   *[no] Cada marca es una extracción. Llena: { over_the_limit }. Vacía: { within_the_limit }. Flecha: fuera de lo que mide el ensayo. Línea discontinua: no concuerdan.
+ruler_key = Cada marca es una extracción. Llena: { over_the_limit }. Vacía: { within_the_limit }. Flecha: fuera de lo que mide el ensayo.
+
+# Likewise, each only where the ruler has such marks. "result": the mean of a package's extractions; "range": where they leave one.
+ruler_key_more = { $what ->
+    [result] Trazo vertical: el resultado del envase.
+    [range] Línea con extremos: el resultado del envase, un intervalo.
+    [aside] Gris y tachada: descartada.
+    [conflict] Rombo gris: los informes del laboratorio difieren, no utilizada.
+   *[disagree] Línea discontinua: no concuerdan.
 }
+
+# In keys: the band round the limit. "simple": half of what two extractions of a package at the limit may differ by, on either side.
+chart_close_means = { $decision ->
+    [guarded] de { $from } a { $to }: demasiado cerca del límite para decidir.
+   *[simple] de { $from } a { $to }: cerca del límite; un segundo ensayo podría caer del otro lado.
+}
+
+# The same in a sentence of its own, beside or below a drawing.
+chart_close = Rayado, { chart_close_means }
+
+# In the key of the plots.
+ruler_mark_hatched = Rayado
 
 # Read aloud in place of the ruler.
 ruler_alt = Regla de gluten, escala logarítmica de { $scale } { $unit }, con { the_line } en { $limit }. { $rows }
 
 # Likewise, a package.
 ruler_row = Envase { $package }: { $figures }. { $head }: { $detail }.
+
+# Likewise, where no more is said.
+ruler_row_bare = Envase { $package }: { $figures }. { $head }.
 
 # Likewise, where the lab gave no reading.
 ruler_row_empty = Envase { $package }: sin lectura. { $head }: { $detail }.
@@ -130,9 +191,13 @@ ruler_mark_open_circle = Círculo vacío
 
 ruler_mark_filled_circle = Círculo lleno
 
-ruler_mark_arrow = Flecha en la escala
+ruler_mark_arrow = Flecha en la escala, a la izquierda
 
 ruler_mark_arrow_means = por debajo de la cifra en su punta
+
+ruler_mark_arrow_right = Flecha en la escala, a la derecha
+
+ruler_mark_arrow_right_means = por encima de la cifra en su punta
 
 ruler_mark_dashed = Círculo discontinuo
 
@@ -291,6 +356,9 @@ chart_shares_all = Todos los productos
 # In the place of an interval.
 chart_shares_none = ningún producto con dictamen
 
+# Likewise, where it would say next to nothing (below 10 products).
+chart_shares_few = muy pocos para un porcentaje
+
 # In the column of counts.
 chart_share_count = { $k } de { $n }
 
@@ -309,6 +377,9 @@ chart_shares_row = { $group }: { $count }, { $interval }.
 
 # Likewise, where no product of the group has a verdict.
 chart_shares_row_none = { $group }: ningún producto con dictamen.
+
+# Likewise, a group of few products.
+chart_shares_row_few = { $group }: { $count }, muy pocos para un porcentaje.
 
 # Name of a group: whether the register names a certifier.
 chart_certification = { $kind ->

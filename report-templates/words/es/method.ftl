@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Ensayo: { $assays }. Cada envase debe extraerse { $spelt } veces.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Dos extracciones concuerdan si no las separan más de 2,8 s ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}), donde s² = (q/10)² + ({ $share } de la media)², q es la cifra más baja del ensayo y { $share } es lo que este programa supone{ $bounds ->
-    [yes] ; en la media, una cota entra con su valor más cercano a los demás.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Las extracciones concuerdan si no distan entre sí más de lo que pueden las repeticiones de un mismo material (ISO 5725-6; la fórmula está en nuestro resumen).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Las extracciones de un envase concuerdan si la distancia entre ellas no pasa de f(n) por s. Aquí f(2) es 2,8 (ISO 5725-6), s es la raíz cuadrada de (q/10)² + (r·m)², q la cantidad más pequeña que se da como cifra, m la media y r la repetibilidad de una extracción que este programa supone, { $share }. Un envase cuyas extracciones no concuerdan nunca cuenta como dentro del límite.
+practice_agreement = Las extracciones de un envase concuerdan si la distancia entre ellas no pasa de f(n) por s. Aquí f(2) es 2,8, f(3) 3,3 y f(4) 3,6 (ISO 5725-6), s es la raíz cuadrada de (q/10)² + (r·m)², q la cantidad más pequeña que se da como cifra, m la media y r la repetibilidad de una extracción que este programa supone, { $share }. Un envase cuyas extracciones no concuerdan nunca cuenta como dentro del límite.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -267,11 +257,11 @@ practice_package = { $rule ->
     [detection] Un envase cuenta como positivo en gluten si el laboratorio da una cifra, y como negativo si todos sus resultados están por debajo del límite de detección. La incertidumbre de una cifra no cuenta.
     [passes] { $decision ->
         [guarded] Un envase cuenta como por encima del límite solo si su resultado menos { $share } lo está, y como no superior al límite solo si su resultado más { $share } no lo supera (la incertidumbre expandida, k = 2, con la que cuenta este programa). Entre ambos queda sin decidir.
-       *[simple] Un envase cuenta como por encima del límite si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, la hoja lo dice.
+       *[simple] Un envase cuenta como por encima del límite si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, o si el resultado cae en la franja rayada de la hoja, la hoja lo dice.
     }
    *[fails] { $decision ->
         [guarded] Un envase cuenta como en el límite o por encima solo si su resultado menos { $share } lo está, y como por debajo del límite solo si su resultado más { $share } lo está (la incertidumbre expandida, k = 2, con la que cuenta este programa). Entre ambos queda sin decidir.
-       *[simple] Un envase cuenta como en el límite o por encima si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, la hoja lo dice.
+       *[simple] Un envase cuenta como en el límite o por encima si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, o si el resultado cae en la franja rayada de la hoja, la hoja lo dice.
     }
 }
 

@@ -80,11 +80,21 @@ found_too_large = El archivo es demasiado grande: como máximo se leen { $bound 
     [text] { $most } MB de texto en las celdas
     [cell_text] { $most } MB de texto en una celda
     [styles] { $most } formatos de celda
+    [tables] { $most } tablas con sus encabezados
    *[results] { $most } resultados
 }.
 
 # What to do about it.
 do_results_alone = Pida al laboratorio un archivo que contenga solo los resultados.
+
+# There are more problems of this kind in the file than are told one by one; they stand above this line.
+found_more_of_a_kind = { $count ->
+    [one] Otra celda o fila de este archivo tiene un problema del mismo tipo y no se enumera.
+   *[other] Otras { $count } celdas o filas de este archivo tienen un problema del mismo tipo y no se enumeran una a una.
+}
+
+# What to do about it.
+do_mend_those_first = Corrija lo que se enumera y vuelva a ejecutar el programa.
 
 # The file holds nothing.
 found_empty_file = { $with ->

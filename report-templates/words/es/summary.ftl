@@ -306,6 +306,12 @@ summary_word_none = { $shown ->
 # Title of the chapter.
 summary_strip_title = Dónde quedó cada envase
 
+# Head of the chapter with a row for each product.
+summary_products_title = Cada producto en la escala
+
+# Below it.
+summary_products_lede = Cada fila es un producto, en el orden de los números del registro, con una marca por envase. Todas las filas tienen la misma escala, para que los productos se puedan comparar.
+
 # In the place of the sentences below.
 summary_strip_empty = Aún no hay ningún envase que mostrar.
 

@@ -48,6 +48,16 @@ pub const LONGEST_RECORD: usize = 1 << 20;
 /// Cells of one record of delimited text, blank ones too.
 pub const WIDEST_RECORD: usize = 1 << 14;
 
+/// Tables of one file: reports that begin each page with the headings anew have some hundred.
+pub const MOST_TABLES: usize = 1_000;
+
+/// Cells that may be looked at to find the headings of one sheet: those of each row that can be headings, and the codes below
+/// it. A row of the longest of files may be looked at like that.
+pub const MOST_LOOKS: usize = 64_000_000;
+
+/// Problems of one kind that are told of one file one by one; the others are counted.
+pub const MOST_TOLD: usize = 1_000;
+
 /// Results that one file may give: each keeps its source and its settings.
 pub const MOST_RESULTS: usize = 210_000;
 
@@ -76,6 +86,8 @@ pub enum Bound {
     CellText,
     /// [`MOST_STYLES`].
     Styles,
+    /// [`MOST_TABLES`], or [`MOST_LOOKS`] to find them.
+    Tables,
     /// [`MOST_RESULTS`].
     Results,
 }
@@ -96,6 +108,7 @@ impl Bound {
             Bound::Text => ("text", mega(MOST_TEXT as u64)),
             Bound::CellText => ("cell_text", mega(LONGEST_TEXT as u64)),
             Bound::Styles => ("styles", MOST_STYLES as u64),
+            Bound::Tables => ("tables", MOST_TABLES as u64),
             Bound::Results => ("results", MOST_RESULTS as u64),
         };
         (word, most, mega(LARGEST_PART))

@@ -13,7 +13,8 @@ use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
 use crate::model::said::Item;
 use crate::words::say;
-use std::collections::BTreeSet;
+use std::cell::OnceCell;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
 
 /// Says why nothing was read, and how to help.
@@ -83,14 +84,18 @@ pub fn tell_of_lost_codes(
         if tables.iter().any(|table| table.turned) {
             continue;
         }
+        let mut above = Above::default();
         for (index, row) in sheet.rows.iter().enumerate() {
+            // Not what stands at the right of its last heading.
+            let spans: Vec<(u32, u32)> = tables
+                .iter()
+                .filter(|located| located.table.rows.contains(&index))
+                .filter_map(|located| blocks::span(&located.table.columns))
+                .collect();
             let is_outside = |column: u32| {
-                !tables.iter().any(|located| {
-                    // Not what stands at the right of its last heading.
-                    let span = blocks::span(&located.table.columns);
-                    located.table.rows.contains(&index)
-                        && span.is_some_and(|(left, right)| (left..=right).contains(&column))
-                })
+                !spans
+                    .iter()
+                    .any(|(left, right)| (*left..=*right).contains(&column))
             };
             let outside = || row.cells.iter().filter(|cell| is_outside(cell.column));
             let named = |mut cells: Box<dyn Iterator<Item = &Cell> + '_>| {
@@ -99,8 +104,9 @@ pub fn tell_of_lost_codes(
             let unread: Vec<Kinship> = outside()
                 .filter(|cell| codes.find(&cell.content.shown()).is_none())
                 .filter(|cell| is_figure(&cell.content))
-                .map(|cell| kinship(&sheet.rows[..index], cell.column))
+                .map(|cell| above.kinship(index, cell.column))
                 .collect();
+            above.add(index, row);
             // A code in a table has its results there; figures under a result's heading beside it are lost all the same.
             let code = match named(Box::new(outside())) {
                 Some(code) if unread.iter().any(|kin| *kin != Kinship::Other) => Some(code),
@@ -142,8 +148,7 @@ fn holds_only_absorbances(book: &Book, codes: &Codes) -> bool {
     };
     let speaks_of_absorbances =
         |shown: &str| vocabulary::has_one_that_means(&text::words(shown), Meaning::Absorbance);
-    let may_be_results = |sheet: &Sheet, index: usize| {
-        let row = &sheet.rows[index];
+    let may_be_results = |above: &Above<'_>, index: usize, row: &Row| {
         let is_ours = row
             .cells
             .iter()
@@ -152,15 +157,20 @@ fn holds_only_absorbances(book: &Book, codes: &Codes) -> bool {
             && row.cells.iter().any(|cell| {
                 is_figure(&cell.content)
                     && codes.find(&cell.content.shown()).is_none()
-                    && kinship(&sheet.rows[..index], cell.column) != Kinship::Other
+                    && above.kinship(index, cell.column) != Kinship::Other
             })
+    };
+    let any_results = |sheet: &Sheet| {
+        let mut above = Above::default();
+        sheet.rows.iter().enumerate().any(|(index, row)| {
+            let may_be = may_be_results(&above, index, row);
+            above.add(index, row);
+            may_be
+        })
     };
     headings().any(|shown| speaks_of_absorbances(&shown))
         && !headings().any(|shown| speaks_of_results(&shown))
-        && !book
-            .sheets
-            .iter()
-            .any(|sheet| (0..sheet.rows.len()).any(|index| may_be_results(sheet, index)))
+        && !book.sheets.iter().any(any_results)
 }
 
 /// What the heading above a figure says that it is.
@@ -171,25 +181,50 @@ enum Kinship {
     Unknown,
 }
 
-fn kinship(above: &[Row], column: u32) -> Kinship {
-    let heading = above
-        .iter()
-        .rev()
-        .take(ROWS_TRIED)
-        .filter_map(|row| row.at(column))
-        .find(|content| {
-            matches!(content, Content::Text(written)
-                if headings::may_be_heading(written) && !is_figure(content))
-        });
-    let Some(shown) = heading.map(|content| content.shown()) else {
-        return Kinship::Unknown;
-    };
-    if headings::says_otherwise(&shown) {
-        Kinship::Other
-    } else if headings::read(&shown).is_some() {
-        Kinship::Result
-    } else {
-        Kinship::Unknown
+/// The last text of each column that could be a heading, with its row, on the way down a sheet.
+#[derive(Default)]
+struct Above<'a>(BTreeMap<u32, Heading<'a>>);
+
+/// A text that could be a heading, its row, and what it says, once that was asked for.
+struct Heading<'a> {
+    row: usize,
+    written: &'a str,
+    says: OnceCell<Kinship>,
+}
+
+impl<'a> Above<'a> {
+    /// Goes past a row.
+    fn add(&mut self, index: usize, row: &'a Row) {
+        for cell in &row.cells {
+            if let Content::Text(written) = &cell.content
+                && headings::may_be_heading(written)
+                && !is_figure(&cell.content)
+            {
+                let heading = Heading {
+                    row: index,
+                    written,
+                    says: OnceCell::new(),
+                };
+                self.0.insert(cell.column, heading);
+            }
+        }
+    }
+
+    /// What stands above a figure of this row and column says of it.
+    fn kinship(&self, index: usize, column: u32) -> Kinship {
+        let heading = self.0.get(&column);
+        let Some(heading) = heading.filter(|heading| index - heading.row <= ROWS_TRIED) else {
+            return Kinship::Unknown;
+        };
+        *heading.says.get_or_init(|| {
+            if headings::says_otherwise(heading.written) {
+                Kinship::Other
+            } else if headings::read(heading.written).is_some() {
+                Kinship::Result
+            } else {
+                Kinship::Unknown
+            }
+        })
     }
 }
 

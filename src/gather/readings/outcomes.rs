@@ -17,6 +17,7 @@ use crate::model::place::{Place, Source};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Problem, Problems};
 use crate::model::rule::Regime;
+use std::cell::OnceCell;
 use std::sync::Arc;
 
 /// A row, understood.
@@ -102,6 +103,10 @@ pub struct RowReader<'a> {
     otherwise: (Arc<str>, Arc<str>),
     /// What the row before said: most rows say the same, and share it.
     before: Option<Arc<RowFacts>>,
+    /// The unit of the table's headings.
+    unit: Option<Unit>,
+    /// The last row that names a registered package, once it was asked for.
+    last_code: OnceCell<Option<usize>>,
 }
 
 impl<'a> RowReader<'a> {
@@ -124,6 +129,8 @@ impl<'a> RowReader<'a> {
                 context.config.lab.name.as_str().into(),
             ),
             before: None,
+            unit: table.unit(),
+            last_code: OnceCell::new(),
         }
     }
 
@@ -175,9 +182,13 @@ impl<'a> RowReader<'a> {
 
     /// Whether any row from here on names a registered package.
     fn codes_follow(&self) -> bool {
-        let rest = self.rows[self.at..].iter();
-        rest.flat_map(|row| self.table.cells(row))
-            .any(|(_, content)| self.context.codes.find(&content.shown()).is_some())
+        let last = self.last_code.get_or_init(|| {
+            self.rows.iter().rposition(|row| {
+                let mut cells = self.table.cells(row);
+                cells.any(|(_, content)| self.context.codes.find(&content.shown()).is_some())
+            })
+        });
+        last.is_some_and(|last| last >= self.at)
     }
 
     /// The outcome of a row of a registered package.
@@ -332,7 +343,7 @@ impl<'a> RowReader<'a> {
             heading: meaning
                 .and_then(|meaning| meaning.unit)
                 .or(of_analyte.and_then(|parted| parted.unit))
-                .or(self.table.unit().filter(|_| !foreign)),
+                .or(self.unit.filter(|_| !foreign)),
             foreign,
             quantity: meaning
                 .and_then(|meaning| meaning.quantity)
@@ -397,7 +408,7 @@ impl<'a> RowReader<'a> {
         let unit = shown(Role::Unit)
             .and_then(|unit| units::read(&unit))
             .or_else(|| result.and_then(|meaning| meaning.unit))
-            .or_else(|| self.table.unit())
+            .or(self.unit)
             .or(all.unit);
         let quantity = unit
             .and_then(|unit| unit.quantity)

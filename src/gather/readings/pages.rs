@@ -7,7 +7,8 @@ use crate::gather::tables::plan::Plan;
 use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
 use crate::model::extraction::{Extraction, Outcome};
-use crate::model::understanding::UnderstoodTable;
+use crate::model::understanding::{UnderstoodRow, UnderstoodTable};
+use std::collections::BTreeMap;
 use std::ops::Range;
 
 /// A table that was read, as far as a later one may go on from it.
@@ -15,19 +16,46 @@ pub struct Page<'a> {
     located: &'a Located<'a>,
     /// Whether rows are extractions that the lab does not number.
     counts_rows: bool,
-    /// Its part of the extractions of the file.
-    part: Range<usize>,
+    /// Its headings, folded: most pages are held against many.
+    headings: Vec<String>,
+    /// The places of each package's extractions among those of the file.
+    by_code: BTreeMap<String, Vec<usize>>,
 }
 
 impl<'a> Page<'a> {
     /// A table and its part of the extractions.
-    pub fn new(located: &'a Located<'a>, plan: &Plan, part: Range<usize>) -> Page<'a> {
+    pub fn new(
+        located: &'a Located<'a>,
+        plan: &Plan,
+        extractions: &[Extraction],
+        part: Range<usize>,
+    ) -> Page<'a> {
         let unnumbered = plan.extraction.is_none() && !plan.wells;
+        let mut by_code: BTreeMap<String, Vec<usize>> = BTreeMap::new();
+        for at in part {
+            let code = &extractions[at].package_code;
+            match by_code.get_mut(code) {
+                Some(places) => places.push(at),
+                None => {
+                    by_code.insert(code.clone(), vec![at]);
+                }
+            }
+        }
+        let headings = located.table.columns.iter();
         Page {
             located,
             counts_rows: unnumbered && !plan.is_wide() && !located.turned,
-            part,
+            headings: headings
+                .map(|column| text::plain(&column.heading).to_lowercase())
+                .collect(),
+            by_code,
         }
+    }
+
+    /// What it has of a package, in order.
+    fn outcomes<'e>(&self, extractions: &'e [Extraction], code: &str) -> Vec<&'e Outcome> {
+        let places = self.by_code.get(code).into_iter().flatten();
+        places.map(|at| &extractions[*at].outcome).collect()
     }
 
     /// Numbers the extractions of this page after those of the pages before that have the same headings. A package whose
@@ -47,21 +75,31 @@ impl<'a> Page<'a> {
             return;
         }
         let mut counted_on: Vec<String> = Vec::new();
-        for code in codes(&extractions[self.part.clone()]) {
-            let outcomes = |page: &Page<'_>| outcomes(&extractions[page.part.clone()], &code);
-            let own = outcomes(self);
-            let is_copy = own.len() > 1 && pages.iter().any(|page| outcomes(page) == own);
-            let known = pages.iter().map(|page| outcomes(page).len()).sum::<usize>() as u32;
+        let mut rows: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
+        for (at, row) in understood.rows.iter().enumerate() {
+            rows.entry(row.row).or_default().push(at);
+        }
+        for code in self.codes(extractions) {
+            let own = self.outcomes(extractions, &code);
+            let of = |page: &&Page<'_>| page.by_code.get(&code).map_or(0, Vec::len);
+            let is_copy = own.len() > 1
+                && pages
+                    .iter()
+                    .any(|page| of(page) == own.len() && page.outcomes(extractions, &code) == own);
+            let known = pages.iter().map(of).sum::<usize>() as u32;
             if known == 0 || is_copy {
                 continue;
             }
-            let ours = extractions[self.part.clone()]
-                .iter_mut()
-                .filter(|one| one.package_code == code && !one.numbered_by_lab);
-            for extraction in ours {
+            for at in &self.by_code[&code] {
+                let extraction = &mut extractions[*at];
+                if extraction.numbered_by_lab {
+                    continue;
+                }
                 let (old, new) = (extraction.number, extraction.number + known);
                 extraction.number = new;
-                renumber(understood, extraction.source.row, old, new);
+                for at in rows.get(&extraction.source.row).into_iter().flatten() {
+                    renumber(&mut understood.rows[*at], old, new);
+                }
             }
             counted_on.push(code);
         }
@@ -75,13 +113,18 @@ impl<'a> Page<'a> {
 
     /// Whether this is a further part of another table: rows under the same headings.
     fn goes_on_from(&self, before: &Page<'_>) -> bool {
-        let headings = |page: &Page<'_>| -> Vec<String> {
-            let columns = page.located.table.columns.iter();
-            columns
-                .map(|column| text::plain(&column.heading).to_lowercase())
-                .collect()
+        self.counts_rows && before.counts_rows && self.headings == before.headings
+    }
+
+    /// Its packages with extractions that the lab does not number, each once, in their order.
+    fn codes(&self, extractions: &[Extraction]) -> Vec<String> {
+        let first = |(code, places): (&String, &Vec<usize>)| {
+            let unnumbered = places.iter().find(|at| !extractions[**at].numbered_by_lab);
+            unnumbered.map(|at| (*at, code.clone()))
         };
-        self.counts_rows && before.counts_rows && headings(self) == headings(before)
+        let mut codes: Vec<(usize, String)> = self.by_code.iter().filter_map(first).collect();
+        codes.sort_unstable();
+        codes.into_iter().map(|(_, code)| code).collect()
     }
 
     /// Whether the words above its headings, up to the table before, or the sheet's name, speak of a repeat.
@@ -104,30 +147,10 @@ fn is_data(row: &Row) -> bool {
     row.cells.len() > 1 && row.cells.iter().any(|cell| is_figure(&cell.content))
 }
 
-/// The packages of a part, each once, in their order.
-fn codes(part: &[Extraction]) -> Vec<String> {
-    let mut codes: Vec<String> = Vec::new();
-    for extraction in part.iter().filter(|one| !one.numbered_by_lab) {
-        if !codes.contains(&extraction.package_code) {
-            codes.push(extraction.package_code.clone());
-        }
-    }
-    codes
-}
-
-fn outcomes<'a>(part: &'a [Extraction], code: &str) -> Vec<&'a Outcome> {
-    part.iter()
-        .filter(|one| one.package_code == code)
-        .map(|one| &one.outcome)
-        .collect()
-}
-
-fn renumber(understood: &mut UnderstoodTable, row: u32, old: u32, new: u32) {
-    for understood in understood.rows.iter_mut().filter(|one| one.row == row) {
-        understood.outcome = understood.outcome.replacen(
-            &format!("extraction {old}"),
-            &format!("extraction {new}"),
-            1,
-        );
-    }
+fn renumber(understood: &mut UnderstoodRow, old: u32, new: u32) {
+    understood.outcome = understood.outcome.replacen(
+        &format!("extraction {old}"),
+        &format!("extraction {new}"),
+        1,
+    );
 }

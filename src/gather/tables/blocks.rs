@@ -2,12 +2,53 @@
 
 use crate::gather::books::Row;
 use crate::gather::codes::Codes;
-use crate::gather::tables::finding::{Column, Table};
+use crate::gather::tables::finding::{self, Column, Table};
 use crate::gather::tables::headings::{Heading, Role};
 use std::collections::{BTreeMap, HashSet};
 
 /// Rows below a heading that are looked at to learn what its columns hold.
 const ROWS_TRIED: usize = 200;
+
+/// The cells of each row that hold a registered code, found out once a row.
+pub struct Coded<'a> {
+    rows: &'a [Row],
+    codes: &'a Codes,
+    found: Vec<Option<Vec<CodeCell>>>,
+}
+
+/// A cell that holds a registered code.
+#[derive(Clone, Copy)]
+struct CodeCell {
+    column: u32,
+    /// Codes that are mere numbers stand in many a column: one of them in a column shows nothing.
+    telling: bool,
+}
+
+impl<'a> Coded<'a> {
+    /// Of a sheet; nothing is looked at yet.
+    pub fn new(rows: &'a [Row], codes: &'a Codes) -> Coded<'a> {
+        Coded {
+            rows,
+            codes,
+            found: vec![None; rows.len()],
+        }
+    }
+
+    fn of(&mut self, index: usize) -> &[CodeCell] {
+        let (rows, codes) = (self.rows, self.codes);
+        self.found[index].get_or_insert_with(|| {
+            let cells = rows[index].cells.iter();
+            let coded = cells.filter_map(|cell| {
+                let code = codes.find(&cell.content.shown())?;
+                Some(CodeCell {
+                    column: cell.column,
+                    telling: code.bytes().any(|b| !b.is_ascii_digit()),
+                })
+            });
+            coded.collect()
+        })
+    }
+}
 
 /// A further column that names the sample begins a table of its own, where results stand before it, and behind it or
 /// across a gap.
@@ -167,52 +208,46 @@ fn kinds_beside(columns: &[Column], column: u32) -> usize {
 
 /// A column that holds registered codes names the sample, though its heading is unknown or missing; those that
 /// are `taken` already name it for a table above, and in
-/// those of `data` the row of headings holds none.
+/// those of `data` the row of headings holds none. `from` is the first row below. Gives back how many cells were looked at.
 pub fn name_samples(
     columns: &mut Vec<Column>,
-    below: &[Row],
-    codes: &Codes,
+    from: usize,
+    coded: &mut Coded<'_>,
     (taken, data): (&[u32], &[u32]),
-) {
+) -> usize {
     if !columns
         .iter()
         .filter_map(Column::role)
         .any(Role::is_reported)
     {
-        return;
+        return 0;
     }
-    let mut held: BTreeMap<u32, (usize, usize, bool)> = BTreeMap::new();
-    for row in below.iter().take(ROWS_TRIED) {
-        for cell in &row.cells {
-            let known = columns
-                .iter()
-                .find(|column| column.column == cell.column)
-                .and_then(Column::role);
+    let below = from..coded.rows.len().min(from + ROWS_TRIED);
+    let mut looks = below.len();
+    let mut held: BTreeMap<u32, (usize, bool)> = BTreeMap::new();
+    let mut named_well = false;
+    for index in below.clone() {
+        let cells = coded.of(index);
+        looks += cells.len();
+        for cell in cells {
+            let known = finding::at(columns, cell.column).and_then(Column::role);
+            named_well |= known.is_some_and(Role::names_sample);
             if known.is_some_and(|role| role != Role::Ignored) {
                 continue;
             }
-            let (registered, filled, telling) = held.entry(cell.column).or_default();
-            *filled += 1;
-            // Codes that are mere numbers stand in many a column: one of them in a column shows nothing.
-            if let Some(code) = codes.find(&cell.content.shown()) {
-                *registered += 1;
-                *telling |= code.bytes().any(|b| !b.is_ascii_digit());
-            }
+            let (registered, telling) = held.entry(cell.column).or_default();
+            *registered += 1;
+            *telling |= cell.telling;
         }
     }
-    let named_well = columns.iter().any(|column| {
-        column.role().is_some_and(Role::names_sample)
-            && below
-                .iter()
-                .take(ROWS_TRIED)
-                .filter_map(|row| row.at(column.column))
-                .any(|content| codes.find(&content.shown()).is_some())
-    });
-    for (column, (registered, filled, telling)) in held {
-        let enough = registered > 0 && (telling || registered * 2 >= filled);
+    let rows = &coded.rows[below];
+    let mut bare = Vec::new();
+    for (column, (registered, telling)) in held {
+        let filled = || rows.iter().filter(|row| row.at(column).is_some()).count();
+        let enough = telling || registered * 2 >= filled();
         // A lone word beside nothing is no heading, and one kind of heading may be a row of a table above.
         let needed = if taken.contains(&column) { 2 } else { 1 };
-        let is_headed = columns.iter().any(|known| known.column == column);
+        let is_headed = finding::at(columns, column).is_some();
         let stands_alone = is_headed && kinds_beside(columns, column) < needed;
         if !enough || stands_alone || data.contains(&column) {
             continue;
@@ -223,14 +258,14 @@ pub fn name_samples(
             foreign: None,
             quantity: None,
         });
-        let close = is_close(columns, below, column, codes);
+        let close = is_close(columns, rows, column, coded.codes);
         match columns.iter_mut().find(|known| known.column == column) {
             // A lot or a product that looks like a code is none where a column for codes holds some.
             Some(known) if known.role().is_some() && named_well => {}
             Some(known) => known.meaning = meaning,
             // Without a heading, only right beside one and right below.
             None if named_well || !close || taken.contains(&column) => {}
-            None => columns.push(Column {
+            None => bare.push(Column {
                 column,
                 heading: String::new(),
                 meaning,
@@ -238,5 +273,7 @@ pub fn name_samples(
             }),
         }
     }
+    columns.extend(bare);
     columns.sort_by_key(|column| column.column);
+    looks
 }

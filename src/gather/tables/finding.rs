@@ -1,6 +1,7 @@
 //! A sheet -> its tables: where the headings stand, what each column holds, which rows are below them.
 
-use crate::gather::books::{Content, Row, Sheet};
+use crate::gather::books::bounds::{MOST_LOOKS, MOST_TABLES};
+use crate::gather::books::{Bound, Content, Merged, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::numbers::Marks;
 use crate::gather::readings::values;
@@ -27,7 +28,7 @@ pub struct Table {
 impl Table {
     /// The column that stands there, where it has a heading.
     pub fn column(&self, column: u32) -> Option<&Column> {
-        self.columns.iter().find(|known| known.column == column)
+        at(&self.columns, column)
     }
 
     /// The unit that headings of results and means give, for those of them that give none; none where they differ.
@@ -75,12 +76,35 @@ impl Column {
     }
 }
 
+/// The column that stands there, of columns from the left.
+pub fn at(columns: &[Column], column: u32) -> Option<&Column> {
+    columns
+        .binary_search_by_key(&column, |known| known.column)
+        .ok()
+        .map(|at| &columns[at])
+}
+
 /// Finds every table of a sheet, from the top; those that stand side by side from the left.
-pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<Table> {
-    let mut known = Known::default();
+///
+/// # Errors
+/// Where there are more tables, or more that could be headings of one, than any report has.
+pub fn find(sheet: &Sheet, codes: &Codes) -> Result<Vec<Table>, Bound> {
+    let mut known = Known {
+        headings: BTreeMap::new(),
+        spans: spans(&sheet.merged),
+        coded: blocks::Coded::new(&sheet.rows, codes),
+        looks: 0,
+    };
     let mut tables: Vec<Table> = Vec::new();
     let mut index = 0;
     while index < sheet.rows.len() {
+        if tables.len() > MOST_TABLES || known.looks > MOST_LOOKS {
+            return Err(Bound::Tables);
+        }
+        if !could_be_headings(&sheet.rows[index], &mut known) {
+            index += 1;
+            continue;
+        }
         // A column that names the sample of a table above names that of its rows, whatever they hold.
         let taken: Vec<u32> = tables
             .iter()
@@ -117,29 +141,54 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<Table> {
         }
         index = end;
     }
+    if tables.len() > MOST_TABLES {
+        return Err(Bound::Tables);
+    }
     blocks::widen(&mut tables);
-    tables
+    Ok(tables)
 }
 
-/// Headings are read once a wording, since long files repeat them.
-#[derive(Default)]
-pub struct Known(BTreeMap<String, Option<Heading>>);
+/// What is known of a sheet while its tables are looked for.
+pub struct Known<'a> {
+    /// Headings are read once a wording, since long files repeat them.
+    headings: BTreeMap<String, Option<Heading>>,
+    /// Joined cells, by their first column and row.
+    spans: BTreeMap<(u32, u32), Merged>,
+    /// Where registered codes stand.
+    coded: blocks::Coded<'a>,
+    /// Cells that were looked at so far: [`MOST_LOOKS`].
+    looks: usize,
+}
 
-impl Known {
+/// Joined cells by their first column and row: no two of them share a cell.
+fn spans(merged: &[Merged]) -> BTreeMap<(u32, u32), Merged> {
+    let placed = merged.iter().rev();
+    placed.map(|one| ((one.left, one.top), *one)).collect()
+}
+
+impl Known<'_> {
     fn read(&mut self, written: &str) -> Option<Heading> {
         if !headings::may_be_heading(written) && !numbers_a_column(written) {
             return None;
         }
-        if let Some(known) = self.0.get(written) {
+        if let Some(known) = self.headings.get(written) {
             return known.clone();
         }
         let read = headings::read(written);
         // Codes and remarks come in any number; headings do not.
         const MOST: usize = 2000;
-        if self.0.len() < MOST {
-            self.0.insert(written.to_owned(), read.clone());
+        if self.headings.len() < MOST {
+            self.headings.insert(written.to_owned(), read.clone());
         }
         read
+    }
+
+    /// The last column of the joined cells that start in this column and reach over this row.
+    fn spans_to(&self, row: u32, column: u32) -> Option<u32> {
+        let above = self.spans.range((column, 0)..=(column, row)).next_back();
+        above
+            .filter(|(_, merged)| row <= merged.bottom)
+            .map(|(_, merged)| merged.right)
     }
 }
 
@@ -154,12 +203,9 @@ fn headings_at(
     sheet: &Sheet,
     index: usize,
     (codes, taken): (&Codes, &[u32]),
-    known: &mut Known,
+    known: &mut Known<'_>,
 ) -> Option<(usize, Vec<Column>)> {
     const TALLEST: usize = 3;
-    if !could_be_headings(&sheet.rows[index], known) {
-        return None;
-    }
     let mut best: Option<(usize, usize, Vec<Column>)> = None;
     for height in 1..=TALLEST.min(sheet.rows.len() - index) {
         let rows = &sheet.rows[index..index + height];
@@ -169,11 +215,12 @@ fn headings_at(
                 break;
             }
         }
-        let mut columns = columns_of(sheet, rows, codes, known);
+        let mut columns = columns_of(rows, codes, known);
         let data: Vec<u32> = rows.iter().flat_map(|row| data_in(row, codes)).collect();
-        let below = &sheet.rows[index + height..];
-        blocks::name_samples(&mut columns, below, codes, (taken, &data));
-        let alone = (height > 1).then(|| columns_of(sheet, &rows[height - 1..], codes, known));
+        let below = index + height;
+        let coded = &mut known.coded;
+        known.looks += blocks::name_samples(&mut columns, below, coded, (taken, &data));
+        let alone = (height > 1).then(|| columns_of(&rows[height - 1..], codes, known));
         if let Some(score) = score(&columns)
             && alone.is_none_or(|alone| says_more(&columns, &alone))
             && best.as_ref().is_none_or(|(_, known, _)| score > *known)
@@ -192,14 +239,14 @@ fn says_more(columns: &[Column], alone: &[Column]) -> bool {
     };
     let same: Vec<Column> = columns
         .iter()
-        .filter(|column| alone.iter().any(|known| known.column == column.column))
+        .filter(|column| at(alone, column.column).is_some())
         .cloned()
         .collect();
     score(&same).is_some_and(|score| score > least)
 }
 
 /// Whether any cell of a row is a known heading: most rows are data, and this tells them apart cheaply.
-fn could_be_headings(row: &Row, known: &mut Known) -> bool {
+fn could_be_headings(row: &Row, known: &mut Known<'_>) -> bool {
     row.cells
         .iter()
         .any(|cell| known.read(&cell.content.shown()).is_some())
@@ -207,7 +254,7 @@ fn could_be_headings(row: &Row, known: &mut Known) -> bool {
 
 /// Whether a row can be the second row of headings: one cell at least is a heading, a unit or a number of a column, and
 /// none is a code or a result.
-fn heading_like(row: &Row, codes: &Codes, known: &mut Known) -> bool {
+fn heading_like(row: &Row, codes: &Codes, known: &mut Known<'_>) -> bool {
     let mut says = false;
     for cell in &row.cells {
         let shown = cell.content.shown();
@@ -245,8 +292,11 @@ fn data_in(row: &Row, codes: &Codes) -> Vec<u32> {
     .collect()
 }
 
+/// Looks that a cell costs which is read as a heading.
+const READING: usize = 20;
+
 /// The columns under one, two or three rows of headings. A code or a figure is no heading: it belongs to a table beside.
-fn columns_of(sheet: &Sheet, rows: &[Row], codes: &Codes, known: &mut Known) -> Vec<Column> {
+fn columns_of(rows: &[Row], codes: &Codes, known: &mut Known<'_>) -> Vec<Column> {
     let width = rows
         .iter()
         .filter_map(|row| row.cells.last())
@@ -256,6 +306,7 @@ fn columns_of(sheet: &Sheet, rows: &[Row], codes: &Codes, known: &mut Known) -> 
     let mut wordings: BTreeMap<u32, (Vec<String>, bool)> = BTreeMap::new();
     for (depth, row) in rows.iter().enumerate() {
         let is_last = depth + 1 == rows.len();
+        known.looks += READING * row.cells.len();
         for (at, cell) in row.cells.iter().enumerate() {
             let shown = cell.content.shown();
             let is_data =
@@ -264,7 +315,7 @@ fn columns_of(sheet: &Sheet, rows: &[Row], codes: &Codes, known: &mut Known) -> 
                 continue;
             }
             let next = row.cells.get(at + 1).map_or(width + 1, |next| next.column);
-            let end = match (is_last, spans_to(sheet, row.number, cell.column)) {
+            let end = match (is_last, known.spans_to(row.number, cell.column)) {
                 (_, Some(right)) => right.max(cell.column),
                 (true, None) => cell.column,
                 // A heading above others reaches to the next one beside it.
@@ -292,15 +343,6 @@ fn columns_of(sheet: &Sheet, rows: &[Row], codes: &Codes, known: &mut Known) -> 
             }
         })
         .collect()
-}
-
-/// The last column of the merged region that starts in this cell.
-fn spans_to(sheet: &Sheet, row: u32, column: u32) -> Option<u32> {
-    sheet
-        .merged
-        .iter()
-        .find(|merged| merged.left == column && (merged.top..=merged.bottom).contains(&row))
-        .map(|merged| merged.right)
 }
 
 /// How much a set of columns says; none where it is no table of results.
@@ -349,7 +391,7 @@ mod tests {
             .expect("reads")
             .sheets
             .remove(0);
-        let tables = find(&sheet, &Codes::default());
+        let tables = find(&sheet, &Codes::default()).expect("stays within bounds");
         (sheet, tables)
     }
 

@@ -1,7 +1,7 @@
 //! Where the tables of a book are: as a layout says, as their headings say, or upright.
 
 use crate::config::Config;
-use crate::gather::books::{Book, Content, Row, Sheet};
+use crate::gather::books::{Book, Bound, Content, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::facts::{self, Facts};
 use crate::gather::numbers::{self, Marks};
@@ -10,13 +10,15 @@ use crate::gather::tables::finding::{self, Table};
 use crate::gather::tables::headings::Role;
 use crate::gather::tables::layouts;
 use crate::gather::tables::turned;
-use std::borrow::Cow;
+use std::collections::BTreeSet;
+use std::ops::Deref;
+use std::sync::Arc;
 
 /// A table and the cells that it stands in.
 #[derive(Clone, Debug)]
 pub struct Located<'a> {
     /// The sheet; turned round where `turned` says so.
-    pub sheet: Cow<'a, Sheet>,
+    pub sheet: Standing<'a>,
     /// Whether rows and columns have changed places.
     pub turned: bool,
     /// Whether `[[layout]]` describes it.
@@ -25,22 +27,50 @@ pub struct Located<'a> {
     pub table: Table,
 }
 
+/// A sheet as it stands, or one that was turned round for all its tables together.
+#[derive(Clone, Debug)]
+pub enum Standing<'a> {
+    /// As the file has it.
+    Upright(&'a Sheet),
+    /// Rows and columns have changed places.
+    Turned(Arc<Sheet>),
+}
+
+impl Deref for Standing<'_> {
+    type Target = Sheet;
+
+    fn deref(&self) -> &Sheet {
+        match self {
+            Standing::Upright(sheet) => sheet,
+            Standing::Turned(sheet) => sheet,
+        }
+    }
+}
+
 /// The tables of each sheet of a book, in order.
+///
+/// # Errors
+/// As [`finding::find`].
 pub fn locate<'a>(
     book: &'a Book,
     path: &str,
     codes: &Codes,
     config: &Config,
-) -> Vec<Vec<Located<'a>>> {
+) -> Result<Vec<Vec<Located<'a>>>, Bound> {
     book.sheets
         .iter()
         .map(|sheet| in_sheet(sheet, path, codes, config))
         .collect()
 }
 
-fn in_sheet<'a>(sheet: &'a Sheet, path: &str, codes: &Codes, config: &Config) -> Vec<Located<'a>> {
+fn in_sheet<'a>(
+    sheet: &'a Sheet,
+    path: &str,
+    codes: &Codes,
+    config: &Config,
+) -> Result<Vec<Located<'a>>, Bound> {
     let as_it_stands = |table, by_layout| Located {
-        sheet: Cow::Borrowed(sheet),
+        sheet: Standing::Upright(sheet),
         turned: false,
         by_layout,
         table,
@@ -51,24 +81,21 @@ fn in_sheet<'a>(sheet: &'a Sheet, path: &str, codes: &Codes, config: &Config) ->
         .filter(|layout| layouts::is_for(layout, path))
         .find_map(|layout| layouts::find(sheet, layout));
     if let Some(table) = described {
-        return vec![as_it_stands(table, true)];
+        return Ok(vec![as_it_stands(table, true)]);
     }
-    let found = finding::find(sheet, codes);
+    let found = finding::find(sheet, codes)?;
     if !found.is_empty() {
-        return found
-            .into_iter()
-            .map(|table| as_it_stands(table, false))
-            .collect();
+        let standing = found.into_iter().map(|table| as_it_stands(table, false));
+        return Ok(standing.collect());
     }
-    turned::find(sheet, codes)
-        .into_iter()
-        .map(|(sheet, table)| Located {
-            sheet: Cow::Owned(sheet),
-            turned: true,
-            by_layout: false,
-            table,
-        })
-        .collect()
+    let turned = turned::find(sheet, codes)?.into_iter();
+    let located = turned.map(|(sheet, table)| Located {
+        sheet: Standing::Turned(sheet),
+        turned: true,
+        by_layout: false,
+        table,
+    });
+    Ok(located.collect())
 }
 
 /// The decimal mark of a file: by the figures in its tables' columns, else by any other figure.
@@ -76,7 +103,7 @@ pub fn decimal_marks(book: &Book, located: &[Vec<Located<'_>>]) -> Marks {
     let mut inside = Marks::Unsettled;
     let mut outside = Marks::Unsettled;
     for (sheet, tables) in book.sheets.iter().zip(located) {
-        let columns: Vec<u32> = tables
+        let columns: BTreeSet<u32> = tables
             .iter()
             .filter(|table| !table.turned)
             .flat_map(|table| &table.table.columns)
@@ -129,6 +156,8 @@ pub fn facts_outside(book: &Book, located: &[Vec<Located<'_>>], marks: Marks) ->
 /// Rows above the first table, and below tables those that hold a text or two: footnotes. All rows around upright ones.
 fn rows_outside<'a>(sheet: &'a Sheet, located: &[Located<'_>]) -> Vec<&'a Row> {
     const LINES: usize = 400;
+    /// Of all tables together.
+    const ALL_LINES: usize = 4_000;
     let standing: Vec<&Table> = located
         .iter()
         .filter(|table| !table.turned)
@@ -144,6 +173,9 @@ fn rows_outside<'a>(sheet: &'a Sheet, located: &[Located<'_>]) -> Vec<&'a Row> {
         let below = &sheet.rows[table.rows.clone()];
         let last = below[below.len().saturating_sub(LINES)..].iter();
         rows.extend(last.filter(|row| row.cells.len() <= 2));
+        if rows.len() > ALL_LINES {
+            break;
+        }
     }
     rows
 }

@@ -1,14 +1,18 @@
 //! Tables that stand upright: a row a field, a column a package. Turned round, they read like any other.
 
-use crate::gather::books::{Cell, Row, Sheet};
+use crate::gather::books::{Bound, Cell, Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::tables::finding::{self, Table};
 use crate::gather::tables::headings::{self, Role};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// The upright tables of a sheet, each with the part of the sheet that holds it, turned round. Only such that name
 /// registered packages: a form is not a table.
-pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<(Sheet, Table)> {
+///
+/// # Errors
+/// As [`finding::find`].
+pub fn find(sheet: &Sheet, codes: &Codes) -> Result<Vec<(Arc<Sheet>, Table)>, Bound> {
     const MOST_ROWS: usize = 2000;
     const MOST_COLUMNS: u32 = 500;
     let width = sheet
@@ -19,7 +23,7 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<(Sheet, Table)> {
         .max()
         .unwrap_or(0);
     if sheet.rows.len() > MOST_ROWS || width > MOST_COLUMNS {
-        return Vec::new();
+        return Ok(Vec::new());
     }
     let starts: Vec<usize> = (0..sheet.rows.len())
         .filter(|index| names_samples(&sheet.rows[*index]))
@@ -33,14 +37,14 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Vec<(Sheet, Table)> {
         } else {
             start
         };
-        let turned = turn(sheet, &sheet.rows[start..end]);
-        for table in finding::find(&turned, codes) {
+        let turned = Arc::new(turn(sheet, &sheet.rows[start..end]));
+        for table in finding::find(&turned, codes)? {
             if names_packages(&turned, &table, codes) {
-                found.push((turned.clone(), table));
+                found.push((Arc::clone(&turned), table));
             }
         }
     }
-    found
+    Ok(found)
 }
 
 /// Whether a row starts with the word for a sample.

@@ -52,6 +52,7 @@ fn correct(rows: &mut [PairedExtraction], corrections: &[&Correction]) {
             row.usage = Usage::Excluded {
                 reason: exclusion.reason.clone(),
                 by: exclusion.by.clone(),
+                on: exclusion.on,
             };
         }
     }

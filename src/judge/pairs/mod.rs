@@ -8,7 +8,7 @@ pub use compare::{RANGE_FACTORS, characteristic, compare, range_factor};
 
 use crate::config::Config;
 use crate::model::extraction::{AssayKind, Extraction, Outcome};
-use crate::model::pair::{Pair, PairState, PairedExtraction, Usage};
+use crate::model::pair::{FirstReadings, Pair, PairState, PairedExtraction, Usage};
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Package, Processing, Registers};
 use crate::words::say;
@@ -153,10 +153,25 @@ fn pair(
     Pair {
         package: package.clone(),
         assay_kind,
+        first: first_readings(&extractions, config),
         extractions,
         state,
         comparison,
     }
+}
+
+/// What was made first, where a repeat or more extractions than are asked for came after it.
+pub fn first_readings(extractions: &[PairedExtraction], config: &Config) -> Option<FirstReadings> {
+    let asked = config.testing.extractions_per_package as u32;
+    let is_first = |row: &&PairedExtraction| row.repeat.is_none() && row.extraction.number <= asked;
+    let first: Vec<&PairedExtraction> = extractions.iter().filter(is_first).collect();
+    let upto = first.iter().map(|row| row.extraction.number).max()?;
+    let used = first.iter().filter(|row| row.usage == Usage::Used);
+    let readings: Vec<&Extraction> = used.map(|row| &row.extraction).collect();
+    (first.len() < extractions.len()).then(|| FirstReadings {
+        upto,
+        comparison: compare(&readings, config.testing.relative_repeatability),
+    })
 }
 
 fn note_if_missing(pair: &Pair, problems: &mut Problems) {

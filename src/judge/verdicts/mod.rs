@@ -84,6 +84,18 @@ pub fn as_other(round: &ProductVerdict) -> OtherRound {
     }
 }
 
+/// The next round of a product of which packages are on record.
+pub fn next_round(of: &ProductVerdict, registers: &Registers) -> Option<String> {
+    let day = of.day()?;
+    let others = registers
+        .packages
+        .iter()
+        .filter(|package| package.product_id == of.product.product_id && package.round != of.round);
+    let dated = others.filter_map(|package| Some((package.bought_on?, &package.round)));
+    let (_, round) = dated.filter(|(bought_on, _)| *bought_on > day).min()?;
+    Some(round.clone())
+}
+
 /// Whether a round still waits for results of the lab: some package has none, and none is over the limit.
 pub fn stands_under_way(verdict: &ProductVerdict) -> bool {
     let missing = |package: &PackageResult| package.pair.state == PairState::Missing;

@@ -4,7 +4,7 @@ use crate::config::Testing;
 use crate::model::ppm::Ppm;
 use crate::model::statistics::{RangeChart, RangePoint};
 use crate::render::charts::Chart;
-use crate::render::charts::scale::{LogScale, NOTE, VALUE, round_step};
+use crate::render::charts::scale::{LogScale, NOTE, Span, VALUE, round_step};
 use crate::render::charts::style::{
     ACCENT, Align, At, Canvas, INK, Pen, RULE, Type, WIDTH, ZONE, at, draw, text_width,
 };
@@ -38,6 +38,11 @@ pub fn agreement(chart: &RangeChart, testing: &Testing, terms: &Terms) -> Result
     Ok(Some(Chart::new("agreement", svg, alt, height)))
 }
 
+const PLACE: Span = Span {
+    from: LEFT,
+    to: RIGHT,
+};
+
 struct Axes {
     scale: LogScale,
     /// Half the height of the plot, in per cent.
@@ -49,7 +54,7 @@ impl Axes {
     fn holding(chart: &RangeChart, testing: &Testing, terms: &Terms) -> Axes {
         let q = terms.lloqs.last().map_or(testing.lloq, |lloq| *lloq).0;
         let means = chart.points.iter().map(|point| point.mean.0);
-        let scale = LogScale::holding(means, terms, LEFT, RIGHT);
+        let scale = LogScale::holding(means, terms.rule.ppm, terms.measurable(), PLACE);
         let widest = chart
             .points
             .iter()
@@ -75,10 +80,7 @@ impl Axes {
     fn envelope(&self, canvas: &mut Canvas<'_>, testing: &Testing, terms: &Terms) -> Result<()> {
         const STEPS: i32 = 60;
         let allowed = terms.words.say(&say::chart_agreement_allowed());
-        let (low, high) = (
-            self.scale.low(),
-            *self.scale.figures().last().unwrap_or(&100.0),
-        );
+        let (low, high) = (self.scale.low(), self.scale.high());
         let edge = |sign: f64| -> Vec<At> {
             (0..=STEPS)
                 .map(|step| low * (high / low).powf(f64::from(step) / f64::from(STEPS)))
@@ -144,19 +146,14 @@ impl Axes {
                 NOTE,
             )?;
         }
-        for tick in self.scale.ticks() {
+        for (tick, numbered) in self.scale.ticks() {
             let x = self.scale.x(tick);
             canvas.line(&[at(x, bottom), at(x, bottom + 3.0)], Pen::solid(0.7, INK))?;
-        }
-        for figure in self.scale.figures() {
-            let word = crate::render::numbers::plain(Ppm(figure));
-            let word = terms.words.locale().figure(&word);
-            canvas.text(
-                &word,
-                at(self.scale.x(figure), bottom + 12.5),
-                Align::Middle,
-                NOTE,
-            )?;
+            if numbered {
+                let word = crate::render::numbers::plain(Ppm(tick));
+                let word = terms.words.locale().figure(&word);
+                canvas.text(&word, at(x, bottom + 12.5), Align::Middle, NOTE)?;
+            }
         }
         let axis = terms.words.say(&say::chart_agreement_along(terms.unit));
         canvas.text(&axis, at(RIGHT, bottom + 25.0), Align::End, NOTE)

@@ -2,9 +2,8 @@
 
 use crate::render::charts::Chart;
 use crate::render::charts::scale::{NOTE, ROW, VALUE};
-use crate::render::charts::style::{
-    Align, Canvas, FILL, INK, PAPER, Pen, Type, WIDTH, at, draw, text_width,
-};
+use crate::render::charts::squares::{Unit, stacked};
+use crate::render::charts::style::{Align, Canvas, WIDTH, at, draw, text_width};
 use crate::render::tally::{BandCounts, BandRow};
 use crate::render::terms::Terms;
 use crate::words::say;
@@ -36,77 +35,22 @@ pub fn bands(rows: &[BandRow], terms: &Terms) -> Result<Chart> {
 }
 
 fn bar(canvas: &mut Canvas<'_>, row: &BandCounts, top: f64) -> Result<()> {
-    let whole = WIDTH - LEFT;
-    let mut left = LEFT;
+    let units = [
+        (Unit::Below, row.below),
+        (Unit::Measured, row.measured),
+        (Unit::Over, row.over),
+        (Unit::NoVerdict, row.undecided),
+    ];
+    let bar = (at(LEFT, top), at(WIDTH, top + BAR));
+    let outside = stacked(canvas, &units, row.all(), bar)?;
+    // A part narrower than its count has it above, from the right, so that none stands on another.
     let mut labelled_until = WIDTH + 8.0;
-    let mut outside = Vec::new();
-    for (share, look) in shares(row) {
-        if share == 0 {
-            continue;
-        }
-        let width = whole * share as f64 / row.all() as f64;
-        let (from, to) = (at(left, top), at(left + width, top + BAR));
-        let word = share.to_string();
-        segment(canvas, from, to, look)?;
-        if text_width(&word, VALUE) + 10.0 <= width {
-            let ink = if look == Band::Over { PAPER } else { INK };
-            canvas.text(
-                &word,
-                at(left + 5.0, top + 13.5),
-                Align::Start,
-                Type { ink, ..VALUE },
-            )?;
-        } else {
-            outside.push((left + width, word));
-        }
-        left += width;
-    }
-    // A segment narrower than its count has it above, from the right, so that none stands on another.
     for (right, word) in outside.into_iter().rev() {
         let end = right.min(labelled_until - 8.0);
         canvas.text(&word, at(end, top - 3.0), Align::End, VALUE)?;
         labelled_until = end - text_width(&word, VALUE);
     }
     Ok(())
-}
-
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Band {
-    Below,
-    Measured,
-    Over,
-    Undecided,
-}
-
-fn shares(row: &BandCounts) -> [(u64, Band); 4] {
-    [
-        (row.below, Band::Below),
-        (row.measured, Band::Measured),
-        (row.over, Band::Over),
-        (row.undecided, Band::Undecided),
-    ]
-}
-
-fn segment(
-    canvas: &mut Canvas<'_>,
-    from: crate::render::charts::style::At,
-    to: crate::render::charts::style::At,
-    look: Band,
-) -> Result<()> {
-    // A stroke lies inside its segment: widths stay true.
-    let (inner_from, inner_to) = (
-        at(from.x + 0.5, from.y + 0.5),
-        at((to.x - 0.5).max(from.x + 0.6), to.y - 0.5),
-    );
-    match look {
-        Band::Below => canvas.frame(inner_from, inner_to, Pen::solid(1.0, INK)),
-        Band::Measured => {
-            canvas.fill(from, to, FILL)?;
-            canvas.frame(inner_from, inner_to, Pen::solid(1.0, INK))
-        }
-        Band::Over => canvas.fill(from, to, INK),
-        Band::Undecided => canvas.frame(inner_from, inner_to, Pen::dashed(0.9, INK, 2.4, 1.8)),
-    }
 }
 
 fn alt(rows: &[BandRow], terms: &Terms) -> String {

@@ -7,6 +7,9 @@ pub mod ruler;
 /// The scale of concentrations, names that wrap.
 pub mod scale;
 
+/// Rows with a head and a foot.
+pub mod frame;
+
 pub mod bands;
 
 pub mod squares;

@@ -1,14 +1,13 @@
-//! A few products, one row each: every package on the scale, and the verdict at the end.
+//! Products, one row each: every package on the scale, and the verdict at the end.
 
 use crate::config::Paper;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
-use crate::render::charts::marks::{Mark, draw_mark, lanes};
-use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, parts, wrap};
-use crate::render::charts::style::{
-    Align, Canvas, GRID, INK, PAPER, Pen, Points, Type, WIDTH, at, draw, text_width,
-};
+use crate::render::charts::frame::{Concentrations, Frame, Place, in_parts, lines};
+use crate::render::charts::marks::{Ink, Mark, Shape, draw, draw_mark, lanes_of, placed};
+use crate::render::charts::scale::{LogScale, NOTE, ROW, Span, VALUE, wrap};
+use crate::render::charts::style::{Align, Canvas, GRID, INK, PAPER, Pen, Type, at, text_width};
 use crate::render::listing::{line, name};
 use crate::render::terms::Terms;
 use crate::words::{say, side};
@@ -24,124 +23,111 @@ fn rows_height(paper: Paper) -> (f64, f64) {
 }
 
 const NAME_WIDTH: f64 = 144.0;
-const BELOW: (f64, f64) = (154.0, 206.0);
-const SCALE: (f64, f64) = (222.0, 392.0);
-const VERDICT: (f64, f64) = (416.0, 493.2);
-const HEAD: f64 = 24.0;
+const CELL: Span = Span {
+    from: 154.0,
+    to: 206.0,
+};
+const SCALE: Span = Span {
+    from: 222.0,
+    to: 392.0,
+};
+const VERDICT: Span = Span {
+    from: 416.0,
+    to: 493.2,
+};
 const LINE: f64 = 10.2;
-const FOOT: f64 = 24.0;
 
-/// The products in as many charts as they need, all on one scale.
-pub fn products(products: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Result<Vec<Chart>> {
+/// The products in as many charts as they need, all on one scale; `stem` begins the charts' names.
+pub fn products(
+    stem: &str,
+    products: &[&JudgedProduct],
+    paper: Paper,
+    terms: &Terms,
+) -> Result<Vec<Chart>> {
     let packages = products
         .iter()
         .flat_map(|product| &product.verdict.packages);
     let values = packages.filter_map(|package| Mark::of(package).x());
-    let scale = LogScale::holding(values, terms, SCALE.0, SCALE.1);
+    let plot = Concentrations {
+        scale: LogScale::holding(values, terms.rule.ppm, terms.measurable(), SCALE),
+        cell: CELL,
+        terms,
+    };
     let rows: Vec<Row> = products
         .iter()
         .map(|product| Row::new(product, terms))
         .collect();
-    let parts = parts(&rows, rows_height(paper), |row| row.height);
-    let numbered = parts.into_iter().enumerate();
-    numbered
-        .map(|(number, part)| one(part, &scale, terms, number + 1))
-        .collect()
+    let most = rows_height(paper);
+    in_parts(
+        stem,
+        &rows,
+        most,
+        |row| row.height,
+        |name, part, _| one(name, part, &plot),
+    )
 }
 
 struct Row<'a> {
     product: &'a JudgedProduct,
-    brand: Vec<String>,
-    name: Vec<String>,
+    names: Vec<(String, Type)>,
     height: f64,
 }
 
 impl<'a> Row<'a> {
     fn new(product: &'a JudgedProduct, terms: &Terms) -> Row<'a> {
-        let of = &product.verdict.product;
-        let brand = wrap(of.brand.as_deref().unwrap_or_default(), NAME_WIDTH, ROW);
-        let name = wrap(&name(product, &terms.words), NAME_WIDTH, NOTE);
-        let height = (LINE * (brand.len() + name.len()) as f64 + 6.6).max(27.0);
+        let brand = product.verdict.product.brand.as_deref();
+        let lines = |text: &str, look| {
+            let lines = wrap(text, NAME_WIDTH, look).into_iter();
+            lines.map(move |line| (line, look))
+        };
+        let names: Vec<(String, Type)> = lines(brand.unwrap_or_default(), ROW)
+            .chain(lines(&name(product, &terms.words), NOTE))
+            .collect();
         Row {
             product,
-            brand,
-            name,
-            height,
+            height: (LINE * names.len() as f64 + 6.6).max(27.0),
+            names,
         }
     }
 
-    fn draw(
-        &self,
-        canvas: &mut Canvas<'_>,
-        scale: &LogScale,
-        terms: &Terms,
-        top: f64,
-    ) -> Result<()> {
-        let middle = top + self.height / 2.0;
-        let lines = self
-            .brand
-            .iter()
-            .map(|line| (line, ROW))
-            .chain(self.name.iter().map(|line| (line, NOTE)));
-        let count = (self.brand.len() + self.name.len()) as f64;
-        for (number, (text, look)) in lines.enumerate() {
-            let y = middle + 3.2 + LINE * (number as f64 - (count - 1.0) / 2.0);
-            canvas.text(text, at(0.0, y), Align::Start, look)?;
-        }
-        self.marks(canvas, scale, terms, middle)?;
-        self.verdict(canvas, terms, middle)
+    fn draw(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, place: Place) -> Result<()> {
+        lines(canvas, &self.names, LINE, place.middle)?;
+        self.marks(canvas, plot, place.middle)?;
+        self.verdict(canvas, plot.terms, place.middle)
     }
 
-    fn marks(
-        &self,
-        canvas: &mut Canvas<'_>,
-        scale: &LogScale,
-        terms: &Terms,
-        middle: f64,
-    ) -> Result<()> {
-        let marks: Vec<Mark> = self.product.verdict.packages.iter().map(Mark::of).collect();
-        let of = |wanted: Mark| marks.iter().filter(|mark| **mark == wanted).count();
+    fn marks(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, middle: f64) -> Result<()> {
+        let packages = &self.product.verdict.packages;
+        let of = |wanted: Mark| {
+            packages
+                .iter()
+                .filter(|one| Mark::of(one) == wanted)
+                .count()
+        };
         let (below, undecided) = (of(Mark::Below), of(Mark::Undecided));
-        let centre = (BELOW.0 + BELOW.1) / 2.0;
         let step = (44.0 / below.max(1) as f64).min(13.0);
         if below <= 8 {
             for number in 0..below {
-                let x = centre + step * (number as f64 - (below as f64 - 1.0) / 2.0);
-                canvas.arrow(
-                    at(x, middle),
-                    (step / 3.2).min(3.6),
-                    Points::Left,
-                    false,
-                    Pen::solid(1.0, INK),
-                )?;
+                let x = CELL.middle() + step * (number as f64 - (below as f64 - 1.0) / 2.0);
+                let radius = (step / 3.2).min(3.6);
+                draw(canvas, Shape::Left, Ink::Outline, at(x, middle), radius)?;
             }
         } else {
-            canvas.text(
-                &below.to_string(),
-                at(centre, middle + 3.0),
-                Align::Middle,
-                VALUE,
-            )?;
+            let centre = at(CELL.middle(), middle + 3.0);
+            canvas.text(&below.to_string(), centre, Align::Middle, VALUE)?;
         }
-        let mut placed: Vec<(f64, Mark)> = marks
-            .iter()
-            .filter_map(|mark| Some((scale.x(mark.x()?), *mark)))
-            .collect();
-        placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let packages: Vec<_> = packages.iter().collect();
+        let placed = placed(&packages, &plot.scale);
         // A row is as high as three lanes; more packages than that in one place lie on one another.
-        let lanes = lanes(&placed).unwrap_or_else(|| vec![0.0; placed.len()]);
+        let lanes = lanes_of(&placed).unwrap_or_else(|| vec![0.0; placed.len()]);
+        let most = self.height / 2.0 - 4.0;
         for ((x, mark), lane) in placed.iter().zip(lanes) {
-            draw_mark(
-                canvas,
-                *mark,
-                *x,
-                middle + lane.clamp(-self.height / 2.0 + 4.0, self.height / 2.0 - 4.0),
-            )?;
+            draw_mark(canvas, *mark, *x, middle + lane.clamp(-most, most))?;
         }
         if undecided > 0 {
             let said = say::chart_products_undecided(undecided as u64);
-            let words = terms.words.say(&said);
-            self.note(canvas, &words, &placed, scale, middle)?;
+            let words = plot.terms.words.say(&said);
+            self.note(canvas, &words, &placed, &plot.scale, middle)?;
         }
         Ok(())
     }
@@ -158,14 +144,14 @@ impl<'a> Row<'a> {
     ) -> Result<()> {
         let width = text_width(words, NOTE);
         let start = scale.limit() - width - 6.0;
-        let is_free = start > scale.left() - 8.0
+        let is_free = start > scale.place().from - 8.0
             && placed
                 .iter()
                 .all(|(x, _)| *x < start - 6.0 || *x > scale.limit() + 2.0);
         let place = if is_free {
             at(start, middle + 3.0)
         } else {
-            at(scale.left(), middle + self.height / 2.0 - 3.0)
+            at(scale.place().from, middle + self.height / 2.0 - 3.0)
         };
         canvas.fill(
             at(place.x - 2.0, place.y - 7.5),
@@ -176,7 +162,7 @@ impl<'a> Row<'a> {
     }
 
     fn verdict(&self, canvas: &mut Canvas<'_>, terms: &Terms, middle: f64) -> Result<()> {
-        let (from, to) = (at(VERDICT.0, middle - 7.5), at(VERDICT.1, middle + 7.5));
+        let (from, to) = (at(VERDICT.from, middle - 7.5), at(VERDICT.to, middle + 7.5));
         let (inner_from, inner_to) = (at(from.x + 0.5, from.y + 0.5), at(to.x - 0.5, to.y - 0.5));
         let ink = match self.product.verdict.verdict {
             Verdict::OverLimit => {
@@ -198,53 +184,31 @@ impl<'a> Row<'a> {
     }
 }
 
-fn one(rows: &[Row<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Result<Chart> {
-    let bottom = HEAD + rows.iter().map(|row| row.height).sum::<f64>();
-    let height = bottom + FOOT;
-    let svg = draw(WIDTH, height, |canvas| {
-        scale.ground(canvas, bottom)?;
-        let tops = rows.iter().scan(HEAD, |next, row| {
-            let top = *next;
-            *next += row.height;
-            Some(top)
-        });
-        let tops: Vec<f64> = tops.collect();
-        for top in tops.iter().skip(1) {
-            canvas.line(&[at(0.0, *top), at(WIDTH, *top)], Pen::solid(0.5, GRID))?;
-        }
-        heads(canvas, scale, terms, bottom)?;
-        for (row, top) in rows.iter().zip(&tops) {
-            row.draw(canvas, scale, terms, *top)?;
-        }
-        feet(canvas, scale, terms, bottom + 1.0)
-    })?;
-    let name = if number == 1 {
-        "new-products".to_owned()
-    } else {
-        format!("new-products-{number}")
+fn one(name: String, rows: &[Row<'_>], plot: &Concentrations<'_>) -> Result<Chart> {
+    let frame = Frame {
+        head: Concentrations::HEAD,
+        foot: Concentrations::FOOT,
+        between: Some(Pen::solid(0.5, GRID)),
+        height: &|number| rows[number].height,
     };
-    Ok(Chart::new(name, svg, alt(rows, terms), height))
-}
-
-fn heads(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, bottom: f64) -> Result<()> {
-    let half = scale.flagged_limit(canvas, terms, bottom)?;
-    let below = terms.below_head();
-    let centre = (BELOW.0 + BELOW.1) / 2.0;
-    if scale.limit() - half > centre + text_width(&below, NOTE) / 2.0 + 4.0 {
-        canvas.text(&below, at(centre, 12.0), Align::Middle, NOTE)?;
-    }
-    canvas.text(
-        &terms.words.say(&say::chart_products_verdict()),
-        at((VERDICT.0 + VERDICT.1) / 2.0, 12.0),
-        Align::Middle,
-        NOTE,
+    let words = &plot.terms.words;
+    let said = [
+        say::chart_products_foot(),
+        say::chart_scale(plot.terms.unit),
+    ];
+    let foot = said.map(|said| words.say(&said));
+    frame.draw(
+        (name, alt(rows, plot.terms)),
+        rows.len(),
+        |canvas, bottom| {
+            let flag = plot.ground(canvas, bottom)?;
+            plot.head_of_cell(canvas, flag, CELL.middle())?;
+            let verdict = words.say(&say::chart_products_verdict());
+            canvas.text(&verdict, at(VERDICT.middle(), 12.0), Align::Middle, NOTE)
+        },
+        |canvas, number, place| rows[number].draw(canvas, plot, place),
+        |canvas, bottom| plot.foot(canvas, &foot, bottom + 1.0),
     )
-}
-
-fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
-    let (foot, unit) = (say::chart_products_foot(), say::chart_scale(terms.unit));
-    let words = [foot, unit].map(|said| terms.words.say(&said));
-    scale.foot(canvas, &words, BELOW, terms, top)
 }
 
 fn alt(rows: &[Row<'_>], terms: &Terms) -> String {

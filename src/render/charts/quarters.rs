@@ -2,9 +2,10 @@
 
 use crate::model::statistics::QuarterCounts;
 use crate::render::charts::Chart;
-use crate::render::charts::scale::{NOTE, PLAIN, VALUE};
-use crate::render::charts::squares::{Unit, part_of_bar, square};
-use crate::render::charts::style::{Align, Canvas, INK, PAPER, Type, WIDTH, at, draw, text_width};
+use crate::render::charts::frame::{Frame, lines, numbered_stem};
+use crate::render::charts::scale::{NOTE, PLAIN};
+use crate::render::charts::squares::{Unit, part_of_bar, square, stacked};
+use crate::render::charts::style::{Align, Canvas, WIDTH, at, text_width};
 use crate::render::terms::Terms;
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
@@ -24,27 +25,37 @@ const GAP: f64 = 14.0;
 /// The quarters in one chart, from the earliest to the latest. `part` numbers the charts where there are several.
 pub fn quarters(rows: &[QuarterCounts], terms: &Terms, part: usize) -> Result<Chart> {
     let form = Form::of(rows, terms);
-    let height = PITCH * rows.len() as f64 + KEY;
-    let svg = draw(WIDTH, height, |canvas| {
-        for (number, row) in rows.iter().enumerate() {
-            let top = PITCH * number as f64 + 2.0;
-            let quarter = name(row, &terms.words);
-            canvas.text(&quarter, at(0.0, top + 7.8), Align::Start, PLAIN)?;
-            match form {
-                Form::Squares { .. } => squares(canvas, row, top)?,
-                Form::Bars { end, largest } => bar(canvas, row, top - 2.0, end, largest)?,
-            }
-            let place = at(form.end() + 8.0, top + 7.8);
-            canvas.text(&outcome(row, terms), place, Align::Start, NOTE)?;
-        }
-        key(canvas, height - 13.0, terms, form)
-    })?;
-    let name = if part == 1 {
-        "quarters".to_owned()
-    } else {
-        format!("quarters-{part}")
+    let frame = Frame {
+        head: 0.0,
+        foot: KEY,
+        between: None,
+        height: &|_| PITCH,
     };
-    Ok(Chart::new(name, svg, alt(rows, terms), height))
+    frame.draw(
+        (numbered_stem("quarters", part), alt(rows, terms)),
+        rows.len(),
+        |_, _| Ok(()),
+        |canvas, number, place| {
+            let row = &rows[number];
+            lines(
+                canvas,
+                &[(name(row, &terms.words), PLAIN)],
+                PITCH,
+                place.middle,
+            )?;
+            match form {
+                Form::Squares { .. } => squares(canvas, row, place.middle - SQUARE / 2.0)?,
+                Form::Bars { end, largest } => {
+                    let (from, to) = (place.middle - 7.0, place.middle + 7.0);
+                    let bar = (at(LEFT, from), at(end, to));
+                    stacked(canvas, &units(row), largest, bar)?;
+                }
+            }
+            let behind = at(form.end() + 8.0, place.middle + 3.0);
+            canvas.text(&outcome(row, terms), behind, Align::Start, NOTE)
+        },
+        |canvas, bottom| key(canvas, bottom + 11.0, terms, form),
+    )
 }
 
 /// Squares, where a line has room for them all and for the words behind them; else bars.
@@ -106,35 +117,6 @@ fn squares(canvas: &mut Canvas<'_>, row: &QuarterCounts, top: f64) -> Result<()>
         .flat_map(|(unit, n)| (0..n).map(move |_| unit));
     for (number, unit) in units.enumerate() {
         square(canvas, at(LEFT + STEP * number as f64, top), SQUARE, unit)?;
-    }
-    Ok(())
-}
-
-fn bar(
-    canvas: &mut Canvas<'_>,
-    row: &QuarterCounts,
-    top: f64,
-    end: f64,
-    largest: u64,
-) -> Result<()> {
-    let mut left = LEFT;
-    for (unit, n) in units(row) {
-        if n == 0 {
-            continue;
-        }
-        let right = left + (end - LEFT) * n as f64 / largest as f64;
-        part_of_bar(canvas, at(left, top), at(right, top + 14.0), unit)?;
-        let word = n.to_string();
-        if text_width(&word, VALUE) + 6.0 <= right - left {
-            let ink = if unit == Unit::Over { PAPER } else { INK };
-            canvas.text(
-                &word,
-                at(left + 3.0, top + 10.0),
-                Align::Start,
-                Type { ink, ..VALUE },
-            )?;
-        }
-        left = right;
     }
     Ok(())
 }

@@ -1,12 +1,15 @@
-//! The logarithmic scale of concentrations, names that wrap, and plain counting words.
+//! The logarithmic scale of concentrations, which every chart of them has, and names that wrap.
 
 use crate::model::ppm::Ppm;
+use crate::model::statistics::CloseBand;
 use crate::render::charts::style::{
-    ACCENT, Align, Canvas, GRID, INK, INK_2, PAPER, Pen, Type, ZONE, at, text_width,
+    ACCENT, Align, Canvas, GRID, INK, INK_2, PAPER, Pen, SCALE, Type, ZONE, at, text_width,
 };
 use crate::render::numbers;
-use crate::render::terms::Terms;
+use crate::words::Catalogue;
 use anyhow::Result;
+use plotters::coord::combinators::{IntoLogRange, LogCoord};
+use plotters::coord::ranged1d::Ranged;
 
 /// Name of a row.
 pub const ROW: Type = Type::strong(8.8, INK);
@@ -14,64 +17,81 @@ pub const ROW: Type = Type::strong(8.8, INK);
 pub const PLAIN: Type = Type::plain(8.6, INK);
 /// A figure at a mark.
 pub const VALUE: Type = Type::strong(8.4, INK);
-/// Axis figures, notes and second lines.
-pub const NOTE: Type = Type::plain(7.8, INK_2);
+/// Axis figures, notes and second lines: nothing in a chart is smaller.
+pub const NOTE: Type = Type::plain(8.0, INK_2);
+
+/// How high a scale is that is drawn as a rule.
+const RULE_HEIGHT: f64 = 21.0;
+
+/// From here to there, in points from the left.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Span {
+    /// Its left end.
+    pub from: f64,
+    /// Its right end.
+    pub to: f64,
+}
+
+impl Span {
+    /// Its middle.
+    pub fn middle(self) -> f64 {
+        (self.from + self.to) / 2.0
+    }
+}
 
 /// A logarithmic scale of concentrations between two places on a drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LogScale {
     low: f64,
     high: f64,
-    limit: f64,
-    left: f64,
-    right: f64,
+    limit: Ppm,
+    place: Span,
 }
 
 impl LogScale {
-    /// A scale that holds the limit with room on both sides, the quantification limits and every value.
+    /// A scale that holds the limit with room on both sides, the figure from which on gluten is measured, and every value.
     ///
     /// It begins at 1, 2 or 5 (times a power of ten) and ends at such a figure, 100 at the least.
     pub fn holding(
         values: impl Iterator<Item = f64>,
-        terms: &Terms,
-        left: f64,
-        right: f64,
+        limit: Ppm,
+        measurable: Ppm,
+        place: Span,
     ) -> LogScale {
-        let limit = terms.rule.ppm.0;
-        let measurable = terms.lloqs.first().map_or(limit, |lloq| lloq.0);
         let (lowest, highest) = values
             .filter(|value| *value > 0.0)
-            .fold((measurable, limit), |(low, high), value| {
+            .fold((measurable.0, limit.0), |(low, high), value| {
                 (low.min(value), high.max(value))
             });
         LogScale {
-            low: round_figure_below(lowest.min(limit / 1.25)),
-            high: round_figure_above((highest * 1.2).max(limit * 2.0).max(100.0)),
+            low: round_figure_below(lowest.min(limit.0 / 1.25)),
+            high: round_figure_above((highest * 1.2).max(limit.0 * 2.0).max(100.0)),
             limit,
-            left,
-            right,
+            place,
         }
     }
 
     /// Where the limit stands.
     pub fn limit(&self) -> f64 {
-        self.x(self.limit)
+        self.x(self.limit.0)
     }
 
     /// Where a concentration stands; at the ends where it is beyond them.
     pub fn x(&self, value: f64) -> f64 {
-        let share = (value.max(self.low) / self.low).ln() / (self.high / self.low).ln();
-        self.left + (self.right - self.left) * share.min(1.0)
+        let scale: LogCoord<f64> = (self.low..self.high).log_scale().into();
+        let pixel = |x: f64| (x * SCALE).round() as i32;
+        let ends = (pixel(self.place.from), pixel(self.place.to));
+        f64::from(scale.map(&value.clamp(self.low, self.high), ends)) / SCALE
     }
 
-    /// The right end.
-    pub fn right(&self) -> f64 {
-        self.right
+    /// Where it lies, from its first figure to its last.
+    pub fn place(&self) -> Span {
+        self.place
     }
 
-    /// The left end.
-    pub fn left(&self) -> f64 {
-        self.left
+    /// Where the side that is over the limit ends.
+    pub fn edge(&self) -> f64 {
+        self.place.to + 8.0
     }
 
     /// The concentration at the left end.
@@ -79,131 +99,98 @@ impl LogScale {
         self.low
     }
 
-    /// Concentrations that carry a figure: 1, 2 and 5 times the powers of ten.
-    pub fn figures(&self) -> Vec<f64> {
-        let held = |figure: &f64| (self.low * 0.999..=self.high * 1.001).contains(figure);
+    /// The concentration at the right end.
+    pub fn high(&self) -> f64 {
+        self.high
+    }
+
+    /// Concentrations that carry a tick: 1 to 9 times the powers of ten; and whether it carries a figure, as 1, 2 and 5 do.
+    pub fn ticks(&self) -> Vec<(f64, bool)> {
+        let held = |(tick, _): &(f64, bool)| (self.low * 0.999..=self.high * 1.001).contains(tick);
         let powers = (-3..=6).map(|power| 10f64.powi(power));
         powers
-            .flat_map(|ten| [ten, 2.0 * ten, 5.0 * ten])
+            .flat_map(|ten| (1..10).map(move |n| (f64::from(n) * ten, matches!(n, 1 | 2 | 5))))
             .filter(held)
             .collect()
     }
 
-    /// Concentrations that carry a tick: 1 to 9 times the powers of ten.
-    pub fn ticks(&self) -> Vec<f64> {
-        let held = |tick: &f64| (self.low * 0.999..=self.high * 1.001).contains(tick);
-        let powers = (-3..=6).map(|power| 10f64.powi(power));
-        powers
-            .flat_map(|ten| (1..10).map(move |n| f64::from(n) * ten))
-            .filter(held)
-            .collect()
-    }
-
-    /// Upright grid lines at the figures.
-    pub fn grid(&self, canvas: &mut Canvas<'_>, top: f64, bottom: f64) -> Result<()> {
-        self.figures().into_iter().try_for_each(|figure| {
-            let x = self.x(figure);
-            canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(0.5, GRID))
-        })
-    }
-
-    /// The ground of a plot with rows down to `bottom`: the zone over the limit, and upright grid lines.
-    pub fn ground(&self, canvas: &mut Canvas<'_>, bottom: f64) -> Result<()> {
-        let (from, to) = (at(self.limit(), 18.0), at(self.right + 8.0, bottom));
-        canvas.fill(from, to, ZONE)?;
-        self.grid(canvas, 18.0, bottom)
-    }
-
-    /// The limit of such a plot, below its flag; gives how far the flag reaches to either side.
-    pub fn flagged_limit(
+    /// The ground of rows: the zone over the limit, what is too close to call, and upright grid lines.
+    pub fn ground(
         &self,
         canvas: &mut Canvas<'_>,
-        terms: &Terms,
-        bottom: f64,
-    ) -> Result<f64> {
-        let limit = self.limit();
-        canvas.line(
-            &[at(limit, 16.0), at(limit, bottom + 2.0)],
-            Pen::solid(1.6, ACCENT),
-        )?;
-        let strong = Type::strong(8.2, PAPER);
-        let flag = terms.flag.clone();
-        let half = text_width(&flag, strong) / 2.0 + 5.0;
-        canvas.fill(at(limit - half, 2.0), at(limit + half, 16.0), ACCENT)?;
-        canvas.text(&flag, at(limit, 12.0), Align::Middle, strong)?;
-        Ok(half)
-    }
-
-    /// What stands below the rows of such a plot: two lines of words, the cell of those that could not be measured, and the
-    /// scale drawn as a rule.
-    pub fn foot(
-        &self,
-        canvas: &mut Canvas<'_>,
-        words: &[String; 2],
-        (from, to): (f64, f64),
-        terms: &Terms,
-        top: f64,
+        (top, bottom): (f64, f64),
+        close: Option<CloseBand>,
     ) -> Result<()> {
-        canvas.text(&words[0], at(0.0, top + 9.0), Align::Start, NOTE)?;
-        canvas.text(&words[1], at(0.0, top + 19.0), Align::Start, NOTE)?;
-        canvas.frame(at(from, top), at(to, top + 21.0), Pen::solid(0.9, INK))?;
-        let middle = at((from + to) / 2.0, top + 14.0);
-        canvas.text(&terms.below_short, middle, Align::Middle, VALUE)?;
-        self.rule(canvas, top, terms)
-    }
-
-    /// The scale drawn as a rule, 21 points high, with the limit in the accent.
-    pub fn rule(&self, canvas: &mut Canvas<'_>, top: f64, terms: &Terms) -> Result<()> {
-        let written = |figure| terms.words.locale().figure(&numbers::plain(figure));
-        let bottom = top + 21.0;
-        canvas.fill(
-            at(self.left - 10.0, top),
-            at(self.right + 8.0, bottom),
-            PAPER,
-        )?;
-        canvas.frame(
-            at(self.left - 10.0, top),
-            at(self.right + 8.0, bottom),
-            Pen::solid(0.9, INK),
-        )?;
-        let figures = self.figures();
-        for tick in self.ticks() {
-            let long = figures.iter().any(|figure| (figure - tick).abs() < 1e-9);
-            let x = self.x(tick);
-            canvas.line(
-                &[at(x, top), at(x, top + if long { 6.0 } else { 3.5 })],
-                Pen::solid(0.7, INK),
-            )?;
+        canvas.fill(at(self.limit(), top), at(self.edge(), bottom), ZONE)?;
+        if let Some(band) = close {
+            let (from, to) = (self.x(band.from.0), self.x(band.to.0));
+            canvas.hatch(at(from, top), at(to, bottom))?;
         }
-        let limit_x = self.limit();
-        let limit_word = written(terms.rule.ppm);
-        let limit_half = text_width(&limit_word, VALUE) / 2.0 + 3.0;
-        canvas.line(
-            &[at(limit_x, top), at(limit_x, top + 7.0)],
-            Pen::solid(1.6, ACCENT),
-        )?;
-        canvas.text(
-            &limit_word,
-            at(limit_x, bottom - 4.0),
-            Align::Middle,
-            Type {
-                ink: ACCENT,
-                ..VALUE
-            },
-        )?;
-        for figure in figures {
-            let word = written(Ppm(figure));
-            let (x, half) = (self.x(figure), text_width(&word, NOTE) / 2.0);
-            if (x - limit_x).abs() > limit_half + half {
-                canvas.text(
-                    &word,
-                    at(x, bottom - 4.0),
-                    Align::Middle,
-                    Type { ink: INK, ..NOTE },
-                )?;
+        for (figure, numbered) in self.ticks() {
+            if numbered {
+                let x = self.x(figure);
+                canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(0.5, GRID))?;
             }
         }
         Ok(())
+    }
+
+    /// The limit from here to there.
+    pub fn limit_line(&self, canvas: &mut Canvas<'_>, top: f64, bottom: f64) -> Result<()> {
+        let x = self.limit();
+        canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(1.6, ACCENT))
+    }
+
+    /// The flag of the limit, 14 points high; gives how far it reaches to either side.
+    pub fn flag(&self, canvas: &mut Canvas<'_>, words: &str, top: f64) -> Result<f64> {
+        let look = Type::strong(8.8, PAPER);
+        let (limit, half) = (self.limit(), text_width(words, look) / 2.0 + 6.0);
+        canvas.fill(at(limit - half, top), at(limit + half, top + 14.0), ACCENT)?;
+        canvas.text(words, at(limit, top + 10.0), Align::Middle, look)?;
+        Ok(half)
+    }
+
+    /// The scale drawn as a rule, and beside it the cell of what is too little to measure, where there is one.
+    pub fn rule(
+        &self,
+        canvas: &mut Canvas<'_>,
+        top: f64,
+        cell: Option<(Span, &str)>,
+        words: &Catalogue,
+    ) -> Result<()> {
+        let (bottom, outline) = (top + RULE_HEIGHT, Pen::solid(0.9, INK));
+        if let Some((span, below)) = cell {
+            canvas.frame(at(span.from, top), at(span.to, bottom), outline)?;
+            let middle = at(span.middle(), top + 14.0);
+            canvas.text(below, middle, Align::Middle, VALUE)?;
+        }
+        let (from, to) = (at(self.place.from - 10.0, top), at(self.edge(), bottom));
+        canvas.fill(from, to, PAPER)?;
+        canvas.frame(from, to, outline)?;
+        let written = |figure| words.locale().figure(&numbers::plain(figure));
+        let limit_word = written(self.limit);
+        let limit_half = text_width(&limit_word, VALUE) / 2.0 + 3.0;
+        let limit_look = Type {
+            ink: ACCENT,
+            ..VALUE
+        };
+        let look = Type { ink: INK, ..NOTE };
+        let mut free_from = f64::MIN;
+        for (tick, numbered) in self.ticks() {
+            let x = self.x(tick);
+            let length = if numbered { 6.0 } else { 3.5 };
+            canvas.line(&[at(x, top), at(x, top + length)], Pen::solid(0.7, INK))?;
+            let word = written(Ppm(tick));
+            let half = text_width(&word, look) / 2.0;
+            let is_free = x - half > free_from && x + half < self.edge() - 1.0;
+            if numbered && is_free && (x - self.limit()).abs() > limit_half + half {
+                canvas.text(&word, at(x, bottom - 4.0), Align::Middle, look)?;
+                free_from = x + half + 3.0;
+            }
+        }
+        self.limit_line(canvas, top - 1.0, top + 7.0)?;
+        let place = at(self.limit(), bottom - 4.0);
+        canvas.text(&limit_word, place, Align::Middle, limit_look)
     }
 }
 
@@ -307,6 +294,20 @@ mod tests {
         let cut = parts(&heights, (3.0, 9.0), |height| *height);
         assert_eq!(cut, [&[3.0][..], &[4.0, 2.0], &[9.0], &[1.0, 1.0]]);
         assert!(parts::<f64>(&[], (8.0, 8.0), |height| *height).is_empty());
+    }
+
+    #[test]
+    fn equal_steps_on_the_scale_multiply() {
+        let place = Span {
+            from: 100.0,
+            to: 300.0,
+        };
+        let scale = LogScale::holding([4.0].into_iter(), Ppm(20.0), Ppm(5.0), place);
+        assert_eq!((scale.low(), scale.high()), (2.0, 100.0));
+        assert_eq!((scale.x(2.0), scale.x(100.0)), (100.0, 300.0));
+        assert_eq!((scale.x(0.0), scale.x(1e6)), (100.0, 300.0), "at the ends");
+        let step = |from: f64, to: f64| scale.x(to) - scale.x(from);
+        assert!((step(5.0, 10.0) - step(20.0, 40.0)).abs() <= 0.11);
     }
 
     #[test]

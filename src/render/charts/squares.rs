@@ -44,7 +44,8 @@ pub fn squares(tally: &Tally, terms: &Terms) -> Result<Option<Chart>> {
     let height = if bar { 26.0 } else { step * rows as f64 };
     let svg = draw(WIDTH, height, |canvas| {
         if bar {
-            return whole_bar(canvas, &units, tally.products());
+            let bar = (at(0.0, 0.0), at(WIDTH, height));
+            return stacked(canvas, &units, tally.products(), bar).map(|_| ());
         }
         let each = units
             .into_iter()
@@ -71,24 +72,29 @@ pub fn squares(tally: &Tally, terms: &Terms) -> Result<Option<Chart>> {
     Ok(Some(Chart::new("all-products", svg, alt, height)))
 }
 
-fn whole_bar(canvas: &mut Canvas<'_>, units: &[(Unit, u64)], all: u64) -> Result<()> {
-    let mut left = 0.0;
+/// A bar between two corners, in parts as long as their counts are of `all`, each with its count; gives the right end and the
+/// count of those that are too short for it.
+pub fn stacked(
+    canvas: &mut Canvas<'_>,
+    units: &[(Unit, u64)],
+    all: u64,
+    (from, to): (At, At),
+) -> Result<Vec<(f64, String)>> {
+    let (mut left, mut outside) = (from.x, Vec::new());
     for (unit, n) in units.iter().filter(|(_, n)| *n > 0) {
-        let right = left + WIDTH * *n as f64 / all as f64;
-        part_of_bar(canvas, at(left, 0.0), at(right, 26.0), *unit)?;
+        let right = left + (to.x - from.x) * *n as f64 / all as f64;
+        part_of_bar(canvas, at(left, from.y), at(right, to.y), *unit)?;
         let word = n.to_string();
-        if text_width(&word, VALUE) + 8.0 <= right - left {
+        if text_width(&word, VALUE) + 7.0 <= right - left {
             let ink = if *unit == Unit::Over { PAPER } else { INK };
-            canvas.text(
-                &word,
-                at(left + 4.0, 16.0),
-                Align::Start,
-                Type { ink, ..VALUE },
-            )?;
+            let place = at(left + 4.0, (from.y + to.y) / 2.0 + 3.0);
+            canvas.text(&word, place, Align::Start, Type { ink, ..VALUE })?;
+        } else {
+            outside.push((right, word));
         }
         left = right;
     }
-    Ok(())
+    Ok(outside)
 }
 
 /// A square with this upper left corner.

@@ -6,11 +6,10 @@
 use crate::model::decided::JudgedProduct;
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::render::charts::Chart;
-use crate::render::charts::marks::{Mark, columns, draw_mark, lanes};
-use crate::render::charts::scale::{LogScale, NOTE, ROW, VALUE, wrap};
-use crate::render::charts::style::{
-    Align, Canvas, INK, Pen, Points, Type, WIDTH, at, draw, text_width,
-};
+use crate::render::charts::frame::{Concentrations, Frame, Place, in_parts, lines};
+use crate::render::charts::marks::{Ink, Mark, Shape, columns, draw, draw_mark, lanes_of, placed};
+use crate::render::charts::scale::{LogScale, NOTE, ROW, Span, VALUE, wrap};
+use crate::render::charts::style::{Align, Canvas, GRID, INK, Pen, Type, WIDTH, at, text_width};
 use crate::render::numbers;
 use crate::render::terms::Terms;
 use crate::render::words::summary::group_name;
@@ -23,12 +22,16 @@ pub const ROWS_A_CHART: usize = 9;
 const NAME_WIDTH: f64 = 102.0;
 const BELOW_LEFT: f64 = 137.0;
 const BELOW_COUNT: f64 = BELOW_LEFT - 7.0;
-const SCALE_LEFT: f64 = 223.0;
-const SCALE_RIGHT: f64 = 438.0;
+const SCALE: Span = Span {
+    from: 223.0,
+    to: 438.0,
+};
+const CELL: Span = Span {
+    from: BELOW_LEFT - 27.0,
+    to: SCALE.from - 14.0,
+};
 const UNDECIDED: f64 = 470.0;
-const HEAD: f64 = 26.0;
 const PITCH: f64 = 48.0;
-const FOOT: f64 = 26.0;
 const ARROWS_A_LINE: usize = 13;
 const ARROWS_AT_MOST: usize = 39;
 
@@ -77,160 +80,119 @@ pub struct StripPlot {
 
 /// The plot in as many charts as the rows need, all on one scale.
 pub fn strip(rows: &[StripRow<'_>], terms: &Terms) -> Result<StripPlot> {
-    let values = rows
-        .iter()
-        .flat_map(|row| &row.packages)
-        .filter_map(|package| Mark::of(package).x());
-    let scale = LogScale::holding(values, terms, SCALE_LEFT, SCALE_RIGHT);
-    let parts = rows.chunks(ROWS_A_CHART).enumerate();
-    let charts = parts.map(|(number, part)| one(part, &scale, terms, number + 1));
+    let packages = rows.iter().flat_map(|row| &row.packages);
+    let values = packages.filter_map(|package| Mark::of(package).x());
+    let plot = Concentrations {
+        scale: LogScale::holding(values, terms.rule.ppm, terms.measurable(), SCALE),
+        cell: CELL,
+        terms,
+    };
+    let most = PITCH * ROWS_A_CHART as f64;
+    let is_crowded = |row: &StripRow<'_>| lanes_of(&placed(&row.packages, &plot.scale)).is_none();
     Ok(StripPlot {
-        charts: charts.collect::<Result<_>>()?,
-        crowded: rows.iter().any(|row| lanes(&placed(row, &scale)).is_none()),
+        charts: in_parts(
+            "strip-plot",
+            rows,
+            (most, most),
+            |_| PITCH,
+            |name, part, _| one(name, part, &plot),
+        )?,
+        crowded: rows.iter().any(is_crowded),
     })
 }
 
-/// The marks of a row that have a place on the scale, from the left.
-fn placed(row: &StripRow<'_>, scale: &LogScale) -> Vec<(f64, Mark)> {
-    let marks = row.packages.iter().map(|package| Mark::of(package));
-    let mut placed: Vec<(f64, Mark)> = marks
-        .filter_map(|mark| Some((scale.x(mark.x()?), mark)))
-        .collect();
-    placed.sort_by(|a, b| a.0.total_cmp(&b.0));
-    placed
-}
-
-fn one(rows: &[StripRow<'_>], scale: &LogScale, terms: &Terms, number: usize) -> Result<Chart> {
-    let height = HEAD + PITCH * rows.len() as f64 + FOOT;
-    let svg = draw(WIDTH, height, |canvas| {
-        let bottom = height - FOOT;
-        ground(canvas, rows.len(), scale, terms)?;
-        for (place, row) in rows.iter().enumerate() {
-            let middle = HEAD + PITCH * (place as f64 + 0.5);
-            draw_row(canvas, row, scale, terms, middle)?;
-        }
-        feet(canvas, scale, terms, bottom + 2.0)
-    })?;
-    let name = if number == 1 {
-        "strip-plot".to_owned()
-    } else {
-        format!("strip-plot-{number}")
+fn one(name: String, rows: &[StripRow<'_>], plot: &Concentrations<'_>) -> Result<Chart> {
+    let frame = Frame {
+        head: Concentrations::HEAD,
+        foot: Concentrations::FOOT,
+        between: Some(Pen::solid(0.5, GRID)),
+        height: &|_| PITCH,
     };
-    Ok(Chart::new(name, svg, alt(rows, terms), height))
+    let terms = plot.terms;
+    let said = [say::chart_strip_foot(), say::chart_scale(terms.unit)];
+    let foot = said.map(|said| terms.words.say(&said));
+    frame.draw(
+        (name, alt(rows, terms)),
+        rows.len(),
+        |canvas, bottom| ground(canvas, plot, bottom),
+        |canvas, number, place| draw_row(canvas, &rows[number], plot, place),
+        |canvas, bottom| plot.foot(canvas, &foot, bottom + 2.0),
+    )
 }
 
-fn ground(canvas: &mut Canvas<'_>, rows: usize, scale: &LogScale, terms: &Terms) -> Result<()> {
-    let bottom = HEAD + PITCH * rows as f64;
-    let limit = scale.limit();
-    scale.ground(canvas, bottom)?;
-    for row in 1..rows {
-        let y = HEAD + PITCH * row as f64;
-        canvas.line(
-            &[at(0.0, y), at(WIDTH, y)],
-            Pen::solid(0.5, crate::render::charts::style::GRID),
-        )?;
-    }
-    let half = scale.flagged_limit(canvas, terms, bottom)?;
+fn ground(canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, bottom: f64) -> Result<()> {
+    let (flag, terms) = (plot.ground(canvas, bottom)?, plot.terms);
     let words = &terms.words;
     let left = words.say(&say::chart_strip_left(side(terms.rule)));
     let right = words.say(&say::chart_strip_right(side(terms.rule)));
     let undecided = words.say(&say::chart_undecided());
-    let below = terms.below_head();
-    let below_end = BELOW_LEFT + text_width(&below, NOTE);
+    let centre = BELOW_LEFT + text_width(&terms.below_head(), NOTE) / 2.0;
+    let below_end = plot.head_of_cell(canvas, flag, centre)?;
     // Where the limit stands at the start of the scale there is room for these words on one side only.
-    if limit - half - 7.0 - text_width(&left, NOTE) > below_end + 8.0 {
-        canvas.text(&left, at(limit - half - 7.0, 12.0), Align::End, NOTE)?;
+    if flag.from - 7.0 - text_width(&left, NOTE) > below_end + 8.0 {
+        canvas.text(&left, at(flag.from - 7.0, 12.0), Align::End, NOTE)?;
     }
-    if limit + half + 7.0 + text_width(&right, NOTE) < UNDECIDED - 22.0 {
-        canvas.text(&right, at(limit + half + 7.0, 12.0), Align::Start, NOTE)?;
-    }
-    if limit - half > below_end + 4.0 {
-        canvas.text(&below, at(BELOW_LEFT, 12.0), Align::Start, NOTE)?;
+    if flag.to + 7.0 + text_width(&right, NOTE) < UNDECIDED - 22.0 {
+        canvas.text(&right, at(flag.to + 7.0, 12.0), Align::Start, NOTE)?;
     }
     canvas.text(&undecided, at(WIDTH, 12.0), Align::End, NOTE)
-}
-
-fn feet(canvas: &mut Canvas<'_>, scale: &LogScale, terms: &Terms, top: f64) -> Result<()> {
-    let (foot, unit) = (say::chart_strip_foot(), say::chart_scale(terms.unit));
-    let words = [foot, unit].map(|said| terms.words.say(&said));
-    let cell = (BELOW_LEFT - 27.0, SCALE_LEFT - 14.0);
-    scale.foot(canvas, &words, cell, terms, top)
 }
 
 fn draw_row(
     canvas: &mut Canvas<'_>,
     row: &StripRow<'_>,
-    scale: &LogScale,
-    terms: &Terms,
-    middle: f64,
+    plot: &Concentrations<'_>,
+    place: Place,
 ) -> Result<()> {
-    name(canvas, row, terms, middle)?;
-    let marks: Vec<Mark> = row
-        .packages
-        .iter()
-        .map(|package| Mark::of(package))
-        .collect();
-    let below = marks.iter().filter(|mark| **mark == Mark::Below).count();
-    let undecided = marks
-        .iter()
-        .filter(|mark| **mark == Mark::Undecided)
-        .count();
-    below_column(canvas, below, marks.len(), middle)?;
+    let middle = place.middle;
+    name(canvas, row, plot.terms, middle)?;
+    let marks = || row.packages.iter().map(|package| Mark::of(package));
+    let below = marks().filter(|mark| *mark == Mark::Below).count();
+    let undecided = marks().filter(|mark| *mark == Mark::Undecided).count();
+    below_column(canvas, below, row.packages.len(), middle)?;
     if undecided > 0 {
-        canvas.circle(
+        draw(
+            canvas,
+            Shape::Circle,
+            Ink::Dashed,
             at(UNDECIDED, middle),
-            3.6,
-            None,
-            Pen::dashed(1.2, INK, 2.0, 1.4),
+            3.2,
         )?;
-        if undecided > 1 {
-            canvas.text(
-                &undecided.to_string(),
-                at(UNDECIDED + 8.0, middle + 3.0),
-                Align::Start,
-                VALUE,
-            )?;
-        }
     }
-    let placed = placed(row, scale);
-    match lanes(&placed) {
+    if undecided > 1 {
+        let beside = at(UNDECIDED + 8.0, middle + 3.0);
+        canvas.text(&undecided.to_string(), beside, Align::Start, VALUE)?;
+    }
+    let placed = placed(&row.packages, &plot.scale);
+    match lanes_of(&placed) {
         Some(lanes) => placed
             .iter()
             .zip(lanes)
             .try_for_each(|((x, mark), lane)| draw_mark(canvas, *mark, *x, middle + lane)),
-        None => columns(canvas, &placed, scale, middle),
+        None => columns(canvas, &placed, &plot.scale, middle),
     }
 }
 
+/// The group's name, in the smallest type where it is long, and never cut; below it how many packages.
 fn name(canvas: &mut Canvas<'_>, row: &StripRow<'_>, terms: &Terms, middle: f64) -> Result<()> {
     let group = group_name(&row.name, &terms.words);
-    let lines = wrap(&group, NAME_WIDTH, ROW);
-    // Up to four lines fit a row; a longer name is set smaller, and never cut.
-    let look = if lines.len() > 3 {
-        Type { size: 7.8, ..ROW }
+    let small = Type {
+        size: NOTE.size,
+        ..ROW
+    };
+    let look = if wrap(&group, NAME_WIDTH, ROW).len() > 3 {
+        small
     } else {
         ROW
     };
-    let lines = wrap(&group, NAME_WIDTH, look);
-    let pitch = (40.0 / lines.len().max(1) as f64).min(10.4);
-    let first = middle + 1.0
-        - pitch * (lines.len() as f64 - 1.0) / 2.0
-        - if lines.len() > 3 { 3.0 } else { 1.5 };
-    for (number, line) in lines.iter().enumerate() {
-        canvas.text(
-            line,
-            at(0.0, first + pitch * number as f64),
-            Align::Start,
-            look,
-        )?;
-    }
     let packages = say::chart_packages(row.packages.len() as u64);
-    canvas.text(
-        &terms.words.say(&packages),
-        at(0.0, first + pitch * lines.len() as f64),
-        Align::Start,
-        NOTE,
-    )
+    let mut names: Vec<(String, Type)> = wrap(&group, NAME_WIDTH, look)
+        .into_iter()
+        .map(|line| (line, look))
+        .collect();
+    names.push((terms.words.say(&packages), NOTE));
+    let pitch = (PITCH / names.len() as f64).min(10.4);
+    lines(canvas, &names, pitch, middle)
 }
 
 /// Small arrows with their number in front; more than they have room for are a bar, whose length is their share.
@@ -242,7 +204,7 @@ fn below_column(canvas: &mut Canvas<'_>, below: usize, all: usize, middle: f64) 
         VALUE,
     )?;
     if below > ARROWS_AT_MOST {
-        let width = (SCALE_LEFT - 22.0 - BELOW_LEFT) * below as f64 / all as f64;
+        let width = (SCALE.from - 22.0 - BELOW_LEFT) * below as f64 / all as f64;
         let (from, to) = (
             at(BELOW_LEFT, middle - 6.0),
             at(BELOW_LEFT + width, middle + 6.0),
@@ -254,7 +216,7 @@ fn below_column(canvas: &mut Canvas<'_>, below: usize, all: usize, middle: f64) 
         let (line, place) = (arrow / ARROWS_A_LINE, arrow % ARROWS_A_LINE);
         let x = BELOW_LEFT + 2.3 + 5.3 * place as f64;
         let y = middle + 7.6 * (line as f64 - (lines as f64 - 1.0) / 2.0);
-        canvas.arrow(at(x, y), 2.3, Points::Left, false, Pen::solid(0.8, INK))?;
+        draw(canvas, Shape::Left, Ink::Outline, at(x, y), 2.3)?;
     }
     Ok(())
 }

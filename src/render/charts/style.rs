@@ -28,6 +28,8 @@ pub const GRID: RGBColor = RGBColor(0xda, 0xda, 0xda);
 pub const FILL: RGBColor = RGBColor(0xd4, 0xd4, 0xd4);
 /// The side of the limit that is over it.
 pub const ZONE: RGBColor = RGBColor(0xf1, 0xf1, 0xf1);
+/// The lines that hatch what is too close to call.
+pub const HATCH: RGBColor = RGBColor(0xbd, 0xbd, 0xbd);
 /// Paper.
 pub const PAPER: RGBColor = RGBColor(0xff, 0xff, 0xff);
 
@@ -35,7 +37,7 @@ pub const PAPER: RGBColor = RGBColor(0xff, 0xff, 0xff);
 pub const WIDTH: f64 = 493.2;
 
 /// A chart is drawn at this scale in whole pixels, and shrunk by the typesetter.
-const SCALE: f64 = 10.0;
+pub const SCALE: f64 = 10.0;
 
 /// Quoted, or else the digit in it makes SVG readers fall back to another face.
 const FAMILY: &str = "'Source Sans 3'";
@@ -302,6 +304,47 @@ impl Canvas<'_> {
                 })
             }
         }
+    }
+
+    /// A rectangle hatched with lines that rise to the right.
+    pub fn hatch(&mut self, from: At, to: At) -> Result<()> {
+        const STEP: f64 = 4.2;
+        let (width, height) = (to.x - from.x, to.y - from.y);
+        let strokes = ((width + height) / STEP).floor() as usize;
+        (1..=strokes).try_for_each(|stroke| {
+            // A stroke runs where x + y is so much, counted from the upper left corner.
+            let along = STEP * stroke as f64;
+            let (left, right) = ((along - height).max(0.0), along.min(width));
+            let low = at(from.x + left, from.y + along - left);
+            let high = at(from.x + right, from.y + along - right);
+            self.line(&[low, high], Pen::solid(0.5, HATCH))
+        })
+    }
+
+    /// A diamond around a point, with paper inside.
+    pub fn diamond(&mut self, centre: At, radius: f64, pen: Pen) -> Result<()> {
+        let corners = [
+            at(centre.x - radius, centre.y),
+            at(centre.x, centre.y - radius),
+            at(centre.x + radius, centre.y),
+            at(centre.x, centre.y + radius),
+        ];
+        let pixels = corners.iter().map(|corner| corner.pixel());
+        drawn(self.backend.fill_polygon(pixels, &PAPER.filled()))?;
+        self.line(&[&corners[..], &corners[..2]].concat(), pen)
+    }
+
+    /// A cross over a point.
+    pub fn cross(&mut self, centre: At, radius: f64, pen: Pen) -> Result<()> {
+        for way in [-1.0, 1.0] {
+            let (x, y) = (radius, radius * way);
+            let ends = [
+                at(centre.x - x, centre.y - y),
+                at(centre.x + x, centre.y + y),
+            ];
+            self.line(&ends, pen)?;
+        }
+        Ok(())
     }
 
     /// An arrow head around a point: open where `filled` is not.

@@ -64,7 +64,7 @@ fn explain_extraction(out: &mut String, row: &PairedExtraction) {
         Usage::Used => {}
         Usage::NoReading => say(out, 2, &say::explain_unused("unread")),
         Usage::InConflict => say(out, 2, &say::explain_unused("conflict")),
-        Usage::Excluded { reason, by } => say(out, 2, &say::explain_set_aside(by, reason)),
+        Usage::Excluded { reason, by, .. } => say(out, 2, &say::explain_set_aside(by, reason)),
     }
 }
 

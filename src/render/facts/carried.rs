@@ -6,7 +6,7 @@ use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::place::LabFile;
 use crate::model::verdict::ProductVerdict;
-use crate::render::charts::ruler;
+use crate::render::charts::ruler::{DRAWINGS, Ruler};
 use crate::render::facts::sheet::SheetFacts;
 use crate::render::facts::{Attachment, case, mime_type};
 use crate::render::words;
@@ -47,8 +47,8 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
         made_from: None,
         bytes,
     };
-    let drawings = 1..=facts.content.rulers.len() * ruler::DRAWINGS;
-    let drawn = ruler::made_from(&verdict.packages, verdict.rule, &config.words);
+    let drawings = 1..=facts.content.rulers.len() * DRAWINGS;
+    let drawn = Ruler::of(product, &config.words).made_from();
     let mut files: Vec<JobFile> = drawings
         .map(|number| file(chart_name(number), drawn.clone()))
         .collect();
@@ -85,6 +85,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     let case = case::case(product, config, number, &carried_by_name);
     files.extend(carried_files);
     files.push(made(CASE.to_owned(), case));
+    files.extend(page_square(facts));
     Ok(Job {
         path: format!("sheets/{}.pdf", verdict.stem()),
         template: "sheet.typ",
@@ -95,17 +96,45 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     })
 }
 
+/// Where the sheet in large print lies, beside the other.
+pub fn large_print_path(verdict: &ProductVerdict) -> String {
+    format!("sheets/{}-large-print.pdf", verdict.stem())
+}
+
+/// The job of typesetting a sheet in large print: the same facts, without drawings of small type and without files, which the
+/// other one carries.
+///
+/// # Errors
+/// Where the facts cannot be written as JSON.
+pub fn large_print(product: &JudgedProduct, facts: &SheetFacts<'_>) -> Result<Job> {
+    Ok(Job {
+        path: large_print_path(&product.verdict),
+        template: "sheet-large.typ",
+        ident: format!(
+            "{} {} large print",
+            facts.edition.sheet_number, facts.edition.line
+        ),
+        date: facts.latest_day.unwrap_or_default(),
+        facts: serde_json::to_vec(facts)?,
+        files: page_square(facts).into_iter().collect(),
+    })
+}
+
+/// The square of the sheet's page, where it has one.
+fn page_square(facts: &SheetFacts<'_>) -> Option<JobFile> {
+    facts.check.page.as_ref().map(|page| JobFile {
+        name: "page.svg".to_owned(),
+        made_from: None,
+        bytes: page.svg.clone().into_bytes(),
+    })
+}
+
 /// Draws the ruler and reads the lab files of an [`outline`].
 ///
 /// # Errors
 /// As [`job`].
 pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Result<()> {
-    let drawings = ruler::draw(
-        &product.verdict.packages,
-        product.verdict.rule,
-        &config.words,
-    )?
-    .concat();
+    let drawings = Ruler::of(product, &config.words).draw()?.concat();
     let lab_files = words::source::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {

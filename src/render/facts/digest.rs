@@ -393,7 +393,7 @@ fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Opti
 /// A row a product; of many products a row a food group.
 fn new_charts(new: &[&JudgedProduct], paper: Paper, terms: &Terms) -> Result<Vec<Chart>> {
     if new.len() <= SHOWN_AT_MOST {
-        return products::products(new, paper, terms);
+        return products::products("new-products", new, paper, terms);
     }
     let new: Vec<JudgedProduct> = new.iter().map(|product| (*product).clone()).collect();
     let groups = listing::ChartedGroups::of(&new);

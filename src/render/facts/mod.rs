@@ -33,6 +33,12 @@ pub mod contact_sheet;
 /// Which revision a sheet is.
 pub mod edition;
 
+/// How a sheet can be checked: where its figures stand, and its page.
+pub mod check;
+
+/// A text as a QR code.
+pub mod qr;
+
 /// A package's row in a table of results.
 pub mod packages;
 

@@ -1,14 +1,16 @@
 //! A package's row in a table of results.
 
+use crate::model::extraction::Extraction;
 use crate::model::package::{PackageResult, Standing};
-use crate::model::pair::{PairedExtraction, Usage};
+use crate::model::pair::{Comparison, PairedExtraction, Usage};
 use crate::model::rule::Rule;
 use crate::model::sheet::{
     BlockState, ExtractionCell, ExtractionRow, Heads, PackageRow, PackageTable,
 };
 use crate::render::charts::style::{INK, Type, text_width};
 use crate::render::numbers;
-use crate::render::words::{self, breakable_to};
+use crate::render::words::chapters::{Chapter, Event, chapters};
+use crate::render::words::{self, breakable, breakable_to};
 use crate::words::{Catalogue, say};
 use std::collections::BTreeMap;
 
@@ -81,7 +83,6 @@ fn row(
     let bought_on = day.clone();
     let where_and_when: Vec<String> = [day, bought.shop.clone()].into_iter().flatten().collect();
     let where_and_when = fitted(&where_and_when.join(", "), 100.0, 8.2);
-    let difference = Difference::of(package, words);
     PackageRow {
         code: breakable_to(&bought.package_code, code_room, Type::strong(8.6, INK)),
         lot: bought.lot.as_deref().map(|lot| fitted(lot, 41.0, 8.6)),
@@ -91,16 +92,14 @@ fn row(
             .map(|best_by| fitted(best_by, 46.0, 8.6)),
         bought_on,
         bought: Some(where_and_when).filter(|text| !text.is_empty()),
-        rows: extraction_rows(&package.pair.extractions, rule, columns, words),
-        found: difference.found,
-        found_is_figure: difference.is_figure,
-        allowed: difference.allowed,
+        rows: story_rows(package, rule, columns, words),
         result: numbers::result_said(&package.result, rule.limit, words),
         state: BlockState::of(package.standing),
     }
 }
 
-/// How far a package's extractions are apart, as its row says it.
+/// How far extractions are apart, as their row says it.
+#[derive(Default)]
 struct Difference {
     found: Option<String>,
     is_figure: bool,
@@ -108,46 +107,86 @@ struct Difference {
 }
 
 impl Difference {
-    fn of(package: &PackageResult, words: &Catalogue) -> Difference {
-        let comparison = package.pair.comparison.as_ref();
-        let all_beyond = comparison.and_then(|_| words::packages::all_beyond(package, words));
-        let apart = comparison
-            .filter(|_| all_beyond.is_none())
-            .map(numbers::apart);
-        let least = if words::packages::has_bounds(package) {
-            "≥"
-        } else {
-            ""
-        };
+    fn of(usable: &[&Extraction], comparison: &Comparison, words: &Catalogue) -> Difference {
+        if let Some(beyond) = words::packages::all_beyond(usable, words) {
+            return Difference {
+                found: Some(beyond),
+                is_figure: false,
+                allowed: None,
+            };
+        }
+        let apart = numbers::apart(comparison);
+        let has_bounds = words::packages::has_bounds(usable);
+        let least = if has_bounds { "≥" } else { "" };
         let figure = |written: &str| words.locale().figure(written);
         Difference {
-            is_figure: apart.is_some(),
-            found: match &apart {
-                Some(apart) if apart.gap == "0.0" && !least.is_empty() => Some("≥0".to_owned()),
-                Some(apart) => Some(format!("{least}{}", figure(&apart.gap))),
-                None => all_beyond,
-            },
-            allowed: apart.map(|apart| figure(&apart.allowed)),
+            is_figure: true,
+            found: Some(match apart.gap.as_str() {
+                "0.0" if has_bounds => "≥0".to_owned(),
+                gap => format!("{least}{}", figure(gap)),
+            }),
+            allowed: Some(figure(&apart.allowed)),
         }
+    }
+
+    /// Those of a chapter that are compared there; all that count where the result stands.
+    fn in_chapter(
+        chapter: &Chapter<'_>,
+        package: &PackageResult,
+        words: &Catalogue,
+    ) -> Option<Difference> {
+        if chapter.has_result {
+            let usable: Vec<&Extraction> = package.pair.usable().collect();
+            let comparison = package.pair.comparison.as_ref();
+            return Some(match comparison {
+                Some(comparison) => Difference::of(&usable, comparison, words),
+                None => Difference::default(),
+            });
+        }
+        let first = package.pair.first?.comparison?;
+        let usable: Vec<&Extraction> = chapter.usable().collect();
+        (chapter.event == Event::First).then(|| Difference::of(&usable, &first, words))
     }
 }
 
-/// Every extraction in the column of its own number. The lines after the first hold higher numbers, and those that were
-/// reported again under a number that has been set aside: what was set aside stands before what came in its place.
-fn extraction_rows(
-    extractions: &[PairedExtraction],
+/// The rows of a package: a row or more a chapter, why it came about before it, and what was set aside of it below.
+fn story_rows(
+    package: &PackageResult,
     rule: Rule,
     columns: usize,
     words: &Catalogue,
 ) -> Vec<ExtractionRow> {
+    let mut rows = Vec::new();
+    for chapter in chapters(package) {
+        let told = words::packages::told(&chapter, package, rule, words);
+        let sentence = |said: String| ExtractionRow {
+            told: Some(breakable(&said, 50)),
+            ..ExtractionRow::default()
+        };
+        rows.extend(told.before.into_iter().map(sentence));
+        let is_first = rows.is_empty();
+        rows.extend(extraction_rows(
+            &chapter, package, rule, columns, is_first, words,
+        ));
+        rows.extend(told.after.into_iter().map(sentence));
+    }
+    rows
+}
+
+/// Every extraction of a chapter in the column of its own number: a line for as many numbers as there are columns, and one
+/// more where a number was reported more than once.
+fn extraction_rows(
+    chapter: &Chapter<'_>,
+    package: &PackageResult,
+    rule: Rule,
+    columns: usize,
+    is_first: bool,
+    words: &Catalogue,
+) -> Vec<ExtractionRow> {
     // By how far the numbers run, then by how often a number was reported.
     let mut lines: BTreeMap<(usize, usize), Vec<Option<&PairedExtraction>>> = BTreeMap::new();
-    lines.insert((0, 0), vec![None; columns]);
     let mut times: BTreeMap<usize, usize> = BTreeMap::new();
-    let is_set_aside = |paired: &&PairedExtraction| matches!(paired.usage, Usage::Excluded { .. });
-    let first = extractions.iter().filter(is_set_aside);
-    let then = extractions.iter().filter(|paired| !is_set_aside(paired));
-    for paired in first.chain(then) {
+    for paired in &chapter.extractions {
         let place = (paired.extraction.number as usize).saturating_sub(1);
         let (block, column) = (place / columns, place % columns);
         let time = times.entry(place).or_insert(0);
@@ -155,30 +194,69 @@ fn extraction_rows(
         line.or_insert_with(|| vec![None; columns])[column] = Some(paired);
         *time += 1;
     }
-    let lines = lines.into_iter();
+    // What several lines give together has a line of its own, as has a chapter without extractions.
+    let counting = |line: &&Vec<Option<&PairedExtraction>>| {
+        let mut places = line.iter().flatten();
+        places.any(|paired| paired.usage == Usage::Used)
+    };
+    if lines.is_empty() || (chapter.has_result && lines.values().filter(counting).count() > 1) {
+        lines.insert((usize::MAX, 0), vec![None; columns]);
+    }
+    let last = lines.len() - 1;
+    let mut difference = Difference::in_chapter(chapter, package, words);
+    let lines = lines.into_values().enumerate();
     lines
-        .map(|((block, time), line)| ExtractionRow {
-            label: (block + time > 0).then(|| line_label(&line, time > 0, words)),
-            cells: line
-                .into_iter()
-                .map(|place| place.map(|paired| cell(paired, rule, words)))
-                .collect(),
+        .map(|(number, line)| {
+            let difference = difference.take_if(|_| number == last);
+            ExtractionRow {
+                told: None,
+                label: (number > 0 || !is_first)
+                    .then(|| line_label(chapter, package, &line, number, words)),
+                cells: line
+                    .into_iter()
+                    .map(|place| place.map(|paired| cell(paired, rule, words)))
+                    .collect(),
+                compared: difference.is_some(),
+                found_is_figure: difference.as_ref().is_some_and(|one| one.is_figure),
+                found: difference.as_ref().and_then(|one| one.found.clone()),
+                allowed: difference.and_then(|one| one.allowed),
+            }
         })
         .collect()
 }
 
-/// "further extractions 3, 4", "reported again: extraction 2".
-fn line_label(line: &[Option<&PairedExtraction>], again: bool, words: &Catalogue) -> String {
-    let numbers: Vec<String> = line
+/// "JF-787, repeat: extractions 3, 4".
+fn line_label(
+    chapter: &Chapter<'_>,
+    package: &PackageResult,
+    line: &[Option<&PairedExtraction>],
+    number: usize,
+    words: &Catalogue,
+) -> String {
+    let numbers: Vec<u32> = line
         .iter()
         .flatten()
-        .map(|paired| paired.extraction.number.to_string())
+        .map(|one| one.extraction.number)
         .collect();
-    let (extractions, numbers) = (numbers.len() as u64, numbers.join(", "));
-    words.say(&match again {
-        true => say::row_again(extractions, numbers),
-        false => say::row_further(extractions, numbers),
-    })
+    let is_beyond = numbers.iter().all(|number| *number as usize > line.len());
+    let event = match chapter.event {
+        _ if numbers.is_empty() => Event::Together,
+        // More numbers than there are columns.
+        Event::First if number > 0 && is_beyond => Event::Further,
+        event => event,
+    };
+    let count = match event {
+        Event::Together => package.pair.usable().count(),
+        _ => numbers.len(),
+    };
+    let numbers: Vec<String> = numbers.iter().map(u32::to_string).collect();
+    let code = &package.pair.package.package_code;
+    words.say(&say::row_chapter(
+        code,
+        event.word(),
+        count as u64,
+        numbers.join(", "),
+    ))
 }
 
 fn cell(paired: &PairedExtraction, rule: Rule, words: &Catalogue) -> ExtractionCell {

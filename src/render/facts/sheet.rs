@@ -6,12 +6,13 @@ use crate::model::decided::JudgedProduct;
 use crate::model::registers::Product;
 use crate::model::sheet::{
     BlockState, LabelFacts, LabelJudged, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent,
-    VerdictFacts,
+    StoryLine, VerdictFacts,
 };
 use crate::model::verdict::{ProductVerdict, Verdict};
-use crate::render::charts::ruler;
+use crate::render::charts::ruler::Ruler;
 use crate::render::facts::carried;
-use crate::render::facts::edition::Edition;
+use crate::render::facts::check::{CheckFacts, check};
+use crate::render::facts::edition::{Edition, Status};
 use crate::render::facts::packages;
 use crate::render::facts::{Attachment, DocumentFacts, lines};
 use crate::render::words::{self, breakable};
@@ -35,6 +36,10 @@ pub struct SheetFacts<'a> {
     pub exhibits: Vec<String>,
     /// That the product was tested again since, and what that came to.
     pub later: Option<String>,
+    /// When it was issued and amended, and what comes next: it moves with the days, and makes no revision.
+    pub story: Vec<StoryLine>,
+    /// Where the figures of its sum stand, and its page on the web.
+    pub check: CheckFacts,
     /// The files that the PDF carries.
     pub attachments: Vec<Attachment>,
     /// What the PDF carries of the lab's files; empty where it is nothing.
@@ -71,6 +76,8 @@ pub fn facts<'a>(
         places: broken(words::source::places(verdict, words), 18),
         exhibits: exhibits(product, words),
         later: words::meaning::tested_again(product, config),
+        story: story(product, &edition, config),
+        check: check(verdict, edition.status == Status::Issued, config),
         carried_words: carried_words(content, &attachments, config),
         content,
         edition,
@@ -78,6 +85,17 @@ pub fn facts<'a>(
         attachments,
         latest_day,
     }
+}
+
+/// When a sheet was issued and amended, and what comes next. A proof is not issued; what it amends was.
+fn story(product: &JudgedProduct, edition: &Edition, config: &Config) -> Vec<StoryLine> {
+    let words = &config.words;
+    let mut lines = words::story::issued(&product.verdict.issued, words);
+    if edition.status == Status::Proof || product.verdict.verdict == Verdict::NoVerdict {
+        let asked_for = config.testing.packages_per_product;
+        lines.extend(words::story::next(product, asked_for, words));
+    }
+    lines
 }
 
 /// `TKW-FH-01-1`: short name, product, round.
@@ -147,12 +165,13 @@ fn broken(said: Vec<String>, letters: usize) -> Vec<String> {
 fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     let (verdict, words) = (&product.verdict, &*config.words);
     let rule = verdict.rule;
+    let ruler = Ruler::of(product, words);
     SheetContent {
         programme: ProgrammeFacts::new(&config.programme),
         product: product_facts(verdict, words),
         verdict: verdict_facts(product, config),
-        rulers: ruler::in_words(&verdict.packages, rule, words),
-        key: ruler::key(&verdict.packages, rule, words),
+        rulers: ruler.in_words(),
+        key: ruler.key(),
         table: packages::table(
             &verdict.packages,
             rule,
@@ -170,6 +189,10 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             .iter()
             .map(|said| breakable(said, 30))
             .collect(),
+        story: words::story::told(verdict, words),
+        shares: words::pictures::shares(product, words),
+        portion: words::pictures::portion(verdict, words),
+        sum: words::sum::worked(verdict, words).map(|sum| breakable(&sum, 24)),
         method: words::method::method(product, config),
         provenance: broken(words::source::provenance(verdict, &config.words), 18),
         caution: words::method::caution(config),

@@ -44,6 +44,11 @@ fn sheet(stem: &str) -> String {
     format!("sheets/{stem}.pdf")
 }
 
+/// Where its page lies below the address of the site.
+pub fn address(stem: &str) -> String {
+    frame::link(&page(stem))
+}
+
 /// Where its page lies, likewise.
 fn page_of(stem: &str) -> String {
     format!("web/{}", page(stem))

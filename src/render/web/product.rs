@@ -4,7 +4,7 @@ use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::model::publication::UnderRevision;
-use crate::render::charts::ruler;
+use crate::render::charts::ruler::Ruler;
 use crate::render::facts::sheet::{self, SheetFacts, sheet_number};
 use crate::render::listing;
 use crate::render::web::frame::{Frame, Place, link};
@@ -76,8 +76,7 @@ fn rulers(
     stem: &str,
     words: &Catalogue,
 ) -> Result<Vec<(String, u32, u32, String)>> {
-    let verdict = &judged.verdict;
-    let drawings = ruler::draw(&verdict.packages, verdict.rule, words)?;
+    let drawings = Ruler::of(judged, words).draw()?;
     let pictures = drawings.iter().enumerate().map(|(index, drawings)| {
         let (svg, width, height) = stacked(drawings);
         let name = format!("rulers/{stem}/{}.svg", index + 1);

@@ -102,7 +102,7 @@ pub fn snapshot(config: &Config, terms: &Terms) -> String {
 pub fn note(terms: &Terms) -> String {
     let (known, amount) = lowest(terms);
     let marks = say::newsletter_marks(side(terms.rule), known, amount);
-    terms.words.say(&marks)
+    terms.with_band(terms.words.say(&marks))
 }
 
 /// Which products the list names, where it does not name all.

@@ -1,6 +1,7 @@
 //! The limit in words, by regime: what exactly reaching it means is part of every word.
 
 use crate::model::rule::{Regime, Rule};
+use crate::model::statistics::CloseBand;
 use crate::render::numbers;
 use crate::words::{Catalogue, say, side};
 
@@ -94,6 +95,28 @@ impl<'a> LimitWords<'a> {
         };
         self.words
             .say(&say::limit_source(regime, self.side(), self.figure()))
+    }
+}
+
+/// What is close to the limit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CloseWords {
+    /// In a sentence: `Hatched, 15.7 to 24.3 ppm: …`.
+    pub sentence: String,
+    /// Beside a sample of it: `15.7 to 24.3 ppm: …`.
+    pub means: String,
+}
+
+impl CloseWords {
+    /// Of this band, under this rule.
+    pub fn of(close: CloseBand, rule: Rule, words: &Catalogue) -> CloseWords {
+        let figure = |x| words.locale().figure(&numbers::figure(x, rule.limit));
+        let (from, decision) = (figure(close.from), rule.decision.word());
+        let to = words.quantity(&numbers::figure(close.to, rule.limit), rule.regime.unit());
+        CloseWords {
+            sentence: words.say(&say::chart_close(decision, from.as_str(), to.as_str())),
+            means: words.say(&say::chart_close_means(decision, from, to)),
+        }
     }
 }
 

@@ -15,8 +15,20 @@ pub mod meaning;
 /// A package's extractions: how they agree, and what is to be noted of them.
 pub mod packages;
 
+/// What happened to a package's extractions, in the order of time.
+pub mod chapters;
+
 /// What the label says.
 pub mod label;
+
+/// What happened on which day, and what comes next.
+pub mod story;
+
+/// A hundred packages, and gluten in a portion: what is drawn beside the words.
+pub mod pictures;
+
+/// One package's result worked out.
+pub mod sum;
 
 /// What passed between the programme and the maker.
 pub mod correspondence;

@@ -8,7 +8,7 @@ use crate::model::verdict::Verdict;
 use crate::render::numbers;
 use crate::words::{Catalogue, say, side};
 
-/// A smaller chance than this is not said beside the verdict.
+/// Outside the band round the limit, a smaller chance than this is not said beside the verdict.
 pub const WORTH_SAYING: f64 = 0.05;
 
 /// Packages that are named; the others are counted.
@@ -28,12 +28,18 @@ pub fn beside_the_verdict(product: &JudgedProduct, words: &Catalogue) -> Option<
     let near: Vec<&OtherSide> = decided
         .iter()
         .filter_map(|package| of_package(product, package))
-        .filter(|one| one.chance > WORTH_SAYING)
+        .filter(|one| is_near(product, one))
         .collect();
     if near.is_empty() || (deciding == Standing::Over && near.len() < decided.len()) {
         return None;
     }
-    Some(said(&near, other, product.verdict.rule, words))
+    Some(said(near, other, product.verdict.rule, words))
+}
+
+/// In the band that is drawn round the limit, or likely enough on its other side where the lab's own uncertainty is larger.
+fn is_near(product: &JudgedProduct, one: &OtherSide) -> bool {
+    let close = product.statistics.close;
+    close.is_some_and(|band| band.holds(one.figure)) || one.chance > WORTH_SAYING
 }
 
 fn of_package<'a>(product: &'a JudgedProduct, package: &PackageResult) -> Option<&'a OtherSide> {
@@ -42,23 +48,24 @@ fn of_package<'a>(product: &'a JudgedProduct, package: &PackageResult) -> Option
     sides.find(|side| side.package_code == *code)
 }
 
-fn said(near: &[&OtherSide], other: &'static str, rule: Rule, words: &Catalogue) -> String {
+fn said(mut near: Vec<&OtherSide>, other: &'static str, rule: Rule, words: &Catalogue) -> String {
     let (locale, unit) = (words.locale(), rule.regime.unit());
     let package = |side: &&OtherSide| {
         let figure = locale.with_unit(&numbers::figure(side.figure, rule.limit), unit);
         let chance = locale.with_unit(&numbers::percent(side.chance), "%");
         words.say(&say::near_limit_package(&side.package_code, figure, chance))
     };
+    near.sort_by(|a, b| b.chance.total_cmp(&a.chance));
     let mut packages: Vec<String> = near.iter().take(NAMED_AT_MOST).map(package).collect();
-    let more = near.len().saturating_sub(NAMED_AT_MOST);
-    if more > 0 {
-        let worth_saying = locale.with_unit(&numbers::percent(WORTH_SAYING), "%");
-        packages.push(words.say(&say::near_limit_more(more as u64, worth_saying)));
+    if let Some(least) = near.iter().skip(NAMED_AT_MOST).last() {
+        let more = (near.len() - NAMED_AT_MOST) as u64;
+        let chance = locale.with_unit(&numbers::percent(least.chance), "%");
+        packages.push(words.say(&say::near_limit_more(more, chance)));
     }
     let limit = locale.with_unit(&numbers::plain(rule.limit.ppm), unit);
     words.say(&say::near_limit(
         words.list(&packages),
-        basis(near),
+        basis(&near),
         other,
         side(rule.limit),
         limit,

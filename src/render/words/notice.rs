@@ -4,6 +4,7 @@ use crate::config::{Attach, Config};
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::NoticeDays;
 use crate::model::label::LabelFinding;
+use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
 use crate::model::rule::{Regime, Rule};
 use crate::model::verdict::ProductVerdict;
@@ -69,7 +70,10 @@ fn agreement(verdict: &ProductVerdict) -> Option<Said> {
     let mut packages = verdict.packages.iter();
     let agree = packages.all(|package| package.pair.state == PairState::Agree);
     // What is beyond the assay's range may be equal and may be far apart.
-    let sure = !verdict.packages.iter().any(words::packages::is_beyond);
+    let is_beyond = |package: &PackageResult| {
+        words::packages::is_beyond(&package.pair.usable().collect::<Vec<_>>())
+    };
+    let sure = !verdict.packages.iter().any(is_beyond);
     (is_over(verdict) && agree).then(|| say::letter_agree(yes_or_no(sure)))
 }
 

@@ -1,12 +1,13 @@
 //! A package's extractions in words: how they agree, and what is to be noted of them.
 
 use crate::config::Config;
-use crate::model::extraction::{Extraction, Outcome};
+use crate::model::extraction::{Extraction, Interval, Outcome};
 use crate::model::package::{PackageResult, ResultKind, Standing};
-use crate::model::pair::{PairState, PairedExtraction, Repeat, Usage};
+use crate::model::pair::{Comparison, PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::render::numbers;
+use crate::render::words::chapters::{Chapter, Event};
 use crate::render::words::{Named, full_stop, sentence_case};
 use crate::words::{Catalogue, Said, say};
 
@@ -25,11 +26,11 @@ pub fn agreement(package: &PackageResult, words: &Catalogue) -> Agreement {
     let reported = package.pair.extractions.len();
     let (head, detail) = match package.pair.state {
         // What is beyond the assay's range may be equal and may be far apart: only that nothing speaks against it is known.
-        PairState::Agree if beyond(package).is_some() => {
-            (say::ruler_no_sign(), apart(package, words))
+        PairState::Agree if is_beyond(&package.pair.usable().collect::<Vec<_>>()) => {
+            (say::ruler_no_sign(), apart_in(package, words))
         }
-        PairState::Agree => (say::ruler_agree(), apart(package, words)),
-        PairState::Disagree => (say::ruler_disagree(), apart(package, words)),
+        PairState::Agree => (say::ruler_agree(), apart_in(package, words)),
+        PairState::Disagree => (say::ruler_disagree(), apart_in(package, words)),
         PairState::Missing if reported == 0 => {
             (say::ruler_no_result(), Some(say::ruler_nothing_reported()))
         }
@@ -45,43 +46,63 @@ pub fn agreement(package: &PackageResult, words: &Catalogue) -> Agreement {
     }
 }
 
-fn apart(package: &PackageResult, words: &Catalogue) -> Option<Said> {
-    let n = package.pair.usable().count() as u64;
-    if let Some((side, bound)) = beyond(package) {
-        let bound = words.locale().figure(&numbers::plain(bound));
-        return Some(say::ruler_beyond(n, side, bound));
+/// How far apart a package's extractions are, or which end of what the assay measures all of them lie beyond.
+fn apart_in(package: &PackageResult, words: &Catalogue) -> Option<Said> {
+    let usable: Vec<&Extraction> = package.pair.usable().collect();
+    match package.pair.comparison.as_ref() {
+        Some(comparison) => Some(apart(&usable, comparison, words)),
+        None => beyond(&usable).map(|(side, bound)| said_beyond(usable.len(), side, bound, words)),
     }
-    let comparison = package.pair.comparison.as_ref()?;
+}
+
+/// How far apart these extractions are.
+pub fn apart(usable: &[&Extraction], comparison: &Comparison, words: &Catalogue) -> Said {
+    if let Some((side, bound)) = beyond(usable) {
+        return said_beyond(usable.len(), side, bound, words);
+    }
     let numbers::Apart { gap, allowed } = numbers::apart(comparison);
-    let how = match has_bounds(package) {
+    let how = match has_bounds(usable) {
         true if comparison.gap == Ppm::ZERO => "equal",
         true => "least",
         false => "exact",
     };
     let figure = |written: &str| words.locale().figure(written);
-    Some(say::ruler_apart(n, how, figure(&gap), figure(&allowed)))
+    say::ruler_apart(usable.len() as u64, how, figure(&gap), figure(&allowed))
 }
 
-/// On which side of what the assay measures every extraction lies, and the bound: their difference is not known.
-fn beyond(package: &PackageResult) -> Option<(&'static str, Ppm)> {
-    match package.result {
-        ResultKind::Below { upper } => Some(("below", upper)),
-        _ => Some(("above", lowest_above(package)?)),
+fn said_beyond(n: usize, side: &'static str, bound: Ppm, words: &Catalogue) -> Said {
+    let bound = words.locale().figure(&numbers::plain(bound));
+    say::ruler_beyond(n as u64, side, bound)
+}
+
+/// On which side of what the assay measures all of these lie, and the bound that holds for all: their difference is not known.
+fn beyond(usable: &[&Extraction]) -> Option<(&'static str, Ppm)> {
+    let all = |bound: fn(&Interval) -> Option<Ppm>| -> Option<Vec<Ppm>> {
+        let readings = usable.iter().map(|extraction| extraction.outcome.reading());
+        readings.map(|reading| bound(&reading?)).collect()
+    };
+    let below = all(Interval::as_below).and_then(|all| all.into_iter().reduce(Ppm::max));
+    let above = || all(Interval::as_above).and_then(|all| all.into_iter().reduce(Ppm::min));
+    match below {
+        Some(bound) => Some(("below", bound)),
+        None => Some(("above", above()?)),
     }
 }
 
-/// Whether nothing is known of how far apart its extractions are, since all of them lie beyond what the assay measures.
-pub fn is_beyond(package: &PackageResult) -> bool {
-    beyond(package).is_some()
+/// Whether nothing is known of how far apart these are, since all of them lie beyond what the assay measures.
+pub fn is_beyond(usable: &[&Extraction]) -> bool {
+    beyond(usable).is_some()
 }
 
 /// `both <5`, `both >80`: what stands in the place of a difference that is not known.
-pub fn all_beyond(package: &PackageResult, words: &Catalogue) -> Option<String> {
-    let (side, bound) = beyond(package)?;
+pub fn all_beyond(usable: &[&Extraction], words: &Catalogue) -> Option<String> {
+    let (side, bound) = beyond(usable)?;
     let sign = if side == "below" { "<" } else { ">" };
     let bound = words.locale().figure(&numbers::plain(bound));
-    let n = package.pair.usable().count() as u64;
-    Some(words.say(&say::cell_beyond(n, format!("{sign}{bound}"))))
+    Some(words.say(&say::cell_beyond(
+        usable.len() as u64,
+        format!("{sign}{bound}"),
+    )))
 }
 
 /// The lowest n, where every reading that counts is "above n".
@@ -94,11 +115,10 @@ fn lowest_above(package: &PackageResult) -> Option<Ppm> {
     bounds?.into_iter().reduce(Ppm::min)
 }
 
-/// Whether any reading that counts is a bound, so that the gap is the least there can be.
-pub fn has_bounds(package: &PackageResult) -> bool {
-    let mut readings = package
-        .pair
-        .usable()
+/// Whether any of these is a bound, so that the gap is the least there can be.
+pub fn has_bounds(usable: &[&Extraction]) -> bool {
+    let mut readings = usable
+        .iter()
         .filter_map(|extraction| extraction.outcome.reading());
     readings.any(|reading| reading.as_number().is_none())
 }
@@ -132,6 +152,7 @@ fn noted(packages: &[PackageResult], rule: Rule, asked: usize, words: &Catalogue
         .flat_map(|package| notes_of(package, rule, words))
         .collect();
     notes.extend(beyond_what_was_asked(packages, asked, words));
+    notes.extend(replaced_note(packages, words));
     notes.extend(range_note(packages, words));
     notes.extend(open_end_note(packages, words));
     notes.extend(gliadin_note(packages, rule, words));
@@ -145,8 +166,6 @@ fn notes_of(package: &PackageResult, rule: Rule, words: &Catalogue) -> Vec<Said>
     if package.straddles_limit {
         notes.push(straddling_note(package, rule, words));
     }
-    notes.extend(repeat_notes(package, words));
-    notes.extend(conflict_note(package, rule, words));
     let extractions = package.pair.extractions.iter();
     notes.extend(extractions.filter_map(|paired| unused_note(code, paired)));
     notes
@@ -168,30 +187,55 @@ fn straddling_note(package: &PackageResult, rule: Rule, words: &Catalogue) -> Sa
     say::note_straddles(code, standing, kind, figure)
 }
 
-/// Why extractions were repeated, and who decided it: a note a decision.
-fn repeat_notes(package: &PackageResult, words: &Catalogue) -> Vec<Said> {
-    let mut decided: Vec<(&Repeat, Vec<u32>)> = Vec::new();
-    for paired in &package.pair.extractions {
-        let Some(repeat) = &paired.repeat else {
-            continue;
-        };
-        match decided.iter_mut().find(|(known, _)| *known == repeat) {
-            Some((_, numbers)) => numbers.push(paired.extraction.number),
-            None => decided.push((repeat, vec![paired.extraction.number])),
-        }
-    }
-    let note = |(repeat, numbers): (&Repeat, Vec<u32>)| {
+/// What a chapter of a package's story is about: why, who, when; a sentence a decision. Before its row stands why it was
+/// made, after it what was set aside of it, or is in conflict.
+pub fn told(chapter: &Chapter<'_>, package: &PackageResult, rule: Rule, words: &Catalogue) -> Told {
+    let code = &package.pair.package.package_code;
+    let reason = |reason: &str| full_stop(&sentence_case(reason.trim()));
+    let listed = |numbers: &[u32]| {
         let numbers: Vec<String> = numbers.iter().map(u32::to_string).collect();
-        say::note_repeat(
-            &package.pair.package.package_code,
-            numbers.len() as u64,
-            words.list(&numbers),
-            &repeat.by,
-            words.day(repeat.on),
-            full_stop(&sentence_case(repeat.reason.trim())),
-        )
+        words.list(&numbers)
     };
-    decided.into_iter().map(note).collect()
+    let before = match chapter.event {
+        Event::Repeat(repeat) => {
+            let extractions = chapter.extractions.iter();
+            let numbers: Vec<u32> = extractions.map(|one| one.extraction.number).collect();
+            Some(say::note_repeat(
+                code,
+                numbers.len() as u64,
+                listed(&numbers),
+                &repeat.by,
+                words.day(repeat.on),
+                reason(&repeat.reason),
+            ))
+        }
+        Event::First | Event::Again | Event::Further | Event::Together => None,
+    };
+    let exclusions = chapter.exclusions();
+    let aside = exclusions.iter().map(|one| {
+        say::note_set_aside(
+            code,
+            one.numbers.len() as u64,
+            listed(&one.numbers),
+            one.by,
+            words.day(one.on),
+            reason(one.reason),
+        )
+    });
+    let after = aside.chain(conflict_note(chapter, code, rule, words));
+    Told {
+        before: before.iter().map(|said| words.say(said)).collect(),
+        after: after.map(|said| words.say(&said)).collect(),
+    }
+}
+
+/// Sentences about a chapter.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// Before its row.
+    pub before: Vec<String>,
+    /// After it.
+    pub after: Vec<String>,
 }
 
 /// Extractions beyond those asked for, of which no decision is in the register.
@@ -213,12 +257,9 @@ fn beyond_what_was_asked(
 }
 
 /// What the lab's reports say of extractions of which they say different things.
-fn conflict_note(package: &PackageResult, rule: Rule, words: &Catalogue) -> Option<Said> {
-    let in_conflict = package
-        .pair
-        .extractions
-        .iter()
-        .filter(|paired| paired.usage == Usage::InConflict);
+fn conflict_note(chapter: &Chapter<'_>, code: &str, rule: Rule, words: &Catalogue) -> Option<Said> {
+    let extractions = chapter.extractions.iter();
+    let in_conflict = extractions.filter(|paired| paired.usage == Usage::InConflict);
     let reports: Vec<String> = in_conflict
         .map(|paired| {
             let extraction = &paired.extraction;
@@ -231,7 +272,6 @@ fn conflict_note(package: &PackageResult, rule: Rule, words: &Catalogue) -> Opti
             ))
         })
         .collect();
-    let code = &package.pair.package.package_code;
     let note = || say::note_conflict(code, rule.regime.unit(), words.list(&reports));
     (!reports.is_empty()).then(note)
 }
@@ -242,12 +282,8 @@ fn unused_note(code: &str, paired: &PairedExtraction) -> Option<Said> {
     let written = extraction.reported.trim();
     let empty = if written.is_empty() { "yes" } else { "no" };
     match &paired.usage {
-        // One note names both reports of a conflict.
-        Usage::Used | Usage::InConflict => None,
-        Usage::Excluded { reason, by } => {
-            let reason = full_stop(&sentence_case(reason.trim()));
-            Some(say::note_set_aside(code, number, by, reason))
-        }
+        // Told in the package's own rows.
+        Usage::Used | Usage::InConflict | Usage::Excluded { .. } => None,
         Usage::NoReading => Some(match extraction.outcome {
             Outcome::NotReported => say::note_not_reported(code, number, written, empty),
             _ => say::note_unreadable(code, number, written, empty),
@@ -266,6 +302,16 @@ fn said(extraction: &Extraction, rule: Rule, words: &Catalogue) -> String {
 pub fn file_name(extraction: &Extraction) -> &str {
     let path = extraction.source.file.path.as_str();
     path.rsplit('/').next().unwrap_or(path)
+}
+
+/// That the lab replaced a report, and of which packages. The old one is not named: nothing of it stands any more.
+fn replaced_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
+    let is_replaced = |package: &&PackageResult| {
+        let mut usable = package.pair.usable();
+        usable.any(|extraction| extraction.record.replaces)
+    };
+    let of = Named::of(packages.iter().filter(is_replaced), words)?;
+    Some(say::note_replaced(of.packages, of.by, of.named))
 }
 
 fn range_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {

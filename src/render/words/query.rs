@@ -148,7 +148,9 @@ fn disagreement(
         extractions,
         in_unit(&gap),
         in_unit(&allowed),
-        yes_or_no(packages::has_bounds(package)),
+        yes_or_no(packages::has_bounds(
+            &package.pair.usable().collect::<Vec<_>>(),
+        )),
     )
 }
 

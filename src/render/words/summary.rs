@@ -238,12 +238,9 @@ pub fn strip_lede(tally: &Tally, groups: usize, groups_over: usize, terms: &Term
 /// What the marks of the strip plot mean; `crowded` where some rows have columns in their place.
 pub fn strip_note(crowded: bool, terms: &Terms) -> String {
     let crowded = if crowded { "yes" } else { "no" };
-    terms.words.say(&say::summary_strip_note(
-        crowded,
-        &terms.below,
-        &terms.measured,
-        &terms.over_in_text,
-    ))
+    let marks =
+        say::summary_strip_note(crowded, &terms.below, &terms.measured, &terms.over_in_text);
+    terms.with_band(terms.words.say(&marks))
 }
 
 /// How many of the products over the limit had packages within it, too; nothing where none had.

@@ -72,6 +72,7 @@ fn extraction() -> PairedExtraction {
 fn package(standing: Standing) -> PackageResult {
     PackageResult {
         pair: Pair {
+            first: None,
             package: Package::default(),
             assay_kind: AssayKind::Sandwich,
             extractions: vec![extraction()],
@@ -101,6 +102,7 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
         before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
+        next_round: None,
         publication: Publication::of_nothing(),
         publication_said: String::new(),
         exhibits: Vec::new(),

@@ -34,6 +34,24 @@ messages! {
     ruler_beyond(extractions: count, side: ["below" "above"], bound: text);
     /// How far apart they are.
     ruler_apart(extractions: count, how: ["exact" "least" "equal"], gap: text, allowed: text);
+    /// The first extractions of a package that has more: whether they agree.
+    ruler_first(extractions: count, outcome: ["agree" "disagree" "open"]);
+    /// A repeat.
+    ruler_repeat();
+    /// What was reported again.
+    ruler_again();
+    /// More than was asked for.
+    ruler_further();
+    /// No decision is on record.
+    ruler_no_reason();
+    /// Who decided, and when.
+    ruler_decided(by: text, day: text);
+    /// Extractions that were set aside, by whom and when.
+    ruler_set_aside_by(extractions: count, by: text, day: text);
+    /// Its report took the place of another.
+    ruler_replaces();
+    /// So many marks in one.
+    ruler_times(marks: count, figure: text);
     /// Over the cell for what is too little to measure.
     ruler_below(bound: text);
     /// The lot, under a code.
@@ -45,11 +63,19 @@ messages! {
     /// Two values beside their marks.
     ruler_both(first: text, last: text);
     /// What the marks mean.
-    ruler_key(thin: ["yes" "no"], rule: ["fails" "passes" "detection"]);
+    ruler_key(rule: ["fails" "passes" "detection"]);
+    /// What marks that only some rulers have mean.
+    ruler_key_more(what: ["result" "range" "disagree" "aside" "conflict"]);
+    /// What the hatched band round the limit is.
+    chart_close_means(decision: ["simple" "guarded"], from: text, to: text);
+    /// The same in a sentence.
+    chart_close(decision: ["simple" "guarded"], from: text, to: text);
     /// The picture in words.
     ruler_alt(scale: text, unit: text, rule: ["fails" "passes" "detection"], limit: text, rows: text);
     /// One row of it.
     ruler_row(package: text, figures: text, head: text, detail: text);
+    /// A row of which nothing more is said.
+    ruler_row_bare(package: text, figures: text, head: text);
     /// A row without readings.
     ruler_row_empty(package: text, head: text, detail: text);
     /// A bound, read aloud.
@@ -66,6 +92,12 @@ messages! {
     ruler_mark_arrow_means();
     /// A dashed circle.
     ruler_mark_dashed();
+    /// A hatched band.
+    ruler_mark_hatched();
+    /// An arrow to the right.
+    ruler_mark_arrow_right();
+    /// What it means.
+    ruler_mark_arrow_right_means();
     /// What it means.
     ruler_mark_dashed_means();
     /// An upright line.
@@ -134,6 +166,8 @@ messages! {
     chart_shares_all();
     /// A group without a share.
     chart_shares_none();
+    /// In the place of an interval: too few products.
+    chart_shares_few();
     /// So many of so many.
     chart_share_count(k: text, n: text);
     /// A share and its interval.
@@ -144,6 +178,8 @@ messages! {
     chart_shares_row(group: text, count: text, interval: text);
     /// A group without a share, read aloud.
     chart_shares_row_none(group: text);
+    /// A group of few products.
+    chart_shares_row_few(group: text, count: text);
     /// Products by whether a third party certifies them.
     chart_certification(kind: ["certified" "not"]);
     /// Products by what is known of their oats.

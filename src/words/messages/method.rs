@@ -6,10 +6,8 @@ messages! {
     "method"
     /// The assay, and how often each package is extracted.
     method_assay(assays: text, times: count, spelt: text);
-    /// What more than two extractions may differ by.
-    method_factor(number: text, factor: text);
     /// When extractions agree.
-    method_agreement(factors: text, more: ["yes" "no"], share: text, bounds: ["yes" "no"]);
+    method_agreement();
     /// How often sound packages are found to disagree.
     method_false_alarm(packages: count, spelt: text, chance: text);
     /// What a package's result is.

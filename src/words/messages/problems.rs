@@ -25,9 +25,13 @@ messages! {
     /// Below it, where there are some.
     report_counts(errors: count, files: text, warnings: text, notes: text);
     /// The file passes a bound; $part is the bound of one part of a workbook.
-    found_too_large(bound: ["file" "unpacked" "parts" "sheets" "cells" "rows" "row" "repeats" "text" "cell_text" "styles" "results"], most: text, part: text);
+    found_too_large(bound: ["file" "unpacked" "parts" "sheets" "cells" "rows" "row" "repeats" "text" "cell_text" "styles" "tables" "results"], most: text, part: text);
     /// What to do about it.
     do_results_alone();
+    /// There are more problems of a kind in a file than are told one by one.
+    found_more_of_a_kind(count: count);
+    /// What to do about it.
+    do_mend_those_first();
     /// The file holds nothing.
     found_empty_file(with: ["nothing" "zeros"]);
     /// What to do about it.

@@ -106,6 +106,10 @@ messages! {
     summary_word_none(shown: ["limit" "claims" "detection"], limit: text);
     /// Title of the chapter.
     summary_strip_title();
+    /// Head of the products, a row each.
+    summary_products_title();
+    /// What the rows show.
+    summary_products_lede();
     /// That there is nothing to show.
     summary_strip_empty();
     /// What the plot shows.

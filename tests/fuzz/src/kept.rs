@@ -21,33 +21,49 @@ pub const REGISTERS: [&str; 8] = [
     "issued",
 ];
 
+/// A programme folder of these pieces: registers and one lab file. It goes away when dropped.
+pub struct Programme {
+    /// Its folder.
+    pub root: tempfile::TempDir,
+    /// Its settings.
+    pub config: Config,
+}
+
+impl Programme {
+    /// Writes the pieces to where they belong.
+    pub fn of(pieces: &[&[u8]]) -> Programme {
+        let root = tempfile::tempdir().expect("makes a folder");
+        let settings = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n";
+        let config = Config::parse(settings, root.path()).expect("the settings are right");
+        for folder in ["registers", "inbox", "report-templates"] {
+            fs::create_dir(root.path().join(folder)).expect("makes a folder");
+        }
+        for (name, piece) in REGISTERS.iter().zip(pieces) {
+            // An empty one is told as a fault of its own.
+            if !piece.is_empty() {
+                let path = root.path().join(format!("registers/{name}.csv"));
+                fs::write(path, piece).expect("writes");
+            }
+        }
+        if let Some(piece) = pieces.get(REGISTERS.len()) {
+            fs::write(root.path().join("inbox/a.csv"), piece).expect("writes");
+        }
+        Programme { root, config }
+    }
+}
+
 /// The pieces as registers and one lab file: read, and decided as a run would. Whatever they are, it must end; what is
 /// decided is decided of registered packages of registered products.
 pub fn decide(bytes: &[u8]) {
-    let root = tempfile::tempdir().expect("makes a folder");
-    let settings = "[programme]\nname = \"Tidewater Kitchen Works\"\nshort_name = \"TKW\"\n";
-    let config = Config::parse(settings, root.path()).expect("the settings are right");
-    for folder in ["registers", "inbox"] {
-        fs::create_dir(root.path().join(folder)).expect("makes a folder");
-    }
-    let pieces = pieces::of(bytes);
-    for (name, piece) in REGISTERS.iter().zip(&pieces) {
-        // An empty one is told as a fault of its own.
-        if !piece.is_empty() {
-            let path = root.path().join(format!("registers/{name}.csv"));
-            fs::write(path, piece).expect("writes");
-        }
-    }
-    if let Some(piece) = pieces.get(REGISTERS.len()) {
-        fs::write(root.path().join("inbox/a.csv"), piece).expect("writes");
-    }
+    let programme = Programme::of(&pieces::of(bytes));
+    let config = &programme.config;
     let mut problems = Problems::default();
-    let Ok(gathered) = gather(&config, &mut problems, &|_, _| {}) else {
+    let Ok(gathered) = gather(config, &mut problems, &|_, _| {}) else {
         return;
     };
     let day = NaiveDate::from_ymd_opt(2031, 5, 1);
     let (registers, extractions) = (gathered.registers, gathered.extractions);
-    let judged = judge(&registers, extractions, &config, day, &mut problems);
+    let judged = judge(&registers, extractions, config, day, &mut problems);
     for product in judged.products {
         assert!(
             registers

@@ -33,6 +33,15 @@ pub mod make_binary;
 /// What is read back of what was issued.
 pub mod archive;
 
+/// What templates read.
+pub mod render;
+
+/// Mails by templates.
+pub mod save;
+
+/// The states of publication.
+pub mod pipeline;
+
 /// An input as pieces of a file, and what is made of them.
 pub mod pieces;
 
@@ -44,3 +53,6 @@ pub mod kept;
 
 /// What was issued.
 pub mod issues;
+
+/// What templates get to read, and templates of the programme's own.
+pub mod told;

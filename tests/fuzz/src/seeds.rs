@@ -2,7 +2,7 @@
 //! of the tests, the demo's inbox and registers. Workbooks are taken apart into the pieces that the targets put together.
 
 use galleyproof_fuzz::pieces::{self, BETWEEN};
-use galleyproof_fuzz::{issues, kept};
+use galleyproof_fuzz::{issues, kept, told};
 use std::fs;
 use std::io::Read;
 use std::path::{Path, PathBuf};
@@ -107,12 +107,24 @@ fn whole(top: &Path) {
         lab_file,
     ];
     write("registers", "small", &mine.map(str::as_bytes).join(BETWEEN));
+    let mail = |name| fs::read(top.join("report-templates").join(name)).expect("can be read");
+    let with_mails = |kept: Vec<u8>| {
+        let mut all = vec![kept];
+        all.extend(told::MAILS.map(mail));
+        all.join(BETWEEN)
+    };
+    write(
+        "facts",
+        "small",
+        &with_mails(mine.map(str::as_bytes).join(BETWEEN)),
+    );
     let of_demo: Vec<Vec<u8>> = kept::REGISTERS
         .iter()
         .map(|name| fs::read(demo.join(format!("registers/{name}.csv"))).unwrap_or_default())
         .chain([fs::read(demo.join("inbox/2031/HV-31-0203.csv")).expect("can be read")])
         .collect();
     write("registers", "demo", &of_demo.join(BETWEEN));
+    write("facts", "demo", &with_mails(of_demo.join(BETWEEN)));
     let two =
         format!("{issued}TKW-P1-1,P1,1,2,2031-05-01,ab13,New lot,\"a -> b\",over_limit,none,\n");
     let changed = two.replace("2031-05-01", "1.5.2031").replace(',', ";");

@@ -3,11 +3,12 @@
 use crate::workspace::Workspace;
 use lopdf::Document;
 
-/// The words of a sheet's first page in their order, with plain spaces.
+/// The words of a sheet in their order, with plain spaces.
 fn words(demo: &Workspace, stem: &str) -> String {
     let path = demo.path(&format!("out/sheets/{stem}.pdf"));
     let pdf = Document::load(&path).unwrap_or_else(|error| panic!("{stem}: {error}"));
-    let text = pdf.extract_text(&[1]).expect("a page has text");
+    let pages: Vec<u32> = pdf.get_pages().into_keys().collect();
+    let text = pdf.extract_text(&pages).expect("its pages have text");
     let text = text.replace(['\u{200b}', '\u{ad}'], "");
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
@@ -21,7 +22,7 @@ fn a_sheet_says_what_its_food_does_to_the_assay() {
     demo.run(&arguments);
     let cautions = [
         ("TW-006", "a sandwich assay can miss gluten"),
-        ("TW-009", "In oats the test sees other grain"),
+        ("TW-009", "In oats the test sees only the other grain"),
         ("TW-017", "Polyphenols of cocoa, chestnut, buckwheat"),
     ];
     for food in foods {
@@ -38,7 +39,8 @@ fn the_sheet_of_a_second_round_names_what_the_first_one_found() {
     demo.run(&["run", "-q", "--only", "TW-018"]);
     let (first, second) = (words(&demo, "TW-018--1"), words(&demo, "TW-018--2"));
     let found = "In round 1 (TKW-TW-018-1), 2 of 3 packages tested at or above the limit.";
-    assert!(second.contains(found), "{second}");
+    // A number may be broken at its hyphens.
+    assert!(second.replace("- ", "-").contains(found), "{second}");
     assert!(!first.contains("In round"), "{first}");
 }
 
@@ -50,7 +52,11 @@ fn the_table_of_packages_can_be_copied_with_its_figures_in_their_order() {
     let rows = [
         (
             "TW-009",
-            "JF-787 T310808 2032-08-07 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 7.3 13.2 further extractions 3, 4 13.1 12.9",
+            "JF-787 T310808 2032-08-07 2031-10-16, Market Hall, stall 12 9.8 16.9 7.1 5.8 \
+             JF-787: extractions 3 and 4 are a repeat, decided by Ilse Marrowby on 19 November 2031. Repeat of a disagreeing pair, \
+             asked for on 2031-11-11: new portions of the same ground sample. \
+             JF-787, repeat: extractions 3, 4 13.1 12.9 \
+             JF-787, all 4 that count, together – – 7.1 7.3 13.2",
         ),
         (
             "TW-020",

@@ -5,7 +5,8 @@ use crate::make_binary::{BinaryCell, BinarySheet, xls, xlsb};
 use crate::make_ods::{OdsCell, OdsRow, OdsSheet, ods};
 use crate::workspace::Workspace;
 use galleyproof::gather::books::bounds::{
-    LARGEST_FILE, LONGEST_TEXT, MOST_CELLS, MOST_REPEATS, MOST_ROWS, MOST_SHEETS, WIDEST_ROW,
+    LARGEST_FILE, LONGEST_TEXT, MOST_CELLS, MOST_REPEATS, MOST_RESULTS, MOST_ROWS, MOST_SHEETS,
+    MOST_TABLES, MOST_TOLD, WIDEST_ROW,
 };
 use galleyproof::gather::books::{self, Book, Content, Unreadable};
 use galleyproof::gather::tables::headings;
@@ -201,6 +202,125 @@ fn a_filled_row_stands_for_no_more_rows_than_the_bound() {
     for times in [MOST_REPEATS + 1, 1_000_000] {
         assert!(told(&row(times)).contains("repeated 1000 times"));
     }
+}
+
+/// Headings over and over, and rows as wide as may be that each could be headings.
+#[test]
+fn a_file_has_no_more_tables_and_headings_than_the_bound() {
+    let mut space = Folder::new();
+    space = space.with(
+        "inbox/fine.csv",
+        b"Sample,Extraction,Gluten (ppm)\nTKW-101,1,17.5\n",
+    );
+    let row = |cells: &[&str]| OdsRow {
+        cells: cells
+            .iter()
+            .map(|text| OdsCell::Text((*text).to_owned()))
+            .collect(),
+        hidden: false,
+    };
+    let headings = vec![row(&["Sample", "Gluten (ppm)"]); MOST_TABLES + 1];
+    let binary = BinarySheet {
+        name: "a".to_owned(),
+        rows: vec![["Sample", "Gluten (ppm)"].map(BinaryCell::of).to_vec(); MOST_TABLES + 1],
+        ..BinarySheet::default()
+    };
+    let inline = |text: &str| format!("<c t=\"inlineStr\"><is><t>{text}</t></is></c>");
+    let sheet = format!(
+        "<worksheet><sheetData>{}</sheetData></worksheet>",
+        format!("<row>{}{}</row>", inline("Sample"), inline("Gluten (ppm)"))
+            .repeat(MOST_TABLES + 1)
+    );
+    let wide = format!("Sample{}\n", ",Gluten (ppm)".repeat(WIDEST_ROW - 1));
+    let files = [
+        (
+            "a.csv",
+            "Sample,Gluten (ppm)\n".repeat(200_000).into_bytes(),
+        ),
+        ("b.csv", wide.repeat(1_000).into_bytes()),
+        (
+            "c.xlsx",
+            parts("", "", &[("xl/worksheets/sheet1.xml", &sheet)]),
+        ),
+        ("d.xls", xls(std::slice::from_ref(&binary))),
+        ("e.xlsb", xlsb(&[binary])),
+        (
+            "f.ods",
+            ods(&[OdsSheet {
+                name: "a".to_owned(),
+                rows: headings,
+                hidden: false,
+            }]),
+        ),
+    ];
+    for (name, bytes) in &files {
+        space = space.with(&format!("inbox/{name}"), bytes);
+    }
+    let read = space.gather();
+    assert_eq!(read.readings(), ["TKW-101 1 17.5"]);
+    assert_eq!(read.problems().len(), files.len());
+    for at in 0..files.len() {
+        let told = read.told(at);
+        assert!(told.contains("1000 tables and headings"), "{told}");
+    }
+}
+
+/// Each row of this file could be headings.
+#[test]
+fn a_long_table_whose_cells_are_words_of_headings_is_read() {
+    let rows: String = (0..20_000)
+        .map(|at| format!("TKW-101,Extraction {},17.5\n", at + 1))
+        .collect();
+    let read = Folder::new()
+        .with(
+            "inbox/a.csv",
+            format!("Sample,Extraction,Gluten (ppm)\n{rows}").as_bytes(),
+        )
+        .gather();
+    assert_eq!(read.readings().len(), 20_000);
+}
+
+#[test]
+fn joined_cells_in_any_number_hold_up_no_headings() {
+    let heading = "<c t=\"inlineStr\"><is><t>Gluten (ppm)</t></is></c>".repeat(200);
+    let sheet = format!(
+        "<worksheet><sheetData>{}</sheetData><mergeCells>{}</mergeCells></worksheet>",
+        format!("<row>{heading}</row>").repeat(100),
+        "<mergeCell ref=\"ZZ1:ZZ2\"/>".repeat(200_000)
+    );
+    let bytes = parts("", "", &[("xl/worksheets/sheet1.xml", &sheet)]);
+    let read = Folder::new().with("inbox/a.xlsx", &bytes).gather();
+    assert_eq!(read.problems(), ["no_table inbox/a.xlsx row 1"]);
+}
+
+#[test]
+fn of_very_many_problems_of_a_kind_the_first_are_told_and_the_others_counted() {
+    let bad = "TKW-101,seven\n".repeat(MOST_TOLD + 2);
+    let read = Folder::new()
+        .with(
+            "inbox/a.csv",
+            format!("Sample,Gluten (ppm)\n{bad}").as_bytes(),
+        )
+        .gather();
+    assert_eq!(read.problems().len(), MOST_TOLD + 1);
+    let all: Vec<String> = (0..=MOST_TOLD).map(|at| read.told(at)).collect();
+    let counted = all.iter().filter(|told| {
+        told.contains("2 further cells or rows of this file have a problem of this kind")
+    });
+    assert_eq!(counted.count(), 1);
+}
+
+#[test]
+fn a_file_gives_no_more_results_than_the_bound() {
+    let row = format!("TKW-101{}\n", ",7".repeat(1_000));
+    let wide = format!(
+        "Sample{}\n{}",
+        ",Gluten (ppm)".repeat(1_000),
+        row.repeat(MOST_RESULTS / 1_000 + 1)
+    );
+    let read = Folder::new().with("inbox/a.csv", wide.as_bytes()).gather();
+    assert!(read.readings().is_empty());
+    assert!(read.told(0).contains("210000 results"), "{}", read.told(0));
 }
 
 #[test]

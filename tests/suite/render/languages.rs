@@ -8,7 +8,7 @@ use galleyproof::model::package::Standing;
 use galleyproof::model::pair::Repeat;
 use galleyproof::model::ppm::Ppm;
 use galleyproof::model::rule::{Limit, Regime, Rule};
-use galleyproof::render::charts::ruler;
+use galleyproof::render::charts::ruler::Ruler;
 use galleyproof::render::facts::sheet::{facts, sheet};
 use galleyproof::render::words::limit::LimitWords;
 use galleyproof::render::words::{meaning, near_limit, packages, verdict};
@@ -41,7 +41,7 @@ fn own_words(product: &JudgedProduct, config: &Config) -> Vec<String> {
         near_limit::beside_the_verdict(product, words).unwrap_or_default(),
         meaning::says(product, config),
         meaning::says_not(product, words),
-        ruler::key(&of.packages, of.rule, words),
+        Ruler::of(product, words).key(),
         sheet.edition.line,
         sheet.carried_words,
         table.heads.extractions,
@@ -49,7 +49,7 @@ fn own_words(product: &JudgedProduct, config: &Config) -> Vec<String> {
         table.heads.result,
         sheet.document.page,
     ];
-    all.extend(ruler::in_words(&of.packages, of.rule, words));
+    all.extend(Ruler::of(product, words).in_words());
     all.extend(words.fixed(&["sheet", "charts"]).into_values());
     let notes = packages::remarks(&of.packages, of.rule, config);
     let is_quoted = |note: &String| of.packages.iter().any(|one| quotes(one, note));
@@ -120,10 +120,11 @@ fn figures_have_the_decimal_comma_and_dates_the_words_of_the_language() {
     let product = products::fullest(&config);
     let content = sheet(&product, &config).content;
     let plain = |text: &str| text.replace('\u{a0}', " ");
-    let told = plain(&content.correspondence[0]);
+    let told = &content.story[3];
+    assert_eq!(told.what, "Hersteller unterrichtet");
     assert_eq!(
-        told,
-        "Dem Hersteller wurde am 25. März 2031 Mitteilung gemacht, mit der Bitte um Antwort bis zum 15. April 2031."
+        plain(&told.when).replace('\u{200b}', ""),
+        "25. März 2031; Antwort erbeten bis 15. April 2031"
     );
     let rows = &content.table.packages;
     assert_eq!(rows[2].result, "29,9");
@@ -253,8 +254,14 @@ fn a_repeat_is_told_with_its_reason_and_who_decided_it() {
             paired.repeat = (paired.extraction.number > 2).then(|| repeat.clone());
         }
     }
-    let told = notes(&product);
+    let table = facts(&sample::with_sheet(&product, &config), &config, None)
+        .content
+        .table
+        .clone();
+    let rows = table.packages.iter().flat_map(|package| &package.rows);
+    let told: Vec<&str> = rows.filter_map(|row| row.told.as_deref()).collect();
+    let told = told.join(" ").replace('\u{a0}', " ");
     let wanted = "extractions 3 and 4 are a repeat, decided by I. Marsh on 20 March 2031. The first pair differs too much.";
     assert!(told.contains(wanted), "{told}");
-    assert!(!told.contains("not on record"), "{told}");
+    assert!(!notes(&product).contains("not on record"), "{told}");
 }

@@ -218,6 +218,7 @@ fn a_lab_is_not_asked_for_what_was_set_aside() {
     pair.extractions[1].usage = Usage::Excluded {
         reason: "spilt".to_owned(),
         by: "O. Fennimore".to_owned(),
+        on: sample::day(3, 21),
     };
     let open = query::open(&[product], &config, None);
     let row = &open["Harrow & Vane Analytical"][0];

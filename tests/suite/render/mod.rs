@@ -4,6 +4,7 @@
 pub mod products;
 
 mod batch;
+mod close_call;
 
 /// Sheets in German and Spanish, and what is true of them in every language.
 mod languages;
@@ -13,6 +14,9 @@ mod letters;
 pub mod overflow;
 
 mod pictures;
+
+/// Days, pictures, a sum, large print.
+mod reading;
 
 mod sheets;
 

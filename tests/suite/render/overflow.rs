@@ -6,7 +6,7 @@ use galleyproof::config::Config;
 use galleyproof::model::decided::JudgedProduct;
 use galleyproof::model::registers::Package;
 use galleyproof::render::facts::{notice, query};
-use galleyproof::render::{Job, charts::ruler, documents};
+use galleyproof::render::{Job, charts::ruler::Ruler, documents};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::test_runner::{Config as Cases, TestRng, TestRunner};
@@ -115,6 +115,7 @@ struct Run {
     right: f64,
     top: f64,
     bottom: f64,
+    size: f64,
     head: bool,
 }
 
@@ -135,6 +136,7 @@ fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>, pictures: &mut Vec<f64
                     right: x + text.width().to_pt(),
                     top: y - 0.66 * size,
                     bottom: y + 0.18 * size,
+                    size,
                     head: (size - 10.2).abs() < 0.01,
                 });
             }
@@ -142,6 +144,15 @@ fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>, pictures: &mut Vec<f64
             _ => {}
         }
     }
+}
+
+/// The smallest type on the pages of a document, in points; pictures apart, whose words are drawn.
+pub fn smallest_type(document: &PagedDocument) -> f64 {
+    let mut runs = Vec::new();
+    for page in document.pages() {
+        collect(&page.frame, Point::zero(), &mut runs, &mut Vec::new());
+    }
+    runs.iter().map(|run| run.size).fold(f64::MAX, f64::min)
 }
 
 /// What is wrong with the pages of a document.
@@ -159,6 +170,9 @@ pub fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
                 || run.bottom > height
             {
                 faults.push(format!("page {number}: off the text block: {run:?}"));
+            }
+            if run.size < 7.999 {
+                faults.push(format!("page {number}: type below 8 pt: {run:?}"));
             }
             let follows = |other: &Run| {
                 other.top > run.top + 1.0
@@ -246,8 +260,7 @@ fn labels_on_the_ruler_do_not_lie_on_one_another() {
     );
     let outcome = runner.run(&extreme(), |extreme| {
         let product = judged(&config, &extreme);
-        let pictures =
-            ruler::draw(&product.verdict.packages, config.rule, &config.words).expect("draws");
+        let pictures = Ruler::of(&product, &config.words).draw().expect("draws");
         for svg in pictures.concat() {
             let labels = labels(&svg);
             for (index, one) in labels.iter().enumerate() {
@@ -310,6 +323,7 @@ fn labels(svg: &str) -> Vec<Run> {
                 right: left + width,
                 top: baseline - 6.6 * size,
                 bottom: baseline + 1.5 * size,
+                size,
                 head: false,
                 text,
             }

@@ -145,6 +145,7 @@ pub fn extremes(config: &Config) -> JudgedProduct {
             package.pair.extractions[0].usage = Usage::Excluded {
                 reason: "the extract was spilled".to_owned(),
                 by: "O. Fennimore".to_owned(),
+                on: sample::day(3, 21),
             };
         })
         .bought(sound("X-1-H"), &[])

@@ -167,6 +167,7 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
         before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
+        next_round: None,
         publication: Publication {
             state: PublicationState::Ready,
             ..Publication::of_nothing()
@@ -261,6 +262,7 @@ fn package(
     PackageResult {
         other_series: None,
         pair: Pair {
+            first: None,
             assay_kind: AssayKind::Sandwich,
             package: Package {
                 package_code: code,

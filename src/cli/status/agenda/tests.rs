@@ -35,6 +35,7 @@ const RULE: Rule = Rule {
 fn package(code: &str, state: PairState) -> PackageResult {
     PackageResult {
         pair: Pair {
+            first: None,
             package: Package {
                 package_code: code.to_owned(),
                 sent_on: Some(day("2031-03-01")),
@@ -58,6 +59,7 @@ fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> 
         before: Vec::new(),
         earlier: Vec::new(),
         later: Vec::new(),
+        next_round: None,
         publication: Publication {
             state: PublicationState::Published,
             ..Publication::of_nothing()

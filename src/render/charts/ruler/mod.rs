@@ -1,367 +1,281 @@
-//! The gluten ruler: every extraction of every package on one log scale, with the limit.
+//! The gluten ruler: every extraction of every package on one log scale, with the limit and what is too close to it to call.
 //!
 //! Too little to measure has a cell of its own, in which position has no meaning. Solid marks are over the limit, open
-//! ones within it; a dashed line joins extractions that disagree. Every mark is doubled by words at the end of its row.
+//! ones within it; a dashed line joins extractions that disagree. A package to which more happened than a pair has a row for
+//! each chapter of its story. Every mark is doubled by words at the end of its row.
 
 mod marks;
-mod scale;
+mod row;
 
-use crate::model::package::PackageResult;
-use crate::model::pair::{PairState, PairedExtraction, Usage};
+use crate::model::decided::JudgedProduct;
+use crate::model::extraction::Interval;
+use crate::model::package::{PackageResult, ResultKind};
+use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
-use crate::render::charts::ruler::scale::{CELL, SCALE, Scale, WORDS, ZONE_END, readings};
-use crate::render::charts::style::{
-    self, ACCENT, Align, Canvas, GRID, HAIRLINE, INK, INK_2, PAPER, Pen, Type, WIDTH, ZONE, at,
-};
+use crate::model::statistics::CloseBand;
+use crate::render::charts::ruler::row::Row;
+use crate::render::charts::scale::{LogScale, NOTE, Span, parts};
+use crate::render::charts::style::{self, Align, Canvas, HAIRLINE, Pen, WIDTH, at, text_width};
 use crate::render::numbers;
-use crate::render::words::limit::LimitWords;
-use crate::render::words::packages::agreement;
+use crate::render::words::chapters::chapters;
+use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
 
-/// Packages on one picture: more would not fit on a page.
-const PACKAGES_PER_PICTURE: usize = 22;
+/// Rows on one picture, in points: more would not fit on a page.
+const ROWS_HEIGHT: f64 = 430.0;
 
 const HEAD: f64 = 24.0;
 const FOOT: f64 = 23.0;
 
-const ROW: Type = Type::strong(8.8, INK);
-const NOTE: Type = Type::plain(7.8, INK_2);
-const AXIS: Type = Type::plain(8.6, INK);
+/// The cell for what is too little to measure.
+const CELL: Span = Span {
+    from: 56.0,
+    to: 99.0,
+};
+/// First and last figure of the scale.
+const SCALE: Span = Span {
+    from: 114.0,
+    to: 344.0,
+};
+/// Where the words at a row's end begin.
+const WORDS: f64 = 360.0;
 
 /// The drawings that make up a picture, one below the other.
 pub const DRAWINGS: usize = 3;
 
-/// Draws the ruler, on as many pictures as its packages need.
-///
-/// The words above the rows and the scale below them are drawings of their own: they are the same on nearly every sheet, so
-/// that the typesetter, which remembers what it has just read, loads them once and not once a sheet.
-pub fn draw(
-    packages: &[PackageResult],
-    rule: Rule,
-    words: &Catalogue,
-) -> Result<Vec<[String; DRAWINGS]>> {
-    let scale = Scale::of(packages, rule);
-    let dense = packages.len() > 3;
-    let head = style::draw(WIDTH, HEAD, |canvas| flags(canvas, rule, &scale, words))?;
-    let foot = style::draw(WIDTH, FOOT, |canvas| strip(canvas, rule, &scale, words))?;
-    let pictures = packages.chunks(PACKAGES_PER_PICTURE);
-    pictures
-        .map(|part| {
-            let rows = Rows {
-                rule,
-                scale: &scale,
-                dense,
-                words,
-            };
-            let rows = rows.draw(part)?;
-            Ok([head.clone(), rows, foot.clone()])
-        })
-        .collect()
+/// What a ruler shows.
+#[derive(Clone, Copy, Debug)]
+pub struct Ruler<'a> {
+    /// The packages, a row or a story each.
+    pub packages: &'a [PackageResult],
+    /// What they are held against.
+    pub rule: Rule,
+    /// What is too close to the limit to call.
+    pub close: Option<CloseBand>,
+    /// The words of the documents.
+    pub words: &'a Catalogue,
 }
 
-/// All that decides the pictures: the same text, the same bytes.
-pub fn made_from(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> String {
-    let marks = |package: &PackageResult| {
-        let extractions = package.pair.extractions.iter();
-        let readings: Vec<_> = extractions
-            .map(|one| (one.extraction.outcome, one.usage == Usage::Used))
-            .collect();
-        (package.pair.state, package.standing, readings)
-    };
-    let packages_marks: Vec<_> = packages.iter().map(marks).collect();
-    let in_words = in_words(packages, rule, words);
-    let limit = LimitWords::of(rule, words);
-    let drawn = [
-        say::ruler_lot(""),
-        say::ruler_below(""),
-        say::ruler_unit(unit_of(rule)),
-    ];
-    let drawn: Vec<String> = drawn.iter().map(|said| words.say(said)).collect();
-    let (flag, fixed) = (limit.flag(), words.fixed(&["charts"]));
-    let sides = [limit.over_the_limit(), limit.within_the_limit()];
-    format!("{rule:?} {packages_marks:?} {flag} {sides:?} {drawn:?} {fixed:?} {in_words:?}")
-}
-
-/// What the marks mean; thin ones only where there are any.
-pub fn key(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> String {
-    let is_thin = |paired: &PairedExtraction| {
-        paired.usage != Usage::Used && paired.extraction.outcome.reading().is_some()
-    };
-    let mut all = packages
-        .iter()
-        .flat_map(|package| &package.pair.extractions);
-    let thin = if all.any(is_thin) { "yes" } else { "no" };
-    words.say(&say::ruler_key(thin, side(rule.limit)))
-}
-
-/// Each picture in words, for those who cannot see it: the message, then every reading.
-pub fn in_words(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
-    let scale = Scale::of(packages, rule);
-    let limit = LimitWords::of(rule, words);
-    let said = |part: &[PackageResult]| {
-        let rows: Vec<String> = part
-            .iter()
-            .map(|package| row_in_words(package, rule, words))
-            .collect();
-        words.say(&say::ruler_alt(
-            scale.words(words),
-            limit.unit(),
-            limit.side(),
-            limit.figure(),
-            rows.join(" "),
-        ))
-    };
-    packages.chunks(PACKAGES_PER_PICTURE).map(said).collect()
-}
-
-fn row_in_words(package: &PackageResult, rule: Rule, words: &Catalogue) -> String {
-    let figures: Vec<String> = readings(package)
-        .map(|reading| spoken(&numbers::interval_said(reading, rule.limit, words), words))
-        .collect();
-    let said = agreement(package, words);
-    let code = &package.pair.package.package_code;
-    words.say(&if figures.is_empty() {
-        say::ruler_row_empty(code, said.head, said.detail)
-    } else {
-        say::ruler_row(code, words.list(&figures), said.head, said.detail)
-    })
-}
-
-fn spoken(figure: &str, words: &Catalogue) -> String {
-    let bound = |side, bound: &str| words.say(&say::ruler_spoken(side, bound));
-    match (figure.strip_prefix('<'), figure.strip_prefix('>')) {
-        (Some(below), _) => bound("below", below),
-        (_, Some(above)) => bound("above", above),
-        _ => figure.to_owned(),
+impl<'a> Ruler<'a> {
+    /// Of a product.
+    pub fn of(product: &'a JudgedProduct, words: &'a Catalogue) -> Ruler<'a> {
+        Ruler {
+            packages: &product.verdict.packages,
+            rule: product.verdict.rule,
+            close: product.statistics.close,
+            words,
+        }
     }
-}
 
-/// What all rows of a picture share.
-#[derive(Clone, Copy)]
-struct Rows<'a> {
-    rule: Rule,
-    scale: &'a Scale,
-    dense: bool,
-    words: &'a Catalogue,
-}
+    /// Draws the ruler, on as many pictures as its packages need.
+    ///
+    /// The words above the rows and the scale below them are drawings of their own: they are the same on nearly every sheet,
+    /// so that the typesetter, which remembers what it has just read, loads them once and not once a sheet.
+    pub fn draw(self) -> Result<Vec<[String; DRAWINGS]>> {
+        let scale = Placed::of(self);
+        let head = style::draw(WIDTH, HEAD, |canvas| self.head(canvas, &scale))?;
+        let foot = style::draw(WIDTH, FOOT, |canvas| self.foot(canvas, &scale))?;
+        let rows = self.rows(&scale);
+        let pictures = parts(&rows, (ROWS_HEIGHT, ROWS_HEIGHT), |rows| height(rows));
+        pictures
+            .into_iter()
+            .map(|part| Ok([head.clone(), self.picture(part, &scale)?, foot.clone()]))
+            .collect()
+    }
 
-impl Rows<'_> {
-    fn draw(self, packages: &[PackageResult]) -> Result<String> {
-        let heights: Vec<f64> = packages
-            .iter()
-            .map(|package| row_height(package, self.dense))
+    /// All that decides the pictures: the same text, the same bytes.
+    pub fn made_from(self) -> String {
+        let Ruler {
+            packages,
+            rule,
+            close,
+            words,
+        } = self;
+        let marks = |package: &PackageResult| {
+            let extractions = package.pair.extractions.iter();
+            let readings: Vec<_> = extractions
+                .map(|one| (one.extraction.outcome, one.usage.clone()))
+                .collect();
+            (
+                package.pair.state,
+                package.standing,
+                package.result,
+                readings,
+            )
+        };
+        let packages_marks: Vec<_> = packages.iter().map(marks).collect();
+        let in_words = self.in_words();
+        let limit = LimitWords::of(rule, words);
+        let drawn = [
+            say::ruler_lot(""),
+            say::ruler_below(""),
+            say::ruler_times(0_u64, ""),
+            say::ruler_unit(unit_of(rule)),
+        ];
+        let drawn: Vec<String> = drawn.iter().map(|said| words.say(said)).collect();
+        let (flag, fixed) = (limit.flag(), words.fixed(&["charts"]));
+        let sides = [limit.over_the_limit(), limit.within_the_limit()];
+        format!(
+            "{rule:?} {close:?} {packages_marks:?} {flag} {sides:?} {drawn:?} {fixed:?} {in_words:?}"
+        )
+    }
+
+    /// What the marks mean: those that there are, and the band.
+    pub fn key(self) -> String {
+        let words = self.words;
+        let extractions = || {
+            let packages = self.packages.iter();
+            packages.flat_map(|package| &package.pair.extractions)
+        };
+        let any_result = |wanted: fn(&ResultKind) -> bool| {
+            let mut packages = self.packages.iter();
+            packages.any(|package| wanted(&package.result))
+        };
+        let disagree = |package: &PackageResult| {
+            let first = package.pair.first.and_then(|first| first.comparison);
+            package.pair.state == PairState::Disagree || first.is_some_and(|first| !first.agrees())
+        };
+        let in_conflict = extractions().any(|one| one.usage == Usage::InConflict);
+        let set_aside = extractions().any(|one| {
+            let has_reading = one.extraction.outcome.reading().is_some();
+            has_reading && matches!(one.usage, Usage::Excluded { .. })
+        });
+        let there_are = [
+            (
+                any_result(|kind| matches!(kind, ResultKind::Value { .. })),
+                "result",
+            ),
+            (
+                any_result(|kind| matches!(kind, ResultKind::Range(_))),
+                "range",
+            ),
+            (self.packages.iter().any(disagree), "disagree"),
+            (set_aside, "aside"),
+            (in_conflict, "conflict"),
+        ];
+        let more = there_are.into_iter().filter(|(there_is, _)| *there_is);
+        let said: Vec<String> = std::iter::once(say::ruler_key(side(self.rule.limit)))
+            .chain(more.map(|(_, what)| say::ruler_key_more(what)))
+            .map(|said| words.say(&said))
+            .chain(self.band())
             .collect();
-        let bottom = heights.iter().sum::<f64>();
+        said.join(" ")
+    }
+
+    /// Each picture in words, for those who cannot see it: the message, then every reading.
+    pub fn in_words(self) -> Vec<String> {
+        let (scale, words) = (Placed::of(self), self.words);
+        let limit = LimitWords::of(self.rule, words);
+        let figure = |x| words.locale().figure(&numbers::plain(Ppm(x)));
+        let (low, high) = (scale.scale.low(), scale.scale.high());
+        let range = words.say(&say::range_in_text(figure(low), figure(high)));
+        let rows = self.rows(&scale);
+        let said = |part: &[Vec<Row<'_>>]| {
+            let rows = part.iter().flatten();
+            let mut rows: Vec<String> = rows.map(|row| row.in_words(self)).collect();
+            rows.extend(self.band());
+            words.say(&say::ruler_alt(
+                range.as_str(),
+                limit.unit(),
+                limit.side(),
+                limit.figure(),
+                rows.join(" "),
+            ))
+        };
+        let pictures = parts(&rows, (ROWS_HEIGHT, ROWS_HEIGHT), |rows| height(rows));
+        pictures.into_iter().map(said).collect()
+    }
+
+    /// What is hatched, in words.
+    fn band(self) -> Option<String> {
+        let said = |close| CloseWords::of(close, self.rule, self.words).sentence;
+        self.close.map(said)
+    }
+
+    /// The rows of each package.
+    fn rows(self, scale: &Placed) -> Vec<Vec<Row<'a>>> {
+        let is_dense = self.packages.len() > 3;
+        let of = |package: &'a PackageResult| {
+            let chapters = chapters(package);
+            let is_small = is_dense || chapters.len() > 1;
+            let rows = chapters.into_iter().enumerate();
+            rows.map(|(number, chapter)| {
+                Row::new(
+                    self,
+                    scale,
+                    package,
+                    chapter,
+                    (number == 0, is_small, is_dense),
+                )
+            })
+            .collect()
+        };
+        self.packages.iter().map(of).collect()
+    }
+
+    /// The rows between the words above them and the scale.
+    fn picture(self, packages: &[Vec<Row<'_>>], scale: &Placed) -> Result<String> {
+        let bottom = packages.iter().map(|rows| height(rows)).sum();
         style::draw(WIDTH, bottom, |canvas| {
-            let limit = self.scale.x(self.rule.limit.ppm.0);
-            canvas.fill(at(limit, 0.0), at(ZONE_END, bottom), ZONE)?;
-            for figure in self.scale.numbered() {
-                let x = self.scale.x(figure);
-                canvas.line(&[at(x, 0.0), at(x, bottom)], Pen::solid(0.5, GRID))?;
-            }
+            scale.scale.ground(canvas, (0.0, bottom), self.close)?;
+            scale.scale.limit_line(canvas, 0.0, bottom)?;
             let mut top = 0.0;
-            for (index, (package, height)) in packages.iter().zip(&heights).enumerate() {
+            for (index, rows) in packages.iter().enumerate() {
                 if index > 0 {
                     canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
                 }
-                limit_line(canvas, self.rule, self.scale, top, top + height)?;
-                self.row(canvas, package, top + height / 2.0)?;
-                top += height;
+                for row in rows {
+                    row.draw(canvas, self, scale, top)?;
+                    top += row.height;
+                }
             }
             Ok(())
         })
     }
 
-    fn row(self, canvas: &mut Canvas<'_>, package: &PackageResult, middle: f64) -> Result<()> {
-        let codes = code_lines(&package.pair.package.package_code);
-        let lot = package.pair.package.lot.as_deref();
-        let lot = lot
-            .filter(|_| !self.dense)
-            .map(|lot| self.words.say(&say::ruler_lot(lot)))
-            .filter(|lot| style::text_width(lot, NOTE) <= 60.0);
-        let lines = codes.len() as f64 + if lot.is_some() { 1.0 } else { 0.0 };
-        let mut baseline = middle - lines * 9.8 / 2.0 + 7.6;
-        for code in &codes {
-            canvas.text(code, at(0.0, baseline), Align::Start, ROW)?;
-            baseline += 9.8;
+    /// What is where on the scale, in words above the rows.
+    fn head(self, canvas: &mut Canvas<'_>, scale: &Placed) -> Result<()> {
+        const BASELINE: f64 = 15.6;
+        let said = LimitWords::of(self.rule, self.words);
+        let limit = scale.scale.limit();
+        let half = scale.scale.flag(canvas, &said.flag(), 6.0)? + 5.0;
+        scale.scale.limit_line(canvas, 20.0, HEAD)?;
+        let over = format!("{} →", said.over_the_limit());
+        if limit + half + text_width(&over, NOTE) < WIDTH {
+            canvas.text(&over, at(limit + half, BASELINE), Align::Start, NOTE)?;
         }
-        if let Some(lot) = lot {
-            canvas.text(&lot, at(0.0, baseline), Align::Start, NOTE)?;
+        let mut taken = 0.0;
+        if scale.has_cell {
+            let below = self.words.say(&say::ruler_below(scale.start(self.words)));
+            let centre = at(CELL.middle(), BASELINE);
+            canvas.text(&below, centre, Align::Middle, NOTE)?;
+            taken = CELL.middle() + text_width(&below, NOTE) / 2.0 + 8.0;
         }
-        marks::draw(canvas, package, self.rule, self.scale, self.words, middle)?;
-        self.agreement(canvas, package, middle)
+        let within = format!("← {}", said.within_the_limit());
+        if limit - half - text_width(&within, NOTE) > taken {
+            canvas.text(&within, at(limit - half, BASELINE), Align::End, NOTE)?;
+        }
+        Ok(())
     }
 
-    /// How the extractions agree, at the end of their row: on one line where there is room.
-    fn agreement(
-        self,
-        canvas: &mut Canvas<'_>,
-        package: &PackageResult,
-        middle: f64,
-    ) -> Result<()> {
-        let said = agreement(package, self.words);
-        let head = match package.pair.state {
-            PairState::Agree => Type::plain(8.8, INK),
-            PairState::Disagree | PairState::Incomplete | PairState::Missing => ROW,
-        };
-        let head_width = style::text_width(&said.head, head);
-        let width = style::text_width(&said.detail, NOTE);
-        if self.dense && WORDS + head_width + 5.0 + width <= WIDTH {
-            canvas.text(&said.head, at(WORDS, middle + 3.0), Align::Start, head)?;
-            let beside = at(WORDS + head_width + 5.0, middle + 3.0);
-            return canvas.text(&said.detail, beside, Align::Start, NOTE);
+    /// The scale itself, drawn as a rule, and its unit.
+    fn foot(self, canvas: &mut Canvas<'_>, scale: &Placed) -> Result<()> {
+        let below = format!("<{}", scale.start(self.words));
+        let cell = scale.has_cell.then_some((CELL, below.as_str()));
+        scale.scale.rule(canvas, 1.0, cell, self.words)?;
+        let lines = [say::ruler_unit(unit_of(self.rule)), say::ruler_log()];
+        for (said, baseline) in lines.iter().zip([8.6, 18.2]) {
+            let said = self.words.say(said);
+            canvas.text(&said, at(WORDS, baseline), Align::Start, NOTE)?;
         }
-        let gap = if self.dense { 4.4 } else { 5.2 };
-        let above = at(WORDS, middle + 2.8 - gap);
-        canvas.text(&said.head, above, Align::Start, fitted(&said.head, head))?;
-        let below = at(WORDS, middle + 2.6 + gap);
-        canvas.text(
-            &said.detail,
-            below,
-            Align::Start,
-            fitted(&said.detail, NOTE),
-        )
+        Ok(())
     }
 }
 
-fn row_height(package: &PackageResult, dense: bool) -> f64 {
-    let lines = code_lines(&package.pair.package.package_code).len() as f64;
-    let least = if dense { 19.0 } else { 31.0 };
-    f64::max(least, lines * 9.6 + if dense { 8.0 } else { 18.0 })
-}
-
-/// A code in pieces that fit beside the scale, broken after a dash or a dot where there is one.
-fn code_lines(code: &str) -> Vec<String> {
-    const ROOM: f64 = 58.0;
-    let mut lines = vec![String::new()];
-    for piece in code.split_inclusive(['-', '.', '_']) {
-        for letter in std::iter::once(piece.to_owned()).flat_map(|piece| {
-            let fits = style::text_width(&piece, ROW) <= ROOM;
-            if fits {
-                vec![piece]
-            } else {
-                piece.chars().map(String::from).collect()
-            }
-        }) {
-            let last = lines.last_mut().expect("it starts with one line");
-            if !last.is_empty() && style::text_width(&format!("{last}{letter}"), ROW) > ROOM {
-                lines.push(letter);
-            } else {
-                last.push_str(&letter);
-            }
-        }
-    }
-    lines
-}
-
-/// What is where on the scale, in words above the rows.
-fn flags(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, words: &Catalogue) -> Result<()> {
-    let limit = scale.x(rule.limit.ppm.0);
-    let said = LimitWords::of(rule, words);
-    let flag = said.flag();
-    let half = (style::text_width(&flag, Type::strong(8.8, PAPER)) / 2.0 + 6.0).max(30.0);
-    canvas.fill(at(limit - half, 6.0), at(limit + half, 20.0), ACCENT)?;
-    canvas.text(
-        &flag,
-        at(limit, 16.0),
-        Align::Middle,
-        Type::strong(8.8, PAPER),
-    )?;
-    canvas.line(&[at(limit, 20.0), at(limit, HEAD)], Pen::solid(1.6, ACCENT))?;
-
-    let start = words.locale().figure(&numbers::plain(Ppm(scale.start)));
-    let cell_words = words.say(&say::ruler_below(start));
-    let over = format!("{} →", said.over_the_limit());
-    if limit + half + 5.0 + style::text_width(&over, NOTE) < WIDTH {
-        canvas.text(&over, at(limit + half + 5.0, 15.6), Align::Start, NOTE)?;
-    }
-    let taken = if scale.cell {
-        canvas.text(&cell_words, at(CELL.middle(), 15.6), Align::Middle, NOTE)?;
-        CELL.middle() + style::text_width(&cell_words, NOTE) / 2.0 + 8.0
-    } else {
-        0.0
-    };
-    let within = format!("← {}", said.within_the_limit());
-    if limit - half - 5.0 - style::text_width(&within, NOTE) > taken {
-        canvas.text(&within, at(limit - half - 5.0, 15.6), Align::End, NOTE)?;
-    }
-    Ok(())
-}
-
-fn limit_line(
-    canvas: &mut Canvas<'_>,
-    rule: Rule,
-    scale: &Scale,
-    top: f64,
-    bottom: f64,
-) -> Result<()> {
-    let limit = scale.x(rule.limit.ppm.0);
-    canvas.line(
-        &[at(limit, top), at(limit, bottom)],
-        Pen::solid(1.6, ACCENT),
-    )
-}
-
-/// The scale itself, drawn as a rule.
-fn strip(canvas: &mut Canvas<'_>, rule: Rule, scale: &Scale, words: &Catalogue) -> Result<()> {
-    let (from, to) = (1.0, 22.0);
-    let figure = |x| words.locale().figure(&numbers::plain(Ppm(x)));
-    let outline = Pen::solid(0.9, INK);
-    if scale.cell {
-        canvas.frame(at(CELL.from, from), at(CELL.to, to), outline)?;
-        let middle = CELL.middle();
-        let label = format!("<{}", figure(scale.start));
-        canvas.line(&[at(middle, from), at(middle, from + 4.0)], outline)?;
-        canvas.text(
-            &label,
-            at(middle, to - 6.0),
-            Align::Middle,
-            Type::strong(8.6, INK),
-        )?;
-    }
-    canvas.frame(at(SCALE.from - 10.0, from), at(ZONE_END, to), outline)?;
-    let limit = scale.x(rule.limit.ppm.0);
-    let mut free_from = f64::MIN;
-    let own = figure(rule.limit.ppm.0);
-    let own_half = style::text_width(&own, Type::strong(8.6, ACCENT)) / 2.0 + 3.0;
-    for tick in scale.ticks() {
-        let x = scale.x(tick);
-        let numbered = scale
-            .numbered()
-            .iter()
-            .any(|figure| Ppm(*figure).same(Ppm(tick)));
-        let length = if numbered { 7.0 } else { 4.0 };
-        canvas.line(&[at(x, from), at(x, from + length)], Pen::solid(0.7, INK))?;
-        let label = figure(tick);
-        let half = style::text_width(&label, AXIS) / 2.0;
-        let hits_limit = (x - limit).abs() < half + own_half;
-        if numbered && x - half > free_from && !hits_limit && x + half < ZONE_END - 1.0 {
-            canvas.text(&label, at(x, to - 4.6), Align::Middle, AXIS)?;
-            free_from = x + half + 3.0;
-        }
-    }
-    canvas.line(
-        &[at(limit, from - 1.0), at(limit, from + 7.0)],
-        Pen::solid(1.6, ACCENT),
-    )?;
-    canvas.text(
-        &own,
-        at(limit, to - 4.6),
-        Align::Middle,
-        Type::strong(8.6, ACCENT),
-    )?;
-    let lines = [
-        (say::ruler_unit(unit_of(rule)), 7.6),
-        (say::ruler_log(), 17.2),
-    ];
-    for (said, down) in lines {
-        let said = words.say(&said);
-        let place = at(WORDS, from + down);
-        canvas.text(&said, place, Align::Start, fitted(&said, NOTE))?;
-    }
-    Ok(())
+fn height(rows: &[Row<'_>]) -> f64 {
+    rows.iter().map(|row| row.height).sum()
 }
 
 /// By which the unit beside the scale is worded.
@@ -372,30 +286,38 @@ fn unit_of(rule: Rule) -> &'static str {
     }
 }
 
-/// Type in which a text fits between the scale and the edge: as it is for nearly all.
-fn fitted(text: &str, look: Type) -> Type {
-    let width = style::text_width(text, look).max(1.0);
-    Type {
-        size: look.size * f64::min(1.0, (WIDTH - WORDS) / width),
-        ..look
-    }
+/// The scale, and whether there is a cell beside it.
+struct Placed {
+    scale: LogScale,
+    /// Whether every reading below quantification is below the start of the scale, and so has its place in the cell.
+    has_cell: bool,
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
+impl Placed {
+    fn of(ruler: Ruler<'_>) -> Placed {
+        let extractions = ruler
+            .packages
+            .iter()
+            .flat_map(|package| &package.pair.extractions);
+        let readings: Vec<Interval> = extractions
+            .filter_map(|paired| paired.extraction.outcome.reading())
+            .collect();
+        let ends = readings
+            .iter()
+            .flat_map(|reading| [Some(reading.lower.0), reading.upper.map(|upper| upper.0)]);
+        let limit = ruler.rule.limit.ppm;
+        let scale = LogScale::holding(ends.flatten(), limit, Ppm(5.0), SCALE);
+        let mut below = readings.iter().filter_map(Interval::as_below);
+        Placed {
+            has_cell: below.all(|n| n.same(Ppm(scale.low()))) && limit.0 > scale.low(),
+            scale,
+        }
+    }
 
-    #[test]
-    fn long_codes_are_cut_where_they_have_a_dash() {
-        assert_eq!(code_lines("FH-01-A"), ["FH-01-A"]);
-        let lines = code_lines("HARROW-2031-000123-REPEAT-A");
-        assert_eq!(lines.concat(), "HARROW-2031-000123-REPEAT-A");
-        assert!(
-            lines
-                .iter()
-                .all(|line| style::text_width(line, ROW) <= 58.0),
-            "{lines:?}"
-        );
-        assert!(lines[0].ends_with('-'), "{lines:?}");
+    /// The first figure of the scale, in words.
+    fn start(&self, words: &Catalogue) -> String {
+        words
+            .locale()
+            .figure(&numbers::plain(Ppm(self.scale.low())))
     }
 }

@@ -117,7 +117,7 @@ pub fn summary(
         captions: Captions::new(decided, config, &terms, made_on),
         cover: front::cover(decided, &tally, &terms, config, title, &mut charts)?,
         bands: front::bands_page(decided, &tally, &terms, config, &mut charts)?,
-        strip: plots::strip_page(decided, &tally, &terms, &mut charts)?,
+        strip: plots::strip_page(decided, &tally, &terms, config, &mut charts)?,
         groups: plots::groups_page(decided, &terms, config, &mut charts)?,
         duplicates: plots::duplicates_page(decided, &tally, &terms, config, &mut charts)?,
         over: listed(|verdict| verdict == Verdict::OverLimit),

@@ -8,6 +8,7 @@ use crate::model::statistics::{
     CensoredSummary, Group, GroupedBy, Grouping, ProgrammeStatistics, RangeChart, RangePoint,
 };
 use crate::render::charts::agreement::agreement;
+use crate::render::charts::products::products;
 use crate::render::charts::quarters::quarters;
 use crate::render::charts::range::range;
 use crate::render::charts::shares::{by_word, shares};
@@ -27,6 +28,9 @@ use std::collections::BTreeMap;
 /// Quarters in one chart: a page of them.
 const QUARTERS_A_CHART: usize = 24;
 
+/// More products than this are in the register alone: their rows would fill more than six pages.
+const PRODUCTS_AT_MOST: usize = 120;
+
 /// Every package on the scale.
 #[derive(Clone, Debug, Serialize)]
 pub struct Strip {
@@ -36,6 +40,10 @@ pub struct Strip {
     pub charts: Vec<Figure>,
     /// What the marks mean.
     pub note: String,
+    /// Every product by itself, a row each; none where there are too many to be taken in.
+    pub products: Vec<Figure>,
+    /// What the rows show, and how they are ordered.
+    pub products_lede: String,
     /// Products whose packages fall on both sides, where there are any.
     pub uneven: Option<String>,
 }
@@ -103,6 +111,7 @@ pub fn strip_page(
     decided: &Decided,
     tally: &Tally,
     terms: &Terms,
+    config: &Config,
     charts: &mut Charts,
 ) -> Result<Strip> {
     let groups = listing::ChartedGroups::of(&decided.products);
@@ -129,7 +138,14 @@ pub fn strip_page(
         has(&[Standing::Over]) && has(&[Standing::Within, Standing::BelowQuantification])
     };
     let mixed = decided.products.iter().filter(mixed).count() as u64;
+    let all: Vec<&JudgedProduct> = decided.products.iter().collect();
+    let shown = match all.len() {
+        n if n <= PRODUCTS_AT_MOST => products("products", &all, config.programme.paper, terms)?,
+        _ => Vec::new(),
+    };
     Ok(Strip {
+        products: shown.into_iter().map(|chart| charts.add(chart)).collect(),
+        products_lede: terms.words.say(&say::summary_products_lede()),
         lede: texts::strip_lede(tally, rows.len(), groups_over, terms),
         charts: figures,
         note: texts::strip_note(drawn.crowded, terms),

@@ -1,0 +1,217 @@
+//! The story of a package: what happened to its extractions, in the order of time.
+//!
+//! Most packages have one chapter, their pair. A repeat, a reading that was reported again and extractions that nobody asked
+//! for are chapters of their own; where more than one of them counts, the last chapter is what they give together.
+
+use crate::model::extraction::Extraction;
+use crate::model::package::PackageResult;
+use crate::model::pair::{FirstReadings, PairedExtraction, Repeat, Usage};
+use crate::render::words::packages::{Agreement, agreement, apart, is_beyond};
+use crate::words::{Catalogue, Said, say};
+use chrono::NaiveDate;
+
+/// Extractions that were reported at one time, or what all of them give.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Chapter<'a> {
+    /// What came about.
+    pub event: Event<'a>,
+    /// Its extractions, by number; none where it is what all of them give.
+    pub extractions: Vec<&'a PairedExtraction>,
+    /// Whether the package's result stands here.
+    pub has_result: bool,
+}
+
+/// What came about.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Event<'a> {
+    /// The lab reported what was asked for.
+    First,
+    /// It reported what had been set aside once more.
+    Again,
+    /// A person decided on a repeat.
+    Repeat(&'a Repeat),
+    /// It reported more than was asked for, in a file of its own, and no decision is on record.
+    Further,
+    /// All that counts, taken together.
+    Together,
+}
+
+/// A decision to set extractions aside.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Exclusion<'a> {
+    /// The person's reason.
+    pub reason: &'a str,
+    /// Who decided.
+    pub by: &'a str,
+    /// When.
+    pub on: NaiveDate,
+    /// The numbers of the extractions.
+    pub numbers: Vec<u32>,
+}
+
+/// The chapters of a package's story: at least one, and the result stands in the last.
+pub fn chapters(package: &PackageResult) -> Vec<Chapter<'_>> {
+    let mut chapters: Vec<Chapter> = Vec::new();
+    for paired in &package.pair.extractions {
+        let event = event_of(paired, package);
+        match chapters.iter_mut().find(|chapter| chapter.event == event) {
+            Some(chapter) => chapter.extractions.push(paired),
+            None => chapters.push(Chapter {
+                event,
+                extractions: vec![paired],
+                has_result: false,
+            }),
+        }
+    }
+    chapters.sort_by_key(|chapter| chapter.event.place());
+    let counts = |chapter: &&Chapter| {
+        let mut extractions = chapter.extractions.iter();
+        extractions.any(|paired| paired.usage == Usage::Used)
+    };
+    let counting = chapters.iter().filter(counts).count();
+    match chapters.last_mut() {
+        Some(last) if counting == 0 || (counting == 1 && counts(&&*last)) => last.has_result = true,
+        _ => chapters.push(Chapter {
+            event: if chapters.is_empty() {
+                Event::First
+            } else {
+                Event::Together
+            },
+            extractions: Vec::new(),
+            has_result: true,
+        }),
+    }
+    chapters
+}
+
+fn event_of<'a>(paired: &'a PairedExtraction, package: &'a PackageResult) -> Event<'a> {
+    let number = paired.extraction.number;
+    let was_set_aside = |other: &PairedExtraction| {
+        is_set_aside(other) && other.extraction.number == number && other.repeat == paired.repeat
+    };
+    // What came in one file is not known to have been made later.
+    let is_later = |first: FirstReadings| {
+        let mut others = package.pair.extractions.iter();
+        number > first.upto
+            && others.all(|other| {
+                let files = [paired, other].map(|one| &one.extraction.source.file.path);
+                other.extraction.number > first.upto || files[0] != files[1]
+            })
+    };
+    match &paired.repeat {
+        _ if !is_set_aside(paired) && package.pair.extractions.iter().any(was_set_aside) => {
+            Event::Again
+        }
+        Some(repeat) => Event::Repeat(repeat),
+        None if package.pair.first.is_some_and(is_later) => Event::Further,
+        None => Event::First,
+    }
+}
+
+impl Event<'_> {
+    /// In the order of time, as far as it is known.
+    fn place(self) -> (u8, Option<NaiveDate>) {
+        match self {
+            Event::First => (0, None),
+            Event::Again => (1, None),
+            Event::Further => (2, None),
+            Event::Repeat(repeat) => (3, Some(repeat.on)),
+            Event::Together => (4, None),
+        }
+    }
+
+    /// The word by which a message chooses what a row is.
+    pub fn word(self) -> &'static str {
+        match self {
+            Event::First => "first",
+            Event::Again => "again",
+            Event::Further => "further",
+            Event::Repeat(_) => "repeat",
+            Event::Together => "together",
+        }
+    }
+}
+
+fn is_set_aside(paired: &PairedExtraction) -> bool {
+    matches!(paired.usage, Usage::Excluded { .. })
+}
+
+impl Chapter<'_> {
+    /// What was set aside of it, a decision each.
+    pub fn exclusions(&self) -> Vec<Exclusion<'_>> {
+        let mut exclusions: Vec<Exclusion> = Vec::new();
+        for paired in &self.extractions {
+            let Usage::Excluded { reason, by, on } = &paired.usage else {
+                continue;
+            };
+            let number = paired.extraction.number;
+            let same = |known: &&mut Exclusion| {
+                (known.reason, known.by, known.on) == (reason.as_str(), by.as_str(), *on)
+            };
+            match exclusions.iter_mut().find(same) {
+                Some(known) => known.numbers.push(number),
+                None => exclusions.push(Exclusion {
+                    reason,
+                    by,
+                    on: *on,
+                    numbers: vec![number],
+                }),
+            }
+        }
+        exclusions
+    }
+
+    /// What stands at the end of its row: how its extractions agree, or what came about, and who decided it when.
+    pub fn at_the_end(&self, package: &PackageResult, words: &Catalogue) -> Agreement {
+        let day = |day: NaiveDate| day.to_string();
+        let decided = |repeat: &Repeat| say::ruler_decided(&repeat.by, day(repeat.on));
+        let aside: Vec<Said> = self
+            .exclusions()
+            .iter()
+            .map(|one| say::ruler_set_aside_by(one.numbers.len() as u64, one.by, day(one.on)))
+            .collect();
+        let (head, mut details) = if self.has_result {
+            let said = agreement(package, words);
+            let mut details = vec![said.detail];
+            if let Event::Repeat(repeat) = self.event {
+                details.push(words.say(&decided(repeat)));
+            }
+            (said.head, details)
+        } else {
+            let first = package.pair.first.and_then(|first| first.comparison);
+            let (head, detail) = match (self.event, first) {
+                (Event::First, Some(first)) => {
+                    let outcome = if first.agrees() { "agree" } else { "disagree" };
+                    let used: Vec<_> = self.usable().collect();
+                    let head = match is_beyond(&used) {
+                        true => say::ruler_no_sign(),
+                        false => say::ruler_first(first.n as u64, outcome),
+                    };
+                    (head, Some(apart(&used, &first, words)))
+                }
+                (Event::Repeat(repeat), _) => (say::ruler_repeat(), Some(decided(repeat))),
+                (Event::Further, _) => (say::ruler_further(), Some(say::ruler_no_reason())),
+                (Event::Again, _) => (say::ruler_again(), None),
+                _ => (say::ruler_first(0_u64, "open"), None),
+            };
+            let detail = detail.map(|said| words.say(&said));
+            (words.say(&head), detail.into_iter().collect())
+        };
+        details.extend(aside.iter().map(|said| words.say(said)));
+        if self.usable().any(|extraction| extraction.record.replaces) {
+            details.push(words.say(&say::ruler_replaces()));
+        }
+        details.retain(|detail| !detail.is_empty());
+        Agreement {
+            head,
+            detail: details.join("; "),
+        }
+    }
+
+    /// Those that count.
+    pub fn usable(&self) -> impl Iterator<Item = &Extraction> {
+        let used = self.extractions.iter();
+        used.filter(|paired| paired.usage == Usage::Used)
+            .map(|paired| &paired.extraction)
+    }
+}
