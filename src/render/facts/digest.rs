@@ -94,6 +94,8 @@ pub struct DigestFacts {
     pub bands_note: String,
     /// What every document says last.
     pub caution: String,
+    /// The programme's address, where a browser could open it.
+    pub site: Option<String>,
     /// The drawings, in the order of their numbers.
     #[serde(skip)]
     pub charts: Vec<Chart>,
@@ -232,6 +234,7 @@ pub fn digest(
         bands_picture,
         bands_note: words::bands(&terms),
         caution: method::caution(config),
+        site: web::home(&config.programme),
         charts,
         date: made_on.unwrap_or_else(|| latest_day(decided)),
         headline,

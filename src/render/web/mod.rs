@@ -58,16 +58,21 @@ fn page(stem: &str) -> String {
     format!("products/{stem}.html")
 }
 
-/// Where the page of a product and round is read, once the pages lie at the programme's address; none where it has none that
-/// a browser could open.
-pub fn address_of(stem: &str, programme: &Programme) -> Option<String> {
+/// The programme's address, under which the pages lie; none where it has none that a browser could open.
+pub fn home(programme: &Programme) -> Option<String> {
     let site = programme.website.as_deref()?.trim().trim_end_matches('/');
     let (scheme, place) = site.split_once("://").unwrap_or(("https", site));
     let host = place.split('/').next().unwrap_or_default();
     let is_host = host.contains('.') && host.split('.').all(|part| !part.is_empty());
     let is_plain = |c: char| c.is_ascii_alphanumeric() || "-._~/:%".contains(c);
     let is_address = matches!(scheme, "https" | "http") && is_host && place.chars().all(is_plain);
-    is_address.then(|| format!("{scheme}://{place}/{}", frame::link(&page(stem))))
+    is_address.then(|| format!("{scheme}://{place}"))
+}
+
+/// Where the page of a product and round is read, once the pages lie at that address.
+pub fn address_of(stem: &str, programme: &Programme) -> Option<String> {
+    let site = home(programme)?;
+    Some(format!("{site}/{}", frame::link(&page(stem))))
 }
 
 /// The site; `view` holds published products alone, and `has_sheet` says whether the PDF of a stem is there.
