@@ -40,25 +40,23 @@ pub fn former(bag: &Path, decide: Decide<'_>) -> BTreeMap<SheetKey, Former> {
 
 impl Former {
     fn of(judged: JudgedProduct) -> Former {
-        let sheet = judged.sheet();
-        let content = serde_json::to_value(&sheet.content);
         Former {
-            sha256: sheet.sha256.clone(),
-            content: content.expect("facts are text, numbers and lists"),
+            sha256: judged.sheet().sha256.clone(),
+            content: content(&judged),
             judged,
         }
     }
 
-    /// What else is not what it was, in words: short facts with their old and new text, then the parts of the sheet that
-    /// read otherwise.
+    /// What else is not what it was, a sentence each: short facts with their new and old text, then the parts of the sheet
+    /// that read otherwise.
     pub fn against(&self, now: &JudgedProduct, config: &Config) -> Vec<String> {
-        let new = Former::of(now.clone());
         let words = &config.words;
         let mut told: Vec<String> = facts(&self.judged.verdict, &now.verdict, words)
             .iter()
             .map(|change| change.said(words))
             .collect();
-        let differs = |part: &str| self.content.get(part) != new.content.get(part);
+        let new = content(now);
+        let differs = |part: &str| self.content.get(part) != new.get(part);
         let (before, after) = (&self.judged.verdict.product, &now.verdict.product);
         let published = now.verdict.issued.last();
         let parts = [
@@ -78,9 +76,19 @@ impl Former {
             ),
         ];
         let parts = parts.iter().filter(|(_, differs)| *differs);
-        told.extend(parts.map(|(part, _)| words.say(&say::amended_part(part))));
+        let parts: Vec<String> = parts
+            .map(|(part, _)| words.say(&say::amended_part(part)))
+            .collect();
+        let named = (!parts.is_empty()).then(|| words.list(&parts));
+        told.extend(named.map(|parts| words.say(&say::amended_parts(parts))));
         told
     }
+}
+
+/// What the sheet says, part by part.
+fn content(judged: &JudgedProduct) -> Value {
+    let content = serde_json::to_value(&judged.sheet().content);
+    content.expect("facts are text, numbers and lists")
 }
 
 /// Short facts of the product and its packages.

@@ -225,7 +225,7 @@ mod tests {
         assert_eq!(amended.reasons, ["reason 2", "reason 3"]);
         assert_eq!(
             amended.changes[1].said(english()),
-            "package B7, result: 18.0 ppm → 23.0 ppm"
+            "Package B7, result: now 23.0 ppm; before 18.0 ppm."
         );
         let [verdict] = told.verdicts.as_slice() else {
             panic!("one verdict: {told:?}")

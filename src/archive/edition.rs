@@ -89,9 +89,9 @@ pub struct Change {
 }
 
 impl Change {
-    /// All of it in one: "verdict: within the limit → over the limit".
+    /// All of it in a sentence: "Verdict: now over the limit; before within the limit."
     pub fn said(&self, words: &Catalogue) -> String {
-        words.say(&say::amended_change(&self.what, &self.old, &self.new))
+        words.say(&say::amended_change(&self.what, &self.new, &self.old))
     }
 }
 
@@ -277,10 +277,10 @@ pub(crate) mod tests {
         assert_eq!(
             told,
             [
-                "verdict: within the limit → over the limit",
-                "package B7, result: 18.2 ppm → 22.4 ppm",
-                "package B7, extractions: 18.25 → 22.44",
-                "label: nothing found → gluten source (malt extract)",
+                "Verdict: now over the limit; before within the limit.",
+                "Package B7, result: now 22.4 ppm; before 18.2 ppm.",
+                "Package B7, extractions: now 22.44; before 18.25.",
+                "Label: now gluten source (malt extract); before nothing found.",
             ]
         );
         assert!(changes(&before, &before, &plain()).is_empty());

@@ -73,16 +73,16 @@ impl Published {
             words,
         };
         let changes = edition::changes(self.products.get(key)?, now?, &print);
-        let told: Vec<String> = changes.iter().map(|change| change.said(words)).collect();
+        let mut told: Vec<String> = changes.iter().map(|change| change.said(words)).collect();
+        if told.is_empty() {
+            told.push(words.say(&say::amended_no_figure()));
+        }
         let former = self.sheets.get(key);
-        let other = former.map_or(Vec::new(), |former| former.against(judged, config));
-        let (figures, others) = (told.join("; "), other.join("; "));
-        let said = match (told.is_empty(), other.is_empty()) {
-            (true, true) => say::amended_no_figure(),
-            (true, false) => say::amended_others(others),
-            (false, true) => say::amended_figures(figures),
-            (false, false) => say::amended_both(figures, others),
-        };
-        Some(words.say(&said))
+        told.extend(
+            former
+                .into_iter()
+                .flat_map(|former| former.against(judged, config)),
+        );
+        Some(told.join(" "))
     }
 }

@@ -4,8 +4,9 @@ use crate::model::guide;
 use crate::pipeline::tables;
 use anyhow::{Result, bail};
 use chrono::{DateTime, NaiveDate};
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 use clap_complete::Shell;
+use std::ffi::OsStr;
 use std::path::{Path, PathBuf};
 
 /// Turns a lab's gluten results into results sheets that can be published.
@@ -21,6 +22,12 @@ pub struct Arguments {
     /// The programme folder, in place of naming it last.
     #[arg(short = 'C', global = true, value_name = "DIR")]
     pub at: Option<PathBuf>,
+}
+
+/// Whether a word is the name of a command.
+pub fn is_command(word: &OsStr) -> bool {
+    let commands = Arguments::command();
+    word == "help" || commands.get_subcommands().any(|one| one.get_name() == word)
 }
 
 const EXAMPLES: &str = "\
@@ -94,6 +101,9 @@ pub enum Command {
         /// Make everything anew, even what has not changed.
         #[arg(long)]
         force: bool,
+        /// Make each sheet in large print as well, beside the other: one column, 14 pt and more.
+        #[arg(long)]
+        large_print: bool,
         /// How the result is printed.
         #[arg(long, value_enum, default_value_t)]
         format: Format,
@@ -258,6 +268,9 @@ pub struct IssueArguments {
     /// Why a sheet is issued again, or before its time; printed on it. For one product: ID=TEXT; may be given several times.
     #[arg(long, value_name = "TEXT")]
     pub reason: Vec<String>,
+    /// Make and archive each sheet in large print as well, beside the other: one column, 14 pt and more.
+    #[arg(long)]
+    pub large_print: bool,
     /// How the result is printed.
     #[arg(long, value_enum, default_value_t)]
     pub format: Format,

@@ -30,6 +30,7 @@ pub fn issue(dir: &Path, what: &IssueArguments, quiet: bool) -> Result<Ending> {
         made_on,
         early: what.early,
         reasons: &what.reason,
+        large_print: what.large_print,
     };
     let issued = issue::issue(decided, &config, &order, &listener)?;
     drop(meter);

@@ -18,6 +18,7 @@ mod status;
 mod understanding;
 mod verify;
 mod watch;
+mod window;
 
 use crate::cli::init::Filling;
 use crate::guard::{self, Fault};
@@ -29,7 +30,8 @@ use crate::pipeline::{self, Lock, lock};
 use anyhow::Result;
 use args::{Arguments, Command};
 use clap::Parser;
-use std::ffi::OsString;
+use std::ffi::{OsStr, OsString};
+use std::io::{self, IsTerminal};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::Duration;
@@ -55,25 +57,42 @@ impl Ending {
 
 /// Does what was typed and gives the exit status: 0, 1, or 2 where nothing was done.
 pub fn main(arguments: impl IntoIterator<Item = OsString>) -> ExitCode {
+    let arguments: Vec<OsString> = arguments.into_iter().collect();
+    pipeline::when_a_template_overruns(|why| {
+        print::say(&format!("galleyproof: {why}"));
+        std::process::exit(2);
+    });
+    let at_terminal = io::stdin().is_terminal() && io::stdout().is_terminal();
+    let start = window::start(&arguments, at_terminal, &args::is_command);
+    if start == window::Start::Command {
+        return ExitCode::from(typed(arguments));
+    }
+    let mut act = |command: &[&OsStr]| {
+        let program = OsString::from("galleyproof");
+        typed(std::iter::once(program).chain(command.iter().map(OsString::from)))
+    };
+    let (mut input, mut output) = (io::stdin().lock(), io::stdout());
+    // A terminal that is gone has nobody to be told.
+    ExitCode::from(window::open(&start, &mut input, &mut output, &mut act).unwrap_or(2))
+}
+
+/// Does one command.
+fn typed(arguments: impl IntoIterator<Item = OsString>) -> u8 {
     let arguments = match Arguments::try_parse_from(arguments) {
         Ok(arguments) => arguments,
         Err(error) => {
             // Help and version come this way too; a closed pipe is no error of ours.
             let _ = error.print();
-            return ExitCode::from(if error.use_stderr() { 2 } else { 0 });
+            return if error.use_stderr() { 2 } else { 0 };
         }
     };
-    pipeline::when_a_template_overruns(|why| {
-        print::say(&format!("galleyproof: {why}"));
-        std::process::exit(2);
-    });
     let ending = guard::unless_faulty(|| dispatch(arguments));
     match ending.unwrap_or_else(|fault| Err(own_fault(&fault))) {
-        Ok(Ending::Well) => ExitCode::SUCCESS,
-        Ok(Ending::LookAtErrors) => ExitCode::from(1),
+        Ok(Ending::Well) => 0,
+        Ok(Ending::LookAtErrors) => 1,
         Err(error) => {
             print::say(&format!("galleyproof: {error:#}"));
-            ExitCode::from(2)
+            2
         }
     }
 }
@@ -124,6 +143,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
             only,
             date,
             force,
+            large_print,
             format,
         } => run::run(
             &folder.named(at)?,
@@ -132,6 +152,7 @@ fn dispatch(arguments: Arguments) -> Result<Ending> {
                 only,
                 date: date.given()?,
                 force,
+                large_print,
                 format,
                 quiet,
             },

@@ -3,11 +3,9 @@
 use crate::cli::print;
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
-use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::problem::Severity;
 use crate::model::rule::Rule;
-use crate::model::verdict::{Grade, Verdict};
 use crate::pipeline::states;
 use std::fmt::Write;
 
@@ -36,34 +34,18 @@ pub fn text(decided: &Decided, config: &Config) -> String {
             .iter()
             .map(|package| result_words(&package.result));
         let found: Vec<String> = found.collect();
-        let label = label_words(judged.verdict.label.finding);
+        let [amount, label] = states::judgements(judged);
         let state = states::standing(judged);
         writeln!(
             text,
-            "  {:<width$}  {:<12}  {}{}{}\n      {state}",
+            "  {:<width$}  {amount:<18}  {label:<28}  {}\n      {state}",
             cut(&name(judged), width),
-            verdict_words(judged.verdict.verdict),
             found.join(", "),
-            own_limit(judged, config),
-            label
-                .map(|label| format!("   [label: {label}]"))
-                .unwrap_or_default()
         )
         .expect("a string takes all");
     }
     text.push_str(&counts(decided));
     text
-}
-
-/// The limit of a claim that is not held against the one in the head line.
-fn own_limit(judged: &JudgedProduct, config: &Config) -> String {
-    let claim = &judged.verdict.claim;
-    match claim.limit {
-        Some(own) if own != config.rule.limit => {
-            format!("   [its claim’s limit: {} ppm]", own.ppm.0)
-        }
-        _ => String::new(),
-    }
 }
 
 fn name(judged: &JudgedProduct) -> String {
@@ -88,15 +70,6 @@ fn cut(text: &str, width: usize) -> String {
         .collect()
 }
 
-fn verdict_words(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::OverLimit => "OVER LIMIT",
-        Verdict::WithinLimit(Grade::BelowQuantification) => "within, none",
-        Verdict::WithinLimit(Grade::Quantified) => "within",
-        Verdict::NoVerdict => "no verdict",
-    }
-}
-
 /// A result on the screen: figures as they stand, since a terminal is no publication.
 fn result_words(result: &ResultKind) -> String {
     match *result {
@@ -107,15 +80,6 @@ fn result_words(result: &ResultKind) -> String {
             None => format!(">{}", range.lower.0),
         },
         ResultKind::None => "none".to_owned(),
-    }
-}
-
-fn label_words(finding: LabelFinding) -> Option<&'static str> {
-    match finding {
-        LabelFinding::GlutenSource => Some("names a gluten source"),
-        LabelFinding::UnverifiedOats => Some("unverified oats"),
-        LabelFinding::NeedsReview => Some("needs review"),
-        LabelFinding::None | LabelFinding::NoIngredients => None,
     }
 }
 

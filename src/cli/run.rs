@@ -21,6 +21,8 @@ pub struct Wanted {
     pub date: Option<NaiveDate>,
     /// Make everything anew.
     pub force: bool,
+    /// Make the sheets in large print as well.
+    pub large_print: bool,
     /// How the result is printed.
     pub format: Format,
     /// Say nothing but the result and errors.
@@ -47,6 +49,7 @@ pub fn run(dir: &Path, wanted: &Wanted) -> Result<Ending> {
         made_on: wanted.date,
         only: &wanted.only,
         force: wanted.force,
+        large_print: wanted.large_print,
     };
     let made = pipeline::make(&decided, &config, &request, &out, &listener)?;
     drop(meter);

@@ -9,6 +9,7 @@ use crate::model::extraction::AssayKind;
 use crate::model::language::Language;
 use crate::model::ppm::Ppm;
 use crate::model::rule::{Decision, Limit, Regime, Rule};
+use crate::words::{Catalogue, say};
 use std::path::Path;
 use toml::de::DeTable;
 
@@ -35,7 +36,8 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     let publishing = publishing(&by_publishing, &mut faults);
     let testing = testing(&by_testing, &mut faults);
     let rule = rule(&by_rule, testing.lod, &mut faults);
-    let lab = lab(&by_lab, &mut faults);
+    let words = super::words::built_in(programme.language);
+    let lab = lab(&by_lab, &words, &mut faults);
     let planning = planning::read(&by_planning, &mut faults);
     let data = Data {
         csv: by_data
@@ -50,7 +52,6 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     if !faults.is_empty() {
         return Err(faults);
     }
-    let words = super::words::built_in(programme.language);
     Ok(Config {
         root: root.to_owned(),
         programme,
@@ -104,6 +105,7 @@ fn programme(section: &Section, publishing: &Section, faults: &mut Faults) -> Pr
         email: section.mail_address("email", faults),
         address: section.text("address", faults),
         website: section.text("website", faults),
+        site: site(section, faults),
         director: section.text("director", faults),
         regulator: section.text("regulator", faults),
         corrections: section.text("corrections", faults),
@@ -118,6 +120,20 @@ fn programme(section: &Section, publishing: &Section, faults: &mut Faults) -> Pr
             .word("language", Language::ALL, faults)
             .unwrap_or_default(),
     }
+}
+
+/// The address of the web pages, without a stroke at its end.
+fn site(section: &Section, faults: &mut Faults) -> Option<String> {
+    let written = section.text("site", faults)?;
+    let is_address = ["https://", "http://"].iter().any(|scheme| {
+        let rest = written.strip_prefix(scheme);
+        rest.is_some_and(|rest| !rest.is_empty() && !rest.contains(char::is_whitespace))
+    });
+    if !is_address {
+        section.fault("site", "an address that begins with https://", faults);
+        return None;
+    }
+    Some(written.trim_end_matches('/').to_owned())
 }
 
 /// A number of days, in whichever of the sections it stands.
@@ -146,7 +162,7 @@ fn publishing(section: &Section, faults: &mut Faults) -> Publishing {
     }
 }
 
-fn lab(section: &Section, faults: &mut Faults) -> Lab {
+fn lab(section: &Section, words: &Catalogue, faults: &mut Faults) -> Lab {
     let kinds = [
         (AssayKind::Sandwich, "sandwich"),
         (AssayKind::Competitive, "competitive"),
@@ -154,7 +170,7 @@ fn lab(section: &Section, faults: &mut Faults) -> Lab {
     Lab {
         name: section
             .text("name", faults)
-            .unwrap_or_else(|| "the laboratory".to_owned()),
+            .unwrap_or_else(|| words.say(&say::lab_unnamed())),
         email: section.mail_address("email", faults),
         address: section.text("address", faults),
         assay: section

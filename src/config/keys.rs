@@ -10,6 +10,7 @@ pub const KEYS: &[(&str, &[&str])] = &[
             "email",
             "address",
             "website",
+            "site",
             "director",
             "regulator",
             "corrections",

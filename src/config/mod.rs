@@ -76,6 +76,8 @@ pub struct Programme {
     pub address: Option<String>,
     /// As printed.
     pub website: Option<String>,
+    /// The address at which the folder `web` stands, for links and QR codes: `https://example.org/results`.
+    pub site: Option<String>,
     /// Who signs.
     pub director: Option<String>,
     /// Whose word goes before ours.

@@ -88,7 +88,7 @@ pub fn judge(
     plausibility::claims(&verdicts, problems);
     let statistics = statistics::summarise(&verdicts, config);
     let of_products = statistics::of_products(&verdicts, config);
-    let earlier: Vec<_> = verdicts
+    let before: Vec<_> = verdicts
         .iter()
         .map(|verdict| verdicts::earlier(verdict, &verdicts))
         .collect();
@@ -100,12 +100,15 @@ pub fn judge(
     let products = verdicts
         .into_iter()
         .zip(of_products)
-        .zip(earlier)
-        .map(|((verdict, statistics), earlier)| JudgedProduct {
+        .zip(before)
+        .map(|((verdict, statistics), before)| JudgedProduct {
             statistics,
             follow_up: followups::state(&verdict, config.programme.reply_days, as_of),
             cautions: method_notes(&verdict),
-            earlier,
+            before: before.clone(),
+            earlier: before,
+            later: Vec::new(),
+            next_round: verdicts::next_round(&verdict, registers),
             publication: publication::publication(&verdict, &circumstances, false),
             // What is printed is known later.
             publication_said: String::new(),

@@ -48,7 +48,13 @@ pub struct JudgedProduct {
     /// What to bear in mind about the assay and this food; nothing of it decides.
     pub cautions: Vec<Caution>,
     /// The rounds in which the product was tested before, the latest first.
-    pub earlier: Vec<EarlierRound>,
+    pub before: Vec<OtherRound>,
+    /// Those of them that its sheet names.
+    pub earlier: Vec<OtherRound>,
+    /// The published rounds in which it was tested since, and which name this one; the earliest first.
+    pub later: Vec<OtherRound>,
+    /// The next round of which packages are on record.
+    pub next_round: Option<String>,
     /// Certificates and photographs in the inbox that bear on it.
     pub exhibits: Vec<Exhibit>,
     /// Whether its sheet may be published.
@@ -70,9 +76,9 @@ impl JudgedProduct {
     }
 }
 
-/// What an earlier round of a product came to.
+/// What another round of a product came to.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct EarlierRound {
+pub struct OtherRound {
     /// The round of testing.
     pub round: String,
     /// What its packages said.

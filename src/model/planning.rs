@@ -190,8 +190,8 @@ pub struct RoundCosts {
     pub lab: Option<f64>,
     /// Sending them; none where the settings have no price.
     pub shipping: Option<f64>,
-    /// All that is known, together.
-    pub total: f64,
+    /// All that is known, together; none where nothing is.
+    pub total: Option<f64>,
 }
 
 /// Another way to test the same products.

@@ -64,6 +64,8 @@ pub struct Product {
     pub barcode: Option<String>,
     /// As printed: "450 g".
     pub net_content: Option<String>,
+    /// A portion as the package gives it, in grams.
+    pub serving_g: Option<f64>,
     /// Where the register says so.
     pub place: Place,
 }

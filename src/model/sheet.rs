@@ -39,6 +39,14 @@ pub struct SheetContent {
     pub label: LabelFacts,
     /// What passed between the programme and the maker.
     pub correspondence: Vec<String>,
+    /// What happened on which day, from the shop to the maker's answer.
+    pub story: Vec<StoryLine>,
+    /// What so few packages can say of all of them, as a picture; none where they say nothing.
+    pub shares: Option<SharesPicture>,
+    /// What the result means in a portion; none where the register has no portion, or the result no figure.
+    pub portion: Option<PortionPicture>,
+    /// One package's result worked out, so that anybody can do so again.
+    pub sum: Option<String>,
     /// How was tested and decided.
     pub method: Vec<String>,
     /// Which report and which file each of the numbers comes from.
@@ -104,9 +112,84 @@ pub struct VerdictFacts {
     pub sentence: String,
 }
 
+/// What a label comes to, in the few words that stand beside the verdict wherever that stands.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct LabelJudged {
+    /// The ink of its block.
+    pub state: LabelState,
+    /// `Label names barley malt extract`.
+    pub words: String,
+    /// The line below it: `The rule doesn’t allow it, whatever the test found.`
+    pub why: String,
+}
+
+/// The ink of a label's block: its frame is double, so that it is taken for no result of a test.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum LabelState {
+    /// Heavy: an ingredient is against the rule.
+    Against,
+    /// Dashes: something is open, or nobody has read it.
+    Open,
+    /// Thin: it was read, and nothing was found.
+    Clear,
+}
+
+/// A line of what happened on which day.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct StoryLine {
+    /// `Bought`, `Sent to the lab`.
+    pub what: String,
+    /// The day, or that none is on record, and what belongs to it.
+    pub when: String,
+}
+
+/// A hundred packages for each of several numbers that might be tested.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SharesPicture {
+    /// Those that were tested come first, larger than the others.
+    pub strips: Vec<Strip>,
+    /// What the marks mean.
+    pub key: String,
+    /// The picture in words.
+    pub alt: String,
+}
+
+/// A hundred packages.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Strip {
+    /// How many were tested, and what that leaves open.
+    pub said: String,
+    /// Of the hundred, so many at least are over the limit.
+    pub at_least: u64,
+    /// Of the hundred, so many at most can be.
+    pub at_most: u64,
+}
+
+/// Gluten in a portion as equal squares, beside the same portion of a food at the limit.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct PortionPicture {
+    /// What it comes to, in words.
+    pub said: String,
+    /// Squares of this food; the last may be a part of one.
+    pub squares: f64,
+    /// Whether that is only an upper end: then they are drawn open.
+    pub at_most: bool,
+    /// Squares of the same portion at the limit.
+    pub at_limit: f64,
+    /// What stands beside the squares of the food.
+    pub own: String,
+    /// What stands beside those at the limit.
+    pub limit: String,
+    /// The picture in words.
+    pub alt: String,
+}
+
 /// The label.
 #[derive(Clone, Debug, Serialize)]
 pub struct LabelFacts {
+    /// What it comes to, beside the verdict.
+    pub judged: LabelJudged,
     /// The ingredient statement as printed, with the terms marked; empty where there is none.
     pub statement: Vec<Piece>,
     /// Its length, which decides how densely the page is set.

@@ -17,6 +17,8 @@ pub struct ProductStatistics {
     pub undecided: u64,
     /// One-sided 95 % upper bound of the share over the limit (exact binomial), with every undecided package over it.
     pub one_sided_upper: Option<f64>,
+    /// The same bound for more packages than were tested, had none of them been over: what more of them would show.
+    pub if_none_of_more: Vec<NoneOver>,
     /// The chance that at least one of so many sound packages is found to disagree.
     pub false_alarm: f64,
     /// Packages whose figure decides, and how likely their true content is on the other side of the limit; simple
@@ -50,6 +52,15 @@ impl CloseBand {
             to: self.to.max(other.to),
         }
     }
+}
+
+/// What it shows that none of so many packages is over the limit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct NoneOver {
+    /// How many.
+    pub packages: u64,
+    /// One-sided 95 % upper bound of the share over the limit: 1 - 0.05^(1/n).
+    pub upper: f64,
 }
 
 /// How likely a package's true content is on the other side of the limit than its result.

@@ -12,6 +12,7 @@ use crate::gather::{exhibits, inbox};
 use crate::model::decided::Decided;
 use crate::pipeline::making::{self, Prepared, Wanted};
 use crate::pipeline::states;
+use crate::render::facts::carried;
 use crate::render::numbers;
 use crate::save::alone;
 use anyhow::{Result, bail};
@@ -56,12 +57,17 @@ fn add_public(
     for judged in &view.products {
         let path = format!("sheets/{}.pdf", judged.verdict.stem());
         bag.add(&format!("public/{path}"), &prepared.staging.read(&path)?)?;
+        let large = carried::large_print_path(&judged.verdict);
+        if prepared.staging.paths().contains(&large) {
+            bag.add(&format!("public/{large}"), &prepared.staging.read(&large)?)?;
+        }
     }
     let folder = alone::scratch()?;
     let wanted = Wanted {
         made_on: Some(on),
         only: &[],
         force: true,
+        large_print: false,
     };
     let made = making::prepare_for_anyone(&view, config, &wanted, folder.path())?;
     if let Some(failure) = made.failures.first() {

@@ -39,6 +39,8 @@ pub struct Order<'a> {
     pub made_on: Option<NaiveDate>,
     /// Why; needed from the second revision of a sheet on, and with `early`.
     pub reasons: &'a [String],
+    /// Make and archive the sheets in large print as well.
+    pub large_print: bool,
 }
 
 /// What was issued.
@@ -99,6 +101,7 @@ pub fn issue(
         made_on: order.made_on,
         only: &[],
         force: false,
+        large_print: order.large_print,
     };
     let out = config.root.join("out");
     let prepared = prepare(&decided, config, &wanted, &out, listener)?;

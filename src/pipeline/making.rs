@@ -5,7 +5,8 @@
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
-use crate::model::publication::{Audience, Correction};
+use crate::model::publication::Correction;
+use crate::pipeline::texts::texts;
 use crate::pipeline::{Listener, Progress, lab_names, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
@@ -13,7 +14,6 @@ use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
 use crate::save::drafts::{self, Corrected, Question, Wording};
 use crate::save::mail::Enclosed;
 use crate::save::out::{Outcome, Staging};
-use crate::save::{diary, report, results, tables};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use rayon::prelude::*;
@@ -31,6 +31,8 @@ pub struct Wanted<'a> {
     pub only: &'a [String],
     /// Make anew even what has not changed.
     pub force: bool,
+    /// Make each sheet in large print as well.
+    pub large_print: bool,
 }
 
 /// What was made.
@@ -90,7 +92,7 @@ pub fn prepare(
         true => None,
         false => Some(facts::digest::digest(&reported, config, run.made_on())?),
     };
-    let mut tasks: Vec<Task<'_>> = products_papers(&products)
+    let mut tasks: Vec<Task<'_>> = products_papers(&products, wanted.large_print)
         .into_iter()
         .map(Task::Typeset)
         .collect();
@@ -191,6 +193,7 @@ enum Paper<'a> {
     Summary(&'a Decided),
     Digest(&'a DigestFacts),
     Sheet(&'a JudgedProduct),
+    LargePrint(&'a JudgedProduct),
     Notice(&'a JudgedProduct),
     Query {
         lab: String,
@@ -201,14 +204,17 @@ enum Paper<'a> {
     },
 }
 
-fn products_papers<'a>(products: &[&'a JudgedProduct]) -> Vec<Paper<'a>> {
+fn products_papers<'a>(products: &[&'a JudgedProduct], large_print: bool) -> Vec<Paper<'a>> {
     let reported = products
         .iter()
         .filter(|judged| judged.publication.is_reported());
     let papers = reported.flat_map(|judged| {
         let is_owed = judged.verdict.notify_maker || judged.publication.correction.is_some();
         let notice = is_owed.then_some(Paper::Notice(judged));
-        std::iter::once(Paper::Sheet(judged)).chain(notice)
+        let large = large_print.then_some(Paper::LargePrint(judged));
+        std::iter::once(Paper::Sheet(judged))
+            .chain(large)
+            .chain(notice)
     });
     papers.collect()
 }
@@ -254,6 +260,10 @@ impl Run<'_> {
                 let facts = facts::sheet::facts(judged, config, made_on);
                 facts::carried::outline(judged, &facts, config)
             }
+            Paper::LargePrint(judged) => {
+                let facts = facts::sheet::facts(judged, config, made_on);
+                facts::carried::large_print(judged, &facts)
+            }
             Paper::Notice(judged) => match judged.publication.correction {
                 Some(correction) => {
                     let facts = facts::correction::facts(judged, correction, config, made_on);
@@ -284,7 +294,7 @@ impl Run<'_> {
     fn complete(&self, job: &mut Job, paper: &Paper<'_>) -> Result<()> {
         match paper {
             Paper::Sheet(judged) => facts::carried::complete(job, judged, self.config),
-            Paper::Summary(_) | Paper::Digest(_) | Paper::Notice(_) | Paper::Query { .. } => Ok(()),
+            _ => Ok(()),
         }
     }
 
@@ -365,7 +375,9 @@ impl Run<'_> {
             return Ok(None);
         }
         match newsletter::files(digest, &self.engine) {
-            Ok(files) => {
+            Ok(mut files) => {
+                let (about, day) = (&digest.subject, digest.date);
+                files.push(drafts::newsletter(&files, about, day, self.config));
                 for file in files {
                     self.staging
                         .put(&file.path, &file.bytes, Some(key.clone()))?;
@@ -390,7 +402,7 @@ impl Run<'_> {
                     format!("sheets/{}.pdf", judged.verdict.stem()),
                 ],
                 Paper::Query { .. } => vec![self.outline(paper)?.path],
-                Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => return Ok(()),
+                _ => return Ok(()),
             };
             if letters.iter().any(|path| failed.contains(path.as_str())) {
                 return Ok(());
@@ -426,7 +438,14 @@ impl Run<'_> {
                 let questions: Vec<Question> = rows.iter().map(question).collect();
                 let latest = decided.statistics.days.map(|(_, last)| last);
                 let date = self.made_on().or(latest);
-                drafts::to_lab(&stem, lab, &questions, self.config, date, wording, enclosed)
+                let query = drafts::Query {
+                    stem: &stem,
+                    number: &facts::query::number(rows, self.config),
+                    lab,
+                    email: facts::query::email(lab, &self.config.lab),
+                    questions: &questions,
+                };
+                drafts::to_lab(&query, self.config, date, wording, enclosed)
             }
             Paper::Notice(judged) => match judged.publication.correction {
                 Some(correction) => {
@@ -439,9 +458,7 @@ impl Run<'_> {
                     drafts::to_maker(judged, self.config, made_on, &over, wording, enclosed)
                 }
             },
-            Paper::Summary(_) | Paper::Digest(_) | Paper::Sheet(_) => {
-                unreachable!("only letters are mailed")
-            }
+            _ => unreachable!("only letters are mailed"),
         }
     }
 }
@@ -469,21 +486,4 @@ fn question(row: &QueryRow) -> Question {
         asked: row.ask.clone(),
         reported: row.reported,
     }
-}
-
-/// The files that need no typesetting.
-fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
-    let mut texts = vec![Document::text(
-        "data/results.json",
-        results::json(decided, config),
-    )];
-    if decided.audience == Audience::Programme {
-        texts.push(Document::text(
-            "inbox-report.txt",
-            report::text(decided, &config.words),
-        ));
-        texts.push(Document::text("diary.ics", diary::text(decided, config)));
-    }
-    texts.extend(tables::documents(decided, config));
-    texts
 }

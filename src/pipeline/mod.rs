@@ -6,6 +6,9 @@
 /// Documents are made beside their place, then moved in.
 mod making;
 
+/// Of which some need no typesetting.
+mod texts;
+
 /// Publishing: numbers, revisions, the archive.
 pub mod issue;
 

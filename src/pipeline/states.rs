@@ -5,13 +5,14 @@
 
 use crate::config::Config;
 use crate::judge::{self, publication};
-use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::decided::{Decided, JudgedProduct, OtherRound};
 use crate::model::problem::Problems;
 use crate::model::publication::{Audience, PublicationState, UnderRevision};
 use crate::model::registers::{IssuedRevision, Registers};
 use crate::model::verdict::ProductVerdict;
 use crate::render::facts::sheet;
 use crate::render::words;
+use crate::words::english;
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
@@ -44,20 +45,26 @@ pub fn note_issuing(
         let judged = &mut decided.products[index];
         let own = key(&judged.verdict);
         let since = first_issued.get(&own);
-        judged.earlier.retain(|round| {
-            let earlier = (own.0.clone(), round.round.clone());
-            // What was issued after this sheet was is no part of what this sheet says.
-            since.is_none_or(|since| {
-                let was_there = first_issued
-                    .get(&earlier)
-                    .is_some_and(|first| first < since);
-                was_there && published.contains(&earlier)
-            })
-        });
-        let said = sheet::sheet(judged, config);
-        let last = judged.verdict.issued.last();
+        let of = |round: &OtherRound| (own.0.clone(), round.round.clone());
+        // What was issued after this sheet was is no part of what this sheet says.
+        let was_there = |round: &&OtherRound| {
+            let first = first_issued.get(&of(round));
+            since.is_none_or(|since| first.is_some_and(|first| first < since))
+        };
+        judged.earlier = judged.before.iter().filter(was_there).cloned().collect();
+        let mut said = sheet::sheet(judged, config);
+        let issued = judged.verdict.issued.last();
+        let issued = issued.map(|last| last.content_sha256.clone());
+        // An earlier round may be under revision. Where this sheet still says of it what was published, it stands; else it
+        // is silent on that round, until the revision is published.
+        let reads_otherwise = issued.as_ref().is_some_and(|issued| *issued != said.sha256);
+        let is_open = |round: &OtherRound| !published.contains(&of(round));
+        if reads_otherwise && judged.earlier.iter().any(is_open) {
+            judged.earlier.retain(|round| !is_open(round));
+            said = sheet::sheet(judged, config);
+        }
         let as_issued =
-            last.is_some_and(|last| last.content_sha256 == said.sha256 || issuing.contains(&own));
+            issued.is_some_and(|issued| issued == said.sha256 || issuing.contains(&own));
         judged.sheet = Some(Arc::new(said));
         judged.publication = publication::publication(&judged.verdict, &circumstances, as_issued);
         judged.publication_said = words::publication::why(&judged.publication);
@@ -65,11 +72,45 @@ pub fn note_issuing(
             published.insert(own);
         }
     }
+    note_later(&mut decided.products);
+}
+
+/// Notes with each round the published ones that name it. That stands beside what the sheet says, so that a retest is no
+/// revision of it.
+fn note_later(products: &mut [JudgedProduct]) {
+    let mut later: BTreeMap<Key, Vec<OtherRound>> = BTreeMap::new();
+    for index in oldest_first(products) {
+        let judged = &products[index];
+        let named = judged
+            .earlier
+            .iter()
+            .filter(|_| judged.publication.is_public());
+        for round in named {
+            let earlier = (
+                judged.verdict.product.product_id.clone(),
+                round.round.clone(),
+            );
+            let own = judge::verdicts::as_other(&judged.verdict);
+            later.entry(earlier).or_default().push(own);
+        }
+    }
+    for judged in products {
+        judged.later = later.remove(&key(&judged.verdict)).unwrap_or_default();
+    }
 }
 
 /// State, day and reason of a sheet, in the words of `check`, `run`, `status` and `issue`.
 pub fn standing(judged: &JudgedProduct) -> String {
     words::publication::standing(&judged.publication)
+}
+
+/// The two judgements of a product, what was measured and what its label says, in the words of `check`, `run` and `status`.
+pub fn judgements(judged: &JudgedProduct) -> [String; 2] {
+    let (verdict, english) = (&judged.verdict, english());
+    [
+        words::verdict::headline(verdict.verdict, verdict.rule, english),
+        words::label::judged(verdict, english).words,
+    ]
 }
 
 /// What anyone may see: what was issued and still reads as it did, counted and summed up by itself.

@@ -284,15 +284,15 @@ pub fn pages(engine: &Engine, job: &Job) -> Result<PagedDocument, Vec<Fault>> {
     lay_out(engine, job).map(|(_, document)| document)
 }
 
-/// Documents of these templates have one page nearly always. They are set for that first, without counting pages and
+/// Documents of this template have one page nearly always. They are set for that first, without counting pages and
 /// without what lets columns break, which costs an eighth less; those that do need more are set again.
-const ONE_PAGE: [&str; 2] = ["sheet.typ", "notice.typ"];
+const ONE_PAGE: &str = "sheet.typ";
 
 fn lay_out<'a>(
     engine: &'a Engine,
     job: &'a Job,
 ) -> Result<(JobWorld<'a>, PagedDocument), Vec<Fault>> {
-    if ONE_PAGE.contains(&job.template) {
+    if job.template == ONE_PAGE {
         let (world, document) = lay_out_as(engine, job, true)?;
         if document.pages().len() == 1 {
             return Ok((world, document));

@@ -37,6 +37,7 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "report-templates",
     "style.typ",
     "sheet.typ",
+    "sheet-large.typ",
     "summary.typ",
     "digest.typ",
     "digest.html",

@@ -1,15 +1,15 @@
 //! Products as lists show them: with their packages' results, their standing and their follow-up.
 
 use crate::model::decided::JudgedProduct;
-use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::PairState;
 use crate::model::rule::{Limit, Rule};
+use crate::model::sheet::LabelJudged;
 use crate::model::verdict::Verdict;
 use crate::render::numbers;
 use crate::render::terms::Terms;
-use crate::render::words::breakable;
 use crate::render::words::correspondence::{self, Standing as FollowUp};
+use crate::render::words::{breakable, label};
 use crate::words::{Catalogue, reasons, say, side};
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
@@ -34,14 +34,14 @@ pub struct Line {
     pub name: String,
     /// "over", "within" or "none".
     pub state: &'static str,
-    /// "At or above", "Below", "No verdict".
+    /// "At or above 20 ppm", "Below 20 ppm", "No verdict", of its claim's own limit.
     pub verdict: String,
     /// Its packages' results, by package code.
     pub results: Vec<Cell>,
     /// Whether a test of one of its packages was repeated.
     pub repeated: bool,
-    /// Whether its label names an ingredient that the rule does not allow.
-    pub against_rule: bool,
+    /// What its label comes to: it stands beside the verdict.
+    pub label: LabelJudged,
     /// Why, in words.
     pub reasons: Vec<String>,
     /// Where it stands with the maker.
@@ -66,11 +66,7 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
         Verdict::WithinLimit(_) => "within",
         Verdict::NoVerdict => "none",
     };
-    // Where claims have different limits, each product is said to be above or below its own.
-    let said = match terms.mixed {
-        true => of_its_limit(verdict.verdict, &verdict.rule, words),
-        false => words.say(&say::list_verdict(state, side(terms.rule))),
-    };
+    let label = label::judged(verdict, words);
     Line {
         number: breakable(&verdict.product.product_id, 11),
         brand: verdict
@@ -80,7 +76,7 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .map(|brand| breakable(brand, 18)),
         name: breakable(&name(product, words), 18),
         state,
-        verdict: said,
+        verdict: of_its_limit(verdict.verdict, &verdict.rule, words),
         results: verdict
             .packages
             .iter()
@@ -90,7 +86,10 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .packages
             .iter()
             .any(|package| package.pair.extractions.len() > 2),
-        against_rule: verdict.label.finding == LabelFinding::GlutenSource,
+        label: LabelJudged {
+            words: breakable(&label.words, 20),
+            ..label
+        },
         reasons: reasons(&verdict.reasons, &verdict.rule, words)
             .iter()
             .map(|reason| breakable(reason, 22))

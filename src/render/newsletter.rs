@@ -1,6 +1,7 @@
 //! The newsletter beside its PDF: a page for mail programs, plain text, and the charts as files of their own.
 //!
-//! The page is one file: its pictures are inside it. Its templates are `digest.html` and `digest.txt`.
+//! The page is one file without pictures, as mail programs show it: figures and bars stand in its cells. Its templates are
+//! `digest.html` and `digest.txt`; both go into the mail that `save` puts together.
 
 use crate::model::document::Document;
 use crate::render::charts::Chart;
@@ -15,26 +16,27 @@ use std::collections::BTreeMap;
 /// Pixels of a picture in a point of the page: 1,233 across, sharp on any screen.
 const PIXELS_A_POINT: f64 = 2.5;
 
-/// The paths of all files of the newsletter apart from its PDF.
+/// Letters in a line of plain text: what every mail program shows without breaking it anew.
+const COLUMNS: usize = 72;
+
+/// The paths of all files of the newsletter apart from its PDF, with that of the mail.
 pub fn paths(facts: &DigestFacts) -> Vec<String> {
     let charts = facts
         .charts
         .iter()
         .flat_map(|chart| ["png", "svg"].map(|ending| format!("{}.{ending}", chart.name)));
-    let names = charts.chain(["digest.html".to_owned(), "digest.txt".to_owned()]);
-    names.map(|name| path(&name)).collect()
+    let texts = ["digest.html", "digest.txt", "digest.eml"].map(str::to_owned);
+    charts.chain(texts).map(|name| path(&name)).collect()
 }
 
-/// All files of the newsletter apart from its PDF.
+/// All files of the newsletter apart from its PDF and the mail.
 ///
 /// # Errors
 /// Where a template has a mistake: the file that is missing and what is wrong.
 pub fn files(facts: &DigestFacts, engine: &Engine) -> Result<Vec<Document>, Failure> {
-    let mut files = vec![text(facts, engine)?];
-    let mut pictures = BTreeMap::new();
+    let mut files = vec![text(facts, engine)?, html(facts, engine)?];
     for chart in &facts.charts {
         let png = picture(chart, facts, engine)?;
-        pictures.insert(chart.name.clone(), Value::from_safe_string(data_uri(&png)));
         files.push(Document {
             path: path(&format!("{}.png", chart.name)),
             bytes: png,
@@ -44,37 +46,50 @@ pub fn files(facts: &DigestFacts, engine: &Engine) -> Result<Vec<Document>, Fail
             chart.svg.clone(),
         ));
     }
-    files.push(html(facts, pictures, engine)?);
     files.sort_by(|a, b| a.path.cmp(&b.path));
     Ok(files)
 }
 
-/// The newsletter as plain text.
+/// The newsletter as plain text, in lines of at most [`COLUMNS`] letters.
 ///
 /// # Errors
 /// Where the template has a mistake.
 pub fn text(facts: &DigestFacts, engine: &Engine) -> Result<Document, Failure> {
-    render(
-        "digest.txt",
-        minijinja::context! { facts => facts_of(facts) },
-        engine,
-    )
+    let name = "digest.txt";
+    let text = render(name, facts, engine)?;
+    Ok(Document::text(path(name), wrapped(&text, COLUMNS)))
 }
 
-/// The newsletter as one page for mail programs; `pictures` has a data URI by a chart's name.
+/// The newsletter as one page for mail programs.
 ///
 /// # Errors
 /// Where the template has a mistake.
-pub fn html(
-    facts: &DigestFacts,
-    pictures: BTreeMap<String, Value>,
-    engine: &Engine,
-) -> Result<Document, Failure> {
-    render(
-        "digest.html",
-        minijinja::context! { facts => facts_of(facts), images => pictures },
-        engine,
-    )
+pub fn html(facts: &DigestFacts, engine: &Engine) -> Result<Document, Failure> {
+    let name = "digest.html";
+    Ok(Document::text(path(name), render(name, facts, engine)?))
+}
+
+/// Lines broken at spaces, so that none is longer than `columns` letters, but for a word that is. What belongs to a line
+/// keeps its indent.
+fn wrapped(text: &str, columns: usize) -> String {
+    let mut out = String::with_capacity(text.len() + text.len() / 40);
+    for line in text.lines() {
+        let rest = line.trim_start_matches(' ');
+        let indent = &line[..line.len() - rest.len()];
+        let mut used = 0;
+        for word in rest.split(' ').filter(|word| !word.is_empty()) {
+            let letters = word.chars().count();
+            if used > 0 && used + 1 + letters > columns {
+                out.push('\n');
+                used = 0;
+            }
+            out.push_str(if used == 0 { indent } else { " " });
+            used += letters + if used == 0 { indent.len() } else { 1 };
+            out.push_str(word);
+        }
+        out.push('\n');
+    }
+    out
 }
 
 /// The facts as a template sees them: the same JSON that the PDF's template gets.
@@ -111,7 +126,7 @@ fn path(name: &str) -> String {
     format!("newsletter/{name}")
 }
 
-fn render(name: &'static str, context: Value, engine: &Engine) -> Result<Document, Failure> {
+fn render(name: &'static str, facts: &DigestFacts, engine: &Engine) -> Result<String, Failure> {
     let fail = |error: &Error| failure(name, path(name), error);
     let template = engine
         .assets
@@ -136,9 +151,10 @@ fn render(name: &'static str, context: Value, engine: &Engine) -> Result<Documen
     let template = environment
         .get_template(name)
         .map_err(|error| fail(&error))?;
+    let context = minijinja::context! { facts => facts_of(facts) };
     let text = template.render(context).map_err(|error| fail(&error))?;
     // Places to break long words serve narrow columns of paper; here they would spoil searching and copying.
-    Ok(Document::text(path(name), text.replace('\u{200b}', "")))
+    Ok(text.replace('\u{200b}', ""))
 }
 
 /// A line that holds a statement alone leaves nothing behind, so that templates can be indented as code is.
@@ -183,45 +199,21 @@ fn picture(chart: &Chart, facts: &DigestFacts, engine: &Engine) -> Result<Vec<u8
     })
 }
 
-fn data_uri(png: &[u8]) -> String {
-    format!("data:image/png;base64,{}", base64(png))
-}
-
-/// Base 64 with padding (RFC 4648, section 4).
-fn base64(bytes: &[u8]) -> String {
-    const ALPHABET: &[u8; 64] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-    let mut text = String::with_capacity(bytes.len().div_ceil(3) * 4);
-    for group in bytes.chunks(3) {
-        let bits = group
-            .iter()
-            .fold(0u32, |bits, byte| bits << 8 | u32::from(*byte))
-            << (8 * (3 - group.len()));
-        for place in 0..4 {
-            let letter = ALPHABET[(bits >> (18 - 6 * place) & 63) as usize];
-            text.push(if place <= group.len() {
-                char::from(letter)
-            } else {
-                '='
-            });
-        }
-    }
-    text
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn base_64_is_that_of_the_standard() {
-        // The test vectors of RFC 4648, section 10.
-        let coded =
-            ["", "f", "fo", "foo", "foob", "fooba", "foobar"].map(|plain| base64(plain.as_bytes()));
+    fn lines_are_broken_at_spaces_and_keep_their_indent() {
+        assert_eq!(wrapped("a bb ccc dddd\n", 8), "a bb ccc\ndddd\n");
         assert_eq!(
-            coded,
-            [
-                "", "Zg==", "Zm8=", "Zm9v", "Zm9vYg==", "Zm9vYmE=", "Zm9vYmFy"
-            ]
+            wrapped("  a bb ccc dddd\n\nx\n", 8),
+            "  a bb\n  ccc\n  dddd\n\nx\n"
+        );
+        assert_eq!(wrapped("a 12\u{a0}ppm äöü\n", 8), "a 12\u{a0}ppm\näöü\n");
+        assert_eq!(
+            wrapped("to https://a.example/long here\n", 8),
+            "to\nhttps://a.example/long\nhere\n"
         );
     }
 }

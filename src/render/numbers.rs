@@ -186,6 +186,29 @@ pub fn percent(share: f64) -> String {
     }
 }
 
+/// A share as packages of a hundred: as [`percent`] prints it, and neither none nor all where that is not so.
+pub fn of_a_hundred(share: f64) -> u64 {
+    match (share * 100.0).round() {
+        0.0 if share > 0.0 => 1,
+        100.0 if share < 1.0 => 99,
+        whole => whole as u64,
+    }
+}
+
+/// Gluten in a portion, in mg, and the same at the limit: two figures in as many decimals as keep their order, two at least
+/// below 10 mg.
+pub fn portions(own: f64, limit: f64) -> (String, String) {
+    let order = Ppm(own).compare(Ppm(limit));
+    let least = if own.max(limit) < 10.0 { 2 } else { 1 };
+    let at = |x: f64, places| half_up(decimal(Ppm(x)), places);
+    let kept = |places: &u32| {
+        order == Ordering::Equal || at(own, *places).cmp(&at(limit, *places)) == order
+    };
+    let places = (least..=12).find(kept).unwrap_or(least);
+    let print = |x| written(decimal(Ppm(x)), places);
+    (print(own), print(limit))
+}
+
 /// A share of which a tenth of a per cent matters: `15`, `12.8`.
 pub fn short_percent(share: f64) -> String {
     let text = format!("{:.1}", share * 100.0);

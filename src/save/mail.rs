@@ -30,7 +30,7 @@ pub struct Letter<'a> {
     pub text: String,
     /// The same as a page.
     pub html: String,
-    /// PDFs.
+    /// PDFs, if any.
     pub enclosed: Vec<Enclosed<'a>>,
 }
 
@@ -81,15 +81,18 @@ pub fn draft(letter: &Letter<'_>) -> Vec<u8> {
             MimePart::new("text/html", whole_lines(&letter.html)),
         ],
     );
-    let mut parts = vec![alternative];
-    for enclosed in &letter.enclosed {
-        let part = MimePart::new("application/pdf", enclosed.bytes);
-        parts.push(part.attachment(enclosed.name.clone()));
-    }
-    let body = MimePart::new(
-        ContentType::new("multipart/mixed").attribute("boundary", boundary("mixed")),
-        parts,
-    );
+    let enclosed = letter.enclosed.iter().map(|enclosed| {
+        MimePart::new("application/pdf", enclosed.bytes).attachment(enclosed.name.clone())
+    });
+    let body = match letter.enclosed.is_empty() {
+        true => alternative,
+        false => MimePart::new(
+            ContentType::new("multipart/mixed").attribute("boundary", boundary("mixed")),
+            std::iter::once(alternative)
+                .chain(enclosed)
+                .collect::<Vec<_>>(),
+        ),
+    };
     let midnight = letter.date.and_time(NaiveTime::MIN).and_utc().timestamp();
     MessageBuilder::new()
         .from(Address::new_address(

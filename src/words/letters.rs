@@ -67,6 +67,7 @@ pub fn found(verdict: &ProductVerdict, words: &Catalogue) -> Said {
             let over = over(verdict).count();
             let share = match (over, tested) {
                 (_, 1) => "one",
+                (2, 2) => "both",
                 (over, all) if over == all => "all",
                 _ => "some",
             };

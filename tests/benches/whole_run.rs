@@ -19,6 +19,7 @@ fn wanted(force: bool) -> Wanted<'static> {
         made_on: None,
         only: &[],
         force,
+        large_print: false,
     }
 }
 

@@ -350,7 +350,7 @@ def printed_result(one, limit):
     if one["kind"] == "value":
         return printed(one["value"], limit)
     if one["kind"] == "none":
-        return "none"
+        return "no result"
     if one["upper"] is None:
         return ">" + printed(one["lower"], limit).removesuffix(".0")
     return f"{printed(one['lower'], limit)}–{printed(one['upper'], limit)}"

@@ -71,3 +71,42 @@ fn another_hand_comes_to_the_same_figures() {
     workspace.with("out/data/results.json", &results);
     assert!(!recompute(&workspace, &["TW-999"]).status.success());
 }
+
+#[test]
+fn another_hand_reads_the_newsletters_mail() {
+    if !python_there() {
+        println!("there is no Python 3.11: the newsletter's mail was not read");
+        return;
+    }
+    let read = |workspace: &Workspace, folder: &str, kind: &str| {
+        let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/independent/newsletter.py");
+        let output = Command::new("python3")
+            .arg("-B")
+            .arg(script)
+            .arg(workspace.path(&format!("{folder}/newsletter")))
+            .arg(workspace.path(&format!("{folder}/data/results.json")))
+            .arg(kind)
+            .output()
+            .expect("python3 runs");
+        (
+            output.status.success(),
+            String::from_utf8_lossy(&output.stdout).into_owned(),
+        )
+    };
+    let workspace = Workspace::demo();
+    workspace.run(&["run"]).exits(1);
+    let (is_right, said) = read(&workspace, "out", "proof");
+    assert!(is_right, "{said}");
+    assert!(!read(&workspace, "out", "issue").0, "a proof is no issue");
+
+    // What anyone may have is a mail as well.
+    workspace.run(&["issue", "--date", "2031-12-31"]);
+    let (is_right, said) = read(&workspace, "archive/2031-12-31/data/public", "issue");
+    assert!(is_right, "{said}");
+    let mail = workspace.text("archive/2031-12-31/data/public/newsletter/digest.eml");
+    workspace.with(
+        "archive/2031-12-31/data/public/newsletter/digest.eml",
+        mail.replacen("At or above", "Below", 1),
+    );
+    assert!(!read(&workspace, "archive/2031-12-31/data/public", "issue").0);
+}

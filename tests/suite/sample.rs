@@ -17,7 +17,7 @@ use galleyproof::model::ppm::Ppm;
 use galleyproof::model::publication::{Publication, PublicationState};
 use galleyproof::model::registers::{Package, Product};
 use galleyproof::model::rule::Rule;
-use galleyproof::model::statistics::{Bounds, ProductStatistics, Share};
+use galleyproof::model::statistics::{Bounds, NoneOver, ProductStatistics, Share};
 use galleyproof::model::verdict::{Grade, ProductVerdict, Verdict};
 use galleyproof::render::facts::sheet;
 use std::path::Path;
@@ -216,7 +216,10 @@ impl Sample {
         let label = no_finding(self.product.ingredients.as_deref());
         JudgedProduct {
             cautions: Vec::new(),
+            before: Vec::new(),
             earlier: Vec::new(),
+            later: Vec::new(),
+            next_round: None,
             publication: Publication {
                 state: PublicationState::Ready,
                 ..Publication::of_nothing()
@@ -242,6 +245,12 @@ impl Sample {
                 over: (n > 0).then(|| share(over, n)),
                 // Exact: 0 of n, one-sided 95 %.
                 one_sided_upper: (over == 0 && n > 0).then(|| 1.0 - 0.05_f64.powf(1.0 / n as f64)),
+                if_none_of_more: [6, 14, 59]
+                    .map(|packages| NoneOver {
+                        packages,
+                        upper: 1.0 - 0.05_f64.powf(1.0 / packages as f64),
+                    })
+                    .to_vec(),
                 ..ProductStatistics::default()
             },
             follow_up: FollowUpState::NotNeeded,

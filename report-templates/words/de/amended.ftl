@@ -3,8 +3,8 @@
 
 ## One change
 
-# What it is, what was printed, and what is printed now.
-amended_change = { $what }: { $old } → { $new }
+# What it is, what is printed now, and what was.
+amended_change = { $what }: jetzt { $new }; vorher { $old }.
 
 # What of the product it is.
 amended_of_product = { $part ->
@@ -72,14 +72,8 @@ amended_part = { $part ->
    *[wording] der Wortlaut, durch eine andere Version der Software
 }
 
-# Nothing that a reader would ask for.
-amended_no_figure = Weder Zahlen noch Urteil haben sich geändert
+# Before the other changes, where none is of a figure, the verdict or the finding on the label.
+amended_no_figure = Weder Zahlen noch Urteil haben sich geändert.
 
-# No figure and no verdict; the parts are named.
-amended_others = Weder Zahlen noch Urteil haben sich geändert. Geändert: { $others }
-
-# Figures, verdict or label finding alone.
-amended_figures = { $changes }
-
-# Figures, verdict or label finding, and other parts.
-amended_both = { $changes }. Außerdem geändert: { $others }
+# After them; $parts is a list of parts of the sheet.
+amended_parts = Diese Teile lauten anders: { $parts }.

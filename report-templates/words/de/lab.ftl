@@ -110,13 +110,19 @@ lab_answer = Bitte antworten Sie mit einem berichtigten oder weiteren Prüfberic
 # What an extraction is.
 lab_answer_extraction = Eine Extraktion ist eine eigene Einwaage, die durch das ganze Verfahren geht. Mehrere Kavitäten eines Extraktes sind keine Extraktionen. Bitte ändern Sie an einem früheren Bericht nichts ohne eine neue Berichtsnummer.
 
+# By when an answer is wanted, and what it is to name. "no": the query has no date.
+lab_answer_by = { $dated ->
+    [yes] Für eine Antwort bis zum { $day } wären wir dankbar. Bitte nennen Sie darin { $number }.
+   *[no] Bitte nennen Sie in Ihrer Antwort { $number }.
+}
+
 # How the query ends; the name of who writes follows.
 lab_yours = Mit freundlichen Grüßen
 
 ## The mail to a lab
 
-# The subject; $packages are codes, with an ellipsis where there are more.
-lab_mail_subject = Rückfragen zu Ihren Ergebnissen: { $packages }
+# The subject; $packages are codes, with an ellipsis where there are more, $number is that of the query.
+lab_mail_subject = Rückfragen zu Ihren Ergebnissen: { $packages } ({ $number })
 
 lab_mail_dear = Sehr geehrte Damen und Herren!
 

@@ -30,8 +30,8 @@ label_language = { $language ->
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] Nach 21 CFR 101.91 ist eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zulässig, was auch immer die Untersuchung ergab.
-    [codex] Der Codex-Standard CXS 118 lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
+    [us] Wurde sie nicht so verarbeitet, dass ihr Gluten entfernt wurde, ist eine solche Zutat nach 21 CFR 101.91 in einem als „{ $claim }“ verkauften Lebensmittel nicht zulässig, was auch immer die Untersuchung ergab.
+    [codex] Wurde sie nicht eigens so verarbeitet, dass ihr Gluten entfernt wurde, lässt der Codex-Standard CXS 118 eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
     [eu] Die Verordnung (EU) Nr. 828/2014 lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
     [canada] B.24.018 der kanadischen Food and Drug Regulations lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
     [argentina] Die Resolución Conjunta 32/2023 lässt eine solche Zutat in einem als „{ $claim }“ verkauften Lebensmittel nicht zu, was auch immer die Untersuchung ergab.
@@ -131,10 +131,41 @@ label_opinion = Das ist unsere Lesart, kein Ergebnis des Labors.
 
 ## Beside the verdict
 
-# After the sentence beside the verdict, where an ingredient is against the rule.
-label_beside_verdict = { $verdict ->
-    [over] Auch das Etikett nennt eine Glutenquelle.
-   *[other] Das Etikett aber nennt eine Glutenquelle, die die Regel nicht zulässt.
+# What the label comes to, in few words: in a block beside that of the verdict at the head of the sheet, and beside the verdict in
+# every list. $term is the first word in question, as printed on the package; $more counts the others.
+label_judged = { $kind ->
+    [source] { $named ->
+        [one] Etikett nennt „{ $term }“
+        [more] Etikett nennt „{ $term }“ und { $more } weitere
+       *[none] Etikett nennt eine Glutenquelle
+    }
+    [allowed] { $named ->
+        [more] Etikett nennt „{ $term }“ und { $more } weitere (nicht verboten)
+       *[other] Etikett nennt „{ $term }“ (nicht verboten)
+    }
+    [oats] Etikett: Hafer ungeklärter Herkunft
+    [ask] { $named ->
+        [one] Etikett unklar: „{ $term }“
+        [more] Etikett unklar: „{ $term }“ und { $more } weitere
+       *[none] Etikett unklar
+    }
+    [unread] Etikett noch nicht gelesen
+    [no_list] Kein Etikett erfasst
+   *[nothing] Etikett: nichts gefunden
+}
+
+# In the block below these words.
+label_judged_why = { $why ->
+    [source] Die Regel lässt eine solche Zutat nicht zu, was auch immer die Untersuchung ergab.
+    [amount] Die Regel für diese Angabe begrenzt den Glutengehalt, nicht die Zutaten.
+    [processed] Lebensmittel mit dieser Angabe dürfen aus glutenvermindertem Getreide sein.
+    [unsaid] Die eigene Regel des Programms sagt nichts über Zutaten.
+    [unknown_claim] Was die Packung angibt, ist nicht geklärt; es wird keine Regel angewandt.
+    [oats] Uns liegt nichts darüber vor, wie er angebaut und vermahlen wurde.
+    [ask] Ob das eine Glutenquelle ist, ist eine Frage an den Hersteller.
+    [unread] Nichts davon, oder zu wenig, ist in einer Sprache, die wir lesen.
+    [no_list] Es gab kein Zutatenverzeichnis zu prüfen.
+   *[nothing] Keines der Wörter, nach denen wir suchen, steht im Verzeichnis.
 }
 
 ## The table of terms

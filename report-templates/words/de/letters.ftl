@@ -58,6 +58,7 @@ letter_bought = { $reported ->
 letter_found_over = { $rule ->
     [detection] { $share ->
         [one] In der einen Packung wurde Gluten nachgewiesen.
+        [both] In beiden Packungen wurde Gluten nachgewiesen.
         [all] In allen { $tested } Packungen wurde Gluten nachgewiesen.
        *[some] Gluten wurde in { $over ->
             [one] einer
@@ -66,6 +67,7 @@ letter_found_over = { $rule ->
     }
    *[other] { $share ->
         [one] Die eine Packung lag
+        [both] Beide Packungen lagen
         [all] Alle { $tested } Packungen lagen
        *[some] { $first } von { $tested } Packungen { $over ->
             [one] lag
@@ -78,10 +80,12 @@ letter_found_over = { $rule ->
 letter_found_within = { $rule ->
     [detection] { $packages ->
         [one] In der einen Packung wurde kein Gluten nachgewiesen (Nachweisgrenze { $limit }).
+        [2] In keiner der beiden Packungen wurde Gluten nachgewiesen (Nachweisgrenze { $limit }).
        *[other] In keiner der { $tested } Packungen wurde Gluten nachgewiesen (Nachweisgrenze { $limit }).
     }
    *[other] { $packages ->
         [one] Die eine Packung lag { side_within }.
+        [2] Beide Packungen lagen { side_within }.
        *[other] Alle { $tested } Packungen lagen { side_within }.
     }
 }
@@ -138,7 +142,7 @@ letter_label_names = Das Zutatenverzeichnis nennt { $terms }; auf der Packung st
 # and Drug Regulations; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, articles 516 and 518; Food Standards
 # Code, Standard 1.2.7 with Schedule 4.
 letter_label_rule = { $law ->
-    [us] 21 CFR 101.91 verlangt für Lebensmittel mit dieser Angabe, dass keine Zutat ein glutenhaltiges Getreide ist und keine aus solchem Getreide stammt, die nicht zur Entfernung von Gluten behandelt wurde.
+    [us] Die Regel 21 CFR 101.91 verlangt für Lebensmittel mit dieser Angabe, dass keine Zutat ein glutenhaltiges Getreide ist und keine aus solchem Getreide stammt, die nicht zur Entfernung von Gluten behandelt wurde.
     [codex] Der Codex-Standard CXS 118 verlangt für Lebensmittel mit dieser Angabe, dass keine Zutat aus Weizen, Roggen oder Gerste stammt, es sei denn, sie wurde eigens zur Entfernung von Gluten behandelt.
     [canada] B.24.018 der kanadischen Food and Drug Regulations verlangt für Lebensmittel mit dieser Angabe, dass sie aus ihren Zutaten kein Gluten von Gerste, Hafer, Roggen, Triticale oder Weizen enthalten.
     [argentina] Die Resolución Conjunta 32/2023 verlangt für Lebensmittel mit dieser Angabe, dass sie ohne Weizen, Hafer, Gerste und Roggen hergestellt werden.
@@ -263,10 +267,54 @@ letter_enclosed_label = Anlage
 
 # What goes along, as publishing.attach has it.
 letter_enclosed = { $attach ->
-    [whole] Entwurf des Blattes { $sheet } mit den angehängten Dateien des Labors
-    [excerpt] Entwurf des Blattes { $sheet } mit den angehängten Zellen des Labors
-   *[none] Entwurf des Blattes { $sheet }
+    [whole] Entwurf des Blattes { $sheet } mit den angehängten Dateien des Labors; ein Antwortformular
+    [excerpt] Entwurf des Blattes { $sheet } mit den angehängten Zellen des Labors; ein Antwortformular
+   *[none] Entwurf des Blattes { $sheet }; ein Antwortformular
 }
+
+## The form for the reply
+
+# The title of the form.
+letter_form_head = Ihre Antwort
+
+# Before the number of the sheet.
+letter_form_sheet = Blatt
+
+# Over what the maker can mend.
+letter_form_facts_head = Die Angaben im Entwurf
+
+# A box.
+letter_form_right = Produkt, Chargen, Daten und Zutaten stimmen, wie sie dort stehen.
+
+# A box, with lines to write on.
+letter_form_wrong = Dies stimmt nicht, und so ist es richtig:
+
+# Over the statement.
+letter_form_statement_head = Ihre Stellungnahme
+
+# A box.
+letter_form_no_statement = Wir geben keine Stellungnahme ab.
+
+# A box, with lines to write on.
+letter_form_statement = Bitte drucken Sie dies unverändert auf das Blatt (höchstens 100 Wörter):
+
+# Over the test that a maker may have made.
+letter_form_rest_head = Eine eigene Untersuchung
+
+# A box, where something is kept.
+letter_form_rest = Bitte senden Sie einen Teil dessen, was von den Packungen aufbewahrt ist, an dieses Labor:
+
+# A line to fill in.
+letter_form_name = Name
+
+# Likewise.
+letter_form_position = Funktion
+
+# Likewise.
+letter_form_day = Datum
+
+# Likewise.
+letter_form_signature = Unterschrift
 
 ## The letter of correction
 

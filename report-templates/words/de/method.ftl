@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Verfahren: { $assays }. Von jeder Packung sollen { $spelt } Extraktionen gemessen werden.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Zwei Extraktionen stimmen überein, wenn sie höchstens 2,8 s auseinanderliegen ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}); dabei ist s² = (q/10)² + ({ $share } des Mittelwerts)², q die Bestimmungsgrenze des Verfahrens, und { $share } nimmt dieses Programm an{ $bounds ->
-    [yes] ; im Mittelwert steht eine Schranke mit dem Wert, der den anderen am nächsten liegt.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Extraktionen stimmen überein, wenn sie nicht weiter auseinanderliegen, als es Wiederholungen an einem Material dürfen (ISO 5725-6; die Formel steht in unserer Zusammenfassung).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -77,7 +67,7 @@ method_own = Das Urteil ist unseres: Das Labor hat es nicht gesehen, und seine A
 caution_barley = Ein solches Verfahren zeigt Gluten aus Gerste zu hoch an, etwa um das Zwei- bis Sechsfache.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
-caution_oats = In Hafer erfasst das Verfahren anderes Getreide, das ungleich verteilt ist.
+caution_oats = In Hafer erfasst das Verfahren nur das andere Getreide darin, das ungleich verteilt ist.
 
 # Tannins bind gluten; skimmed milk powder in the extraction is the remedy.
 caution_tannins = Polyphenole aus Kakao, Kastanie, Buchweizen und dergleichen binden Gluten und können ein Ergebnis senken; das Labor sagt nicht, dass es dagegen Magermilchpulver zugesetzt hat.
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Extraktionen einer Packung stimmen überein, wenn der Abstand zwischen ihnen höchstens f(n) mal s beträgt. Dabei ist f(2) gleich 2,8 (ISO 5725-6), s die Wurzel aus (q/10)² + (r·m)², q die Bestimmungsgrenze des Verfahrens, m der Mittelwert und r die Wiederholpräzision einer Extraktion, die dieses Programm annimmt, { $share }. Eine Packung, deren Extraktionen nicht übereinstimmen, gilt nie als innerhalb des Grenzwerts.
+practice_agreement = Extraktionen einer Packung stimmen überein, wenn der Abstand zwischen ihnen höchstens f(n) mal s beträgt. Dabei ist f(2) gleich 2,8, f(3) gleich 3,3 und f(4) gleich 3,6 (ISO 5725-6), s die Wurzel aus (q/10)² + (r·m)², q die Bestimmungsgrenze des Verfahrens, m der Mittelwert und r die Wiederholpräzision einer Extraktion, die dieses Programm annimmt, { $share }. Eine Packung, deren Extraktionen nicht übereinstimmen, gilt nie als innerhalb des Grenzwerts.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -285,11 +275,22 @@ practice_product = { $rule ->
 # The intervals of the shares (Clopper-Pearson).
 practice_intervals = Zu Anteilen stehen exakte zweiseitige 95-%-Intervalle (Clopper-Pearson). Sie gälten, wenn die Produkte zufällig ausgewählt wären, und zählen jedes Produkt einmal, nach seiner letzten Runde mit Urteil. Eine unentschiedene Packung kann auf jeder Seite liegen: Die untere Grenze nimmt sie als innerhalb des Grenzwerts, die obere als außerhalb. Für 0 von n Packungen steht, wären sie zufällig ausgewählt, die einseitige obere Schranke zu 95 %: 1 weniger die n-te Wurzel aus 0,05.
 
+# Taken in by the next message.
+reply_time = { $reply_days ->
+    [one] 1 Tag
+   *[other] { $reply_days } Tage
+}
+
+publish_time = { $publish_days ->
+    [one] 1 Tag
+   *[other] { $publish_days } Tage
+}
+
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] Liegt ein Produkt über dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
-    [detection] Ist ein Produkt positiv auf Gluten oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
-   *[fails] Liegt ein Produkt nicht unter dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { $reply_days } Tage für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { $publish_days } Tage nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+    [passes] Liegt ein Produkt über dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { reply_time } für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { publish_time } nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+    [detection] Ist ein Produkt positiv auf Gluten oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { reply_time } für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { publish_time } nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
+   *[fails] Liegt ein Produkt nicht unter dem Grenzwert oder nennt sein Etikett eine Glutenquelle, die die Regel nicht zulässt, so wird es dem Hersteller mitgeteilt; er erhält die Zahlen und hat { reply_time } für eine Antwort. Veröffentlicht wird, sobald er geantwortet hat oder { publish_time } nach dieser Mitteilung. Was vor seiner Zeit herauskam, sagt es. Antworten werden gedruckt, wie sie geschrieben wurden.
 }
 
 # What would change a verdict.

@@ -14,6 +14,15 @@ newsletter_of = Rundbrief von { $programme }.
 # Words for the catalogue in the PDF's data, divided by semicolons.
 newsletter_keywords = Gluten; Untersuchungsergebnisse; Rundbrief
 
+# The subject of the newsletter as a mail; a proof says that it is one.
+newsletter_subject = { $proof ->
+    [yes] Probedruck, nicht zur Veröffentlichung: Rundbrief von { $programme }. { $headline }
+   *[no] Rundbrief von { $programme }. { $headline }
+}
+
+# In place of the readers' addresses in that mail. ASCII, since some mail programs cannot read it otherwise.
+newsletter_no_readers = Hier die Adressen der Leser eintragen
+
 # The first line of the plain text.
 newsletter_first_line = { $programme }: Rundbrief
 
@@ -130,10 +139,52 @@ newsletter_marks = { $rule ->
 
 # After it, where the list does not name every new product.
 newsletter_listed = { $rule ->
-    [passes] Die Liste nennt die Produkte über dem Grenzwert und die ohne Urteil; alle stehen im Register der Programmübersicht.
-    [detection] Die Liste nennt die Produkte, die positiv auf Gluten sind, und die ohne Urteil; alle stehen im Register der Programmübersicht.
-   *[fails] Die Liste nennt die Produkte, die nicht unter dem Grenzwert liegen, und die ohne Urteil; alle stehen im Register der Programmübersicht.
+    [passes] Die Liste nennt die Produkte über dem Grenzwert, die ohne Urteil und die, deren Etikett eine Glutenquelle nennt; alle stehen im Register der Programmübersicht.
+    [detection] Die Liste nennt die Produkte, die positiv auf Gluten sind, die ohne Urteil und die, deren Etikett eine Glutenquelle nennt; alle stehen im Register der Programmübersicht.
+   *[fails] Die Liste nennt die Produkte, die nicht unter dem Grenzwert liegen, die ohne Urteil und die, deren Etikett eine Glutenquelle nennt; alle stehen im Register der Programmübersicht.
 }
+
+# After that, in a mail that cannot list all of these.
+newsletter_first_of = Diese Liste endet nach den ersten { $n } davon; alle stehen im gedruckten Rundbrief.
+
+# In a mail, before the key to the inks of the figures.
+newsletter_each_package = Je Packung ein Wert:
+
+# A meaning of the key, printed in the ink that it explains.
+newsletter_figure = { $state ->
+    [over] { $rule ->
+        [passes] über dem Grenzwert
+        [detection] Gluten nachgewiesen
+       *[fails] nicht unter dem Grenzwert
+    }
+    [within] { $rule ->
+        [passes] nicht über dem Grenzwert
+        [detection] kein Gluten nachgewiesen
+       *[fails] unter dem Grenzwert
+    }
+   *[none] unentschieden
+}
+
+# In a mail, below a bar: how many are in a band. $of has the band's words, as the chart has them.
+newsletter_bar = { $band ->
+    [undecided] { $n } unentschieden
+   *[other] { $n } { $of }
+}
+
+# Below a product in a list: a later round of the same food.
+newsletter_again = In Runde { $round } erneut untersucht: { $verdict ->
+    [over] { $rule ->
+        [passes] über { $limit }
+        [detection] Gluten nachgewiesen
+       *[fails] nicht unter { $limit }
+    }
+    [within] { $rule ->
+        [passes] nicht über { $limit }
+        [detection] kein Gluten nachgewiesen
+       *[fails] unter { $limit }
+    }
+   *[none] kein Urteil
+} (Blatt { $number }).
 
 # What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
 newsletter_bands = Weiß: { $known ->
@@ -154,22 +205,7 @@ newsletter_sheet = Blatt { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = Blatt { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Über Grenzwert
-        [detection] Nachgewiesen
-       *[fails] Ab Grenzwert
-    }
-    [within] { $rule ->
-        [passes] Bis Grenzwert
-        [detection] Nicht nachgewiesen
-       *[fails] Unter Grenzwert
-    }
-   *[none] Kein Urteil
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Über { $limit }
@@ -216,30 +252,33 @@ newsletter_to_tell = { $named ->
    *[no] Den Herstellern von { $n } Produkten ist es noch mitzuteilen.
 }
 
-# What labels say, with the products where they are few. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
+# What labels say, their words and products in lines below. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
 newsletter_labels = { $n ->
     [one] { $finding ->
-        [gluten_source] Ein Etikett nennt eine Glutenquelle, die die Regel nicht zulässt
-        [not_forbidden] Ein Etikett nennt eine Glutenquelle, die die Regel für diese Angabe nicht verbietet
-        [unverified_oats] Ein Etikett nennt Hafer und sagt nicht, wie er getrennt gehalten wird
-       *[needs_review] Ein Etikett nennt ein Wort unklarer Herkunft
-    }{ $named ->
-        [yes] : { $products }.
-       *[no] .
+        [gluten_source] Ein Etikett nennt eine Glutenquelle, die die Regel nicht zulässt:
+        [not_forbidden] Ein Etikett nennt eine Glutenquelle, die die Regel für diese Angabe nicht verbietet:
+        [unverified_oats] Ein Etikett nennt Hafer und sagt nicht, wie er getrennt gehalten wird:
+       *[needs_review] Ein Etikett nennt ein Wort unklarer Herkunft:
     }
    *[other] { $finding ->
-        [gluten_source] { $number } Etiketten nennen eine Glutenquelle, die die Regel nicht zulässt
-        [not_forbidden] { $number } Etiketten nennen eine Glutenquelle, die die Regel für diese Angabe nicht verbietet
-        [unverified_oats] { $number } Etiketten nennen Hafer und sagen nicht, wie er getrennt gehalten wird
-       *[needs_review] { $number } Etiketten nennen ein Wort unklarer Herkunft
-    }{ $named ->
-        [yes] : { $products }.
-       *[no] .
+        [gluten_source] { $number } Etiketten nennen eine Glutenquelle, die die Regel nicht zulässt:
+        [not_forbidden] { $number } Etiketten nennen eine Glutenquelle, die die Regel für diese Angabe nicht verbietet:
+        [unverified_oats] { $number } Etiketten nennen Hafer und sagen nicht, wie er getrennt gehalten wird:
+       *[needs_review] { $number } Etiketten nennen ein Wort unklarer Herkunft:
     }
 }
 
-# A product with the words of its label, in quotes.
-newsletter_product_words = { $product } ({ $words })
+# A product that has a word on its label, with its brand.
+newsletter_label_product = { $brand }, { $product }
+
+# A word of labels, in quotes, with the products that have it; of many only how many.
+newsletter_label_word = { $named ->
+    [yes] { $word }: { $products }
+   *[no] { $word }: { $n } Produkte
+}
+
+# The last of these lines, where there are more words than a list can hold.
+newsletter_label_words_more = Die übrigen Wörter stehen im Register der Programmübersicht.
 
 # After these.
 newsletter_labels_ask = Solche Wörter sind ein Grund zu fragen, kein Untersuchungsergebnis.
@@ -322,6 +361,12 @@ newsletter_head_results = Ergebnis je Packung
 
 # Head of a column.
 newsletter_head_verdict = Urteil
+
+# Head of a column: what the label says.
+newsletter_head_label = Etikett
+
+# Head of a column: the verdict, and below it what the label says.
+newsletter_head_verdict_and_label = Urteil und Etikett
 
 # What stands on every page that is not for publication.
 newsletter_proof = Probedruck, nicht zur Veröffentlichung

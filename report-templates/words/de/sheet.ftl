@@ -60,6 +60,9 @@ claim_barcode = Strichcode { $barcode }.
 # Likewise; the certifier's name as on the package.
 claim_certifier = Zertifizierungsstelle laut Packung: { $certifier }.
 
+# Likewise, where the name has emoji, which the fonts lack.
+claim_pictures = Die Bildzeichen in seinem Namen sind hier weggelassen.
+
 # Heading of the ruler and the table.
 results_heading = Die Ergebnisse, Packung für Packung
 
@@ -649,8 +652,11 @@ says_some_decide = { $rule ->
     } kein Ergebnis, das entscheidet.
 }
 
+# On the sheet of an earlier round, once a later one is published. $rounds are sentences on these.
+tested_again = Seither wurde es erneut untersucht. { $rounds }
+
 # A later round does not undo an earlier one. $number is that of its sheet.
-earlier_round = { $verdict ->
+other_round = { $verdict ->
     [over] { $packages ->
         [one] { $rule ->
             [detection] In Runde { $round } ({ $number }) wurde in der 1 Packung Gluten nachgewiesen.
@@ -698,35 +704,187 @@ says_not_none = { $rule ->
 
 ## What passed between the programme and the maker
 
-# The maker is to be told and has not been.
-told_not_yet = Eine Mitteilung an den Hersteller ist noch nicht verzeichnet.
-
-# A notice.
-told_notice = { $asked ->
-    [yes] Dem Hersteller wurde am { $day } Mitteilung gemacht, mit der Bitte um Antwort bis zum { $due }.
-   *[no] Dem Hersteller wurde am { $day } Mitteilung gemacht.
-}
-
 # An answer, quoted whole.
-told_reply = { $quoted ->
-    [yes] Der Hersteller antwortete am { $day }: „{ $said }“
-   *[no] Der Hersteller antwortete am { $day }.
-}
+told_reply = Der Hersteller antwortete am { $day }: „{ $said }“
 
 # Something that the maker did, in the programme's words, which are no quotation.
-told_action = { $noted ->
-    [yes] Am { $day } wurde ein Schritt des Herstellers vermerkt: { $said }
-   *[no] Der Hersteller unternahm am { $day } einen Schritt.
-}
+told_action = Am { $day } wurde ein Schritt des Herstellers vermerkt: { $said }
 
 # Nothing further is expected.
-told_closed = { $noted ->
-    [yes] Abgeschlossen am { $day }: { $said }
-   *[no] Abgeschlossen am { $day }.
+told_closed = Abgeschlossen am { $day }: { $said }
+
+## The story in days
+
+# Heading of the days.
+story_heading = Vom Laden zum Blatt
+
+# Before a day. "next": what has to happen yet.
+story_what = { $what ->
+    [bought] Gekauft
+    [sent] Ans Labor geschickt
+    [tested] Untersucht
+    [told] Hersteller unterrichtet
+    [answered] Antwort des Herstellers
+    [closed] Abgeschlossen
+    [issued] Veröffentlicht
+    [amended] Geändert
+   *[next] Als Nächstes
 }
 
-# A notice was sent and no answer is in the register.
-told_no_statement = Eine Stellungnahme des Herstellers ist nicht verzeichnet.
+# After "maker told".
+story_told = { $asked ->
+    [yes] { $day }; Antwort erbeten bis { $due }
+   *[no] { $day }
+}
+
+# In the place of a day.
+story_no_day = nicht erfasst
+
+# After "maker told", where the maker is to be told.
+story_no_notice = kein Schreiben erfasst
+
+# After "maker answered", where a notice was sent.
+story_no_answer = keine Stellungnahme erfasst
+
+# After "issued", on a proof.
+story_not_yet = noch nicht
+
+# After "next", on a proof.
+story_next_tell = Der Hersteller ist vor der Veröffentlichung zu unterrichten.
+
+# Likewise.
+story_next_answer = Die Antwort des Herstellers ist bis { $due } erbeten.
+
+# Likewise: the maker has until then.
+story_next_issue = Dieses Blatt darf ab { $day } veröffentlicht werden.
+
+# After "next", where there is no verdict.
+story_next_settle = Was in den Registern offen ist, muss zuerst geklärt werden.
+
+# Likewise. Up to four packages are named, more are counted.
+story_next_conflict = { $by ->
+    [count] Das Labor muss für { $packages } Packungen sagen, welcher seiner Berichte gilt.
+   *[name] { $packages ->
+        [one] Das Labor muss sagen, welcher seiner Berichte für Packung { $named } gilt.
+       *[other] Das Labor muss sagen, welche seiner Berichte für die Packungen { $named } gelten.
+    }
+}
+
+# Likewise.
+story_next_lab = { $by ->
+    [count] Für { $packages } Packungen stehen noch Ergebnisse des Labors aus.
+   *[name] { $packages ->
+        [one] Für Packung { $named } steht noch ein Ergebnis des Labors aus.
+       *[other] Für die Packungen { $named } stehen noch Ergebnisse des Labors aus.
+    }
+}
+
+# Likewise: nothing of it is on record yet.
+story_next_repeat = { $by ->
+    [count] Nötig sind Wiederholungen für { $packages } Packungen durch das Labor oder neue Packungen; beides ist noch nicht erfasst.
+   *[name] { $packages ->
+        [one] Nötig ist eine Wiederholung für Packung { $named } durch das Labor oder eine neue Packung; beides ist noch nicht erfasst.
+       *[other] Nötig sind Wiederholungen für die Packungen { $named } durch das Labor oder neue Packungen; beides ist noch nicht erfasst.
+    }
+}
+
+# Likewise.
+story_next_finer = { $by ->
+    [count] Für { $packages } Packungen braucht es eine feinere Untersuchung oder neue Packungen.
+   *[name] { $packages ->
+        [one] Für Packung { $named } braucht es eine feinere Untersuchung oder eine neue Packung.
+       *[other] Für die Packungen { $named } braucht es eine feinere Untersuchung oder neue Packungen.
+    }
+}
+
+# Likewise.
+story_next_buy = { $packages ->
+    [one] Eine weitere Packung ist zu kaufen.
+   *[other] { $packages } weitere Packungen sind zu kaufen.
+}
+
+# Likewise: for fermented and hydrolysed food.
+story_next_unfit = Keine Untersuchung dieser Art kann es klären; die Unterlagen des Herstellers über die Zutaten können es vielleicht.
+
+# Likewise: packages of a later round are on record.
+story_next_round = Packungen der Runde { $round } sind erfasst.
+
+## Pictures
+
+# Under a strip of a hundred small packages: what was tested, and how many of the hundred it leaves open.
+shares_strip = { $over } von { $packages }: bis zu { $most }
+
+# Under a smaller strip beside it: so many packages, had none been over the limit.
+shares_more = { $packages }: bis zu { $most }
+
+# Under the strips.
+shares_key = Schraffiert: wie viele von 100 Packungen noch { over_the_limit } sein könnten, wären unsere eine Zufallsauswahl. Darunter: was 6, 14 oder 59 Packungen zeigen würden.
+
+# Likewise, where some packages were over the limit.
+shares_key_over = 100 Packungen, wären unsere eine Zufallsauswahl. Schwarz: mindestens so viele sind { over_the_limit }. Schraffiert: so viele mehr könnten es sein (Vertrauensniveau 95 %).
+
+# The strips for those who cannot see them; $strips are such as above.
+shares_alt = Streifen aus je 100 Packungen. Schraffiert: wie viele { over_the_limit } sein könnten, obwohl es keine der untersuchten war. { $strips }.
+
+# Likewise.
+shares_alt_over = { $least ->
+    [0] Ein Streifen aus 100 Packungen: höchstens { $most } könnten { over_the_limit } sein.
+    [one] Ein Streifen aus 100 Packungen: mindestens eine ist { over_the_limit }, höchstens { $most } könnten es sein.
+   *[other] Ein Streifen aus 100 Packungen: mindestens { $least } sind { over_the_limit }, höchstens { $most } könnten es sein.
+}
+
+# Heading of what the result means in a portion.
+portion_heading = In einer Portion
+
+# 1 ppm is 1 mg in a kilogram. No amount is called safe.
+portion_said = { $kind ->
+    [below] Eine Portion von { $portion } aus Packung { $package } (unter { $figure }) enthält weniger als { $own } Gluten. Am Grenzwert wären es { $limit }.
+   *[measured] Eine Portion von { $portion } aus Packung { $package } ({ $figure }) enthält { $own } Gluten. Am Grenzwert wären es { $limit }.
+} Wir nennen keine Menge unbedenklich.
+
+# Beside the squares of this food.
+portion_own = { $kind ->
+    [below] hier weniger als { $own }
+   *[measured] hier { $own }
+}
+
+# Beside the squares at the limit.
+portion_limit = am Grenzwert { $limit }
+
+# The squares for those who cannot see them.
+portion_alt = { $kind ->
+    [below] Gluten in einer Portion als Quadrate zu { $square }: hier weniger als { $own }, am Grenzwert { $limit }.
+   *[measured] Gluten in einer Portion als Quadrate zu { $square }: hier { $own }, am Grenzwert { $limit }.
+}
+
+## How to check the sheet
+
+# Heading.
+check_heading = So lässt sich dieses Blatt prüfen
+
+# A sum worked once; figures without their unit, since the heads of the table have it.
+sum_mean = Packung { $package }: { $readings }. Ihr Mittelwert ist { $mean }{ $printed ->
+    [rounded] , gedruckt als { $result }
+   *[same] { "" }
+}. Sie liegen { $gap } auseinander; bis zu { $allowed } sind dort zulässig.
+
+# Likewise.
+sum_disagree = Packung { $package }: { $readings }. Sie liegen { $gap } auseinander; bis zu { $allowed } sind dort zulässig, darum haben sie keinen Mittelwert.
+
+# Likewise.
+sum_below = Packung { $package }: { $readings }. Es wurde keine Zahl gemessen, darum gibt es keinen Mittelwert: Das Ergebnis ist { $result }.
+
+# Likewise: "<5" may be any value from 0 to 5.
+sum_range = Packung { $package }: { $readings }. „<“ oder „>“ lässt einen Wert zwischen Grenzen offen, darum auch den Mittelwert: { $result }.
+
+# After the sum: the place of its first figure.
+check_place = Die erste Zahl steht in { $file }, Zeile { $row }, Spalte { $column }.
+
+# Before the address of the sheet's page, on issued sheets.
+check_page = Dieses Blatt und seine Daten im Netz:
+
+# The square for those who cannot see it.
+check_square = QR-Code von { $address }
 
 ## Who answers for the sheet
 

@@ -754,14 +754,11 @@ summary_register_title = Register aller Ergebnisse
 # Above the register; the meaning of its two letters follows. $over: "at or above 20 ppm".
 summary_register_lede = Jedes Produkt, nach Warengruppe und Marke. Schwarz: { $over }. Gestrichelt: kein Ergebnis oder eines, das nicht entscheidet.
 
-# Behind a raised R and a colon.
-summary_register_repeated = Eine Prüfung wurde wiederholt.
+# Under the product's name, where the lab repeated the test of a package.
+summary_register_repeated = Untersuchung wiederholt
 
-# Behind a raised L and a colon.
-summary_register_label = Das Etikett nennt eine Glutenquelle, die die Regel nicht zulässt.
-
-# Heads of the columns, from here on.
-summary_register_brand = Marke
+# Head of the column of what the labels come to.
+summary_register_label = Etikett
 
 # Likewise.
 summary_register_product = Produkt

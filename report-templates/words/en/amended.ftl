@@ -3,29 +3,29 @@
 
 ## One change
 
-# What it is, what was printed, and what is printed now.
-amended_change = { $what }: { $old } → { $new }
+# What it is, what is printed now, and what was.
+amended_change = { $what }: now { $new }; before { $old }.
 
 # What of the product it is.
 amended_of_product = { $part ->
-    [name] product name
-    [verdict] verdict
-    [label] label
-    [claim] claim
-    [brand] brand
-    [net_content] net content
-    [certifier] certifier
-   *[barcode] barcode
+    [name] Product name
+    [verdict] Verdict
+    [label] Label
+    [claim] Claim
+    [brand] Brand
+    [net_content] Net content
+    [certifier] Certifier
+   *[barcode] Barcode
 }
 
 # What of a package it is.
 amended_of_package = { $part ->
-    [result] package { $package }, result
-    [extractions] package { $package }, extractions
-    [lot] package { $package }, lot
-    [best_by] package { $package }, best by
-    [bought_on] package { $package }, bought on
-   *[shop] package { $package }, shop
+    [result] Package { $package }, result
+    [extractions] Package { $package }, extractions
+    [lot] Package { $package }, lot
+    [best_by] Package { $package }, best by
+    [bought_on] Package { $package }, bought on
+   *[shop] Package { $package }, shop
 }
 
 # A verdict, before or after.
@@ -72,14 +72,8 @@ amended_part = { $part ->
    *[wording] the wording, by another version of the program
 }
 
-# Nothing that a reader would ask for.
-amended_no_figure = No figure and no verdict changed
+# Before the other changes, where none is of a figure, the verdict or the finding on the label.
+amended_no_figure = No figure and no verdict changed.
 
-# No figure and no verdict; the parts are named.
-amended_others = No figure and no verdict changed. Changed: { $others }
-
-# Figures, verdict or label finding alone.
-amended_figures = { $changes }
-
-# Figures, verdict or label finding, and other parts.
-amended_both = { $changes }. Also changed: { $others }
+# After them; $parts is a list of parts of the sheet.
+amended_parts = These parts read otherwise: { $parts }.

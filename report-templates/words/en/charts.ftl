@@ -456,8 +456,8 @@ chart_agreement = Difference of the two extractions in per cent of their mean, a
    *[other] { $packages } packages
 } with both measured. { $outside ->
     [0] Every pair lies within the allowed difference.
-    [one] { $outside } pair lies outside the allowed difference: { $codes }.
-   *[other] { $outside } pairs lie outside the allowed difference: { $codes }.
+    [one] Outside the allowed difference lies 1 pair: { $codes }.
+   *[other] Outside the allowed difference lie { $outside } pairs: { $codes }.
 }
 
 ## Range control chart
@@ -480,6 +480,6 @@ chart_range = Range control chart of { $pairs ->
    *[other] { $pairs } pairs
 } in the order of their tests. Mean range { $centre } % of the pair’s mean, control limit { $upper } %. { $beyond ->
     [0] No pair crosses the control limit.
-    [one] { $beyond } pair lies beyond the control limit: { $codes }.
-   *[other] { $beyond } pairs lie beyond the control limit: { $codes }.
+    [one] Beyond the control limit lies 1 pair: { $codes }.
+   *[other] Beyond the control limit lie { $beyond } pairs: { $codes }.
 }

@@ -110,13 +110,19 @@ lab_answer = Please answer by a corrected or further report, as a table file (CS
 # What an extraction is.
 lab_answer_extraction = An extraction is a test portion of its own, taken through the whole procedure. Wells read from one extract are not extractions. Please change nothing in an earlier report without a new report number.
 
+# By when an answer is wanted, and what it is to name. "no": the query has no date.
+lab_answer_by = { $dated ->
+    [yes] We would be glad of an answer by { $day }. Please quote { $number }.
+   *[no] Please quote { $number } in your answer.
+}
+
 # How the query ends; the name of who writes follows.
 lab_yours = Yours faithfully,
 
 ## The mail to a lab
 
-# The subject; $packages are codes, with an ellipsis where there are more.
-lab_mail_subject = Questions about your results: { $packages }
+# The subject; $packages are codes, with an ellipsis where there are more, $number is that of the query.
+lab_mail_subject = Questions about your results: { $packages } ({ $number })
 
 lab_mail_dear = { $has_lab ->
     [yes] Dear colleagues of { $lab },

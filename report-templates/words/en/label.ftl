@@ -131,10 +131,41 @@ label_opinion = This is our reading, not a result of the lab.
 
 ## Beside the verdict
 
-# After the sentence beside the verdict, where an ingredient is against the rule.
-label_beside_verdict = { $verdict ->
-    [over] The label also names a gluten source.
-   *[other] But the label names a gluten source, which the rule doesn’t allow.
+# What the label comes to, in few words: in a block beside that of the verdict at the head of the sheet, and beside the verdict in
+# every list. $term is the first word in question, as printed on the package; $more counts the others.
+label_judged = { $kind ->
+    [source] { $named ->
+        [one] Label names { $term }
+        [more] Label names { $term } and { $more } more
+       *[none] Label names a gluten source
+    }
+    [allowed] { $named ->
+        [more] Label names { $term } and { $more } more (not forbidden)
+       *[other] Label names { $term } (not forbidden)
+    }
+    [oats] Label: oats of unknown origin
+    [ask] { $named ->
+        [one] Label unclear: { $term }
+        [more] Label unclear: { $term } and { $more } more
+       *[none] Label unclear
+    }
+    [unread] Label not read yet
+    [no_list] No label on record
+   *[nothing] Label: nothing found
+}
+
+# In the block below these words.
+label_judged_why = { $why ->
+    [source] The rule doesn’t allow such an ingredient, whatever the test found.
+    [amount] The rule for this claim limits the amount of gluten, not the ingredients.
+    [processed] A food with this claim may be made of grain processed to reduce gluten.
+    [unsaid] The programme’s own rule says nothing about ingredients.
+    [unknown_claim] What the package claims isn’t settled, so no rule is applied.
+    [oats] We have nothing on record about how they were grown and milled.
+    [ask] Whether that is a gluten source is a question to the maker.
+    [unread] None of it, or too little, is in a language that we read.
+    [no_list] There was no list of ingredients to review.
+   *[nothing] None of the words that we look for stands in the list.
 }
 
 ## The table of terms

@@ -58,11 +58,13 @@ letter_bought = { $reported ->
 letter_found_over = { $rule ->
     [detection] { $share ->
         [one] In the one package gluten was detected.
+        [both] In both packages gluten was detected.
         [all] In all { $tested } packages gluten was detected.
        *[some] Gluten was detected in { $counted } of { $tested } packages.
     }
    *[other] { $share ->
         [one] The one package
+        [both] Both packages
         [all] All { $tested } packages
        *[some] { $first } of { $tested } packages
     } tested { side_over }.
@@ -72,10 +74,12 @@ letter_found_over = { $rule ->
 letter_found_within = { $rule ->
     [detection] { $packages ->
         [one] In the one package no gluten was detected (LOD { $limit }).
+        [2] In neither of the two packages was gluten detected (LOD { $limit }).
        *[other] In none of the { $tested } packages was gluten detected (LOD { $limit }).
     }
    *[other] { $packages ->
         [one] The one package
+        [2] Both packages
        *[other] All { $tested } packages
     } tested { $rule ->
         [passes] at or below
@@ -135,7 +139,7 @@ letter_label_names = The list of ingredients names { $terms }; the package says 
 # and Drug Regulations; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, articles 516 and 518; Food Standards
 # Code, Standard 1.2.7 with Schedule 4.
 letter_label_rule = { $law ->
-    [us] 21 CFR 101.91 asks that a food with this claim has no ingredient that is a gluten-containing grain, and none from such a grain that was not processed to remove gluten.
+    [us] The rule 21 CFR 101.91 asks that a food with this claim has no ingredient that is a gluten-containing grain, and none from such a grain that was not processed to remove gluten.
     [codex] Codex standard CXS 118 asks that a food with this claim has no ingredient of wheat, rye or barley, unless it was specially processed to remove gluten.
     [canada] B.24.018 of the Food and Drug Regulations asks that a food with this claim contains no gluten of barley, oats, rye, triticale or wheat from its ingredients.
     [argentina] Resolución Conjunta 32/2023 asks that a food with this claim is made without wheat, oats, barley and rye.
@@ -260,10 +264,54 @@ letter_enclosed_label = Enclosed
 
 # What goes along, as publishing.attach has it.
 letter_enclosed = { $attach ->
-    [whole] Draft of sheet { $sheet }, with the laboratory’s files attached to it
-    [excerpt] Draft of sheet { $sheet }, with the laboratory’s cells attached to it
-   *[none] Draft of sheet { $sheet }
+    [whole] Draft of sheet { $sheet }, with the laboratory’s files attached to it; a form for the reply
+    [excerpt] Draft of sheet { $sheet }, with the laboratory’s cells attached to it; a form for the reply
+   *[none] Draft of sheet { $sheet }; a form for the reply
 }
+
+## The form for the reply
+
+# The title of the form.
+letter_form_head = Your reply
+
+# Before the number of the sheet.
+letter_form_sheet = sheet
+
+# Over what the maker can mend.
+letter_form_facts_head = The facts on the draft
+
+# A box.
+letter_form_right = Product, lots, dates and ingredients are right as they stand there.
+
+# A box, with lines to write on.
+letter_form_wrong = This is wrong, and this is right:
+
+# Over the statement.
+letter_form_statement_head = Your statement
+
+# A box.
+letter_form_no_statement = We make no statement.
+
+# A box, with lines to write on.
+letter_form_statement = Please print this on the sheet as it stands (up to 100 words):
+
+# Over the test that a maker may have made.
+letter_form_rest_head = A test of your own
+
+# A box, where something is kept.
+letter_form_rest = Please send a part of what is kept of the packages to this laboratory:
+
+# A line to fill in.
+letter_form_name = Name
+
+# Likewise.
+letter_form_position = Position
+
+# Likewise.
+letter_form_day = Date
+
+# Likewise.
+letter_form_signature = Signature
 
 ## The letter of correction
 

@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Assay: { $assays }. Each package is to be extracted { $spelt } times.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Two extractions agree if no more than 2.8 s apart ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}), where s² = (q/10)² + ({ $share } of the mean)², q is the test’s lowest figure and { $share } is what this programme assumes{ $bounds ->
-    [yes] ; in the mean a bound stands at its point nearest to the others.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Extractions agree if they lie no further apart than repeats of one material may (ISO 5725-6; the formula is in our summary).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -77,7 +67,7 @@ method_own = The verdict is ours: the lab has not seen it, and its accreditation
 caution_barley = A sandwich R5 assay can report barley gluten too high, about two to six times.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
-caution_oats = In oats the test sees other grain, unevenly spread.
+caution_oats = In oats the test sees only the other grain among them, which lies unevenly.
 
 # Tannins bind gluten; skimmed milk powder in the extraction is the remedy.
 caution_tannins = Polyphenols of cocoa, chestnut, buckwheat and the like bind gluten and can lower a figure; the lab does not say that it added skimmed milk powder against that.
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction that this programme assumes, { $share }. A package whose extractions disagree is never counted as within the limit.
+practice_agreement = Extractions of one package agree where the gap between them is no more than f(n) times s. Here f(2) is 2.8, f(3) 3.3 and f(4) 3.6 (ISO 5725-6), s is the square root of (q/10)² + (r·m)², q the smallest amount given as a number, m the mean, and r the repeatability of one extraction that this programme assumes, { $share }. A package whose extractions disagree is never counted as within the limit.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -285,11 +275,22 @@ practice_product = { $rule ->
 # The intervals of the shares (Clopper-Pearson).
 practice_intervals = Shares come with exact two-sided 95 % intervals (Clopper-Pearson). They would hold if products were picked at random, and take each product once, by its latest round with a verdict. An undecided package may be on either side: the lower end takes it for within the limit, the upper end for over it. For 0 of n packages, if they were a random pick, the one-sided 95 % upper bound is given: 1 less the n-th root of 0.05.
 
+# Taken in by the next message.
+reply_time = { $reply_days ->
+    [one] 1 day
+   *[other] { $reply_days } days
+}
+
+publish_time = { $publish_days ->
+    [one] 1 day
+   *[other] { $publish_days } days
+}
+
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] The maker of a product that is above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
-    [detection] The maker of a product that is positive for gluten, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
-   *[fails] The maker of a product that is at or above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { $reply_days } days to answer. The sheet is published once the maker has answered, or { $publish_days } days after that notice. What was issued before its time says so. Replies are printed as they were written.
+    [passes] The maker of a product that is above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { reply_time } to answer. The sheet is published once the maker has answered, or { publish_time } after that notice. What was issued before its time says so. Replies are printed as they were written.
+    [detection] The maker of a product that is positive for gluten, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { reply_time } to answer. The sheet is published once the maker has answered, or { publish_time } after that notice. What was issued before its time says so. Replies are printed as they were written.
+   *[fails] The maker of a product that is at or above the limit, or whose label names a gluten source that the rule does not allow, is told, gets the figures, and has { reply_time } to answer. The sheet is published once the maker has answered, or { publish_time } after that notice. What was issued before its time says so. Replies are printed as they were written.
 }
 
 # What would change a verdict.

@@ -14,6 +14,15 @@ newsletter_of = Newsletter of { $programme }.
 # Words for the catalogue in the PDF's data, divided by semicolons.
 newsletter_keywords = gluten; test results; newsletter
 
+# The subject of the newsletter as a mail; a proof says that it is one.
+newsletter_subject = { $proof ->
+    [yes] Proof, not for publication: { $programme } digest. { $headline }
+   *[no] { $programme } digest. { $headline }
+}
+
+# In place of the readers' addresses in that mail. ASCII, since some mail programs cannot read it otherwise.
+newsletter_no_readers = Addresses of the readers go here
+
 # The first line of the plain text.
 newsletter_first_line = { $programme }: digest
 
@@ -115,10 +124,52 @@ newsletter_marks = { $rule ->
 
 # After it, where the list does not name every new product.
 newsletter_listed = { $rule ->
-    [passes] The list names the products above the limit and those without a verdict; the register in the programme summary has all.
-    [detection] The list names the products positive for gluten and those without a verdict; the register in the programme summary has all.
-   *[fails] The list names the products at or above the limit and those without a verdict; the register in the programme summary has all.
+    [passes] The list names the products above the limit, those without a verdict and those whose label names a gluten source; the register in the programme summary has all.
+    [detection] The list names the products positive for gluten, those without a verdict and those whose label names a gluten source; the register in the programme summary has all.
+   *[fails] The list names the products at or above the limit, those without a verdict and those whose label names a gluten source; the register in the programme summary has all.
 }
+
+# After that, in a mail that cannot list all of these.
+newsletter_first_of = This list ends after the first { $n } of these; the printed newsletter has all.
+
+# In a mail, before the key to the inks of the figures.
+newsletter_each_package = A figure for each package:
+
+# A meaning of the key, printed in the ink that it explains.
+newsletter_figure = { $state ->
+    [over] { $rule ->
+        [passes] above the limit
+        [detection] gluten detected
+       *[fails] at or above the limit
+    }
+    [within] { $rule ->
+        [passes] at or below the limit
+        [detection] no gluten detected
+       *[fails] below the limit
+    }
+   *[none] undecided
+}
+
+# In a mail, below a bar: how many are in a band. $of has the band's words, as the chart has them.
+newsletter_bar = { $band ->
+    [undecided] { $n } undecided
+   *[other] { $n } { $of }
+}
+
+# Below a product in a list: a later round of the same food.
+newsletter_again = Tested again in round { $round }: { $verdict ->
+    [over] { $rule ->
+        [passes] above { $limit }
+        [detection] gluten detected
+       *[fails] at or above { $limit }
+    }
+    [within] { $rule ->
+        [passes] at or below { $limit }
+        [detection] no gluten detected
+       *[fails] below { $limit }
+    }
+   *[none] no verdict
+} (sheet { $number }).
 
 # What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
 newsletter_bands = White: { $known ->
@@ -139,22 +190,7 @@ newsletter_sheet = Sheet { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = sheet { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Above
-        [detection] Detected
-       *[fails] At or above
-    }
-    [within] { $rule ->
-        [passes] At or below
-        [detection] Not detected
-       *[fails] Below
-    }
-   *[none] No verdict
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Above { $limit }
@@ -201,30 +237,33 @@ newsletter_to_tell = { $named ->
    *[no] The makers of { $number } products have still to be told.
 }
 
-# What labels say, with the products where they are few. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
+# What labels say, their words and products in lines below. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
 newsletter_labels = { $n ->
     [one] { $finding ->
-        [gluten_source] One label names a gluten source, which the rule does not allow
-        [not_forbidden] One label names a gluten source, which the rule for this claim does not forbid
-        [unverified_oats] One label names oats, with no word on how they are kept apart
-       *[needs_review] One label names a term of unclear source
-    }{ $named ->
-        [yes] : { $products }.
-       *[no] .
+        [gluten_source] One label names a gluten source, which the rule does not allow:
+        [not_forbidden] One label names a gluten source, which the rule for this claim does not forbid:
+        [unverified_oats] One label names oats, with no word on how they are kept apart:
+       *[needs_review] One label names a term of unclear source:
     }
    *[other] { $finding ->
-        [gluten_source] { $number } labels name a gluten source, which the rule does not allow
-        [not_forbidden] { $number } labels name a gluten source, which the rule for this claim does not forbid
-        [unverified_oats] { $number } labels name oats, with no word on how they are kept apart
-       *[needs_review] { $number } labels name a term of unclear source
-    }{ $named ->
-        [yes] : { $products }.
-       *[no] .
+        [gluten_source] { $number } labels name a gluten source, which the rule does not allow:
+        [not_forbidden] { $number } labels name a gluten source, which the rule for this claim does not forbid:
+        [unverified_oats] { $number } labels name oats, with no word on how they are kept apart:
+       *[needs_review] { $number } labels name a term of unclear source:
     }
 }
 
-# A product with the words of its label, in quotes.
-newsletter_product_words = { $product } ({ $words })
+# A product that has a word on its label, with its brand.
+newsletter_label_product = { $brand }, { $product }
+
+# A word of labels, in quotes, with the products that have it; of many only how many.
+newsletter_label_word = { $named ->
+    [yes] { $word }: { $products }
+   *[no] { $word }: { $n } products
+}
+
+# The last of these lines, where there are more words than a list can hold.
+newsletter_label_words_more = The register in the programme summary has the other words.
 
 # After these.
 newsletter_labels_ask = Such words are a reason to ask, not a test result.
@@ -307,6 +346,12 @@ newsletter_head_results = Package results
 
 # Head of a column.
 newsletter_head_verdict = Verdict
+
+# Head of a column: what the label says.
+newsletter_head_label = Label
+
+# Head of a column: the verdict, and below it what the label says.
+newsletter_head_verdict_and_label = Verdict and label
 
 # What stands on every page that is not for publication.
 newsletter_proof = Proof, not for publication

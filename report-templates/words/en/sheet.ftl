@@ -60,6 +60,9 @@ claim_barcode = Barcode { $barcode }.
 # Likewise; the certifier's name as on the package.
 claim_certifier = The package names { $certifier } as certifier.
 
+# Likewise, where the name has emoji, which the fonts lack.
+claim_pictures = The pictures in its name are left out here.
+
 # Heading of the ruler and the table.
 results_heading = The results, package by package
 
@@ -602,8 +605,11 @@ says_some_decide = { $rule ->
    *[other] Of the { $packages } packages we bought, { $decided } tested { limit_within }, and { $open } gave no result that decides.
 }
 
+# On the sheet of an earlier round, once a later one is published. $rounds are sentences on these.
+tested_again = It was tested again since. { $rounds }
+
 # A later round does not undo an earlier one. $number is that of its sheet.
-earlier_round = { $verdict ->
+other_round = { $verdict ->
     [over] { $packages ->
         [one] In round { $round } ({ $number }), the 1 package tested { over_the_limit }.
        *[other] In round { $round } ({ $number }), { $over } of { $packages } packages tested { over_the_limit }.
@@ -639,35 +645,187 @@ says_not_none = { $rule ->
 
 ## What passed between the programme and the maker
 
-# The maker is to be told and has not been.
-told_not_yet = No notice to the maker is on record yet.
-
-# A notice.
-told_notice = { $asked ->
-    [yes] The maker was told on { $day } and asked to answer by { $due }.
-   *[no] The maker was told on { $day }.
-}
-
 # An answer, quoted whole.
-told_reply = { $quoted ->
-    [yes] The maker answered on { $day }: “{ $said }”
-   *[no] The maker answered on { $day }.
-}
+told_reply = The maker answered on { $day }: “{ $said }”
 
 # Something that the maker did, in the programme's words, which are no quotation.
-told_action = { $noted ->
-    [yes] On { $day } a step of the maker’s was noted: { $said }
-   *[no] The maker took a step on { $day }.
-}
+told_action = On { $day } a step of the maker’s was noted: { $said }
 
 # Nothing further is expected.
-told_closed = { $noted ->
-    [yes] Closed on { $day }: { $said }
-   *[no] Closed on { $day }.
+told_closed = Closed on { $day }: { $said }
+
+## The story in days
+
+# Heading of the days.
+story_heading = From shop to sheet
+
+# Before a day. "next": what has to happen yet.
+story_what = { $what ->
+    [bought] Bought
+    [sent] Sent to the lab
+    [tested] Tested
+    [told] Maker told
+    [answered] Maker answered
+    [closed] Closed
+    [issued] Issued
+    [amended] Amended
+   *[next] Next
 }
 
-# A notice was sent and no answer is in the register.
-told_no_statement = No statement from the maker is on record.
+# After "maker told".
+story_told = { $asked ->
+    [yes] { $day }; answer asked for by { $due }
+   *[no] { $day }
+}
+
+# In the place of a day.
+story_no_day = not on record
+
+# After "maker told", where the maker is to be told.
+story_no_notice = no notice on record
+
+# After "maker answered", where a notice was sent.
+story_no_answer = no statement on record
+
+# After "issued", on a proof.
+story_not_yet = not yet
+
+# After "next", on a proof.
+story_next_tell = The maker is to be told before this is published.
+
+# Likewise.
+story_next_answer = The maker’s answer is due on { $due }.
+
+# Likewise: the maker has until then.
+story_next_issue = This sheet may be published from { $day } on.
+
+# After "next", where there is no verdict.
+story_next_settle = What the registers leave open has to be settled first.
+
+# Likewise. Up to four packages are named, more are counted.
+story_next_conflict = { $by ->
+    [count] The lab has to say which of its reports holds, for { $packages } packages.
+   *[name] { $packages ->
+        [one] The lab has to say which of its reports holds for package { $named }.
+       *[other] The lab has to say which of its reports hold for packages { $named }.
+    }
+}
+
+# Likewise.
+story_next_lab = { $by ->
+    [count] Results of { $packages } packages are still to come from the lab.
+   *[name] { $packages ->
+        [one] A result of package { $named } is still to come from the lab.
+       *[other] Results of packages { $named } are still to come from the lab.
+    }
+}
+
+# Likewise: nothing of it is on record yet.
+story_next_repeat = { $by ->
+    [count] It takes a repeat by the lab for { $packages } packages, or new packages; neither is on record yet.
+   *[name] { $packages ->
+        [one] It takes a repeat of package { $named } by the lab, or a new package; neither is on record yet.
+       *[other] It takes repeats of packages { $named } by the lab, or new packages; neither is on record yet.
+    }
+}
+
+# Likewise.
+story_next_finer = { $by ->
+    [count] { $packages } packages need a finer test, or new packages.
+   *[name] { $packages ->
+        [one] Package { $named } needs a finer test, or a new package.
+       *[other] Packages { $named } need a finer test, or new packages.
+    }
+}
+
+# Likewise.
+story_next_buy = { $packages ->
+    [one] One more package is to be bought.
+   *[other] { $packages } more packages are to be bought.
+}
+
+# Likewise: for fermented and hydrolysed food.
+story_next_unfit = No test of this kind can settle it; what the maker has on record of the ingredients may.
+
+# Likewise: packages of a later round are on record.
+story_next_round = Packages of round { $round } are on record.
+
+## Pictures
+
+# Under a strip of a hundred small packages: what was tested, and how many of the hundred it leaves open.
+shares_strip = { $over } of { $packages }: up to { $most }
+
+# Under a smaller strip beside it: so many packages, had none been over the limit.
+shares_more = { $packages }: up to { $most }
+
+# Under the strips.
+shares_key = Hatched: as many of 100 packages as could still be { over_the_limit }, were ours a random pick. Below: what 6, 14 or 59 packages would show.
+
+# Likewise, where some packages were over the limit.
+shares_key_over = 100 packages, if ours were a random pick. Black: at least so many are { over_the_limit }. Hatched: so many more could be (95 % confidence).
+
+# The strips for those who cannot see them; $strips are such as above.
+shares_alt = Strips of 100 packages each. Hatched: how many could be { over_the_limit } though none of those tested was. { $strips }.
+
+# Likewise.
+shares_alt_over = { $least ->
+    [0] A strip of 100 packages: at most { $most } could be { over_the_limit }.
+    [one] A strip of 100 packages: at least 1 is { over_the_limit }, at most { $most } could be.
+   *[other] A strip of 100 packages: at least { $least } are { over_the_limit }, at most { $most } could be.
+}
+
+# Heading of what the result means in a portion.
+portion_heading = In a portion
+
+# 1 ppm is 1 mg in a kilogram. No amount is called safe.
+portion_said = { $kind ->
+    [below] A portion of { $portion } of package { $package } (below { $figure }) holds less than { $own } of gluten. At the limit it would be { $limit }.
+   *[measured] A portion of { $portion } of package { $package } ({ $figure }) holds { $own } of gluten. At the limit it would be { $limit }.
+} We call no amount safe.
+
+# Beside the squares of this food.
+portion_own = { $kind ->
+    [below] here less than { $own }
+   *[measured] here { $own }
+}
+
+# Beside the squares at the limit.
+portion_limit = at the limit { $limit }
+
+# The squares for those who cannot see them.
+portion_alt = { $kind ->
+    [below] Gluten in a portion as squares of { $square }: here less than { $own }, at the limit { $limit }.
+   *[measured] Gluten in a portion as squares of { $square }: here { $own }, at the limit { $limit }.
+}
+
+## How to check the sheet
+
+# Heading.
+check_heading = How to check this sheet
+
+# A sum worked once; figures without their unit, since the heads of the table have it.
+sum_mean = Package { $package }: { $readings }. Their mean is { $mean }{ $printed ->
+    [rounded] , printed as { $result }
+   *[same] { "" }
+}. They are { $gap } apart; up to { $allowed } is allowed at that level.
+
+# Likewise.
+sum_disagree = Package { $package }: { $readings }. They are { $gap } apart; up to { $allowed } is allowed at that level, so they have no mean.
+
+# Likewise.
+sum_below = Package { $package }: { $readings }. No figure was measured, so there is no mean: the result is { $result }.
+
+# Likewise: "<5" may be any value from 0 to 5.
+sum_range = Package { $package }: { $readings }. “<” or “>” leaves a value open between bounds, so the mean is open too: { $result }.
+
+# After the sum: the place of its first figure.
+check_place = The first figure stands in { $file }, row { $row }, column { $column }.
+
+# Before the address of the sheet's page, on issued sheets.
+check_page = This sheet and its data on the web:
+
+# The square for those who cannot see it.
+check_square = QR code of { $address }
 
 ## Who answers for the sheet
 
@@ -865,7 +1023,7 @@ corrected = { $branded ->
 
 # After it.
 corrected_now = { $issued ->
-    [yes] Since { $day } it says that { $says }.
+    [yes] Since { $day } the sheet says that { $says }.
    *[no] The next revision, which is not issued yet, says that { $says }.
 }
 

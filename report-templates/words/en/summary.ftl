@@ -151,7 +151,7 @@ summary_bands_empty = No package counts yet: none has been sent to the lab, and 
 summary_bands_unmeasured = { $n ->
     [0] No package had too little gluten to measure.
     [one] One of { $packages } had too little gluten to measure.
-   *[other] { spelt_first } of { $packages } had too little gluten to measure.
+   *[other] In { spelt } of { $packages } there was too little gluten to measure.
 }
 
 # Taken into the sentence above, and the one on what would have to be tested.
@@ -286,7 +286,7 @@ summary_strip_packages = { $packages ->
 summary_strip_unmeasured = { $n ->
     [0] None of them had too little gluten to measure.
     [one] One of them had too little gluten to measure.
-   *[other] { spelt_first } of them had too little gluten to measure.
+   *[other] In { spelt } of them there was too little gluten to measure.
 }
 
 # Last sentence. $n of $groups food groups have one. "open": some package is undecided.
@@ -452,8 +452,8 @@ summary_agreement_title = Difference against mean
 
 # Below it.
 summary_agreement_note = { $pairs ->
-    [one] { $pairs } pair
-   *[other] { $pairs } pairs
+    [one] The one pair
+   *[other] The { $pairs } pairs
 } with both extractions measured. Shaded: the difference that is allowed between two, as the part on methods states it. Dashed circle: the pair disagrees; where the lab repeated the test, the package was decided on all its extractions. Marks that would hide one another are drawn once.
 
 # Head of the control chart.
@@ -650,14 +650,11 @@ summary_register_title = Register of all results
 # Above the register; the meaning of its two letters follows. $over: "at or above 20 ppm".
 summary_register_lede = Every product, by food group and brand. Black: { $over }. Dashed: no result, or one that does not decide.
 
-# Behind a raised R and a colon.
-summary_register_repeated = a test was repeated.
+# Under the product's name, where the lab repeated the test of a package.
+summary_register_repeated = Test repeated
 
-# Behind a raised L and a colon.
-summary_register_label = the label names a gluten source that the rule does not allow.
-
-# Heads of the columns, from here on.
-summary_register_brand = Brand
+# Head of the column of what the labels come to.
+summary_register_label = Label
 
 # Likewise.
 summary_register_product = Product

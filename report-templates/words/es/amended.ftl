@@ -3,29 +3,29 @@
 
 ## One change
 
-# What it is, what was printed, and what is printed now.
-amended_change = { $what }: { $old } → { $new }
+# What it is, what is printed now, and what was.
+amended_change = { $what }: ahora { $new }; antes { $old }.
 
 # What of the product it is.
 amended_of_product = { $part ->
-    [name] nombre del producto
-    [verdict] dictamen
-    [label] etiqueta
-    [claim] declaración sobre el gluten
-    [brand] marca
-    [net_content] contenido neto
-    [certifier] certificador
-   *[barcode] código de barras
+    [name] Nombre del producto
+    [verdict] Dictamen
+    [label] Etiqueta
+    [claim] Declaración sobre el gluten
+    [brand] Marca
+    [net_content] Contenido neto
+    [certifier] Certificador
+   *[barcode] Código de barras
 }
 
 # What of a package it is.
 amended_of_package = { $part ->
-    [result] envase { $package }, resultado
-    [extractions] envase { $package }, extracciones
-    [lot] envase { $package }, lote
-    [best_by] envase { $package }, consumo preferente
-    [bought_on] envase { $package }, fecha de compra
-   *[shop] envase { $package }, tienda
+    [result] Envase { $package }, resultado
+    [extractions] Envase { $package }, extracciones
+    [lot] Envase { $package }, lote
+    [best_by] Envase { $package }, consumo preferente
+    [bought_on] Envase { $package }, fecha de compra
+   *[shop] Envase { $package }, tienda
 }
 
 # A verdict, before or after.
@@ -72,14 +72,8 @@ amended_part = { $part ->
    *[wording] la redacción, por otra versión del programa informático
 }
 
-# Nothing that a reader would ask for.
-amended_no_figure = No ha cambiado ninguna cifra ni el dictamen
+# Before the other changes, where none is of a figure, the verdict or the finding on the label.
+amended_no_figure = No ha cambiado ninguna cifra ni el dictamen.
 
-# No figure and no verdict; the parts are named.
-amended_others = No ha cambiado ninguna cifra ni el dictamen. Ha cambiado: { $others }
-
-# Figures, verdict or label finding alone.
-amended_figures = { $changes }
-
-# Figures, verdict or label finding, and other parts.
-amended_both = { $changes }. También ha cambiado: { $others }
+# After them; $parts is a list of parts of the sheet.
+amended_parts = Estas partes dicen otra cosa: { $parts }.

@@ -74,8 +74,14 @@ up_to = hasta { $figure }
 # A range in a sentence, where a dash would be read as a minus.
 range_in_text = { $lower } a { $upper }
 
-# In a table, where there is no figure.
-no_figure = ninguno
+# In the place of the name of a lab, where programme.toml has none.
+lab_unnamed = el laboratorio
+
+# In a table, where a package has no result; it stands in a list as well.
+no_figure = sin resultado
+
+# In a table, where an extraction has no reading.
+no_reading = ninguna
 
 # Taken in, and in keys. "fails": exactly the limit is over it (21 CFR 101.91). "passes": exactly the limit is within it
 # (Regulation (EU) No 828/2014, CXS 118-1979). "detection": the rule knows no limit (Food Standards Code 1.2.7); $limit is the

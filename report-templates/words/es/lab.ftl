@@ -110,13 +110,19 @@ lab_answer = Les rogamos que respondan con un informe corregido o adicional, com
 # What an extraction is.
 lab_answer_extraction = Una extracción es una porción de ensayo propia, llevada por todo el procedimiento. Los pocillos leídos de un mismo extracto no son extracciones. No cambien nada en un informe anterior sin un nuevo número de informe.
 
+# By when an answer is wanted, and what it is to name. "no": the query has no date.
+lab_answer_by = { $dated ->
+    [yes] Les agradeceríamos una respuesta hasta el { $day }. Citen en ella { $number }.
+   *[no] Citen { $number } en su respuesta.
+}
+
 # How the query ends; the name of who writes follows.
 lab_yours = Atentamente,
 
 ## The mail to a lab
 
-# The subject; $packages are codes, with an ellipsis where there are more.
-lab_mail_subject = Consultas sobre sus resultados: { $packages }
+# The subject; $packages are codes, with an ellipsis where there are more, $number is that of the query.
+lab_mail_subject = Consultas sobre sus resultados: { $packages } ({ $number })
 
 lab_mail_dear = { $has_lab ->
     [yes] Estimado equipo de { $lab }:

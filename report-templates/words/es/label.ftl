@@ -30,8 +30,8 @@ label_language = { $language ->
 # What the rule says of a gluten source as an ingredient. 21 CFR 101.91(a)(3); CXS 118-1979, 2.1.1; Food and Drug Regulations,
 # B.24.018; Resolución Conjunta 32/2023; Reglamento Sanitario de los Alimentos, 516 to 518; Standard 1.2.7.
 label_source_rule = { $regime ->
-    [us] La norma 21 CFR 101.91 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
-    [codex] La norma CXS 118 del Codex no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [us] Salvo que se haya procesado para eliminar el gluten, la norma 21 CFR 101.91 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
+    [codex] Salvo que se haya procesado especialmente para eliminar el gluten, la norma CXS 118 del Codex no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
     [eu] El Reglamento (UE) n.º 828/2014 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
     [canada] La disposición B.24.018 de las Food and Drug Regulations de Canadá no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
     [argentina] La Resolución Conjunta 32/2023 no la admite como ingrediente de un alimento vendido como «{ $claim }», sea cual sea el resultado del análisis.
@@ -131,10 +131,41 @@ label_opinion = Es nuestra lectura, no un resultado del laboratorio.
 
 ## Beside the verdict
 
-# After the sentence beside the verdict, where an ingredient is against the rule.
-label_beside_verdict = { $verdict ->
-    [over] La etiqueta nombra además una fuente de gluten.
-   *[other] Pero la etiqueta nombra una fuente de gluten, que la norma no admite.
+# What the label comes to, in few words: in a block beside that of the verdict at the head of the sheet, and beside the verdict in
+# every list. $term is the first word in question, as printed on the package; $more counts the others.
+label_judged = { $kind ->
+    [source] { $named ->
+        [one] La etiqueta nombra «{ $term }»
+        [more] La etiqueta nombra «{ $term }» y { $more } más
+       *[none] La etiqueta nombra una fuente de gluten
+    }
+    [allowed] { $named ->
+        [more] La etiqueta nombra «{ $term }» y { $more } más (no prohibido)
+       *[other] La etiqueta nombra «{ $term }» (no prohibido)
+    }
+    [oats] Etiqueta: avena de origen desconocido
+    [ask] { $named ->
+        [one] Etiqueta por aclarar: «{ $term }»
+        [more] Etiqueta por aclarar: «{ $term }» y { $more } más
+       *[none] Etiqueta por aclarar
+    }
+    [unread] Etiqueta aún sin leer
+    [no_list] Sin etiqueta registrada
+   *[nothing] Etiqueta: sin hallazgos
+}
+
+# In the block below these words.
+label_judged_why = { $why ->
+    [source] La norma no admite un ingrediente así, sea cual sea el resultado del análisis.
+    [amount] La norma para esta indicación limita la cantidad de gluten, no los ingredientes.
+    [processed] Un alimento con esta indicación puede ser de cereal tratado para reducir el gluten.
+    [unsaid] La norma propia del programa no dice nada sobre los ingredientes.
+    [unknown_claim] No está aclarado qué indica el envase; no se aplica ninguna norma.
+    [oats] No tenemos constancia de cómo se cultivó y molió.
+    [ask] Si es una fuente de gluten es una pregunta para el fabricante.
+    [unread] Nada, o muy poco, está en un idioma que leemos.
+    [no_list] No había lista de ingredientes que revisar.
+   *[nothing] Ninguna de las palabras que buscamos figura en la lista.
 }
 
 ## The table of terms

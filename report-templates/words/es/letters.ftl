@@ -58,11 +58,13 @@ letter_bought = { $reported ->
 letter_found_over = { $rule ->
     [detection] { $share ->
         [one] En el único envase se detectó gluten.
+        [both] En los dos envases se detectó gluten.
         [all] En los { $tested } envases se detectó gluten.
        *[some] Se detectó gluten en { $counted } de { $tested } envases.
     }
    *[other] { $share ->
         [one] El único envase dio un resultado
+        [both] Los dos envases dieron un resultado
         [all] Los { $tested } envases dieron un resultado
        *[some] { $first } de { $tested } envases { $over ->
             [one] dio un resultado
@@ -75,6 +77,7 @@ letter_found_over = { $rule ->
 letter_found_within = { $rule ->
     [detection] { $packages ->
         [one] En el único envase no se detectó gluten (límite de detección { $limit }).
+        [2] En ninguno de los dos envases se detectó gluten (límite de detección { $limit }).
        *[other] En ninguno de los { $tested } envases se detectó gluten (límite de detección { $limit }).
     }
    *[other] { $packages ->
@@ -260,10 +263,54 @@ letter_enclosed_label = Adjunto
 
 # What goes along, as publishing.attach has it.
 letter_enclosed = { $attach ->
-    [whole] Borrador de la hoja { $sheet }, con los archivos del laboratorio adjuntos
-    [excerpt] Borrador de la hoja { $sheet }, con las celdas del laboratorio adjuntas
-   *[none] Borrador de la hoja { $sheet }
+    [whole] Borrador de la hoja { $sheet }, con los archivos del laboratorio adjuntos; un formulario de respuesta
+    [excerpt] Borrador de la hoja { $sheet }, con las celdas del laboratorio adjuntas; un formulario de respuesta
+   *[none] Borrador de la hoja { $sheet }; un formulario de respuesta
 }
+
+## The form for the reply
+
+# The title of the form.
+letter_form_head = Su respuesta
+
+# Before the number of the sheet.
+letter_form_sheet = hoja
+
+# Over what the maker can mend.
+letter_form_facts_head = Los datos del borrador
+
+# A box.
+letter_form_right = El producto, los lotes, las fechas y los ingredientes son correctos tal como figuran.
+
+# A box, with lines to write on.
+letter_form_wrong = Esto no es correcto; lo correcto es:
+
+# Over the statement.
+letter_form_statement_head = Su declaración
+
+# A box.
+letter_form_no_statement = No hacemos ninguna declaración.
+
+# A box, with lines to write on.
+letter_form_statement = Publiquen esto en la hoja sin cambios (hasta 100 palabras):
+
+# Over the test that a maker may have made.
+letter_form_rest_head = Un análisis propio
+
+# A box, where something is kept.
+letter_form_rest = Envíen una parte de lo que se conserva de los envases a este laboratorio:
+
+# A line to fill in.
+letter_form_name = Nombre
+
+# Likewise.
+letter_form_position = Cargo
+
+# Likewise.
+letter_form_day = Fecha
+
+# Likewise.
+letter_form_signature = Firma
 
 ## The letter of correction
 

@@ -9,18 +9,8 @@ method_assay = { $times ->
    *[other] Ensayo: { $assays }. Cada envase debe extraerse { $spelt } veces.
 }
 
-# Taken in by the next one, where packages have more than two extractions: f(n) of ISO 5725-6:1994, 5.2.
-method_factor = { $number }: { $factor } s
-
-# When extractions agree; $factors are such as "four: 3.6 s". The share is a setting of the programme's. "bounds": a reading
-# of this product is "below n" or "above n".
-method_agreement = Dos extracciones concuerdan si no las separan más de 2,8 s ({ $more ->
-    [yes] { $factors }; ISO 5725-6
-   *[no] ISO 5725-6
-}), donde s² = (q/10)² + ({ $share } de la media)², q es la cifra más baja del ensayo y { $share } es lo que este programa supone{ $bounds ->
-    [yes] ; en la media, una cota entra con su valor más cercano a los demás.
-   *[no] .
-}
+# When extractions agree; the summary has the formula, and the sheet a sum worked out.
+method_agreement = Las extracciones concuerdan si no distan entre sí más de lo que pueden las repeticiones de un mismo material (ISO 5725-6; la fórmula está en nuestro resumen).
 
 # How often sound packages are found to disagree, where one does; in the summary always.
 method_false_alarm = { $packages ->
@@ -77,7 +67,7 @@ method_own = El dictamen es nuestro: el laboratorio no lo ha visto y su acredita
 caution_barley = Un ensayo así da demasiado gluten de cebada, aproximadamente de dos a seis veces más.
 
 # Oats: R5 does not see them, and grain in them lies in single kernels (Food Chem 240:391, 2018).
-caution_oats = En la avena el ensayo detecta otros cereales, repartidos de forma desigual.
+caution_oats = En la avena el ensayo solo detecta los otros cereales que contenga, repartidos de forma desigual.
 
 # Tannins bind gluten; skimmed milk powder in the extraction is the remedy.
 caution_tannins = Los polifenoles del cacao, la castaña, el alforfón y similares retienen gluten y pueden bajar una cifra; el laboratorio no dice que añadiera leche desnatada en polvo para evitarlo.
@@ -234,7 +224,7 @@ practice_lowest = { $n ->
 }
 
 # When extractions agree (ISO 5725-6:1994, 5.2); the repeatability is a setting of the programme's.
-practice_agreement = Las extracciones de un envase concuerdan si la distancia entre ellas no pasa de f(n) por s. Aquí f(2) es 2,8 (ISO 5725-6), s es la raíz cuadrada de (q/10)² + (r·m)², q la cantidad más pequeña que se da como cifra, m la media y r la repetibilidad de una extracción que este programa supone, { $share }. Un envase cuyas extracciones no concuerdan nunca cuenta como dentro del límite.
+practice_agreement = Las extracciones de un envase concuerdan si la distancia entre ellas no pasa de f(n) por s. Aquí f(2) es 2,8, f(3) 3,3 y f(4) 3,6 (ISO 5725-6), s es la raíz cuadrada de (q/10)² + (r·m)², q la cantidad más pequeña que se da como cifra, m la media y r la repetibilidad de una extracción que este programa supone, { $share }. Un envase cuyas extracciones no concuerdan nunca cuenta como dentro del límite.
 
 # What a package's result is.
 practice_result = { $rule ->
@@ -285,11 +275,22 @@ practice_product = { $rule ->
 # The intervals of the shares (Clopper-Pearson).
 practice_intervals = Las proporciones van con intervalos bilaterales exactos del 95 % (Clopper-Pearson). Valdrían si los productos se hubieran elegido al azar, y cuentan cada producto una vez, por su última ronda con dictamen. Un envase sin decidir puede estar de cualquier lado: el extremo inferior lo toma como dentro del límite, el superior, como por encima de él. Para 0 de n envases, si fueran una muestra al azar, se da la cota superior unilateral del 95 %: 1 menos la raíz n-ésima de 0,05.
 
+# Taken in by the next message.
+reply_time = { $reply_days ->
+    [one] 1 día
+   *[other] { $reply_days } días
+}
+
+publish_time = { $publish_days ->
+    [one] 1 día
+   *[other] { $publish_days } días
+}
+
 # The maker's right of reply; the days are settings of the programme's.
 practice_reply = { $rule ->
-    [passes] Si un producto está por encima del límite, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
-    [detection] Si un producto es positivo en gluten, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
-   *[fails] Si un producto está en el límite o por encima, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { $reply_days } días para responder. La hoja se publica cuando ha respondido, o { $publish_days } días después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+    [passes] Si un producto está por encima del límite, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { reply_time } para responder. La hoja se publica cuando ha respondido, o { publish_time } después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+    [detection] Si un producto es positivo en gluten, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { reply_time } para responder. La hoja se publica cuando ha respondido, o { publish_time } después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
+   *[fails] Si un producto está en el límite o por encima, o su etiqueta nombra una fuente de gluten que la norma no admite, se avisa al fabricante, que recibe las cifras y tiene { reply_time } para responder. La hoja se publica cuando ha respondido, o { publish_time } después de esa carta. Lo que se publicó antes de tiempo lo dice. Las respuestas se imprimen tal como se escribieron.
 }
 
 # What would change a verdict.

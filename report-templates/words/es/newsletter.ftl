@@ -14,6 +14,15 @@ newsletter_of = Boletín de { $programme }.
 # Words for the catalogue in the PDF's data, divided by semicolons.
 newsletter_keywords = gluten; resultados de análisis; boletín
 
+# The subject of the newsletter as a mail; a proof says that it is one.
+newsletter_subject = { $proof ->
+    [yes] Prueba, no publicable: boletín de { $programme }. { $headline }
+   *[no] Boletín de { $programme }. { $headline }
+}
+
+# In place of the readers' addresses in that mail. ASCII, since some mail programs cannot read it otherwise.
+newsletter_no_readers = Escriba aqui las direcciones de los lectores
+
 # The first line of the plain text.
 newsletter_first_line = { $programme }: boletín
 
@@ -124,10 +133,52 @@ newsletter_marks = { $rule ->
 
 # After it, where the list does not name every new product.
 newsletter_listed = { $rule ->
-    [passes] La lista nombra los productos por encima del límite y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
-    [detection] La lista nombra los productos positivos en gluten y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
-   *[fails] La lista nombra los productos en el límite o por encima y los que no tienen dictamen; el registro del resumen del programa los recoge todos.
+    [passes] La lista nombra los productos por encima del límite, los que no tienen dictamen y aquellos cuya etiqueta nombra una fuente de gluten; el registro del resumen del programa los recoge todos.
+    [detection] La lista nombra los productos positivos en gluten, los que no tienen dictamen y aquellos cuya etiqueta nombra una fuente de gluten; el registro del resumen del programa los recoge todos.
+   *[fails] La lista nombra los productos en el límite o por encima, los que no tienen dictamen y aquellos cuya etiqueta nombra una fuente de gluten; el registro del resumen del programa los recoge todos.
 }
+
+# After that, in a mail that cannot list all of these.
+newsletter_first_of = Esta lista acaba tras los primeros { $n }; el boletín impreso los recoge todos.
+
+# In a mail, before the key to the inks of the figures.
+newsletter_each_package = Una cifra por envase:
+
+# A meaning of the key, printed in the ink that it explains.
+newsletter_figure = { $state ->
+    [over] { $rule ->
+        [passes] por encima del límite
+        [detection] gluten detectado
+       *[fails] en el límite o por encima
+    }
+    [within] { $rule ->
+        [passes] en el límite o por debajo
+        [detection] gluten no detectado
+       *[fails] por debajo del límite
+    }
+   *[none] sin decidir
+}
+
+# In a mail, below a bar: how many are in a band. $of has the band's words, as the chart has them.
+newsletter_bar = { $band ->
+    [undecided] { $n }: sin decidir
+   *[other] { $n }: { $of }
+}
+
+# Below a product in a list: a later round of the same food.
+newsletter_again = Analizado de nuevo en la ronda { $round }: { $verdict ->
+    [over] { $rule ->
+        [passes] más de { $limit }
+        [detection] gluten detectado
+       *[fails] { $limit } o más
+    }
+    [within] { $rule ->
+        [passes] no más de { $limit }
+        [detection] gluten no detectado
+       *[fails] menos de { $limit }
+    }
+   *[none] sin dictamen
+} (hoja { $number }).
 
 # What the greys of the bars mean. $measured is the middle band, as the chart has it: "5 to below 20 ppm".
 newsletter_bands = Blanco: { $known ->
@@ -148,22 +199,7 @@ newsletter_sheet = Hoja { $number }
 # The same in brackets, or below a product's name.
 newsletter_sheet_within = hoja { $number }
 
-# The verdict in a list whose products have one limit.
-list_verdict = { $verdict ->
-    [over] { $rule ->
-        [passes] Por encima
-        [detection] Detectado
-       *[fails] Igual o superior
-    }
-    [within] { $rule ->
-        [passes] No superior
-        [detection] No detectado
-       *[fails] Por debajo
-    }
-   *[none] Sin dictamen
-}
-
-# The verdict where the limit is not plain from the page.
+# The verdict in a list, with the limit.
 list_verdict_of = { $verdict ->
     [over] { $rule ->
         [passes] Más de { $limit }
@@ -210,30 +246,33 @@ newsletter_to_tell = { $named ->
    *[no] Falta avisar a los fabricantes de { $n } productos.
 }
 
-# What labels say, with the products where they are few. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
+# What labels say, their words and products in lines below. Regulation (EU) No 828/2014 forbids no ingredient: "not_forbidden".
 newsletter_labels = { $n ->
     [one] { $finding ->
-        [gluten_source] Una etiqueta nombra una fuente de gluten, que la norma no admite
-        [not_forbidden] Una etiqueta nombra una fuente de gluten, que la norma de esta declaración no prohíbe
-        [unverified_oats] Una etiqueta nombra avena, sin decir cómo se mantiene separada
-       *[needs_review] Una etiqueta nombra un término de origen dudoso
-    }{ $named ->
-        [yes] : { $products }.
-       *[no] .
+        [gluten_source] Una etiqueta nombra una fuente de gluten, que la norma no admite:
+        [not_forbidden] Una etiqueta nombra una fuente de gluten, que la norma de esta declaración no prohíbe:
+        [unverified_oats] Una etiqueta nombra avena, sin decir cómo se mantiene separada:
+       *[needs_review] Una etiqueta nombra un término de origen dudoso:
     }
    *[other] { $finding ->
-        [gluten_source] Hay { $n } etiquetas que nombran una fuente de gluten, que la norma no admite
-        [not_forbidden] Hay { $n } etiquetas que nombran una fuente de gluten, que la norma de esta declaración no prohíbe
-        [unverified_oats] Hay { $n } etiquetas que nombran avena, sin decir cómo se mantiene separada
-       *[needs_review] Hay { $n } etiquetas que nombran un término de origen dudoso
-    }{ $named ->
-        [yes] : { $products }.
-       *[no] .
+        [gluten_source] Hay { $n } etiquetas que nombran una fuente de gluten, que la norma no admite:
+        [not_forbidden] Hay { $n } etiquetas que nombran una fuente de gluten, que la norma de esta declaración no prohíbe:
+        [unverified_oats] Hay { $n } etiquetas que nombran avena, sin decir cómo se mantiene separada:
+       *[needs_review] Hay { $n } etiquetas que nombran un término de origen dudoso:
     }
 }
 
-# A product with the words of its label, in quotes.
-newsletter_product_words = { $product } ({ $words })
+# A product that has a word on its label, with its brand.
+newsletter_label_product = { $brand }, { $product }
+
+# A word of labels, in quotes, with the products that have it; of many only how many.
+newsletter_label_word = { $named ->
+    [yes] { $word }: { $products }
+   *[no] { $word }: { $n } productos
+}
+
+# The last of these lines, where there are more words than a list can hold.
+newsletter_label_words_more = El registro del resumen del programa recoge los demás términos.
 
 # After these.
 newsletter_labels_ask = Esas palabras son un motivo para preguntar, no el resultado de un análisis.
@@ -316,6 +355,12 @@ newsletter_head_results = Resultados por envase
 
 # Head of a column.
 newsletter_head_verdict = Dictamen
+
+# Head of a column: what the label says.
+newsletter_head_label = Etiqueta
+
+# Head of a column: the verdict, and below it what the label says.
+newsletter_head_verdict_and_label = Dictamen y etiqueta
 
 # What stands on every page that is not for publication.
 newsletter_proof = Prueba, no publicable

@@ -60,6 +60,9 @@ claim_barcode = Código de barras { $barcode }.
 # Likewise; the certifier's name as on the package.
 claim_certifier = El envase nombra como certificador a { $certifier }.
 
+# Likewise, where the name has emoji, which the fonts lack.
+claim_pictures = Los pictogramas de su nombre se omiten aquí.
+
 # Heading of the ruler and the table.
 results_heading = Los resultados, envase por envase
 
@@ -689,8 +692,11 @@ says_some_decide = { $decided ->
     }
 }
 
+# On the sheet of an earlier round, once a later one is published. $rounds are sentences on these.
+tested_again = Desde entonces se ha vuelto a analizar. { $rounds }
+
 # A later round does not undo an earlier one. $number is that of its sheet.
-earlier_round = { $verdict ->
+other_round = { $verdict ->
     [over] { $packages ->
         [one] { $rule ->
             [detection] En la ronda { $round } ({ $number }), se detectó gluten en el único envase.
@@ -751,35 +757,187 @@ says_not_none = { $rule ->
 
 ## What passed between the programme and the maker
 
-# The maker is to be told and has not been.
-told_not_yet = Aún no consta ninguna comunicación al fabricante.
-
-# A notice.
-told_notice = { $asked ->
-    [yes] Se informó al fabricante el { $day } y se le pidió que respondiera a más tardar el { $due }.
-   *[no] Se informó al fabricante el { $day }.
-}
-
 # An answer, quoted whole.
-told_reply = { $quoted ->
-    [yes] El fabricante respondió el { $day }: «{ $said }»
-   *[no] El fabricante respondió el { $day }.
-}
+told_reply = El fabricante respondió el { $day }: «{ $said }»
 
 # Something that the maker did, in the programme's words, which are no quotation.
-told_action = { $noted ->
-    [yes] El { $day } se anotó una medida del fabricante: { $said }
-   *[no] El fabricante tomó una medida el { $day }.
-}
+told_action = El { $day } se anotó una medida del fabricante: { $said }
 
 # Nothing further is expected.
-told_closed = { $noted ->
-    [yes] Cerrado el { $day }: { $said }
-   *[no] Cerrado el { $day }.
+told_closed = Cerrado el { $day }: { $said }
+
+## The story in days
+
+# Heading of the days.
+story_heading = De la tienda a la hoja
+
+# Before a day. "next": what has to happen yet.
+story_what = { $what ->
+    [bought] Compra
+    [sent] Envío al laboratorio
+    [tested] Análisis
+    [told] Aviso al fabricante
+    [answered] Respuesta del fabricante
+    [closed] Cierre
+    [issued] Publicación
+    [amended] Modificación
+   *[next] A continuación
 }
 
-# A notice was sent and no answer is in the register.
-told_no_statement = No consta ninguna declaración del fabricante.
+# After "maker told".
+story_told = { $asked ->
+    [yes] { $day }; respuesta solicitada para el { $due }
+   *[no] { $day }
+}
+
+# In the place of a day.
+story_no_day = no consta
+
+# After "maker told", where the maker is to be told.
+story_no_notice = no consta ningún aviso
+
+# After "maker answered", where a notice was sent.
+story_no_answer = no consta ninguna declaración
+
+# After "issued", on a proof.
+story_not_yet = todavía no
+
+# After "next", on a proof.
+story_next_tell = Hay que avisar al fabricante antes de publicar.
+
+# Likewise.
+story_next_answer = La respuesta del fabricante se espera para el { $due }.
+
+# Likewise: the maker has until then.
+story_next_issue = Esta hoja puede publicarse a partir del { $day }.
+
+# After "next", where there is no verdict.
+story_next_settle = Primero hay que aclarar lo que los registros dejan abierto.
+
+# Likewise. Up to four packages are named, more are counted.
+story_next_conflict = { $by ->
+    [count] El laboratorio debe decir cuál de sus informes vale para { $packages } envases.
+   *[name] { $packages ->
+        [one] El laboratorio debe decir cuál de sus informes vale para el envase { $named }.
+       *[other] El laboratorio debe decir cuáles de sus informes valen para los envases { $named }.
+    }
+}
+
+# Likewise.
+story_next_lab = { $by ->
+    [count] Faltan aún resultados del laboratorio de { $packages } envases.
+   *[name] { $packages ->
+        [one] Falta aún un resultado del laboratorio del envase { $named }.
+       *[other] Faltan aún resultados del laboratorio de los envases { $named }.
+    }
+}
+
+# Likewise: nothing of it is on record yet.
+story_next_repeat = { $by ->
+    [count] Hace falta que el laboratorio repita { $packages } envases, o envases nuevos; todavía no consta ni lo uno ni lo otro.
+   *[name] { $packages ->
+        [one] Hace falta que el laboratorio repita el envase { $named }, o un envase nuevo; todavía no consta ni lo uno ni lo otro.
+       *[other] Hace falta que el laboratorio repita los envases { $named }, o envases nuevos; todavía no consta ni lo uno ni lo otro.
+    }
+}
+
+# Likewise.
+story_next_finer = { $by ->
+    [count] Para { $packages } envases hace falta un análisis más fino o envases nuevos.
+   *[name] { $packages ->
+        [one] Para el envase { $named } hace falta un análisis más fino o un envase nuevo.
+       *[other] Para los envases { $named } hace falta un análisis más fino o envases nuevos.
+    }
+}
+
+# Likewise.
+story_next_buy = { $packages ->
+    [one] Hay que comprar un envase más.
+   *[other] Hay que comprar { $packages } envases más.
+}
+
+# Likewise: for fermented and hydrolysed food.
+story_next_unfit = Ningún análisis de este tipo puede aclararlo; quizá sí la documentación del fabricante sobre los ingredientes.
+
+# Likewise: packages of a later round are on record.
+story_next_round = Constan envases de la ronda { $round }.
+
+## Pictures
+
+# Under a strip of a hundred small packages: what was tested, and how many of the hundred it leaves open.
+shares_strip = { $over } de { $packages }: hasta { $most }
+
+# Under a smaller strip beside it: so many packages, had none been over the limit.
+shares_more = { $packages }: hasta { $most }
+
+# Under the strips.
+shares_key = Rayados: cuántos de 100 envases podrían resultar aún { over_the_limit }, si los nuestros fueran una muestra al azar. Debajo: qué mostrarían 6, 14 o 59 envases.
+
+# Likewise, where some packages were over the limit.
+shares_key_over = 100 envases, si los nuestros fueran una muestra al azar. Negro: al menos tantos resultarían { over_the_limit }. Rayado: tantos más podrían resultarlo (confianza del 95 %).
+
+# The strips for those who cannot see them; $strips are such as above.
+shares_alt = Tiras de 100 envases cada una. Rayados: cuántos podrían resultar { over_the_limit } aunque ninguno de los analizados resultó así. { $strips }.
+
+# Likewise.
+shares_alt_over = { $least ->
+    [0] Una tira de 100 envases: a lo sumo { $most } podrían resultar { over_the_limit }.
+    [one] Una tira de 100 envases: al menos uno resultaría { over_the_limit }, a lo sumo { $most }.
+   *[other] Una tira de 100 envases: al menos { $least } resultarían { over_the_limit }, a lo sumo { $most }.
+}
+
+# Heading of what the result means in a portion.
+portion_heading = En una ración
+
+# 1 ppm is 1 mg in a kilogram. No amount is called safe.
+portion_said = { $kind ->
+    [below] Una ración de { $portion } del envase { $package } (por debajo de { $figure }) tiene menos de { $own } de gluten. En el límite serían { $limit }.
+   *[measured] Una ración de { $portion } del envase { $package } ({ $figure }) tiene { $own } de gluten. En el límite serían { $limit }.
+} No llamamos segura a ninguna cantidad.
+
+# Beside the squares of this food.
+portion_own = { $kind ->
+    [below] aquí menos de { $own }
+   *[measured] aquí { $own }
+}
+
+# Beside the squares at the limit.
+portion_limit = en el límite { $limit }
+
+# The squares for those who cannot see them.
+portion_alt = { $kind ->
+    [below] Gluten en una ración en cuadros de { $square }: aquí menos de { $own }, en el límite { $limit }.
+   *[measured] Gluten en una ración en cuadros de { $square }: aquí { $own }, en el límite { $limit }.
+}
+
+## How to check the sheet
+
+# Heading.
+check_heading = Cómo comprobar esta hoja
+
+# A sum worked once; figures without their unit, since the heads of the table have it.
+sum_mean = Envase { $package }: { $readings }. Su media es { $mean }{ $printed ->
+    [rounded] , impresa como { $result }
+   *[same] { "" }
+}. Distan { $gap }; a ese nivel se admite hasta { $allowed }.
+
+# Likewise.
+sum_disagree = Envase { $package }: { $readings }. Distan { $gap }; a ese nivel se admite hasta { $allowed }, por eso no tienen media.
+
+# Likewise.
+sum_below = Envase { $package }: { $readings }. No se midió ninguna cifra, por eso no hay media: el resultado es { $result }.
+
+# Likewise: "<5" may be any value from 0 to 5.
+sum_range = Envase { $package }: { $readings }. «<» o «>» deja abierto un valor entre límites, y con él la media: { $result }.
+
+# After the sum: the place of its first figure.
+check_place = La primera cifra está en { $file }, fila { $row }, columna { $column }.
+
+# Before the address of the sheet's page, on issued sheets.
+check_page = Esta hoja y sus datos en la web:
+
+# The square for those who cannot see it.
+check_square = Código QR de { $address }
 
 ## Who answers for the sheet
 
@@ -977,7 +1135,7 @@ corrected = { $branded ->
 
 # After it.
 corrected_now = { $issued ->
-    [yes] Desde el { $day } dice que { $says }.
+    [yes] Desde el { $day } la hoja dice que { $says }.
    *[no] La próxima revisión, aún no emitida, dice que { $says }.
 }
 

@@ -714,14 +714,11 @@ summary_register_title = Registro de todos los resultados
 # Above the register; the meaning of its two letters follows. $over: "at or above 20 ppm".
 summary_register_lede = Todos los productos, por grupo de alimentos y marca. Negro: { $over }. Discontinuo: sin resultado, o con uno que no decide.
 
-# Behind a raised R and a colon.
-summary_register_repeated = se repitió un análisis.
+# Under the product's name, where the lab repeated the test of a package.
+summary_register_repeated = Análisis repetido
 
-# Behind a raised L and a colon.
-summary_register_label = la etiqueta nombra una fuente de gluten que la norma no admite.
-
-# Heads of the columns, from here on.
-summary_register_brand = Marca
+# Head of the column of what the labels come to.
+summary_register_label = Etiqueta
 
 # Likewise.
 summary_register_product = Producto

@@ -56,6 +56,7 @@ fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
         made_on: date,
         only: &[],
         force: false,
+        large_print: false,
     };
     let made = pipeline::make(&decided, &config, &wanted, &out, &|_| {})?;
     let errors = decided.problems.count(Severity::Error) + made.failures.len();

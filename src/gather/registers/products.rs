@@ -96,6 +96,8 @@ fn product(
         Ok(found) => found.unwrap_or_default(),
         Err(Unusable) => Processing::Unknown,
     };
+    // A portion that cannot be read is told, and only its picture is missing.
+    let serving_g = fields.figure("serving_g", problems).unwrap_or_default();
     let mut text = |column: &str| fields.text(column, problems);
     Some(Product {
         product_id,
@@ -113,6 +115,7 @@ fn product(
         matrix: text("matrix"),
         barcode: text("barcode"),
         net_content: text("net_content"),
+        serving_g,
         place: fields.place(),
     })
 }

@@ -82,6 +82,7 @@ pub static PRODUCTS: Shape = Shape {
         "matrix",
         "barcode",
         "net_content",
+        "serving_g",
     ],
     heading_bars: Bars::Verdict,
     name_bars: Bars::Issue,

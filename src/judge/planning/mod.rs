@@ -76,7 +76,12 @@ pub fn plan(decided: &Decided, wanted: &PlanWanted, config: &Config) -> RoundPla
     };
     let carried = |packages: usize, extractions: usize| {
         let budget = wanted.budget?;
-        let affordable = |n: &usize| fits(cost_of(*n, packages, extractions).total, budget);
+        let affordable = |n: &usize| {
+            fits(
+                cost_of(*n, packages, extractions).total.unwrap_or(0.0),
+                budget,
+            )
+        };
         (0..=expected.len()).rev().find(affordable).or(Some(0))
     };
     let (packages, extractions) = (wanted.packages, wanted.extractions);

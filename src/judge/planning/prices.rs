@@ -169,11 +169,12 @@ pub fn costs(
         .map(|price| price * (count * extractions) as f64);
     let shipping = planning.shipping_price.filter(|_| count > 0);
     let shipping = shipping.or(planning.shipping_price.map(|_| 0.0));
+    let parts = [bought, lab, shipping].into_iter().flatten();
     RoundCosts {
         packages: bought,
         lab,
         shipping,
-        total: [bought, lab, shipping].into_iter().flatten().sum(),
+        total: parts.reduce(|sum, part| sum + part),
     }
 }
 
@@ -232,5 +233,18 @@ mod tests {
         assert_eq!((pasta.median, pasta.of), (4.5, PriceOf::Everything));
         let nothing = Prices::paid(&[], &products, &Planning::default());
         assert_eq!(nothing.of(&products["A"]), None);
+    }
+
+    #[test]
+    fn nothing_known_is_no_sum() {
+        let planning = Planning::default();
+        assert_eq!(costs(&[], 3, 2, 0, &planning).total, None);
+        let priced = Planning {
+            extraction_price: Some(40.0),
+            ..planning
+        };
+        assert_eq!(costs(&[None], 3, 2, 0, &priced).total, Some(240.0));
+        let none = costs(&[], 3, 2, 0, &priced).total.expect("is known");
+        assert!(none.is_sign_positive(), "no round costs -0.00");
     }
 }

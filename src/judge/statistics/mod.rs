@@ -53,7 +53,8 @@ use crate::config::Config;
 use crate::judge::close_call;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::statistics::{
-    Group, GroupedBy, Grouping, PackagesNeeded, ProductStatistics, ProgrammeStatistics, Share,
+    Group, GroupedBy, Grouping, NoneOver, PackagesNeeded, ProductStatistics, ProgrammeStatistics,
+    Share,
 };
 use crate::model::verdict::{ProductVerdict, Verdict};
 use binomial::Shares;
@@ -131,6 +132,10 @@ pub fn of_products(verdicts: &[ProductVerdict], config: &Config) -> Vec<ProductS
         .collect()
 }
 
+/// Numbers of packages beside which a sheet sets its own: twice as many as usual, and those that leave a fifth and a twentieth
+/// open.
+const MORE_PACKAGES: [u64; 3] = [6, 14, 59];
+
 /// Every package counts, and one that stands undecided may be on either side: lower ends take all of these for within the
 /// limit, upper ends take all for over it. Leaving them out would be a claim that they are like the others.
 fn of_product(verdict: &ProductVerdict, shares: &mut Shares) -> ProductStatistics {
@@ -150,6 +155,14 @@ fn of_product(verdict: &ProductVerdict, shares: &mut Shares) -> ProductStatistic
             .filter(|_| decided),
         undecided,
         one_sided_upper: shares.one_sided_upper(k + undecided, n).filter(|_| decided),
+        if_none_of_more: MORE_PACKAGES
+            .into_iter()
+            .filter(|packages| *packages > n)
+            .filter_map(|packages| {
+                let upper = shares.one_sided_upper(0, packages)?;
+                Some(NoneOver { packages, upper })
+            })
+            .collect(),
         false_alarm: repeatability::false_alarm(verdict.packages.len()),
         other_side: Vec::new(),
         close: None,

@@ -7,7 +7,7 @@ pub use method::{ask_about_processing, notes as method_notes};
 
 use crate::config::Config;
 use crate::judge::{claims, labels};
-use crate::model::decided::EarlierRound;
+use crate::model::decided::OtherRound;
 use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::PairState;
@@ -62,7 +62,7 @@ fn by_product<T>(rows: &[T], id: impl Fn(&T) -> &str) -> BTreeMap<&str, Vec<&T>>
 /// The rounds of the same product that were tested before this one, the latest first; none where a day is not known.
 ///
 /// `all` is in the order of [`decide`], by product.
-pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<EarlierRound> {
+pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<OtherRound> {
     let first = all.partition_point(|other| other.product.product_id < of.product.product_id);
     let mut before: Vec<&ProductVerdict> = all[first..]
         .iter()
@@ -70,21 +70,30 @@ pub fn earlier(of: &ProductVerdict, all: &[ProductVerdict]) -> Vec<EarlierRound>
         .filter(|other| other.day().is_some() && other.day() < of.day())
         .collect();
     before.sort_by_key(|other| std::cmp::Reverse(other.day()));
-    let over = |round: &ProductVerdict| {
-        let packages = round.packages.iter();
-        packages
-            .filter(|package| package.standing == Standing::Over)
-            .count()
-    };
-    before
-        .into_iter()
-        .map(|round| EarlierRound {
-            round: round.round.clone(),
-            verdict: round.verdict,
-            packages: round.packages.len(),
-            over: over(round),
-        })
-        .collect()
+    before.into_iter().map(as_other).collect()
+}
+
+/// A round as the sheets of the product's other rounds name it.
+pub fn as_other(round: &ProductVerdict) -> OtherRound {
+    let over = |package: &&PackageResult| package.standing == Standing::Over;
+    OtherRound {
+        round: round.round.clone(),
+        verdict: round.verdict,
+        packages: round.packages.len(),
+        over: round.packages.iter().filter(over).count(),
+    }
+}
+
+/// The next round of a product of which packages are on record.
+pub fn next_round(of: &ProductVerdict, registers: &Registers) -> Option<String> {
+    let day = of.day()?;
+    let others = registers
+        .packages
+        .iter()
+        .filter(|package| package.product_id == of.product.product_id && package.round != of.round);
+    let dated = others.filter_map(|package| Some((package.bought_on?, &package.round)));
+    let (_, round) = dated.filter(|(bought_on, _)| *bought_on > day).min()?;
+    Some(round.clone())
 }
 
 /// Whether a round still waits for results of the lab: some package has none, and none is over the limit.

@@ -135,6 +135,12 @@ const PRODUCTS: Guide = Guide {
             "As printed on the package.",
             "200 g",
         ),
+        optional(
+            "serving_g",
+            Kind::Figure,
+            "A portion as the package gives it, in grams: the sheet then shows what the result means in one.",
+            "30",
+        ),
     ],
 };
 

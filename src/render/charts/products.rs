@@ -13,11 +13,12 @@ use crate::render::terms::Terms;
 use crate::words::{say, side};
 use anyhow::Result;
 
-/// Height of the rows in one chart: the room that a first page with a head and a few sentences has, and any later one.
+/// Height of the rows in one chart: the room that a first page with a head and a few sentences has, and any later one, each
+/// with a key below.
 fn rows_height(paper: Paper) -> (f64, f64) {
     match paper {
-        Paper::A4 => (522.0, 550.0),
-        Paper::UsLetter => (476.0, 520.0),
+        Paper::A4 => (498.0, 526.0),
+        Paper::UsLetter => (452.0, 496.0),
     }
 }
 

@@ -85,6 +85,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     let case = case::case(product, config, number, &carried_by_name);
     files.extend(carried_files);
     files.push(made(CASE.to_owned(), case));
+    files.extend(page_square(facts));
     Ok(Job {
         path: format!("sheets/{}.pdf", verdict.stem()),
         template: "sheet.typ",
@@ -92,6 +93,39 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
         date: facts.latest_day.unwrap_or_default(),
         facts: words,
         files,
+    })
+}
+
+/// Where the sheet in large print lies, beside the other.
+pub fn large_print_path(verdict: &ProductVerdict) -> String {
+    format!("sheets/{}-large-print.pdf", verdict.stem())
+}
+
+/// The job of typesetting a sheet in large print: the same facts, without drawings of small type and without files, which the
+/// other one carries.
+///
+/// # Errors
+/// Where the facts cannot be written as JSON.
+pub fn large_print(product: &JudgedProduct, facts: &SheetFacts<'_>) -> Result<Job> {
+    Ok(Job {
+        path: large_print_path(&product.verdict),
+        template: "sheet-large.typ",
+        ident: format!(
+            "{} {} large print",
+            facts.edition.sheet_number, facts.edition.line
+        ),
+        date: facts.latest_day.unwrap_or_default(),
+        facts: serde_json::to_vec(facts)?,
+        files: page_square(facts).into_iter().collect(),
+    })
+}
+
+/// The square of the sheet's page, where it has one.
+fn page_square(facts: &SheetFacts<'_>) -> Option<JobFile> {
+    facts.check.page.as_ref().map(|page| JobFile {
+        name: "page.svg".to_owned(),
+        made_from: None,
+        bytes: page.svg.clone().into_bytes(),
     })
 }
 

@@ -102,6 +102,7 @@ fn of_register(product: &Product) -> Value {
         "matrix": product.matrix,
         "barcode": product.barcode,
         "net_content": product.net_content,
+        "serving_g": product.serving_g,
     })
 }
 

@@ -10,20 +10,26 @@ use crate::render::charts::Chart;
 use crate::render::charts::bands::bands;
 use crate::render::charts::{products, strip};
 use crate::render::facts::DocumentFacts;
+use crate::render::facts::bars::{Bar, KeyEntry, bars, figures_key};
 use crate::render::facts::sheet::sheet_number;
 use crate::render::facts::summary::latest_day;
 use crate::render::listing::{self, Line};
-use crate::render::tally::{self, BandRow};
+use crate::render::tally::{self, Tally};
 use crate::render::terms::{Terms, terms};
+use crate::render::words::method::yes_no;
+use crate::render::words::on_labels::{self, OnLabels};
 use crate::render::words::{breakable, digest as words, method, publication};
-use crate::render::{Job, JobFile, chart_name};
+use crate::render::{Job, JobFile, chart_name, web};
 use crate::words::say;
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
 
-/// More new products than this are drawn by food group, and the list names those over the limit and those without a verdict.
+/// More new products than this are drawn by food group, and the list names those that a reader must know of.
 const SHOWN_AT_MOST: usize = 42;
+
+/// Products that a mail lists: with more, some mail programs cut it off.
+const MAILED_AT_MOST: usize = 60;
 
 /// Everything that the newsletter prints, charts apart.
 #[derive(Clone, Debug, Serialize)]
@@ -56,25 +62,33 @@ pub struct DigestFacts {
     pub grouped: bool,
     /// The products that are listed.
     pub products: Vec<DigestLine>,
+    /// So many of them stand in a mail.
+    pub mail_rows: usize,
+    /// That a mail lists the first of them alone, where it does.
+    pub mail_listed: Option<String>,
+    /// What the inks of the packages' figures mean in a mail.
+    pub figures_key: Vec<KeyEntry>,
     /// What the makers say.
     pub makers: Vec<MakerLine>,
     /// Whose makers have said nothing so far, and whose are still to be told.
     pub silent: Option<String>,
     /// What the labels say; none where nothing is new.
-    pub labels: Option<String>,
+    pub labels: Option<OnLabels>,
     /// Published sheets that are replaced.
     pub amended: Vec<String>,
     /// That it is not for publication, where it is not.
     pub proof: Option<String>,
+    /// What a mail of it is about.
+    pub subject: String,
     /// Accusations that were taken back or made since: these come first.
     pub corrections: Vec<String>,
     /// Published sheets that do not stand any more.
     pub under_revision: Vec<String>,
-    /// The programme so far, in a sentence.
-    pub totals: String,
-    /// The programme so far, by band.
-    pub bands: Vec<BandRow>,
-    /// The same as bars.
+    /// The programme so far, in a sentence; none where there is nothing.
+    pub totals: Option<String>,
+    /// The programme so far, by band, in a mail.
+    pub bars: Vec<Bar>,
+    /// The same on paper.
     pub bands_picture: Picture,
     /// What the greys of the bars mean.
     pub bands_note: String,
@@ -110,6 +124,12 @@ pub struct DigestLine {
     pub sheet_within: String,
     /// Its results and its verdict.
     pub line: Line,
+    /// Why it has no verdict, where it has none.
+    pub reasons: Vec<String>,
+    /// That the food was tested again later, where it was.
+    pub again: Option<String>,
+    /// Where the page of its sheet lies on the programme's site, where it is published and the site's address is known.
+    pub page: Option<String>,
 }
 
 /// What one maker says.
@@ -153,10 +173,18 @@ pub fn digest(
     let mut pictures: Vec<Picture> = charts.iter().enumerate().map(picture).collect();
     let bands_picture = pictures.pop().expect("the bars were drawn last");
     let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
-    let (makers, silent) = makers(&shown, config);
+    let (makers, silent) = makers(&new, config);
+    let products: Vec<DigestLine> = shown
+        .iter()
+        .map(|product| digest_line(product, decided, config, &terms))
+        .collect();
+    let mail_rows = products.len().min(MAILED_AT_MOST);
+    let all_new = first_are_all(&new_tally, &all_tally);
     let any_result = !decided.products.is_empty();
+    let is_proof = decided.audience == Audience::Programme;
     let headline = words::headline(&new_tally, amended.len(), any_result, &terms);
     let programme = ProgrammeFacts::new(&config.programme);
+    let programme_name = programme.name.clone();
     Ok(DigestFacts {
         document: document(config, &headline),
         name: in_words.say(&say::newsletter_name(&programme.short_name)),
@@ -169,18 +197,13 @@ pub fn digest(
         note: words::note(&terms),
         listed: (shown.len() < new.len()).then(|| words::listed(&terms)),
         grouped: new.len() > SHOWN_AT_MOST,
-        products: shown
-            .iter()
-            .map(|product| DigestLine {
-                sheet: number(product),
-                sheet_line: in_words.say(&say::newsletter_sheet(number(product))),
-                sheet_within: in_words.say(&say::newsletter_sheet_within(number(product))),
-                line: listing::line(product, &terms),
-            })
-            .collect(),
+        mail_listed: (mail_rows < products.len()).then(|| words::first_of(mail_rows, in_words)),
+        mail_rows,
+        figures_key: figures_key(&terms),
+        products,
         makers,
         silent,
-        labels: (!new.is_empty()).then(|| words::labels(&new, in_words)),
+        labels: (!new.is_empty()).then(|| on_labels::of_all(&new, in_words)),
         amended: amended
             .iter()
             .filter_map(|product| {
@@ -188,8 +211,12 @@ pub fn digest(
                 words::amended(&product.verdict, &number(product), is_proof, in_words)
             })
             .collect(),
-        proof: (decided.audience == Audience::Programme)
-            .then(|| in_words.say(&say::newsletter_proof())),
+        proof: is_proof.then(|| in_words.say(&say::newsletter_proof())),
+        subject: in_words.say(&say::newsletter_subject(
+            yes_no(is_proof),
+            &programme_name,
+            &headline,
+        )),
         corrections: new
             .iter()
             .filter_map(|product| publication::corrected(product, &number(product), in_words))
@@ -199,8 +226,9 @@ pub fn digest(
             .iter()
             .map(|one| one.said.clone())
             .collect(),
-        totals: words::totals(&all_tally, decided.with_lab, &terms),
-        bands: rows.to_vec(),
+        totals: Some(words::totals(&all_tally, all_new, decided.with_lab, &terms))
+            .filter(|said| !said.is_empty()),
+        bars: bars(&rows, &terms),
         bands_picture,
         bands_note: words::bands(&terms),
         caution: method::caution(config),
@@ -209,6 +237,48 @@ pub fn digest(
         headline,
         terms,
     })
+}
+
+/// A product of the list.
+fn digest_line(
+    product: &JudgedProduct,
+    decided: &Decided,
+    config: &Config,
+    terms: &Terms,
+) -> DigestLine {
+    let words = &config.words;
+    let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
+    let line = listing::line(product, terms);
+    let is_public = product.publication.is_public();
+    DigestLine {
+        sheet: breakable(&sheet_number(&product.verdict, config), 14),
+        sheet_line: words.say(&say::newsletter_sheet(number(product))),
+        sheet_within: words.say(&say::newsletter_sheet_within(number(product))),
+        reasons: match product.verdict.verdict {
+            Verdict::NoVerdict => line.reasons.clone(),
+            Verdict::OverLimit | Verdict::WithinLimit(_) => Vec::new(),
+        },
+        again: later_round(product, decided)
+            .map(|later| words::again(&later.verdict, &number(later), words)),
+        page: web::address_of(&product.verdict.stem(), &config.programme).filter(|_| is_public),
+        line,
+    }
+}
+
+/// The last round in which a food was tested after this one.
+fn later_round<'a>(product: &JudgedProduct, decided: &'a Decided) -> Option<&'a JudgedProduct> {
+    let own = product.verdict.day()?;
+    let same_food = decided.products.iter().filter(|other| {
+        other.verdict.product.product_id == product.verdict.product.product_id
+            && other.publication.is_reported()
+            && other.verdict.day().is_some_and(|day| day > own)
+    });
+    same_food.max_by_key(|other| other.verdict.day())
+}
+
+/// Whether nothing was published before: then the totals are those of what is new.
+fn first_are_all(new: &Tally, all: &Tally) -> bool {
+    new.products() == all.products()
 }
 
 /// The newsletter as a job for the typesetter.
@@ -277,7 +347,8 @@ fn new_products(all: &[JudgedProduct], made_on: Option<NaiveDate>) -> Vec<&Judge
 fn shown<'a>(new: &[&'a JudgedProduct]) -> Vec<&'a JudgedProduct> {
     let all = new.len() <= SHOWN_AT_MOST;
     let is_shown = |product: &&&JudgedProduct| {
-        all || !matches!(product.verdict.verdict, Verdict::WithinLimit(_))
+        let is_within = matches!(product.verdict.verdict, Verdict::WithinLimit(_));
+        all || !is_within || product.verdict.notify_maker
     };
     new.iter().filter(is_shown).copied().collect()
 }

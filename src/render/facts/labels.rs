@@ -3,14 +3,12 @@
 use crate::config::Config;
 use crate::model::planning::RoundPlan;
 use crate::render::Job;
-use crate::render::facts::DocumentFacts;
+use crate::render::facts::{DocumentFacts, qr};
 use crate::render::words::breakable;
 use crate::words::say;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
-use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 use serde::Serialize;
-use std::fmt::Write;
 
 /// How labels stand on a sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -96,7 +94,7 @@ pub fn job(
         labels: codes
             .into_iter()
             .map(|code| Label {
-                svg: qr_svg(&code),
+                svg: qr::svg(&code),
                 alt: config.words.say(&say::labels_square(&code)),
                 code,
             })
@@ -119,31 +117,4 @@ fn all_codes(plan: &RoundPlan) -> Vec<String> {
     let mut codes: Vec<String> = packages.chain(blinds).cloned().collect();
     codes.sort();
     codes
-}
-
-/// A QR code (ISO/IEC 18004) of a package code with the four light modules around it that readers need. The most error
-/// correction that still takes the smallest symbol: labels get wet.
-fn qr_svg(code: &str) -> String {
-    const QUIET: i32 = 4;
-    let segments = QrSegment::make_segments(code);
-    let symbol = QrCode::encode_segments_advanced(
-        &segments,
-        QrCodeEcc::Quartile,
-        Version::MIN,
-        Version::MAX,
-        None,
-        true,
-    )
-    .expect("a code of 64 characters at most fits");
-    let size = symbol.size() + 2 * QUIET;
-    let mut path = String::new();
-    for y in 0..symbol.size() {
-        for x in (0..symbol.size()).filter(|x| symbol.get_module(*x, y)) {
-            write!(path, "M{} {}h1v1h-1z", x + QUIET, y + QUIET).expect("a string takes all");
-        }
-    }
-    format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {size} {size}\"><path fill=\"#fff\" d=\"M0 0h{size}v{size}h-{size}z\"/><path \
-         fill=\"#000\" shape-rendering=\"crispEdges\" d=\"{path}\"/></svg>"
-    )
 }

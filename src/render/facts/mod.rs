@@ -33,11 +33,20 @@ pub mod contact_sheet;
 /// Which revision a sheet is.
 pub mod edition;
 
+/// How a sheet can be checked: where its figures stand, and its page.
+pub mod check;
+
+/// A text as a QR code.
+pub mod qr;
+
 /// A package's row in a table of results.
 pub mod packages;
 
 /// The programme summary.
 pub mod summary;
+
+/// Bars for a page or a mail.
+pub mod bars;
 
 /// The newsletter.
 pub mod digest;

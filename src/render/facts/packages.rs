@@ -264,7 +264,7 @@ fn cell(paired: &PairedExtraction, rule: Rule, words: &Catalogue) -> ExtractionC
     ExtractionCell {
         figure: match reading {
             Some(reading) => numbers::interval_said(reading, rule.limit, words),
-            None => words.say(&say::no_figure()),
+            None => words.say(&say::no_reading()),
         },
         is_reading: reading.is_some(),
         used: paired.usage == Usage::Used,

@@ -272,9 +272,7 @@ fn comparison(plan: &RoundPlan, currency: Option<&str>, words: &Catalogue) -> Ve
         row(say::plan_row_shipping(), &|variant| {
             sum(variant.costs.shipping)
         }),
-        row(say::plan_row_total(), &|variant| {
-            said::money(variant.costs.total, currency, words)
-        }),
+        row(say::plan_row_total(), &|variant| sum(variant.costs.total)),
     ];
     if plan.budget.is_some() {
         let all = (plan.chosen.len() + plan.later.len()).to_string();

@@ -3,6 +3,7 @@
 //! It names package codes alone: the lab works blind.
 
 use crate::config::{Config, Lab};
+use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::package::PackageResult;
 use crate::model::sheet::ProgrammeFacts;
@@ -27,6 +28,8 @@ pub struct QueryFacts {
     pub lab: String,
     /// Where that is and how it is reached, a line each, as the settings have it.
     pub lab_address: Vec<String>,
+    /// By which an answer can cite it: other questions have another.
+    pub number: String,
     /// Day of the letter, where it is known.
     pub date: Option<String>,
     /// The first line.
@@ -131,22 +134,31 @@ pub fn facts(
     let packages = questions.len() as u64;
     let reported = questions.iter().any(|question| question.reported);
     let title = words.say(&say::lab_query_title(packages));
+    let number = number(&questions, config);
+    let patience = Days::new(config.publishing.report_days.into());
+    let by = made_on.and_then(|day| day.checked_add_days(patience));
+    let by = say::lab_answer_by(
+        yes_or_no(by.is_some()),
+        by.map(|day| words.day(day)).unwrap_or_default(),
+        &number,
+    );
     QueryFacts {
         document: DocumentFacts::new(
             config,
             &["lab"],
             words.say(&say::lab_query_document(&title, lab)),
             words.say(&say::lab_query_about()),
-            vec![config.programme.short_name.clone()],
+            vec![number.clone()],
         ),
         programme: ProgrammeFacts::new(&config.programme),
         lab: breakable(lab, 40),
         lab_address: address(lab, &config.lab),
+        number,
         date: made_on.map(|day| words.day(day)),
         opening: words.say(&say::lab_query_opening(packages, yes_or_no(reported))),
         title,
         questions,
-        closing: [say::lab_answer(), say::lab_answer_extraction()]
+        closing: [say::lab_answer(), say::lab_answer_extraction(), by]
             .iter()
             .map(|said| words.say(said))
             .collect(),
@@ -154,15 +166,35 @@ pub fn facts(
     }
 }
 
-/// Postal and mail address of a lab. The settings know those of one lab; a letter to another goes without.
-fn address(lab: &str, known: &Lab) -> Vec<String> {
+/// The number of a query, `TKW-Q-3F9A61`: the same questions have the same.
+pub fn number(questions: &[QueryRow], config: &Config) -> String {
+    let asked: Vec<&str> = questions
+        .iter()
+        .flat_map(|row| [&row.code, &row.found, &row.ask].map(String::as_str))
+        .collect();
+    let digest = files::sha256_of(asked.join("\n").as_bytes()).to_uppercase();
+    format!("{}-Q-{}", config.programme.short_name, &digest[..6])
+}
+
+/// The mail address of a lab, where the settings know it.
+pub fn email<'a>(lab: &str, known: &'a Lab) -> Option<&'a str> {
+    known.email.as_deref().filter(|_| is_known(lab, known))
+}
+
+/// Whether a lab is that of the settings.
+fn is_known(lab: &str, known: &Lab) -> bool {
     let folded = |name: &str| {
         name.split_whitespace()
             .collect::<Vec<_>>()
             .join(" ")
             .to_lowercase()
     };
-    if folded(lab) != folded(&known.name) {
+    folded(lab) == folded(&known.name)
+}
+
+/// Postal and mail address of a lab. The settings know those of one lab; a letter to another goes without.
+fn address(lab: &str, known: &Lab) -> Vec<String> {
+    if !is_known(lab, known) {
         return Vec::new();
     }
     let postal = lines(known.address.as_deref()).into_iter();

@@ -5,12 +5,14 @@ use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::registers::Product;
 use crate::model::sheet::{
-    BlockState, LabelFacts, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent, VerdictFacts,
+    BlockState, LabelFacts, LabelJudged, Piece, ProductFacts, ProgrammeFacts, Sheet, SheetContent,
+    StoryLine, VerdictFacts,
 };
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::charts::ruler::Ruler;
 use crate::render::facts::carried;
-use crate::render::facts::edition::Edition;
+use crate::render::facts::check::{CheckFacts, check};
+use crate::render::facts::edition::{Edition, Status};
 use crate::render::facts::packages;
 use crate::render::facts::{Attachment, DocumentFacts, lines};
 use crate::render::words::{self, breakable};
@@ -32,6 +34,12 @@ pub struct SheetFacts<'a> {
     pub places: Vec<String>,
     /// The certificates and photographs in the inbox that bear on the product, a sentence each.
     pub exhibits: Vec<String>,
+    /// That the product was tested again since, and what that came to.
+    pub later: Option<String>,
+    /// When it was issued and amended, and what comes next: it moves with the days, and makes no revision.
+    pub story: Vec<StoryLine>,
+    /// Where the figures of its sum stand, and its page on the web.
+    pub check: CheckFacts,
     /// The files that the PDF carries.
     pub attachments: Vec<Attachment>,
     /// What the PDF carries of the lab's files; empty where it is nothing.
@@ -67,6 +75,9 @@ pub fn facts<'a>(
     SheetFacts {
         places: broken(words::source::places(verdict, words), 18),
         exhibits: exhibits(product, words),
+        later: words::meaning::tested_again(product, config),
+        story: story(product, &edition, config),
+        check: check(verdict, edition.status == Status::Issued, config),
         carried_words: carried_words(content, &attachments, config),
         content,
         edition,
@@ -74,6 +85,17 @@ pub fn facts<'a>(
         attachments,
         latest_day,
     }
+}
+
+/// When a sheet was issued and amended, and what comes next. A proof is not issued; what it amends was.
+fn story(product: &JudgedProduct, edition: &Edition, config: &Config) -> Vec<StoryLine> {
+    let words = &config.words;
+    let mut lines = words::story::issued(&product.verdict.issued, words);
+    if edition.status == Status::Proof || product.verdict.verdict == Verdict::NoVerdict {
+        let asked_for = config.testing.packages_per_product;
+        lines.extend(words::story::next(product, asked_for, words));
+    }
+    lines
 }
 
 /// `TKW-FH-01-1`: short name, product, round.
@@ -167,6 +189,10 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
             .iter()
             .map(|said| breakable(said, 30))
             .collect(),
+        story: words::story::told(verdict, words),
+        shares: words::pictures::shares(product, words),
+        portion: words::pictures::portion(verdict, words),
+        sum: words::sum::worked(verdict, words).map(|sum| breakable(&sum, 24)),
         method: words::method::method(product, config),
         provenance: broken(words::source::provenance(verdict, &config.words), 18),
         caution: words::method::caution(config),
@@ -239,7 +265,6 @@ fn verdict_facts(product: &JudgedProduct, config: &Config) -> VerdictFacts {
     let beside: Vec<String> = [
         Some(words::verdict::sentence(verdict, config)),
         words::near_limit::beside_the_verdict(product, words),
-        words::label::beside_the_verdict(verdict, words),
     ]
     .into_iter()
     .flatten()
@@ -265,7 +290,12 @@ fn label_facts(verdict: &ProductVerdict, config: &Config) -> LabelFacts {
     });
     let sentences =
         words::label::sentences(review, &verdict.product, config.rule.regime, &config.words);
+    let judged = words::label::judged(verdict, &config.words);
     LabelFacts {
+        judged: LabelJudged {
+            words: breakable(&judged.words, 30),
+            ..judged
+        },
         statement: statement.collect(),
         length: review
             .statement

@@ -2,11 +2,13 @@
 
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::sheet::LabelJudged;
 use crate::model::verdict::Verdict;
 use crate::render::facts::sheet::sheet_number;
 use crate::render::listing;
 use crate::render::web::frame::link;
 use crate::render::web::{last_issued, page, sheet, under_revision};
+use crate::render::words::label;
 use crate::words::{say, side};
 use serde::Serialize;
 use serde_json::{Value, json};
@@ -21,6 +23,7 @@ struct Row {
     /// `over`, `within` or `none`.
     state: &'static str,
     verdict: String,
+    label: LabelJudged,
     number: String,
     revision: String,
     year: String,
@@ -76,6 +79,7 @@ fn row(judged: &JudgedProduct, config: &Config, has_sheet: &dyn Fn(&str) -> bool
         group: verdict.product.category.clone(),
         state: state(verdict.verdict),
         verdict: listing::of_its_limit(verdict.verdict, &verdict.rule, words),
+        label: label::judged(verdict, words),
         number: sheet_number(verdict, config),
         year: issued.split('-').next().unwrap_or_default().to_owned(),
         revision: words.say(&say::web_revision_of(revision.to_string(), issued)),

@@ -10,7 +10,7 @@ mod index;
 mod picture;
 mod product;
 
-use crate::config::Config;
+use crate::config::{Config, Programme};
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::model::sheet::ProgrammeFacts;
@@ -44,6 +44,11 @@ fn sheet(stem: &str) -> String {
     format!("sheets/{stem}.pdf")
 }
 
+/// Where its page lies below the address of the site.
+pub fn address(stem: &str) -> String {
+    frame::link(&page(stem))
+}
+
 /// Where its page lies, likewise.
 fn page_of(stem: &str) -> String {
     format!("web/{}", page(stem))
@@ -51,6 +56,18 @@ fn page_of(stem: &str) -> String {
 
 fn page(stem: &str) -> String {
     format!("products/{stem}.html")
+}
+
+/// Where the page of a product and round is read, once the pages lie at the programme's address; none where it has none that
+/// a browser could open.
+pub fn address_of(stem: &str, programme: &Programme) -> Option<String> {
+    let site = programme.website.as_deref()?.trim().trim_end_matches('/');
+    let (scheme, place) = site.split_once("://").unwrap_or(("https", site));
+    let host = place.split('/').next().unwrap_or_default();
+    let is_host = host.contains('.') && host.split('.').all(|part| !part.is_empty());
+    let is_plain = |c: char| c.is_ascii_alphanumeric() || "-._~/:%".contains(c);
+    let is_address = matches!(scheme, "https" | "http") && is_host && place.chars().all(is_plain);
+    is_address.then(|| format!("{scheme}://{place}/{}", frame::link(&page(stem))))
 }
 
 /// The site; `view` holds published products alone, and `has_sheet` says whether the PDF of a stem is there.

@@ -7,33 +7,24 @@ use crate::render::words::breakable;
 use crate::words::{Catalogue, Said, say};
 use serde::Serialize;
 
-/// The correspondence about a product, one sentence an event; none where there is nothing to tell.
+/// What was said in the correspondence about a product, one sentence an event; none where nobody has said anything. The days
+/// alone stand in the story.
 pub fn told(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
-    let followups = &product.followups;
-    let has = |kind| followups.iter().any(|one| one.kind == kind);
-    let mut said: Vec<Said> = followups.iter().map(|one| event(one, words)).collect();
-    if followups.is_empty() && product.notify_maker {
-        said.push(say::told_not_yet());
-    }
-    if has(FollowupKind::NoticeSent) && !has(FollowupKind::Reply) {
-        said.push(say::told_no_statement());
-    }
-    said.iter().map(|said| words.say(said)).collect()
+    let with_words = product.followups.iter().filter_map(event);
+    with_words.map(|said| words.say(&said(words))).collect()
 }
 
-fn event(followup: &Followup, words: &Catalogue) -> Said {
-    let day = words.day(followup.on);
+/// An event with words of its own: a notice has none.
+fn event(followup: &Followup) -> Option<impl Fn(&Catalogue) -> Said> {
     let statement = followup.statement.as_deref().unwrap_or_default().trim();
-    let any = if statement.is_empty() { "no" } else { "yes" };
-    match followup.kind {
-        FollowupKind::NoticeSent => match followup.due_on {
-            Some(due) => say::told_notice(day, words.day(due), "yes"),
-            None => say::told_notice(day, "", "no"),
-        },
-        FollowupKind::Reply => say::told_reply(day, statement, any),
-        FollowupKind::Action => say::told_action(day, statement, any),
-        FollowupKind::Closed => say::told_closed(day, statement, any),
-    }
+    let message = match followup.kind {
+        FollowupKind::NoticeSent => return None,
+        FollowupKind::Reply => say::told_reply,
+        FollowupKind::Action => say::told_action,
+        FollowupKind::Closed => say::told_closed,
+    };
+    (!statement.is_empty())
+        .then_some(move |words: &Catalogue| message(words.day(followup.on), statement))
 }
 
 /// Where a product stands with its maker.

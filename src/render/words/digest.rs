@@ -1,10 +1,8 @@
 //! The sentences of the newsletter.
 
 use crate::config::Config;
-use crate::model::decided::JudgedProduct;
-use crate::model::label::{LabelFinding, LabelReview, TermClass};
 use crate::model::registers::{FollowupKind, IssuedRevision};
-use crate::model::verdict::ProductVerdict;
+use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers::plain;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
@@ -112,6 +110,31 @@ pub fn listed(terms: &Terms) -> String {
     terms.words.say(&say::newsletter_listed(side(terms.rule)))
 }
 
+/// That a mail names the first of these alone.
+pub fn first_of(rows: usize, words: &Catalogue) -> String {
+    words.say(&say::newsletter_first_of(rows.to_string()))
+}
+
+/// That a food was tested again, and what came of it.
+pub fn again(later: &ProductVerdict, sheet_number: &str, words: &Catalogue) -> String {
+    words.say(&say::newsletter_again(
+        later.round.as_str(),
+        word(later.verdict),
+        side(later.rule.limit),
+        words.limit(&later.rule),
+        sheet_number,
+    ))
+}
+
+/// How messages choose by a verdict.
+fn word(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::OverLimit => "over",
+        Verdict::WithinLimit(_) => "within",
+        Verdict::NoVerdict => "none",
+    }
+}
+
 /// What the greys of the bars mean.
 pub fn bands(terms: &Terms) -> String {
     let (known, amount) = lowest(terms);
@@ -157,74 +180,6 @@ pub fn silent(asked: &[String], to_tell: &[String], words: &Catalogue) -> Option
     (!said.is_empty()).then(|| said.join(" "))
 }
 
-/// What the labels of these products say, with their names where they are few.
-pub fn labels(products: &[&JudgedProduct], words: &Catalogue) -> String {
-    let findings = [
-        "gluten_source",
-        "not_forbidden",
-        "unverified_oats",
-        "needs_review",
-    ];
-    let mut said: Vec<String> = Vec::new();
-    for finding in findings {
-        let with: Vec<String> = products
-            .iter()
-            .filter(|product| told_as(&product.verdict.label) == Some(finding))
-            .map(|product| with_terms(product, words))
-            .collect();
-        if with.is_empty() {
-            continue;
-        }
-        said.push(words.say(&say::newsletter_labels(
-            with.len() as u64,
-            words.spelt_first(with.len()),
-            finding,
-            yes_no(with.len() <= NAMED_AT_MOST),
-            words.list(&with),
-        )));
-    }
-    if said.is_empty() {
-        return words.say(&say::newsletter_labels_none());
-    }
-    said.push(words.say(&say::newsletter_labels_ask()));
-    said.join(" ")
-}
-
-/// How the newsletter tells of a label. A source that is not forbidden is a source, and nothing unclear.
-fn told_as(label: &LabelReview) -> Option<&'static str> {
-    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
-    let source = |class| matches!(class, TermClass::NotForbidden(_));
-    let mut classes = label.terms.iter().map(|term| term.class);
-    match label.finding {
-        LabelFinding::GlutenSource => Some("gluten_source"),
-        LabelFinding::UnverifiedOats => Some("unverified_oats"),
-        LabelFinding::NeedsReview if !classes.clone().any(asked) && classes.any(source) => {
-            Some("not_forbidden")
-        }
-        LabelFinding::NeedsReview => Some("needs_review"),
-        LabelFinding::None | LabelFinding::NoIngredients => None,
-    }
-}
-
-/// `Windmill Crackers (“barley malt extract”)`: a product with the terms that its label names, as printed.
-fn with_terms(product: &JudgedProduct, words: &Catalogue) -> String {
-    let label = &product.verdict.label;
-    let asked = |class| !matches!(class, TermClass::Exempt | TermClass::LookAlike);
-    let mut terms: Vec<String> = Vec::new();
-    for term in label.terms.iter().filter(|term| asked(term.class)) {
-        let quoted = words.say(&say::quoted(breakable(&term.printed, 28)));
-        if !terms.contains(&quoted) {
-            terms.push(quoted);
-        }
-    }
-    let name = breakable(&product.verdict.product.name, 28);
-    if terms.is_empty() || terms.len() > NAMED_AT_MOST {
-        name
-    } else {
-        words.say(&say::newsletter_product_words(name, terms.join(", ")))
-    }
-}
-
 /// The revision that this product's sheet is, and the one that it replaces: of a proof the last one that was issued, of an
 /// issued sheet the one before it. None where it replaces nothing.
 pub fn replaced(verdict: &ProductVerdict, is_proof: bool) -> Option<(u32, &IssuedRevision)> {
@@ -265,8 +220,8 @@ pub fn why_revised(revision: &IssuedRevision) -> String {
         .collect()
 }
 
-/// The programme so far, and what is not counted.
-pub fn totals(tally: &Tally, with_lab: usize, terms: &Terms) -> String {
+/// The programme so far, and what is not counted. Where all of it is new, the headline has said how many of each there are.
+pub fn totals(tally: &Tally, all_new: bool, with_lab: usize, terms: &Terms) -> String {
     let words = &terms.words;
     let counted = say::newsletter_totals(
         tally.products(),
@@ -277,7 +232,10 @@ pub fn totals(tally: &Tally, with_lab: usize, terms: &Terms) -> String {
         tally.none.to_string(),
         side(terms.rule),
     );
-    let mut said = vec![words.say(&counted)];
+    let mut said = Vec::new();
+    if !all_new {
+        said.push(words.say(&counted));
+    }
     let packages = tally.packages.all();
     if packages > 0 {
         said.push(words.say(&say::newsletter_packages_so_far(

@@ -3,7 +3,8 @@
 use crate::model::label::{LabelFinding, LabelLanguage, LabelReview, LabelTerm, Leave, TermClass};
 use crate::model::registers::{Oats, Product};
 use crate::model::rule::Regime;
-use crate::model::verdict::{ProductVerdict, Verdict};
+use crate::model::sheet::{LabelJudged, LabelState};
+use crate::model::verdict::ProductVerdict;
 use crate::render::words::full_stop;
 use crate::words::{Catalogue, Kind, messages, say};
 use std::collections::BTreeSet;
@@ -37,17 +38,63 @@ pub fn sentences(
     said
 }
 
-/// What the reader of a verdict must know of the label, to be set after the sentence beside it; nothing where no ingredient
-/// is against the rule.
-pub fn beside_the_verdict(product: &ProductVerdict, words: &Catalogue) -> Option<String> {
-    if product.label.finding != LabelFinding::GlutenSource {
-        return None;
-    }
-    let verdict = match product.verdict {
-        Verdict::OverLimit => "over",
-        Verdict::WithinLimit(_) | Verdict::NoVerdict => "other",
+/// What a label comes to, in the words that stand beside the verdict in every document. What was not read, or must be
+/// asked, is never said to be clear.
+pub fn judged(product: &ProductVerdict, words: &Catalogue) -> LabelJudged {
+    let review = &product.label;
+    let ingredients = product.product.ingredients.as_deref();
+    let has_list = ingredients.is_some_and(|list| !list.trim().is_empty());
+    let source = |term: &LabelTerm| term.class == TermClass::Always;
+    let left = review.terms.iter().find_map(|term| match term.class {
+        TermClass::NotForbidden(leave) => Some(leave),
+        _ => None,
+    });
+    let asked = |term: &LabelTerm| matches!(term.class, TermClass::Always | TermClass::Depends);
+    let (state, kind, why, terms) = match (review.finding, left) {
+        _ if review.unread => (LabelState::Open, "unread", "unread", Vec::new()),
+        (LabelFinding::GlutenSource, _) => {
+            let terms = printed(review, source);
+            (LabelState::Against, "source", "source", terms)
+        }
+        (LabelFinding::NeedsReview | LabelFinding::UnverifiedOats, Some(leave)) => {
+            let left = |term: &LabelTerm| matches!(term.class, TermClass::NotForbidden(_));
+            let mut terms = printed(review, left);
+            terms.extend(printed(review, asked));
+            (LabelState::Open, "allowed", why_not_forbidden(leave), terms)
+        }
+        (LabelFinding::UnverifiedOats, None) => (LabelState::Open, "oats", "oats", Vec::new()),
+        (LabelFinding::NeedsReview, None) => {
+            (LabelState::Open, "ask", "ask", printed(review, asked))
+        }
+        (LabelFinding::None, _) if has_list => {
+            (LabelState::Clear, "nothing", "nothing", Vec::new())
+        }
+        _ => (LabelState::Open, "no_list", "no_list", Vec::new()),
     };
-    Some(words.say(&say::label_beside_verdict(verdict)))
+    let named = match terms.len() {
+        0 => "none",
+        1 => "one",
+        _ => "more",
+    };
+    let more = terms.len().saturating_sub(1) as u64;
+    let first = terms.into_iter().next().unwrap_or_default();
+    LabelJudged {
+        state,
+        words: words.say(&say::label_judged(kind, first, named, more)),
+        why: words.say(&say::label_judged_why(why)),
+    }
+}
+
+/// Terms as printed, each once, whatever the case of their letters.
+fn printed(review: &LabelReview, wanted: impl Fn(&LabelTerm) -> bool) -> Vec<String> {
+    let mut terms: Vec<String> = Vec::new();
+    for term in review.terms.iter().filter(|term| wanted(term)) {
+        let same = |known: &String| known.to_lowercase() == term.printed.to_lowercase();
+        if !terms.iter().any(same) {
+            terms.push(term.printed.clone());
+        }
+    }
+    terms
 }
 
 /// More explanations than this would crowd out the results.

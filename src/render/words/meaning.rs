@@ -1,7 +1,7 @@
 //! What so few packages say of all packages, and what they do not.
 
 use crate::config::Config;
-use crate::model::decided::{EarlierRound, JudgedProduct};
+use crate::model::decided::{JudgedProduct, OtherRound};
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::verdict::{Grade, Verdict};
@@ -14,17 +14,32 @@ use crate::words::{Catalogue, Said, say};
 /// What this result says.
 pub fn says(product: &JudgedProduct, config: &Config) -> String {
     let words = &*config.words;
-    let earlier = product.earlier.iter();
-    let earlier = earlier.map(|round| words.say(&earlier_round(round, product, config)));
     let said: Vec<String> = this_round(product, words)
         .into_iter()
-        .chain(earlier)
+        .chain(other_rounds(&product.earlier, product, config))
         .collect();
     said.join(" ")
 }
 
-/// What an earlier round of the product came to: a later one does not undo it.
-fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config) -> Said {
+/// That the product was tested again, and what that came to; nothing where it was not.
+pub fn tested_again(product: &JudgedProduct, config: &Config) -> Option<String> {
+    let rounds: Vec<String> = other_rounds(&product.later, product, config).collect();
+    let said = || say::tested_again(rounds.join(" "));
+    (!rounds.is_empty()).then(|| config.words.say(&said()))
+}
+
+/// What other rounds of the product came to, a sentence each.
+fn other_rounds(
+    rounds: &[OtherRound],
+    product: &JudgedProduct,
+    config: &Config,
+) -> impl Iterator<Item = String> {
+    let said = |round| config.words.say(&other_round(round, product, config));
+    rounds.iter().map(said)
+}
+
+/// What another round of the product came to: a later one does not undo an earlier one.
+fn other_round(round: &OtherRound, product: &JudgedProduct, config: &Config) -> Said {
     let limit = LimitWords::of(product.verdict.rule, &config.words);
     let verdict = match round.verdict {
         Verdict::OverLimit => "over",
@@ -34,7 +49,7 @@ fn earlier_round(round: &EarlierRound, product: &JudgedProduct, config: &Config)
     let number = config
         .programme
         .sheet_number(&product.verdict.product.product_id, &round.round);
-    say::earlier_round(
+    say::other_round(
         &round.round,
         number,
         verdict,

@@ -12,7 +12,7 @@ use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::{label, once};
 use crate::words::{Catalogue, reason_in_words, say, side};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 /// How was tested and decided: sentences for one paragraph.
 pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
@@ -90,35 +90,13 @@ pub fn assays(product: &ProductVerdict, config: &Config) -> String {
     }
 }
 
-/// The rule of agreement; for more than two extractions only where a package has them.
+/// The rule of agreement, in words: its formula stands in the summary, and a sum worked out beside it.
 ///
 /// Where a package disagrees, it is said how often a sound one does.
 fn agreement(judged: &JudgedProduct, config: &Config) -> String {
     let words = &config.words;
     let packages = &judged.verdict.packages;
-    let comparisons = packages.iter();
-    let more: BTreeMap<usize, f64> = comparisons
-        .filter_map(|package| package.pair.comparison.as_ref())
-        .filter(|comparison| comparison.n > 2)
-        .map(|comparison| (comparison.n, comparison.factor))
-        .collect();
-    let factor = |(n, factor): (&usize, &f64)| {
-        let factor = words.locale().figure(&format!("{factor:.1}"));
-        words.say(&say::method_factor(words.spelt(*n), factor))
-    };
-    let factors: Vec<String> = more.iter().map(factor).collect();
-    let mut readings = packages.iter().flat_map(|package| package.pair.usable());
-    let bounds = readings.any(|one| {
-        let reading = one.outcome.reading();
-        reading.is_some_and(|reading| reading.as_number().is_none())
-    });
-    let share = percent(config.testing.relative_repeatability, words);
-    let said = words.say(&say::method_agreement(
-        factors.join(", "),
-        yes_no(!factors.is_empty()),
-        share,
-        yes_no(bounds),
-    ));
+    let said = words.say(&say::method_agreement());
     let disagree = |package: &PackageResult| package.pair.state == PairState::Disagree;
     if packages.iter().any(disagree) {
         let chance = judged.statistics.false_alarm;

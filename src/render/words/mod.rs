@@ -21,6 +21,15 @@ pub mod chapters;
 /// What the label says.
 pub mod label;
 
+/// What happened on which day, and what comes next.
+pub mod story;
+
+/// A hundred packages, and gluten in a portion: what is drawn beside the words.
+pub mod pictures;
+
+/// One package's result worked out.
+pub mod sum;
+
 /// What passed between the programme and the maker.
 pub mod correspondence;
 
@@ -56,6 +65,9 @@ pub mod publication;
 
 /// The sentences of the newsletter.
 pub mod digest;
+
+/// What labels say, in lists and in the newsletter.
+pub mod on_labels;
 
 use crate::model::package::PackageResult;
 use crate::model::rule::{Decision, Rule};

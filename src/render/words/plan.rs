@@ -30,10 +30,10 @@ pub fn lede(plan: &RoundPlan, config: &Config, words: &Catalogue) -> String {
         plan.blinds.len() as u64,
         (packages * plan.extractions) as u64,
     )];
-    if plan.budget.is_some() || plan.costs.total > 0.0 {
+    if plan.budget.is_some() || plan.costs.total.is_some_and(|total| total > 0.0) {
         let sum = |amount| money(amount, config.planning.currency.as_deref(), words);
         said.push(say::plan_costs(
-            sum(plan.costs.total),
+            sum(plan.costs.total.unwrap_or(0.0)),
             plan.budget.map(sum).unwrap_or_default(),
             yes_or_no(plan.budget.is_some()),
         ));

@@ -8,6 +8,7 @@ use crate::model::rule::Rule;
 use crate::model::verdict::ProductVerdict;
 use crate::render::numbers;
 use crate::render::words::method::{short_hash, yes_no};
+use crate::render::words::sentence_case;
 use crate::words::{Catalogue, say};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -112,9 +113,15 @@ impl Report<'_> {
     }
 
     fn head(&self) -> String {
+        let unnamed = self.words.say(&say::lab_unnamed());
+        // A name is written as its owner writes it.
+        let at_the_head = |lab: &str| match lab == unnamed {
+            true => sentence_case(lab),
+            false => lab.to_owned(),
+        };
         let labs = self
             .words
-            .list(&self.distinct(|one| Some(one.lab.to_string())));
+            .list(&self.distinct(|one| Some(at_the_head(&one.lab))));
         let reports = self.reports();
         let (tested, first, last) = match self.tested() {
             None => ("no", String::new(), String::new()),

@@ -3,6 +3,8 @@
 //! How a mail is put together stands in report-templates/ (`mail-maker.txt`, `mail-correction.txt`, `mail-lab.txt`,
 //! `mail.html`), its sentences in the catalogue; a file of the same name in the programme folder replaces one.
 
+mod newsletter;
+
 use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::decided::JudgedProduct;
@@ -14,6 +16,7 @@ use crate::words::{Said, say, side, yes_or_no};
 use anyhow::{Context, Result, anyhow};
 use chrono::NaiveDate;
 use minijinja::{Environment, UndefinedBehavior, context};
+pub use newsletter::newsletter;
 
 /// The templates of all mails, checked.
 pub struct Wording {
@@ -282,21 +285,41 @@ pub struct Question {
     pub reported: bool,
 }
 
-/// The draft to a lab: `drafts/<stem>.eml`. No register holds a lab's address, so that the draft has a gap for it.
+/// A query, as far as its mail needs it.
+#[derive(Clone, Copy, Debug)]
+pub struct Query<'a> {
+    /// Of its file.
+    pub stem: &'a str,
+    /// By which an answer can cite it.
+    pub number: &'a str,
+    /// Whom to.
+    pub lab: &'a str,
+    /// Where the settings know it.
+    pub email: Option<&'a str>,
+    /// One a package.
+    pub questions: &'a [Question],
+}
+
+/// The draft to a lab: `drafts/<stem>.eml`. Where its address is not known the draft has a gap for it.
 ///
 /// # Errors
 /// Where a template of the programme's own cannot be filled.
 pub fn to_lab(
-    stem: &str,
-    lab: &str,
-    questions: &[Question],
+    query: &Query<'_>,
     config: &Config,
     date: Option<NaiveDate>,
     wording: &Wording,
     enclosed: Vec<Enclosed<'_>>,
 ) -> Result<Document> {
     let words = &config.words;
-    let lab = mail::one_line(lab);
+    let Query {
+        stem,
+        number,
+        email,
+        questions,
+        ..
+    } = *query;
+    let lab = mail::one_line(query.lab);
     let named = questions.iter().take(NAMED_AT_MOST);
     let mut codes = named
         .map(|question| question.package.as_str())
@@ -305,7 +328,7 @@ pub fn to_lab(
     if questions.len() > NAMED_AT_MOST {
         codes.push_str(" …");
     }
-    let subject = mail::one_line(&words.say(&say::lab_mail_subject(codes)));
+    let subject = mail::one_line(&words.say(&say::lab_mail_subject(codes, number)));
     let reported = questions.iter().any(|question| question.reported);
     let opening = say::lab_mail_opening(questions.len() as u64, yes_or_no(reported));
     let questions: Vec<minijinja::Value> = questions
@@ -328,8 +351,14 @@ pub fn to_lab(
     let letter = Letter {
         stem: stem.to_owned(),
         from: sender(&config.programme),
-        to: Recipient::Missing {
-            gap: words.say(&say::lab_mail_no_address()),
+        to: match email {
+            Some(email) => Recipient::Known {
+                name: Some(lab),
+                addresses: vec![email.to_owned()],
+            },
+            None => Recipient::Missing {
+                gap: words.say(&say::lab_mail_no_address()),
+            },
         },
         subject,
         date: date.unwrap_or_default(),

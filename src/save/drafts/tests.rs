@@ -99,7 +99,10 @@ fn product(over: usize, label: LabelFinding) -> JudgedProduct {
     packages.resize(3, package(Standing::Within));
     JudgedProduct {
         cautions: Vec::new(),
+        before: Vec::new(),
         earlier: Vec::new(),
+        later: Vec::new(),
+        next_round: None,
         publication: Publication::of_nothing(),
         publication_said: String::new(),
         exhibits: Vec::new(),
@@ -286,18 +289,17 @@ fn the_lab_is_asked_about_each_package() {
         reported: true,
     });
     let lab = "Harrow & Vane Analytical";
-    let draft = to_lab(
-        "lab-query",
+    let query = Query {
+        stem: "lab-query",
+        number: "TKW-Q-3F9A61",
         lab,
-        &questions,
-        &config,
-        None,
-        &wording,
-        Vec::new(),
-    );
+        email: None,
+        questions: &questions,
+    };
+    let draft = to_lab(&query, &config, None, &wording, Vec::new());
     let text = String::from_utf8(draft.expect("drafts").bytes).expect("ASCII");
     assert!(
-        text.contains("Subject: Questions about your results: B7, B9\r\n"),
+        text.contains("Subject: Questions about your results: B7, B9 (TKW-Q-3F9A61)\r\n"),
         "{text}"
     );
     assert!(
@@ -305,6 +307,14 @@ fn the_lab_is_asked_about_each_package() {
         "{text}"
     );
     assert!(text.contains("Address of the lab goes here"), "{text}");
+
+    let known = Query {
+        email: Some("desk@harrow-vane.example"),
+        ..query
+    };
+    let draft = to_lab(&known, &config, None, &wording, Vec::new());
+    let text = String::from_utf8(draft.expect("drafts").bytes).expect("ASCII");
+    assert!(text.contains("<desk@harrow-vane.example>"), "{text}");
 }
 
 #[test]

@@ -4,8 +4,8 @@ use super::*;
 
 messages! {
     "amended"
-    /// One thing with what was printed and what is.
-    amended_change(what: text, old: text, new: text);
+    /// One thing with what is printed and what was.
+    amended_change(what: text, new: text, old: text);
     /// What of the product it is.
     amended_of_product(part: ["name" "verdict" "label" "claim" "brand" "net_content" "certifier" "barcode"]);
     /// What of a package it is.
@@ -24,14 +24,10 @@ messages! {
     amended_not_listed();
     /// An extraction that is set aside.
     amended_set_aside(reported: text);
-    /// Parts of the sheet that read otherwise.
+    /// A part of the sheet that reads otherwise.
     amended_part(part: ["ingredients" "correspondence" "method" "provenance" "earlier" "programme" "wording"]);
-    /// Nothing that a reader would ask for.
+    /// No figure and no verdict.
     amended_no_figure();
-    /// No figure and no verdict, but other things.
-    amended_others(others: text);
-    /// Figures or verdicts alone.
-    amended_figures(changes: text);
-    /// Figures or verdicts and other things.
-    amended_both(changes: text, others: text);
+    /// All parts that read otherwise.
+    amended_parts(parts: text);
 }

@@ -26,8 +26,12 @@ messages! {
     up_to(figure: text);
     /// A range in a sentence.
     range_in_text(lower: text, upper: text);
+    /// A lab without a name.
+    lab_unnamed();
     /// In the place of a figure.
     no_figure();
+    /// In the place of an extraction.
+    no_reading();
     /// On which side of the limit something is, with the limit's figure: "at or above 20 ppm".
     limit_over(rule: ["fails" "passes" "detection"], limit: text);
     /// The other side: "below 20 ppm".

@@ -60,11 +60,13 @@ messages! {
     lab_answer();
     /// What an extraction is.
     lab_answer_extraction();
+    /// By when, and under which number.
+    lab_answer_by(dated: ["yes" "no"], day: text, number: text);
     /// How the query ends.
     lab_yours();
 
     /// What the mail to a lab is about.
-    lab_mail_subject(packages: text);
+    lab_mail_subject(packages: text, number: text);
     /// How it begins.
     lab_mail_dear(lab: text, has_lab: ["yes" "no"]);
     /// Why it comes.

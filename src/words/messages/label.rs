@@ -40,8 +40,15 @@ messages! {
     label_language(language: ["english" "german" "spanish" "french" "italian"]);
     /// Whose reading the review is.
     label_opinion();
-    /// What stands beside the verdict.
-    label_beside_verdict(verdict: ["over" "other"]);
+    /// What a label comes to, in the few words beside every verdict.
+    label_judged(
+        kind: ["source" "allowed" "oats" "ask" "unread" "no_list" "nothing"],
+        term: text,
+        named: ["none" "one" "more"],
+        more: count,
+    );
+    /// The line below them.
+    label_judged_why(why: ["source" "amount" "processed" "unsaid" "unknown_claim" "oats" "ask" "unread" "no_list" "nothing"]);
     /// A grain of the table of terms.
     label_grain(grain: ["wheat" "barley" "rye" "triticale" "oats" "wheat_or_barley" "barley_or_wheat" "wheat_or_rye" "wheat_rye_or_barley"]);
     /// Why a word of the built-in table counts.

@@ -23,7 +23,7 @@ messages! {
     /// What was bought, and how much of it the lab has reported on.
     letter_bought(packages: count, tested: count, reported: ["all" "some" "none"], place: ["shops" "unknown"]);
     /// How many packages are over the limit.
-    letter_found_over(over: count, share: ["one" "all" "some"], first: text, counted: text, tested: text, rule: ["fails" "passes" "detection"], limit: text);
+    letter_found_over(over: count, share: ["one" "both" "all" "some"], first: text, counted: text, tested: text, rule: ["fails" "passes" "detection"], limit: text);
     /// That every package is within it.
     letter_found_within(packages: count, tested: text, rule: ["fails" "passes" "detection"], limit: text);
     /// That there is no verdict.
@@ -116,6 +116,34 @@ messages! {
     letter_reply_label();
     /// The label of what goes along.
     letter_enclosed_label();
+    /// The form for the reply.
+    letter_form_head();
+    /// Before the number of the sheet.
+    letter_form_sheet();
+    /// Over what the maker can mend.
+    letter_form_facts_head();
+    /// A box.
+    letter_form_right();
+    /// A box, with lines to write on.
+    letter_form_wrong();
+    /// Over the statement.
+    letter_form_statement_head();
+    /// A box.
+    letter_form_no_statement();
+    /// A box, with lines to write on.
+    letter_form_statement();
+    /// Over the test that a maker may have made.
+    letter_form_rest_head();
+    /// A box, where something is kept.
+    letter_form_rest();
+    /// A line to fill in.
+    letter_form_name();
+    /// Likewise.
+    letter_form_position();
+    /// Likewise.
+    letter_form_day();
+    /// Likewise.
+    letter_form_signature();
     /// What goes along.
     letter_enclosed(attach: ["whole" "excerpt" "none"], sheet: text);
 

@@ -6,10 +6,8 @@ messages! {
     "method"
     /// The assay, and how often each package is extracted.
     method_assay(assays: text, times: count, spelt: text);
-    /// What more than two extractions may differ by.
-    method_factor(number: text, factor: text);
     /// When extractions agree.
-    method_agreement(factors: text, more: ["yes" "no"], share: text, bounds: ["yes" "no"]);
+    method_agreement();
     /// How often sound packages are found to disagree.
     method_false_alarm(packages: count, spelt: text, chance: text);
     /// What a package's result is.
@@ -106,6 +104,10 @@ messages! {
     practice_product(rule: ["fails" "passes" "detection"]);
     /// The intervals of the shares.
     practice_intervals();
+    /// Taken in by the right of reply.
+    reply_time(reply_days: count);
+    /// Likewise.
+    publish_time(publish_days: count);
     /// The maker's right of reply.
     practice_reply(rule: ["fails" "passes" "detection"], reply_days: count, publish_days: count);
     /// What would change a verdict.

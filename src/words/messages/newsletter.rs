@@ -12,6 +12,10 @@ messages! {
     newsletter_title(programme: text, headline: text);
     /// What it is, in a PDF's data.
     newsletter_of(programme: text);
+    /// What a mail of it is about.
+    newsletter_subject(proof: ["yes" "no"], programme: text, headline: text);
+    /// What stands in place of its readers' addresses.
+    newsletter_no_readers();
     /// The first line of its plain text.
     newsletter_first_line(programme: text);
     /// A number of new products, taken in by the headline.
@@ -34,6 +38,16 @@ messages! {
     newsletter_marks(rule: ["fails" "passes" "detection"], known: ["yes" "no"], amount: text);
     /// Which products the list names, where it does not name all.
     newsletter_listed(rule: ["fails" "passes" "detection"]);
+    /// That a mail lists the first of these alone.
+    newsletter_first_of(n: text);
+    /// What follows is a key: how figures of packages are drawn.
+    newsletter_each_package();
+    /// What an ink means.
+    newsletter_figure(state: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
+    /// A part of a bar: how many, and of what.
+    newsletter_bar(band: ["below" "measured" "over" "undecided"], n: text, of: text);
+    /// That a food was tested again.
+    newsletter_again(round: text, verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text, number: text);
     /// What the greys of the bars mean.
     newsletter_bands(rule: ["fails" "passes" "detection"], mixed: ["yes" "no"], known: ["yes" "no"], amount: text, measured: text, limit: text);
     /// The number of a sheet, on a line of its own.
@@ -46,10 +60,14 @@ messages! {
     newsletter_silent(n: count, number: text, named: ["yes" "no"], products: text);
     /// Whose makers are still to be told.
     newsletter_to_tell(n: count, number: text, named: ["yes" "no"], products: text);
-    /// What labels say.
-    newsletter_labels(n: count, number: text, finding: ["gluten_source" "not_forbidden" "unverified_oats" "needs_review"], named: ["yes" "no"], products: text);
-    /// A product with the words of its label.
-    newsletter_product_words(product: text, words: text);
+    /// What labels say; their words follow, a line each.
+    newsletter_labels(n: count, number: text, finding: ["gluten_source" "not_forbidden" "unverified_oats" "needs_review"]);
+    /// A product with its brand.
+    newsletter_label_product(brand: text, product: text);
+    /// A word of labels with the products that have it.
+    newsletter_label_word(n: count, word: text, named: ["yes" "no"], products: text);
+    /// That there are more words.
+    newsletter_label_words_more();
     /// That such words are no result.
     newsletter_labels_ask();
     /// That no label says anything.
@@ -92,11 +110,13 @@ messages! {
     newsletter_head_results();
     /// A column.
     newsletter_head_verdict();
+    /// A column.
+    newsletter_head_label();
+    /// A column.
+    newsletter_head_verdict_and_label();
     /// Words for a catalogue.
     newsletter_keywords();
-    /// A verdict in a list.
-    list_verdict(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"]);
-    /// The same with the limit.
+    /// A verdict in a list, with the limit.
     list_verdict_of(verdict: ["over" "within" "none"], rule: ["fails" "passes" "detection"], limit: text);
     /// What parts results in a row.
     list_between();

@@ -19,6 +19,8 @@ messages! {
     claim_barcode(barcode: text);
     /// The certifier that the package names.
     claim_certifier(certifier: text);
+    /// That little pictures in the name are left out.
+    claim_pictures();
     /// Heading of ruler and table.
     results_heading();
     /// Heading of what the result says.
@@ -175,8 +177,10 @@ messages! {
     says_unfit(packages: count, rule: ["fails" "passes" "detection"], limit: text);
     /// Some decide.
     says_some_decide(decided: count, packages: count, open: count, rule: ["fails" "passes" "detection"], limit: text);
-    /// An earlier round.
-    earlier_round(round: text, number: text, verdict: ["over" "within" "none"], over: count, packages: count, rule: ["fails" "passes" "detection"]);
+    /// Another round.
+    other_round(round: text, number: text, verdict: ["over" "within" "none"], over: count, packages: count, rule: ["fails" "passes" "detection"]);
+    /// Published rounds since.
+    tested_again(rounds: text);
     /// What a verdict over the limit does not say.
     says_not_over();
     /// What a verdict within it does not say.
@@ -187,18 +191,92 @@ messages! {
     says_not_none(rule: ["fails" "passes" "detection"]);
 
     // Correspondence.
-    /// No notice was sent.
-    told_not_yet();
-    /// A notice was sent.
-    told_notice(day: text, due: text, asked: ["yes" "no"]);
     /// The maker answered.
-    told_reply(day: text, said: text, quoted: ["yes" "no"]);
+    told_reply(day: text, said: text);
     /// Something was done.
-    told_action(day: text, said: text, noted: ["yes" "no"]);
+    told_action(day: text, said: text);
     /// Nothing further is expected.
-    told_closed(day: text, said: text, noted: ["yes" "no"]);
-    /// A notice without an answer.
-    told_no_statement();
+    told_closed(day: text, said: text);
+
+    // The story in days.
+    /// Heading of the story.
+    story_heading();
+    /// What happened.
+    story_what(what: ["bought" "sent" "tested" "told" "answered" "closed" "issued" "amended" "next"]);
+    /// A day of a notice, and by when an answer was asked for.
+    story_told(day: text, due: text, asked: ["yes" "no"]);
+    /// A day that is not on record.
+    story_no_day();
+    /// No notice is on record.
+    story_no_notice();
+    /// No answer is on record.
+    story_no_answer();
+    /// Not issued yet.
+    story_not_yet();
+    /// Next: the maker is to be told.
+    story_next_tell();
+    /// Next: an answer of the maker's.
+    story_next_answer(due: text);
+    /// Next: the day from which it may be issued.
+    story_next_issue(day: text);
+    /// Next: what has to be settled first.
+    story_next_settle();
+    /// Next: which of two reports holds.
+    story_next_conflict(packages: count, by: ["name" "count"], named: text);
+    /// Next: a result of the lab.
+    story_next_lab(packages: count, by: ["name" "count"], named: text);
+    /// Next: a repeat.
+    story_next_repeat(packages: count, by: ["name" "count"], named: text);
+    /// Next: what narrows a result down.
+    story_next_finer(packages: count, by: ["name" "count"], named: text);
+    /// Next: packages to be bought.
+    story_next_buy(packages: count);
+    /// Next: where no test decides.
+    story_next_unfit();
+    /// Next: a further round.
+    story_next_round(round: text);
+
+    // Pictures.
+    /// Under a strip of a hundred packages.
+    shares_strip(over: text, packages: count, most: count);
+    /// Under a smaller one beside it.
+    shares_more(packages: count, most: count);
+    /// What the marks of the strips mean.
+    shares_key(rule: ["fails" "passes" "detection"]);
+    /// The same where some packages were over.
+    shares_key_over(rule: ["fails" "passes" "detection"]);
+    /// The strips in words.
+    shares_alt(strips: text, rule: ["fails" "passes" "detection"]);
+    /// The same where some packages were over.
+    shares_alt_over(least: count, most: count, rule: ["fails" "passes" "detection"]);
+    /// Heading of the portion.
+    portion_heading();
+    /// What the result means in a portion.
+    portion_said(kind: ["measured" "below"], portion: text, package: text, figure: text, own: text, limit: text);
+    /// Beside the squares of the food.
+    portion_own(kind: ["measured" "below"], own: text);
+    /// Beside the squares at the limit.
+    portion_limit(limit: text);
+    /// The squares in words.
+    portion_alt(kind: ["measured" "below"], own: text, limit: text, square: text);
+
+    // How to check the sheet.
+    /// Heading.
+    check_heading();
+    /// A result that is a mean.
+    sum_mean(package: text, readings: text, mean: text, printed: ["same" "rounded"], result: text, gap: text, allowed: text);
+    /// Readings that disagree.
+    sum_disagree(package: text, readings: text, gap: text, allowed: text);
+    /// Readings all below what the test measures.
+    sum_below(package: text, readings: text, result: text);
+    /// A result that is a range.
+    sum_range(package: text, readings: text, result: text);
+    /// Where the first figure stands.
+    check_place(file: text, row: text, column: text);
+    /// Before the address of the page.
+    check_page();
+    /// What the square is.
+    check_square(address: text);
 
     // Who answers for the sheet.
     /// The programme.

@@ -290,12 +290,10 @@ messages! {
     summary_register_title();
     /// How to read it.
     summary_register_lede(over: text);
-    /// What R means.
+    /// Under a product's name: a test was repeated.
     summary_register_repeated();
-    /// What L means.
+    /// Head of the column of labels.
     summary_register_label();
-    /// The brand.
-    summary_register_brand();
     /// The product.
     summary_register_product();
     /// The verdict.

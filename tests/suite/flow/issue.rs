@@ -41,12 +41,12 @@ fn issue_amend_issue_again_and_the_archive_tells_the_story() {
     assert_eq!(last[..5], ["TKW-P1-1", "P1", "1", "2", "2031-06-01"]);
     assert_eq!(last[6], reason);
     assert!(
-        last[7].contains("package A2, result: 7.7 ppm → 27.7 ppm"),
+        last[7].contains("Package A2, result: now 27.7 ppm; before 7.7 ppm."),
         "{}",
         last[7]
     );
     assert!(
-        last[7].contains("verdict: within the limit → over the limit"),
+        last[7].contains("Verdict: now over the limit; before within the limit."),
         "{}",
         last[7]
     );
@@ -105,7 +105,7 @@ fn an_amended_sheet_says_what_a_reader_can_see_of_the_change() {
     product("400 g", "Water, rice flour, salt.");
     assert_eq!(
         changed("2031-05-07"),
-        "No figure and no verdict changed. Changed: net content: 450 g → 400 g"
+        "No figure and no verdict changed. Net content: now 400 g; before 450 g."
     );
     product("400 g", "Water, rice flour, yeast, salt.");
     workspace.with(
@@ -114,7 +114,7 @@ fn an_amended_sheet_says_what_a_reader_can_see_of_the_change() {
     );
     assert_eq!(
         changed("2031-05-08"),
-        "No figure and no verdict changed. Changed: the ingredients on record; the correspondence with the maker"
+        "No figure and no verdict changed. These parts read otherwise: the ingredients on record and the correspondence with the maker."
     );
     workspace.with("inbox/a.csv", OVER);
     workspace.with(
@@ -123,12 +123,15 @@ fn an_amended_sheet_says_what_a_reader_can_see_of_the_change() {
     );
     let last = changed("2031-05-09");
     assert!(
-        last.contains("package A2, result: 7.7 ppm → 27.7 ppm")
-            && last.contains(". Also changed: package A1, lot: none → L1"),
+        last.contains("Package A2, result: now 27.7 ppm; before 7.7 ppm.")
+            && last.contains(" Package A1, lot: now L1; before none."),
         "{last}"
     );
     let page = workspace.run(&["facts", "P1"]).stdout();
-    assert!(page.contains("net content: 450 g → 400 g"), "{page}");
+    assert!(
+        page.contains("Net content: now 400 g; before 450 g."),
+        "{page}"
+    );
 }
 
 #[test]

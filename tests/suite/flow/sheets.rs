@@ -22,7 +22,7 @@ fn a_sheet_says_what_its_food_does_to_the_assay() {
     demo.run(&arguments);
     let cautions = [
         ("TW-006", "a sandwich assay can miss gluten"),
-        ("TW-009", "In oats the test sees other grain"),
+        ("TW-009", "In oats the test sees only the other grain"),
         ("TW-017", "Polyphenols of cocoa, chestnut, buckwheat"),
     ];
     for food in foods {
@@ -39,7 +39,8 @@ fn the_sheet_of_a_second_round_names_what_the_first_one_found() {
     demo.run(&["run", "-q", "--only", "TW-018"]);
     let (first, second) = (words(&demo, "TW-018--1"), words(&demo, "TW-018--2"));
     let found = "In round 1 (TKW-TW-018-1), 2 of 3 packages tested at or above the limit.";
-    assert!(second.contains(found), "{second}");
+    // A number may be broken at its hyphens.
+    assert!(second.replace("- ", "-").contains(found), "{second}");
     assert!(!first.contains("In round"), "{first}");
 }
 

@@ -120,10 +120,11 @@ fn figures_have_the_decimal_comma_and_dates_the_words_of_the_language() {
     let product = products::fullest(&config);
     let content = sheet(&product, &config).content;
     let plain = |text: &str| text.replace('\u{a0}', " ");
-    let told = plain(&content.correspondence[0]);
+    let told = &content.story[3];
+    assert_eq!(told.what, "Hersteller unterrichtet");
     assert_eq!(
-        told,
-        "Dem Hersteller wurde am 25. März 2031 Mitteilung gemacht, mit der Bitte um Antwort bis zum 15. April 2031."
+        plain(&told.when).replace('\u{200b}', ""),
+        "25. März 2031; Antwort erbeten bis 15. April 2031"
     );
     let rows = &content.table.packages;
     assert_eq!(rows[2].result, "29,9");

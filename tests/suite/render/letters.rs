@@ -21,8 +21,7 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
         );
         let job = notice::job(&product.verdict, &sent).expect("a job");
         let pdf = typeset(&engine(&config), &config, &job);
-        let pages = lopdf::Document::load_mem(&pdf).expect("a PDF").get_pages();
-        assert_eq!(pages.len(), 1, "the fullest letter on {paper}");
+        signed_on_one_page_with_its_form_behind(&pdf, &sent, paper);
 
         product.verdict.followups.clear();
         let dated = notice::facts(&product, &config, Some(sample::day(3, 25)));
@@ -33,6 +32,20 @@ fn a_notice_says_by_when_a_reply_is_asked_for() {
             ("Please reply within", "15 days")
         );
         assert_eq!(undated.date, None);
+    }
+}
+
+fn signed_on_one_page_with_its_form_behind(pdf: &[u8], facts: &notice::NoticeFacts, paper: &str) {
+    let document = lopdf::Document::load_mem(pdf).expect("a PDF");
+    assert_eq!(document.get_pages().len(), 2, "letter and form on {paper}");
+    for (page, word) in [(1, "letter_yours"), (2, "letter_form_signature")] {
+        let text = document.extract_text(&[page]).expect("text");
+        let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+        let word = &facts.document.words[word];
+        assert!(
+            plain(&text).contains(word.trim()),
+            "{word} on {paper}: {text}"
+        );
     }
 }
 
@@ -56,8 +69,7 @@ fn a_notice_stays_on_one_page_in_every_language() {
         assert_eq!(facts.document.words["letter_dear"], dear);
         let job = notice::job(&product.verdict, &facts).expect("a job");
         let pdf = typeset(&engine(&config), &config, &job);
-        let pages = lopdf::Document::load_mem(&pdf).expect("a PDF").get_pages();
-        assert_eq!(pages.len(), 1, "the fullest letter, {language} on {paper}");
+        signed_on_one_page_with_its_form_behind(&pdf, &facts, paper);
     }
 }
 

@@ -15,6 +15,9 @@ pub mod overflow;
 
 mod pictures;
 
+/// Days, pictures, a sum, large print.
+mod reading;
+
 mod sheets;
 
 mod structure;

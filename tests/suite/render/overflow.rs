@@ -115,16 +115,18 @@ struct Run {
     right: f64,
     top: f64,
     bottom: f64,
+    size: f64,
     head: bool,
 }
 
-fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>) {
+/// The runs of text of a frame, and where each picture begins.
+fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>, pictures: &mut Vec<f64>) {
     for (place, item) in frame.items() {
         let at = at + *place;
         match item {
             FrameItem::Group(group) => {
                 let moved = Point::new(at.x + group.transform.tx, at.y + group.transform.ty);
-                collect(&group.frame, moved, runs);
+                collect(&group.frame, moved, runs, pictures);
             }
             FrameItem::Text(text) if !text.text.trim().is_empty() => {
                 let (x, y, size) = (at.x.to_pt(), at.y.to_pt(), text.size.to_pt());
@@ -134,20 +136,31 @@ fn collect(frame: &Frame, at: Point, runs: &mut Vec<Run>) {
                     right: x + text.width().to_pt(),
                     top: y - 0.66 * size,
                     bottom: y + 0.18 * size,
+                    size,
                     head: (size - 10.2).abs() < 0.01,
                 });
             }
+            FrameItem::Image(..) => pictures.push(at.y.to_pt()),
             _ => {}
         }
     }
+}
+
+/// The smallest type on the pages of a document, in points; pictures apart, whose words are drawn.
+pub fn smallest_type(document: &PagedDocument) -> f64 {
+    let mut runs = Vec::new();
+    for page in document.pages() {
+        collect(&page.frame, Point::zero(), &mut runs, &mut Vec::new());
+    }
+    runs.iter().map(|run| run.size).fold(f64::MAX, f64::min)
 }
 
 /// What is wrong with the pages of a document.
 pub fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
     let mut faults = Vec::new();
     for (number, page) in document.pages().iter().enumerate() {
-        let mut runs = Vec::new();
-        collect(&page.frame, Point::zero(), &mut runs);
+        let (mut runs, mut pictures) = (Vec::new(), Vec::new());
+        collect(&page.frame, Point::zero(), &mut runs, &mut pictures);
         let (width, height) = (page.frame.width().to_pt(), page.frame.height().to_pt());
         let number = number + 1;
         for run in &runs {
@@ -158,14 +171,19 @@ pub fn faults(document: &PagedDocument, side: f64) -> Vec<String> {
             {
                 faults.push(format!("page {number}: off the text block: {run:?}"));
             }
+            if run.size < 7.999 {
+                faults.push(format!("page {number}: type below 8 pt: {run:?}"));
+            }
             let follows = |other: &Run| {
                 other.top > run.top + 1.0
                     && other.top < run.bottom + 28.0
                     && other.left < run.right
                     && other.right > run.left - 2.0
             };
-            let picture_follows = run.text.starts_with("The results");
-            if run.head && !picture_follows && !runs.iter().any(follows) {
+            let near = run.top..run.bottom + 28.0;
+            let picture_follows = pictures.iter().any(|top| near.contains(top));
+            let is_head = run.head && !run.text.ends_with('.');
+            if is_head && !picture_follows && !runs.iter().any(follows) {
                 faults.push(format!("page {number}: a head that stands alone: {run:?}"));
             }
         }
@@ -305,6 +323,7 @@ fn labels(svg: &str) -> Vec<Run> {
                 right: left + width,
                 top: baseline - 6.6 * size,
                 bottom: baseline + 1.5 * size,
+                size,
                 head: false,
                 text,
             }

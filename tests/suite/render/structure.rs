@@ -97,9 +97,13 @@ fn a_sheet_is_tagged_with_heads_tables_and_a_figure_that_says_its_message() {
         count("TH")
     );
     let figures: Vec<&String> = tags.iter().filter_map(|(_, alt)| alt.as_ref()).collect();
-    let [ruler] = figures.as_slice() else {
-        panic!("one figure: {figures:?}")
+    let [ruler, shares] = figures.as_slice() else {
+        panic!("the ruler, then what so few packages can say: {figures:?}")
     };
+    assert!(
+        shares.starts_with("A strip of 100 packages: at least 1 is at or above the limit"),
+        "{shares}"
+    );
     assert!(
         ruler.contains("log scale from 5 to 100 ppm with the limit at 20\u{a0}ppm")
             && ruler.contains("Package 0612-C: 31.5 and 28.2. Agree: 3.3 apart, 12.6 allowed."),
@@ -303,6 +307,7 @@ fn a_letter_that_no_font_has_is_named_instead_of_keeping_the_sheet_from_being_ma
         .expect("a PDF")
         .extract_text(&[1])
         .expect("text");
-    assert!(words.contains("Bread [U+1F35E]"), "{words}");
+    assert!(words.contains("Bread [U+65E5][U+672C]"), "{words}");
+    assert!(words.contains("The pictures in its name are left out here."));
     assert!(words.contains("[U+65E5]1"), "{words}");
 }

@@ -4,11 +4,11 @@ use crate::render::{engine, products, sheet_job, typeset};
 use crate::sample::{self, Sample};
 use galleyproof::config::Config;
 use galleyproof::model::caution::Caution;
-use galleyproof::model::decided::{EarlierRound, JudgedProduct};
+use galleyproof::model::decided::{JudgedProduct, OtherRound};
 use galleyproof::model::label::{LabelFinding, LabelTerm, TermClass};
 use galleyproof::model::reason::Reason;
 use galleyproof::model::registers::Processing;
-use galleyproof::model::sheet::SheetContent;
+use galleyproof::model::sheet::{LabelState, SheetContent};
 use galleyproof::model::verdict::Verdict;
 use galleyproof::render::facts::sheet::sheet;
 
@@ -56,7 +56,7 @@ fn over_the_limit() {
     );
     assert_eq!(
         content.verdict.sentence,
-        "One package measured 29.9 ppm. One package at or above the limit of 20 parts per million (ppm) is enough for this verdict. The label also names a gluten source."
+        "One package measured 29.9 ppm. One package at or above the limit of 20 parts per million (ppm) is enough for this verdict."
     );
     assert_eq!(
         content.says,
@@ -67,7 +67,6 @@ fn over_the_limit() {
     assert_eq!(
         content.correspondence,
         [
-            "The maker was told on 25 March 2031 and asked to answer by 15 April 2031.",
             "The maker answered on 11 April 2031: “We have stopped sales of lot L31-0802 and are checking our chestnut supplier.”",
         ]
     );
@@ -173,26 +172,53 @@ fn figures_that_decide_nothing_are_not_said_to_be_below_the_limit() {
 }
 
 #[test]
-fn a_label_against_the_rule_is_named_beside_the_verdict() {
+fn amount_and_label_are_two_judgements_of_one_rank() {
     let config = config("");
-    let sentence = |readings: &[&str]| {
+    let judged = |change: &dyn Fn(&mut galleyproof::model::decided::JudgedProduct)| {
         let mut product = Sample::new(&config, "0704", "Corn Flakes")
-            .package("A", readings)
+            .package("A", &["<5", "<5"])
             .package("B", &["<5", "<5"])
             .package("C", &["<5", "<5"])
             .done();
-        let clean = said(&product, &config).verdict.sentence;
-        assert!(!clean.contains("label"), "{clean}");
-        product.verdict.label = sample::malt_finding("Maize, ", ", salt.");
-        said(&product, &config).verdict.sentence
+        change(&mut product);
+        let content = said(&product, &config);
+        let label = content.label.judged;
+        (content.verdict.words, label.state, label.words)
     };
-    let within = sentence(&["<5", "<5"]);
-    let wanted = "But the label names a gluten source, which the rule doesn’t allow.";
-    assert!(within.ends_with(wanted), "{within}");
-    let over = sentence(&["28.0", "31.0"]);
-    assert!(
-        over.ends_with("The label also names a gluten source."),
-        "{over}"
+    let below = "Below 20 ppm".to_owned();
+    assert_eq!(
+        judged(&|product| product.verdict.label = sample::malt_finding("Maize, ", ", salt.")),
+        (
+            below.clone(),
+            LabelState::Against,
+            "Label names barley malt extract".to_owned()
+        )
+    );
+    // What nobody could read, or must ask about, is never said to be clear.
+    let open = |said: &str| (below.clone(), LabelState::Open, said.to_owned());
+    assert_eq!(
+        judged(&|product| product.verdict.label.unread = true),
+        open("Label not read yet")
+    );
+    assert_eq!(
+        judged(&|product| product.verdict.label.finding = LabelFinding::UnverifiedOats),
+        open("Label: oats of unknown origin")
+    );
+    assert_eq!(
+        judged(&|product| product.verdict.label.finding = LabelFinding::NeedsReview),
+        open("Label unclear")
+    );
+    assert_eq!(
+        judged(&|product| product.verdict.product.ingredients = None),
+        open("No label on record")
+    );
+    assert_eq!(
+        judged(&|product| product.verdict.product.ingredients = Some("Maize, salt.".to_owned())),
+        (
+            below.clone(),
+            LabelState::Clear,
+            "Label: nothing found".to_owned()
+        )
     );
 }
 
@@ -228,7 +254,7 @@ fn an_earlier_round_stays_on_the_sheet_of_a_later_one() {
     let config = config("");
     let mut product = products::none_measured(&config);
     product.verdict.round = "2".to_owned();
-    product.earlier = vec![EarlierRound {
+    product.earlier = vec![OtherRound {
         round: "1".to_owned(),
         verdict: Verdict::OverLimit,
         packages: 3,
@@ -287,11 +313,11 @@ fn what_the_food_does_to_the_assay_stands_in_the_method() {
     let content = said(&product, &config);
     assert_eq!(
         content.method.last().map(String::as_str),
-        Some("In oats the test sees other grain, unevenly spread.")
+        Some("In oats the test sees only the other grain among them, which lies unevenly.")
     );
     assert!(
-        content.method[1].contains("2.8 s apart (four: 3.6 s; ISO 5725-6)"),
-        "the rule for four extractions where a package has four: {:?}",
+        content.method[1].contains("ISO 5725-6; the formula is in our summary"),
+        "the rule in words: {:?}",
         content.method
     );
 }

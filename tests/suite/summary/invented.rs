@@ -164,7 +164,10 @@ fn product(number: usize, all: usize, config: &Config, dice: &mut Dice) -> Judge
     let (followups, follow_up) = correspondence(number, &product_id, day, notify_maker);
     JudgedProduct {
         cautions: Vec::new(),
+        before: Vec::new(),
         earlier: Vec::new(),
+        later: Vec::new(),
+        next_round: None,
         publication: Publication {
             state: PublicationState::Ready,
             ..Publication::of_nothing()

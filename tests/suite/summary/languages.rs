@@ -41,7 +41,11 @@ fn said(facts: &SummaryFacts) -> String {
     told.extend(texts(&facts.document.words));
     told.extend(texts(&facts.captions));
     told.extend(texts(&facts.cover));
-    told.extend(texts(&facts.strip));
+    // What is read aloud of each product has its name in it, in the language of its package.
+    let strip = &facts.strip;
+    told.extend(texts(&strip.charts));
+    told.extend([&strip.lede, &strip.note, &strip.products_lede].map(Clone::clone));
+    told.extend(strip.uneven.clone());
     told.extend(texts(&facts.groups));
     told.extend(texts(&facts.duplicates));
     told.extend(texts(&(&bands.glossary, &bands.heads)));

@@ -13,6 +13,7 @@ use galleyproof::config::Config;
 use galleyproof::model::decided::Decided;
 use galleyproof::model::label::LabelFinding;
 use galleyproof::model::reason::Reason;
+use galleyproof::model::sheet::LabelState;
 use galleyproof::render::charts::style::{INK, Type, text_width};
 use galleyproof::render::facts::digest;
 use galleyproof::render::facts::summary::{self, SummaryFacts};
@@ -94,6 +95,7 @@ fn a_summary_says_what_it_is_and_has_bookmarks() {
         [
             "The results in one table",
             "Where each package landed",
+            "Each product on the scale",
             "By food group, and by quarter",
             "How well the extractions agree",
             "Products at or above the limit",
@@ -148,7 +150,7 @@ fn labels_against_the_rule_stand_on_the_cover_and_in_the_register() {
     );
     let rows = facts.register.iter().flat_map(|group| &group.rows);
     let marked: Vec<&String> = rows
-        .filter(|row| row.against_rule)
+        .filter(|row| row.label.state == LabelState::Against)
         .map(|row| &row.number)
         .collect();
     assert_eq!(marked, [&decided.products[3].verdict.product.product_id]);

@@ -244,8 +244,8 @@ fn what_is_said_of_products_with_different_limits_names_no_figure_that_is_not_th
     let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
     for said in [
         "Within the limit of its claim 2 of 2 products",
-        "At or below 100 mg/kg. Packages: 57.0",
-        "At or below 20 mg/kg. Packages: 7.5",
+        "At or below 100 mg/kg. Label: nothing found. Packages: 57.0",
+        "At or below 20 mg/kg. Label: nothing found. Packages: 7.5",
         "for gluten-free it is 20 mg/kg",
     ] {
         assert!(text.contains(said), "{said} is not in: {text}");

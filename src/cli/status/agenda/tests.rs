@@ -56,7 +56,10 @@ fn package(code: &str, state: PairState) -> PackageResult {
 fn product(id: &str, packages: Vec<PackageResult>, follow_up: FollowUpState) -> JudgedProduct {
     JudgedProduct {
         cautions: Vec::new(),
+        before: Vec::new(),
         earlier: Vec::new(),
+        later: Vec::new(),
+        next_round: None,
         publication: Publication {
             state: PublicationState::Published,
             ..Publication::of_nothing()

@@ -2,6 +2,7 @@
 
 use crate::model::decided::JudgedProduct;
 use crate::model::label::LabelFinding;
+use crate::model::sheet::LabelJudged;
 use crate::model::verdict::Verdict;
 use crate::render::listing::{self, Cell, Line};
 use crate::render::terms::Terms;
@@ -67,8 +68,8 @@ pub struct RegisterRow {
     pub verdict: String,
     /// Whether a test was repeated.
     pub repeated: bool,
-    /// Whether its label names an ingredient that the rule does not allow.
-    pub against_rule: bool,
+    /// What its label comes to.
+    pub label: LabelJudged,
     /// Results, three to a line.
     pub results: Vec<Vec<Cell>>,
 }
@@ -152,7 +153,7 @@ pub fn register(products: &[JudgedProduct], terms: &Terms) -> Vec<RegisterGroup>
             state: line.state,
             verdict: line.verdict,
             repeated: line.repeated,
-            against_rule: line.against_rule,
+            label: line.label,
             results: line.results.chunks(3).map(<[Cell]>::to_vec).collect(),
         }
     };

@@ -1,0 +1,84 @@
+//! One package's result worked out in words and figures, so that anybody can do the sum again.
+
+use crate::model::extraction::Interval;
+use crate::model::package::{PackageResult, ResultKind};
+use crate::model::pair::{Comparison, PairState};
+use crate::model::ppm::Ppm;
+use crate::model::verdict::ProductVerdict;
+use crate::render::numbers;
+use crate::words::{Catalogue, Said, say};
+
+/// The package whose sum is shown: the highest of those with figures alone, else one with a figure and a bound, else one whose
+/// extractions are all below what the test measures. None where no package has two readings that count.
+pub fn shown(product: &ProductVerdict) -> Option<&PackageResult> {
+    let rank = |package: &PackageResult| match package.result {
+        ResultKind::Value { mean } => Some((2, mean.0)),
+        ResultKind::Range(range) => Some((
+            if package
+                .pair
+                .usable()
+                .all(|one| number(one.outcome.reading()).is_some())
+            {
+                2
+            } else {
+                1
+            },
+            range.upper?.0,
+        )),
+        ResultKind::Below { upper } => Some((0, upper.0)),
+        ResultKind::None => None,
+    };
+    let ranked = product.packages.iter().filter_map(|package| {
+        package.pair.comparison.as_ref()?;
+        Some((rank(package)?, package))
+    });
+    let highest = ranked.reduce(|best, next| {
+        let higher = next.0.0 > best.0.0 || (next.0.0 == best.0.0 && next.0.1 > best.0.1);
+        if higher { next } else { best }
+    });
+    highest.map(|(_, package)| package)
+}
+
+fn number(reading: Option<Interval>) -> Option<Ppm> {
+    reading?.as_number()
+}
+
+/// Its sum in words.
+pub fn worked(product: &ProductVerdict, words: &Catalogue) -> Option<String> {
+    let package = shown(product)?;
+    let comparison = package.pair.comparison.as_ref()?;
+    Some(words.say(&said(package, comparison, product, words)))
+}
+
+fn said(
+    package: &PackageResult,
+    comparison: &Comparison,
+    product: &ProductVerdict,
+    words: &Catalogue,
+) -> Said {
+    let limit = product.rule.limit;
+    let code = &package.pair.package.package_code;
+    let readings: Vec<String> = package
+        .pair
+        .usable()
+        .filter_map(|one| one.outcome.reading())
+        .map(|reading| numbers::interval_said(reading, limit, words))
+        .collect();
+    let readings = words.list(&readings);
+    let apart = numbers::apart(comparison);
+    let figure = |written: &str| words.locale().figure(written);
+    let (gap, allowed) = (figure(&apart.gap), figure(&apart.allowed));
+    let result = numbers::result_said(&package.result, limit, words);
+    match package.result {
+        _ if package.pair.state == PairState::Disagree => {
+            say::sum_disagree(code, readings, gap, allowed)
+        }
+        ResultKind::Value { mean } => {
+            let exact = figure(&numbers::plain(mean));
+            let printed = if exact == result { "same" } else { "rounded" };
+            say::sum_mean(code, readings, exact, printed, result, gap, allowed)
+        }
+        ResultKind::Below { .. } => say::sum_below(code, readings, result),
+        ResultKind::Range(_) | ResultKind::None => say::sum_range(code, readings, result),
+    }
+}
