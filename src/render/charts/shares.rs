@@ -36,7 +36,7 @@ pub fn shares(
     all: Option<&Share>,
     terms: &Terms,
 ) -> Result<Vec<Chart>> {
-    let row = |group: &Group| Row::new(&group.name, group.share.clone(), PLAIN);
+    let row = |group: &Group| Row::new(&group.name, group.share, PLAIN);
     let mut rows: Vec<Row> = groups.iter().map(row).collect();
     if let Some(all) = all {
         let name = terms.words.say(&say::chart_shares_all());

@@ -35,13 +35,18 @@ fn texts(facts: &impl Serialize) -> Vec<String> {
 
 /// What the summary says itself; what it takes from other parts (methods, lists, the key of marks) is told of there.
 fn said(facts: &SummaryFacts) -> String {
-    let charts = facts.charts.iter().filter(|chart| chart.name != "marks");
+    // What is read aloud of each product has its name in it, in the language of its package.
+    let is_own = |name: &str| name != "marks" && !name.starts_with("products");
+    let charts = facts.charts.iter().filter(|chart| is_own(&chart.name));
     let mut told: Vec<String> = charts.map(|chart| chart.alt.clone()).collect();
     let bands = &facts.bands;
     told.extend(texts(&facts.document.words));
     told.extend(texts(&facts.captions));
     told.extend(texts(&facts.cover));
-    told.extend(texts(&facts.strip));
+    let strip = &facts.strip;
+    told.extend(texts(&strip.charts));
+    told.extend([&strip.lede, &strip.note, &strip.products_lede].map(Clone::clone));
+    told.extend(strip.uneven.clone());
     told.extend(texts(&facts.groups));
     told.extend(texts(&facts.duplicates));
     told.extend(texts(&(&bands.glossary, &bands.heads)));

@@ -95,6 +95,7 @@ fn a_summary_says_what_it_is_and_has_bookmarks() {
         [
             "The results in one table",
             "Where each package landed",
+            "Each product on the scale",
             "By food group, and by quarter",
             "How well the extractions agree",
             "Products at or above the limit",
