@@ -205,7 +205,7 @@ impl Batch<'_> {
         let Some(job) = prepare(item)? else {
             return Ok(());
         };
-        let long = usize::from(!ONE_PAGE.contains(&job.template));
+        let long = usize::from(job.template != ONE_PAGE);
         self.long.fetch_add(long, Ordering::Relaxed);
         let in_work = self.watched.begin(self.engine, &job, long > 0);
         let made = pool.install(|| guard::naming(&job.path, || pdf(self.engine, &job)));
