@@ -259,7 +259,7 @@ pub struct IssueArguments {
     /// Issue the sheets of this product only; may be given several times.
     #[arg(long, value_name = "ID")]
     pub only: Vec<String>,
-    /// Day of issue [default: SOURCE_DATE_EPOCH, else today].
+    /// Day of issue [default: SOURCE_DATE_EPOCH, else today in UTC].
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
     pub date: Option<NaiveDate>,
     /// Issue what is named with --only although it is held, or waits for the lab; wants --reason.
@@ -279,7 +279,7 @@ pub struct IssueArguments {
 /// How long is too long.
 #[derive(Args, Debug)]
 pub struct StatusArguments {
-    /// The day to look from [default: SOURCE_DATE_EPOCH, else today].
+    /// The day to look from [default: SOURCE_DATE_EPOCH, else today in UTC].
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
     pub date: Option<NaiveDate>,
     /// Days after which a package that was sent and not reported is listed [default: report_days of programme.toml].
@@ -336,7 +336,7 @@ pub struct LogArguments {
     /// The round of testing; needed where the product has several.
     #[arg(long, value_name = "ROUND")]
     pub round: Option<String>,
-    /// Day on which it happened [default: SOURCE_DATE_EPOCH, else today].
+    /// Day on which it happened [default: SOURCE_DATE_EPOCH, else today in UTC].
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
     pub date: Option<NaiveDate>,
     /// With notice-sent: by when an answer is asked for.

@@ -1,5 +1,6 @@
 //! What is said on the screen: results on standard output, all else on standard error.
 
+use crate::model::letters::commands;
 use crate::pipeline::{self, Progress};
 use anyhow::{Context, Result};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
@@ -47,7 +48,9 @@ pub fn tell_unfinished(out: &Path) {
 /// direction of writing could have the screen say something else. Each is shown as its code, `<U+001B>`; line ends and tabs
 /// stay. Nothing of ours needs one: we print no colours of our own.
 pub fn shown(text: &str) -> Cow<'_, str> {
-    let harmless = |c: char| matches!(c, '\n' | '\t') || !(c.is_control() || turns_direction(c));
+    let harmless = |c: char| {
+        matches!(c, '\n' | '\t') || !(c.is_control() || turns_direction(c) || commands(c))
+    };
     if text.chars().all(harmless) {
         return Cow::Borrowed(text);
     }

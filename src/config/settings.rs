@@ -1,6 +1,7 @@
 //! A section of `programme.toml`, key by key: each value of the kind that is wanted, or a fault in plain words.
 
 use super::unknown::line_of;
+use crate::model::letters::commands;
 use crate::model::ppm::Ppm;
 use std::ops::Range;
 use toml::Spanned;
@@ -158,6 +159,11 @@ impl<'a, 'i> Section<'a, 'i> {
         let wanted = "a text is wanted, between quotation marks";
         let take = |value: &DeValue<'i>| value.as_str().map(|text| text.trim().to_owned());
         let text = self.read(key, wanted, take, faults)?;
+        if text.contains(commands) {
+            let wanted = "it holds a control character, or a mark that turns the direction of writing: type it anew";
+            self.fault(key, wanted, faults);
+            return None;
+        }
         if text.chars().count() > LONGEST_TEXT {
             let wanted = format!("it may have {LONGEST_TEXT} characters at most");
             self.fault(key, &wanted, faults);

@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::files;
 use crate::gather::books::LARGEST_FILE;
+use crate::model::letters::commands;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::said::Said;
@@ -177,10 +178,16 @@ pub fn has_lab_ending(path: &Path) -> bool {
         .is_some_and(|ending| ENDINGS.contains(&ending.to_lowercase().as_str()))
 }
 
-/// A path below the programme folder, with `/`, in the one form that Unicode composes, and with bytes that are no UTF-8 as %XX.
+/// A path below the programme folder, with `/`, in the one form that Unicode composes, and with bytes that are no UTF-8, and
+/// letters that command what shows them, as %XX.
 fn name_below(root: &Path, path: &Path) -> String {
     let below = path.strip_prefix(root).unwrap_or(path);
-    parts(below, |part| escaped(part, false).nfc().collect())
+    parts(below, shown_name)
+}
+
+/// A file's name as it is shown: as Unicode composes it, with bytes that are no UTF-8, and letters that command, as %XX.
+pub fn shown_name(name: &OsStr) -> String {
+    escaped(name, false).nfc().collect()
 }
 
 fn parts(path: &Path, shown: impl Fn(&OsStr) -> String) -> String {
@@ -188,7 +195,7 @@ fn parts(path: &Path, shown: impl Fn(&OsStr) -> String) -> String {
     parts.join("/")
 }
 
-/// A name with each byte as %XX that is no UTF-8; with `all`, each beyond ASCII.
+/// A name with each byte as %XX that is no UTF-8 or of a letter that commands; with `all`, each beyond ASCII.
 fn escaped(name: &OsStr, all: bool) -> String {
     use std::fmt::Write;
     let mut shown = String::new();
@@ -199,7 +206,7 @@ fn escaped(name: &OsStr, all: bool) -> String {
     };
     for chunk in name.as_encoded_bytes().utf8_chunks() {
         for c in chunk.valid().chars() {
-            if all && !c.is_ascii() {
+            if (all && !c.is_ascii()) || c.is_control() || commands(c) {
                 escape(c.encode_utf8(&mut [0; 4]).as_bytes(), &mut shown);
             } else {
                 shown.push(c);

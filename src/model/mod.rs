@@ -8,6 +8,15 @@ pub mod place;
 
 pub mod glob;
 
+/// Letters that command.
+pub mod letters;
+
+/// Mail addresses.
+pub mod address;
+
+/// What a spreadsheet program takes for a formula.
+pub mod formula;
+
 pub mod said;
 
 pub mod problem;

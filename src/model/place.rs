@@ -8,7 +8,7 @@ use std::sync::Arc;
 #[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 pub struct LabFile {
     /// Path below the programme folder as it is shown, with `/`: `inbox/2031/march.csv`. Composed, and with bytes that are no
-    /// UTF-8 as %XX; no file is opened by it.
+    /// UTF-8, and letters that command, as %XX; no file is opened by it.
     pub path: String,
     /// SHA-256 of the bytes, lower-case hexadecimal.
     pub sha256: String,

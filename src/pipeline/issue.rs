@@ -11,6 +11,7 @@ use crate::archive::issued;
 use crate::archive::published::{Published, Sought};
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::formula;
 use crate::model::problem::{Problem, Severity};
 use crate::model::publication::PublicationState;
 use crate::model::registers::IssuedRevision;
@@ -296,6 +297,14 @@ fn revisions(
         bail!(
             "nothing was issued: a sheet that is amended, or issued before its time, says why. Give the reason with --reason \"…\", or --reason ID=\"…\" for one product: {}",
             wanting.join(", ")
+        );
+    }
+    // It goes into a register that people open in a spreadsheet program.
+    let live = selected.iter().filter_map(|judged| reason(judged));
+    if let Some(text) = live.into_iter().find(|text| formula::is_one(text)) {
+        bail!(
+            "nothing was issued: the reason “{text}” begins as a formula does, and a spreadsheet program that opens {} would run it. Begin with a word",
+            issued::FILE_NAME
         );
     }
     let now = edition::keyed(results::view(decided, config).products);

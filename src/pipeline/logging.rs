@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::files;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::formula;
 use crate::model::place::Place;
 use crate::model::publication::PublicationState;
 use crate::model::registers::{Followup, FollowupKind};
@@ -137,6 +138,14 @@ fn checked(decided: &Decided, entry: &Entry<'_>) -> Result<Followup> {
         bail!(
             "no notice about {}, round {round} is on record, so that nothing can be answered yet: enter notice-sent first",
             product.product_id
+        );
+    }
+    // It goes into a register that people open in a spreadsheet program.
+    let written = [entry.statement, entry.note].into_iter().flatten();
+    if let Some(text) = written.map(str::trim).find(|text| formula::is_one(text)) {
+        bail!(
+            "nothing was entered: “{text}” begins as a formula does, and a spreadsheet program that opens {} would run it. Begin with a word, or with a quotation mark",
+            followups::FILE_NAME
         );
     }
     let text = |text: Option<&str>| {

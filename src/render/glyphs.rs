@@ -5,6 +5,8 @@
 
 use serde_json::Value;
 use std::borrow::Cow;
+use unicode_normalization::UnicodeNormalization;
+use unicode_normalization::char::is_combining_mark;
 
 /// JSON whose texts a page can show: every other letter is written as `[U+65E5]`.
 pub fn printable<'a>(json: &'a [u8], covered: &dyn Fn(char) -> bool) -> Cow<'a, [u8]> {
@@ -33,6 +35,8 @@ pub fn printable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
     for letter in text.chars() {
         match letter {
             '\r' | '\u{8}' | '\u{c}' => shown.push(' '),
+            // It shows nothing, and PDF/A has no place for it.
+            '\u{feff}' => {}
             letter if can_stand(letter, covered) => shown.push(letter),
             letter => shown.push_str(&format!("[U+{:04X}]", u32::from(letter))),
         }
@@ -40,16 +44,28 @@ pub fn printable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
     shown
 }
 
+/// Text of a drawing that a page can show, likewise. Its letters are set one by one, and each must be found again as text: a
+/// mark goes with its letter where there is a letter for both, and is named otherwise; what joins letters is left out.
+pub fn drawable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
+    if text.is_ascii() {
+        return printable_text(text, covered);
+    }
+    let joins = |letter: &char| matches!(letter, '\u{200c}' | '\u{200d}' | '\u{2060}' | '\u{34f}');
+    let composed: String = text.nfc().filter(|letter| !joins(letter)).collect();
+    printable_text(&composed, &|letter| {
+        covered(letter) && !is_combining_mark(letter)
+    })
+}
+
 fn can_stand(letter: char, covered: &dyn Fn(char) -> bool) -> bool {
     match letter {
         ' '..='~' | '\n' | '\t' => true,
         // Spaces, joiners and marks of direction have no glyph of their own.
-        '\u{a0}'
-        | '\u{ad}'
-        | '\u{2000}'..='\u{200f}'
-        | '\u{2028}'..='\u{202f}'
-        | '\u{2060}'
-        | '\u{feff}' => true,
+        '\u{a0}' | '\u{ad}' | '\u{2000}'..='\u{200f}' | '\u{2028}'..='\u{202f}' | '\u{2060}' => {
+            true
+        }
+        // Some fonts have it, and PDF/A has no place for it.
+        '\u{feff}' => false,
         letter => !letter.is_control() && covered(letter),
     }
 }
@@ -84,5 +100,19 @@ mod tests {
         let json = "{\"name\":\"日 rice\\u0007\",\"n\":1}".as_bytes();
         let shown = printable(json, &latin);
         assert_eq!(&*shown, br#"{"name":"[U+65E5] rice[U+0007]","n":1}"#);
+    }
+
+    #[test]
+    fn a_mark_of_byte_order_is_left_out() {
+        let json = "{\"name\":\"Flat\u{feff}bread\"}".as_bytes();
+        assert_eq!(&*printable(json, &latin), br#"{"name":"Flatbread"}"#);
+    }
+
+    #[test]
+    fn in_a_drawing_marks_are_part_of_their_letter_or_named() {
+        let any = |_: char| true;
+        assert_eq!(drawable_text("Jose\u{301}", &any), "José");
+        assert_eq!(drawable_text("m\u{302}x", &any), "m[U+0302]x");
+        assert_eq!(drawable_text("x\u{200d}y", &any), "xy");
     }
 }

@@ -3,7 +3,7 @@
 //! There is no network, no package, no clock, and no file outside of what was loaded at the start.
 
 use crate::render::engine::{Engine, file_id};
-use crate::render::glyphs::{printable, printable_text};
+use crate::render::glyphs::{drawable_text, printable};
 use crate::render::{Job, JobFile};
 use std::collections::BTreeMap;
 use typst::diag::{FileError, FileResult, PackageError};
@@ -38,7 +38,7 @@ impl<'a> JobWorld<'a> {
             file.name.ends_with(".svg"),
             std::str::from_utf8(&file.bytes),
         ) {
-            (true, Ok(svg)) => Bytes::from_string(printable_text(svg, &covered)),
+            (true, Ok(svg)) => Bytes::from_string(drawable_text(svg, &covered)),
             _ => Bytes::new(file.bytes.clone()),
         };
         let files = job

@@ -584,6 +584,12 @@ found_formula = „{ $written }“ beginnt wie eine Formel eines Tabellenprogram
 # What to do about it.
 do_mend_formula = Falls es nicht dastehen soll, berichtigen Sie die Zelle.
 
+# A field for mail addresses that holds something else.
+found_no_address = „{ $written }“ im Feld „maker_email“ ist keine E-Mail-Adresse; die Schreiben an diesen Hersteller haben deshalb keinen Empfänger.
+
+# What to do about it.
+do_write_address = Schreiben Sie die Adresse wie quality@maker.example, mehrere durch Kommas getrennt, oder lassen Sie das Feld leer.
+
 # A needed field without anything in it.
 found_blank = Das Feld „{ $column }“ ist leer, wird aber gebraucht; die Zeile wird nicht verwendet.
 

@@ -581,6 +581,12 @@ found_formula = “{ $written }” starts like a spreadsheet formula; it is kept
 # What to do about it.
 do_mend_formula = If it should not be there, mend the cell.
 
+# A field for mail addresses that holds something else.
+found_no_address = “{ $written }” in the field “maker_email” is no mail address, so the letters to this maker have nobody to go to.
+
+# What to do about it.
+do_write_address = Write the address as in quality@maker.example, several parted by commas, or leave the field blank.
+
 # A needed field without anything in it.
 found_blank = The field “{ $column }” is blank, but it is needed; the row is not used.
 

@@ -581,6 +581,12 @@ found_formula = «{ $written }» empieza como una fórmula de hoja de cálculo; 
 # What to do about it.
 do_mend_formula = Si no debe estar ahí, corrija la celda.
 
+# A field for mail addresses that holds something else.
+found_no_address = «{ $written }», en el campo «maker_email», no es una dirección de correo; las cartas a este fabricante quedan sin destinatario.
+
+# What to do about it.
+do_write_address = Escriba la dirección como quality@maker.example, varias separadas por comas, o deje el campo en blanco.
+
 # A needed field without anything in it.
 found_blank = El campo «{ $column }» está en blanco, pero hace falta; la fila no se usa.
 

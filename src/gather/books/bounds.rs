@@ -53,7 +53,7 @@ pub const MOST_TABLES: usize = 1_000;
 
 /// Cells that may be looked at to find the headings of one sheet: those of each row that can be headings, and the codes below
 /// it. A row of the longest of files may be looked at like that.
-pub const MOST_LOOKS: usize = 64_000_000;
+pub const MOST_LOOKS: usize = 40_000_000;
 
 /// Problems of one kind that are told of one file one by one; the others are counted.
 pub const MOST_TOLD: usize = 1_000;

@@ -1,20 +1,11 @@
 //! Letters that no cell should hold: left out of every text, and the place remembered.
 
 use crate::gather::books::{Book, CellPlace, Content};
+use crate::model::letters::commands;
 
 /// White space, and what looks like it.
 pub fn is_space(c: char) -> bool {
     c.is_whitespace() || c == '\u{200b}' || c == '\u{2060}' || c == '\u{180e}'
-}
-
-/// Whether a letter commands instead of being read: control characters except tab and the ends of lines, marks that turn
-/// the direction of what follows, and what is no character at all.
-pub fn is_control(c: char) -> bool {
-    match c {
-        '\t' | '\n' | '\r' => false,
-        '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{fffe}' | '\u{ffff}' => true,
-        c => c.is_control(),
-    }
 }
 
 /// Leaves them out of all cells of a book. A cell that holds nothing else is left out with them.
@@ -60,8 +51,7 @@ fn without(text: &str) -> Option<String> {
     let suspect = text
         .bytes()
         .any(|byte| byte >= 0x7f || (byte < 0x20 && !matches!(byte, b'\t' | b'\n' | b'\r')));
-    (suspect && text.contains(is_control))
-        .then(|| text.chars().filter(|c| !is_control(*c)).collect())
+    (suspect && text.contains(commands)).then(|| text.chars().filter(|c| !commands(*c)).collect())
 }
 
 #[cfg(test)]

@@ -6,6 +6,7 @@ use crate::gather::registers::headings::{self, Headings};
 use crate::gather::registers::shapes::Shape;
 use crate::gather::registers::together::is_example;
 use crate::gather::text;
+use crate::model::formula;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Bars, Doubt, DoubtKind};
@@ -196,10 +197,7 @@ impl Fields<'_> {
                 say::do_type_anew("missing"),
             );
         }
-        let formula = written.starts_with(['=', '+', '-', '@'])
-            && written.chars().count() > 1
-            && written.parse::<f64>().is_err();
-        if formula {
+        if formula::is_one(&written) {
             problems.add(
                 Code::Suspicious,
                 self.place_of(column),

@@ -2,6 +2,7 @@
 
 use crate::config::Config;
 use crate::files;
+use crate::gather::inbox;
 use crate::gather::registers::shapes::{self, Shape, bars_word, nearly};
 use crate::gather::registers::together::Together;
 use crate::gather::text;
@@ -191,5 +192,6 @@ fn name_of(path: &Path) -> String {
 
 /// A register's path below the programme folder.
 pub fn shown(path: &Path) -> String {
-    format!("registers/{}", name_of(path))
+    let name = inbox::shown_name(path.file_name().unwrap_or_default());
+    format!("registers/{name}")
 }

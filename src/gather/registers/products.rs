@@ -3,7 +3,8 @@
 use crate::gather::registers::fields::{Fields, Table, Unusable};
 use crate::gather::registers::ids;
 use crate::gather::text;
-use crate::model::problem::Problems;
+use crate::model::address;
+use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Bars, Doubt, DoubtKind, Oats, Processing, Product, Registers};
 use crate::words::say;
 use std::collections::BTreeMap;
@@ -98,13 +99,24 @@ fn product(
     };
     // A portion that cannot be read is told, and only its picture is missing.
     let serving_g = fields.figure("serving_g", problems).unwrap_or_default();
+    let maker_email = fields.text("maker_email", problems);
+    if let Some(written) = &maker_email
+        && address::addresses(written).is_none()
+    {
+        problems.add(
+            Code::Suspicious,
+            fields.place_of("maker_email"),
+            say::found_no_address(text::short(written)),
+            say::do_write_address(),
+        );
+    }
     let mut text = |column: &str| fields.text(column, problems);
     Some(Product {
         product_id,
         name: name?,
         brand: text("brand"),
         maker: text("maker"),
-        maker_email: text("maker_email"),
+        maker_email,
         maker_address: text("maker_address"),
         category: text("category"),
         claim,

@@ -7,6 +7,7 @@ mod newsletter;
 
 use crate::config::{Config, Programme};
 use crate::files;
+use crate::model::address::addresses;
 use crate::model::decided::JudgedProduct;
 use crate::model::document::Document;
 use crate::model::package::Standing;
@@ -408,7 +409,7 @@ fn maker(judged: &JudgedProduct, config: &Config) -> Recipient {
     let product = &judged.verdict.product;
     let name = product.maker.clone();
     let cell = product.maker_email.as_deref();
-    match cell.and_then(mail::addresses) {
+    match cell.and_then(addresses) {
         Some(addresses) => Recipient::Known { name, addresses },
         None => Recipient::Missing {
             gap: config
@@ -419,7 +420,7 @@ fn maker(judged: &JudgedProduct, config: &Config) -> Recipient {
 }
 
 fn sender(programme: &Programme) -> Mailbox {
-    let known = programme.email.as_deref().and_then(mail::addresses);
+    let known = programme.email.as_deref().and_then(addresses);
     // RFC 5322 wants a sender; the mail program puts the user's own in its place. `.invalid` is nobody's.
     let address = known
         .and_then(|addresses| addresses.into_iter().next())

@@ -270,6 +270,10 @@ messages! {
     found_formula(written: text);
     /// What to do about it.
     do_mend_formula();
+    /// A field for mail addresses that holds something else.
+    found_no_address(written: text);
+    /// What to do about it.
+    do_write_address();
     /// A needed field without anything in it.
     found_blank(column: text);
     /// What to do about it.

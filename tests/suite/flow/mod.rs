@@ -7,6 +7,7 @@ mod drafts;
 mod extremes;
 mod held;
 mod history;
+mod hostile_texts;
 mod issue;
 mod leaks;
 mod life;
