@@ -166,12 +166,17 @@ fn content(product: &JudgedProduct, config: &Config) -> SheetContent {
     let (verdict, words) = (&product.verdict, &*config.words);
     let rule = verdict.rule;
     let ruler = Ruler::of(product, words);
+    let rulers = ruler.in_words();
     SheetContent {
         programme: ProgrammeFacts::new(&config.programme),
         product: product_facts(verdict, words),
         verdict: verdict_facts(product, config),
-        rulers: ruler.in_words(),
-        key: ruler.key(),
+        key: if rulers.is_empty() {
+            String::new()
+        } else {
+            ruler.key()
+        },
+        rulers,
         table: packages::table(
             &verdict.packages,
             rule,

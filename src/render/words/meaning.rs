@@ -90,9 +90,9 @@ fn this_round(product: &JudgedProduct, words: &Catalogue) -> Vec<String> {
         }
         Verdict::NoVerdict => {
             let said = words.say(&undecided(product, limit).unwrap_or_else(within));
-            std::iter::once(said)
-                .chain(single_readings(packages, rule, words))
-                .collect()
+            let has_limit = product.verdict.claim.limit.is_some();
+            let single = single_readings(packages, rule, words).filter(|_| has_limit);
+            std::iter::once(said).chain(single).collect()
         }
     }
 }

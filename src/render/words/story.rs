@@ -112,7 +112,8 @@ pub fn next(judged: &JudgedProduct, asked_for: usize, words: &Catalogue) -> Opti
 fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue) -> Vec<Said> {
     let product = &judged.verdict;
     let mut said = Vec::new();
-    if product.reasons.iter().any(Reason::comes_first) {
+    let unsettled = product.reasons.iter().any(Reason::comes_first);
+    if unsettled {
         said.push(say::story_next_settle());
     }
     let waits = [
@@ -121,7 +122,11 @@ fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue
         (Wait::Repeat, say::story_next_repeat),
         (Wait::Finer, say::story_next_finer),
     ];
-    for (wait, message) in waits {
+    // What is too close to call is known once it is settled which limit holds.
+    let asked = waits
+        .into_iter()
+        .filter(|(wait, _)| !unsettled || *wait != Wait::Finer);
+    for (wait, message) in asked {
         let of = product
             .packages
             .iter()

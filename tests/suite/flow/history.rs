@@ -77,13 +77,21 @@ fn a_register_that_was_changed_is_mended_from_the_archive() {
 #[test]
 fn a_register_that_a_spreadsheet_program_saved_otherwise_stays_so() {
     let workspace = issued_twice();
-    let saved = format!(
-        "\u{feff}{}",
-        workspace
-            .text(REGISTER)
-            .replace(',', ";")
-            .replace('\n', "\r\n")
-    );
+    let register = workspace.text(REGISTER);
+    let mut rows = csv::Reader::from_reader(register.as_bytes());
+    let mut writer = csv::WriterBuilder::new()
+        .delimiter(b';')
+        .terminator(csv::Terminator::CRLF)
+        .from_writer(b"\xef\xbb\xbf".to_vec());
+    writer
+        .write_record(rows.headers().expect("has headings"))
+        .expect("takes all");
+    for row in rows.records() {
+        writer
+            .write_record(&row.expect("is a row"))
+            .expect("takes all");
+    }
+    let saved = String::from_utf8(writer.into_inner().expect("takes all")).expect("is text");
     workspace.with(REGISTER, &saved);
     let issue = workspace.run(&["-q", "issue", "--date", "2031-05-08"]);
     issue.exits(0);

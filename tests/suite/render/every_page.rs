@@ -224,6 +224,7 @@ const QUOTED: &[&str] = &[
     "count",
     "claim_line",
     "headline",
+    "subject",
     "title",
     "description",
 ];

@@ -59,10 +59,15 @@ pub struct Ruler<'a> {
 }
 
 impl<'a> Ruler<'a> {
-    /// Of a product.
+    /// Of a product. Where no limit goes with its claim there is nothing to hold a mark against, and no row.
     pub fn of(product: &'a JudgedProduct, words: &'a Catalogue) -> Ruler<'a> {
+        let has_limit = product.verdict.claim.limit.is_some();
         Ruler {
-            packages: &product.verdict.packages,
+            packages: if has_limit {
+                &product.verdict.packages
+            } else {
+                &[]
+            },
             rule: product.verdict.rule,
             close: product.statistics.close,
             words,
