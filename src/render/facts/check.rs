@@ -46,15 +46,12 @@ pub fn check(verdict: &ProductVerdict, is_issued: bool, config: &Config) -> Chec
             24,
         )
     });
-    let site = config.programme.site.as_ref().filter(|_| is_issued);
-    let page = site.map(|site| {
-        let address = format!("{site}/{}", web::address(&verdict.stem()));
-        PageLink {
-            said: words.say(&say::check_page()),
-            svg: qr::svg(&address),
-            alt: words.say(&say::check_square(&address)),
-            address,
-        }
+    let address = web::address_of(&verdict.stem(), &config.programme);
+    let page = address.filter(|_| is_issued).map(|address| PageLink {
+        said: words.say(&say::check_page()),
+        svg: qr::svg(&address),
+        alt: words.say(&say::check_square(&address)),
+        address,
     });
     CheckFacts { place, page }
 }

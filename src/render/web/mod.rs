@@ -44,11 +44,6 @@ fn sheet(stem: &str) -> String {
     format!("sheets/{stem}.pdf")
 }
 
-/// Where its page lies below the address of the site.
-pub fn address(stem: &str) -> String {
-    frame::link(&page(stem))
-}
-
 /// Where its page lies, likewise.
 fn page_of(stem: &str) -> String {
     format!("web/{}", page(stem))
@@ -58,9 +53,10 @@ fn page(stem: &str) -> String {
     format!("products/{stem}.html")
 }
 
-/// The programme's address, under which the pages lie; none where it has none that a browser could open.
+/// The programme's address in a browser: that of its pages, else its own; none where neither could be opened.
 pub fn home(programme: &Programme) -> Option<String> {
-    let site = programme.website.as_deref()?.trim().trim_end_matches('/');
+    let written = programme.site.as_deref().or(programme.website.as_deref());
+    let site = written?.trim().trim_end_matches('/');
     let (scheme, place) = site.split_once("://").unwrap_or(("https", site));
     let host = place.split('/').next().unwrap_or_default();
     let is_host = host.contains('.') && host.split('.').all(|part| !part.is_empty());
@@ -69,9 +65,9 @@ pub fn home(programme: &Programme) -> Option<String> {
     is_address.then(|| format!("{scheme}://{place}"))
 }
 
-/// Where the page of a product and round is read, once the pages lie at that address.
+/// Where the page of a product and round is read; none where the settings do not say where the pages lie.
 pub fn address_of(stem: &str, programme: &Programme) -> Option<String> {
-    let site = home(programme)?;
+    let site = programme.site.as_ref()?;
     Some(format!("{site}/{}", frame::link(&page(stem))))
 }
 

@@ -255,20 +255,28 @@ fn published_sheets_are_linked_where_the_site_is_known() {
     let mut config = invented::config(US, "a4");
     let mut decided = invented::decided(2, &config);
     publish(&mut decided, 0, &config);
-    for (website, address) in [
-        (None, None),
-        (Some("our shop window"), None),
-        (Some("javascript://x.example"), None),
+    let gluten = "https://tidewater.example/gluten";
+    for (website, site, home) in [
+        (None, None, None),
+        (Some("our shop window"), None, None),
+        (Some("javascript://x.example"), None, None),
         (
             Some("tidewater.example"),
-            Some("https://tidewater.example/products/TW-0001--1.html"),
+            None,
+            Some("https://tidewater.example"),
         ),
         (
             Some("http://tidewater.example/gluten/"),
-            Some("http://tidewater.example/gluten/products/TW-0001--1.html"),
+            None,
+            Some("http://tidewater.example/gluten"),
         ),
+        (Some("tidewater.example"), Some(gluten), Some(gluten)),
     ] {
         config.programme.website = website.map(str::to_owned);
+        config.programme.site = site.map(str::to_owned);
+        // Only of that address is it known that the pages lie there.
+        let address = site.map(|site| format!("{site}/products/TW-0001--1.html"));
+        let address = address.as_deref();
         decided.products[1].publication.state = PublicationState::Ready;
         let both = facts(&decided, &config);
         assert!(both.products.iter().all(|product| product.page.is_none()));
@@ -283,7 +291,6 @@ fn published_sheets_are_linked_where_the_site_is_known() {
             address.is_some(),
             "{page}"
         );
-        let home = address.and_then(|address| address.split("/products/").next());
         assert_eq!(public.site.as_deref(), home, "{website:?}");
         let text = text_of(&files, "digest.txt");
         assert_eq!(text.contains("://"), home.is_some(), "{text}");
