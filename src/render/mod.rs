@@ -23,6 +23,9 @@ pub mod job;
 /// What a template may see, one view a document.
 pub mod facts;
 
+/// Where the pages for a web site are read.
+pub mod addresses;
+
 /// Figures as SVG.
 pub mod charts;
 

@@ -3,8 +3,8 @@
 use crate::config::Config;
 use crate::model::place::{Source, column_letter};
 use crate::model::verdict::ProductVerdict;
+use crate::render::addresses;
 use crate::render::facts::qr;
-use crate::render::web;
 use crate::render::words::{breakable, sum};
 use crate::words::say;
 use serde::Serialize;
@@ -46,7 +46,7 @@ pub fn check(verdict: &ProductVerdict, is_issued: bool, config: &Config) -> Chec
             24,
         )
     });
-    let address = web::address_of(&verdict.stem(), &config.programme);
+    let address = addresses::address_of(&verdict.stem(), &config.programme);
     let page = address.filter(|_| is_issued).map(|address| PageLink {
         said: words.say(&say::check_page()),
         svg: qr::svg(&address),

@@ -19,7 +19,7 @@ use crate::render::terms::{Terms, terms};
 use crate::render::words::method::yes_no;
 use crate::render::words::on_labels::{self, OnLabels};
 use crate::render::words::{breakable, digest as words, method, publication};
-use crate::render::{Job, JobFile, chart_name, web};
+use crate::render::{Job, JobFile, addresses, chart_name};
 use crate::words::say;
 use anyhow::Result;
 use chrono::NaiveDate;
@@ -234,7 +234,7 @@ pub fn digest(
         bands_picture,
         bands_note: words::bands(&terms),
         caution: method::caution(config),
-        site: web::home(&config.programme),
+        site: addresses::home(&config.programme),
         charts,
         date: made_on.unwrap_or_else(|| latest_day(decided)),
         headline,
@@ -263,7 +263,8 @@ fn digest_line(
         },
         again: later_round(product, decided)
             .map(|later| words::again(&later.verdict, &number(later), words)),
-        page: web::address_of(&product.verdict.stem(), &config.programme).filter(|_| is_public),
+        page: addresses::address_of(&product.verdict.stem(), &config.programme)
+            .filter(|_| is_public),
         line,
     }
 }

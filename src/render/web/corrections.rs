@@ -2,8 +2,8 @@
 
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::render::addresses::link;
 use crate::render::facts::sheet::sheet_number;
-use crate::render::web::frame::link;
 use crate::render::web::{page, under_revision};
 use crate::render::words::{self, digest::why_revised};
 use crate::words::say;

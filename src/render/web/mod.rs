@@ -10,10 +10,11 @@ mod index;
 mod picture;
 mod product;
 
-use crate::config::{Config, Programme};
+use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::model::sheet::ProgrammeFacts;
+use crate::render::addresses::page;
 use crate::render::documents::Failure;
 use crate::render::engine::Engine;
 use crate::render::terms::terms;
@@ -47,28 +48,6 @@ fn sheet(stem: &str) -> String {
 /// Where its page lies, likewise.
 fn page_of(stem: &str) -> String {
     format!("web/{}", page(stem))
-}
-
-fn page(stem: &str) -> String {
-    format!("products/{stem}.html")
-}
-
-/// The programme's address in a browser: that of its pages, else its own; none where neither could be opened.
-pub fn home(programme: &Programme) -> Option<String> {
-    let written = programme.site.as_deref().or(programme.website.as_deref());
-    let site = written?.trim().trim_end_matches('/');
-    let (scheme, place) = site.split_once("://").unwrap_or(("https", site));
-    let host = place.split('/').next().unwrap_or_default();
-    let is_host = host.contains('.') && host.split('.').all(|part| !part.is_empty());
-    let is_plain = |c: char| c.is_ascii_alphanumeric() || "-._~/:%".contains(c);
-    let is_address = matches!(scheme, "https" | "http") && is_host && place.chars().all(is_plain);
-    is_address.then(|| format!("{scheme}://{place}"))
-}
-
-/// Where the page of a product and round is read; none where the settings do not say where the pages lie.
-pub fn address_of(stem: &str, programme: &Programme) -> Option<String> {
-    let site = programme.site.as_ref()?;
-    Some(format!("{site}/{}", frame::link(&page(stem))))
 }
 
 /// The site; `view` holds published products alone, and `has_sheet` says whether the PDF of a stem is there.

@@ -18,6 +18,9 @@ pub mod words;
 #[path = "../../../src/render/job.rs"]
 pub mod job;
 
+#[path = "../../../src/render/addresses.rs"]
+pub mod addresses;
+
 #[path = "../../../src/render/facts/mod.rs"]
 pub mod facts;
 

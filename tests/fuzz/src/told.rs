@@ -88,10 +88,19 @@ pub fn tell(bytes: &[u8]) {
             reported: row.reported,
         });
         let questions: Vec<Question> = questions.collect();
-        whole(&query::job(&query::facts(&lab, rows, config, day), day).expect("facts are text"));
+        whole(
+            &query::job(&query::facts(&lab, rows.clone(), config, day), day)
+                .expect("facts are text"),
+        );
+        let asked = drafts::Query {
+            stem: "lab",
+            number: &query::number(&rows, config),
+            lab: &lab,
+            email: query::email(&lab, &config.lab),
+            questions: &questions,
+        };
         if let Ok(wording) = &wording
-            && let Ok(mail) =
-                drafts::to_lab("lab", &lab, &questions, config, day, wording, Vec::new())
+            && let Ok(mail) = drafts::to_lab(&asked, config, day, wording, Vec::new())
         {
             mailed(&mail.bytes);
         }
