@@ -87,6 +87,8 @@ pub enum Reason {
         gap: Ppm,
         /// How far they may be.
         allowed: Ppm,
+        /// Whether all of them are figures, so that they are so far apart and no farther.
+        exact: bool,
     },
     /// A package's result is too near the limit for the assay's uncertainty.
     TooClose {

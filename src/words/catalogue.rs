@@ -199,10 +199,19 @@ impl Catalogue {
         match items.as_slice() {
             [] => String::new(),
             [one] => (*one).to_owned(),
-            [first, last] => self.say(&say::list_of_two(*first, *last)),
-            [others @ .., last] => self.say(&say::list_of_more(others.join(", "), *last)),
+            [first, last] => self.say(&say::list_of_two(*first, *last, sound(last))),
+            [others @ .., last] => {
+                self.say(&say::list_of_more(others.join(", "), *last, sound(last)))
+            }
         }
     }
+}
+
+/// With what sound a word begins, where a language words “and” by it.
+fn sound(word: &str) -> &'static str {
+    let word = word.to_lowercase();
+    let is_i = word.starts_with(['i', 'í']) || (word.starts_with("hi") && !word.starts_with("hie"));
+    if is_i { "i" } else { "other" }
 }
 
 impl PartialEq for Catalogue {

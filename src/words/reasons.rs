@@ -69,9 +69,11 @@ pub fn reason_in_words(reason: &Reason, rule: &Rule, words: &Catalogue) -> Strin
             package,
             gap,
             allowed,
+            exact,
         } => {
             let (gap, allowed) = in_order(gap.0, allowed.0);
-            say::reason_disagree(package, in_unit(&gap), in_unit(&allowed))
+            let how = if *exact { "exact" } else { "least" };
+            say::reason_disagree(package, how, in_unit(&gap), in_unit(&allowed))
         }
         Reason::TooClose { package, result } => {
             let held = held(result);

@@ -40,8 +40,8 @@ ruler_set_aside = { $usable ->
 # Likewise: the lab says that it has none.
 ruler_not_given = { $usable ->
     [0] das Labor gibt kein Ergebnis an
-    [one] zur anderen gibt das Labor keines an
-   *[other] zu anderen gibt das Labor keines an
+    [one] zur anderen gibt das Labor kein Ergebnis an
+   *[other] zu anderen gibt das Labor kein Ergebnis an
 }
 
 # Likewise: what the lab wrote cannot be read as a result.

@@ -124,16 +124,16 @@ newsletter_snapshot = { $packages ->
 # What the marks of the chart mean.
 newsletter_marks = { $rule ->
     [passes] Gefülltes Zeichen: Packung über dem Grenzwert. Offenes Zeichen: nicht darüber. { $known ->
-        [yes] Pfeil: unter { $amount } oder unter der Zahl an seiner Spitze. Gestrichelt: unentschieden.
-       *[no] Pfeil: zu wenig, um es zu messen, oder unter der Zahl an seiner Spitze. Gestrichelt: unentschieden.
+        [yes] Pfeil: unter { $amount } oder unter der Zahl an seiner Spitze; nach rechts: darüber. Gestrichelt oder in Worten: unentschieden.
+       *[no] Pfeil: zu wenig, um es zu messen, oder unter der Zahl an seiner Spitze; nach rechts: darüber. Gestrichelt oder in Worten: unentschieden.
     }
     [detection] Gefülltes Zeichen: Packung positiv auf Gluten. Offenes Zeichen: negativ auf Gluten. { $known ->
-        [yes] Pfeil: unter { $amount } oder unter der Zahl an seiner Spitze. Gestrichelt: unentschieden.
-       *[no] Pfeil: zu wenig, um es zu messen, oder unter der Zahl an seiner Spitze. Gestrichelt: unentschieden.
+        [yes] Pfeil: unter { $amount } oder unter der Zahl an seiner Spitze; nach rechts: darüber. Gestrichelt oder in Worten: unentschieden.
+       *[no] Pfeil: zu wenig, um es zu messen, oder unter der Zahl an seiner Spitze; nach rechts: darüber. Gestrichelt oder in Worten: unentschieden.
     }
    *[fails] Gefülltes Zeichen: Packung nicht unter dem Grenzwert. Offenes Zeichen: unter dem Grenzwert. { $known ->
-        [yes] Pfeil: unter { $amount } oder unter der Zahl an seiner Spitze. Gestrichelt: unentschieden.
-       *[no] Pfeil: zu wenig, um es zu messen, oder unter der Zahl an seiner Spitze. Gestrichelt: unentschieden.
+        [yes] Pfeil: unter { $amount } oder unter der Zahl an seiner Spitze; nach rechts: darüber. Gestrichelt oder in Worten: unentschieden.
+       *[no] Pfeil: zu wenig, um es zu messen, oder unter der Zahl an seiner Spitze; nach rechts: darüber. Gestrichelt oder in Worten: unentschieden.
     }
 }
 

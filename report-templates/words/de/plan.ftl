@@ -103,7 +103,7 @@ plan_why_not = { $why ->
 plan_costs_head = Was es kostet, und was mehr brächte
 
 # Heads of the comparison: packages of a product, extractions of a package.
-plan_each_product = Je Produkt
+plan_each_product = Die Runde, mit je Produkt
 plan_design = { $packages ->
     [one] 1 Packung
    *[other] { $packages } Packungen

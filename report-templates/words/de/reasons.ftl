@@ -118,7 +118,10 @@ reason_too_few_extractions = Packung { $package } hat { $usable } von { $asked }
 reason_conflict = Die Berichte des Labors zu Packung { $package } widersprechen einander; keiner wird verwendet, bis geklärt ist, welcher gilt: { $usable } von { $asked } nötigen Extraktionen bleiben.
 
 # The extractions are farther apart than repeats of one material may be (ISO 5725-6:1994, 5.2).
-reason_disagree = Die Extraktionen von Packung { $package } stimmen nicht überein: Sie liegen mindestens { $gap } auseinander, erlaubt sind { $allowed }.
+reason_disagree = { $how ->
+    [exact] Die Extraktionen von Packung { $package } stimmen nicht überein: Sie liegen { $gap } auseinander, erlaubt sind { $allowed }.
+   *[least] Die Extraktionen von Packung { $package } stimmen nicht überein: Sie liegen mindestens { $gap } auseinander, erlaubt sind { $allowed }.
+}
 
 # Guarded decisions (ILAC-G8:09/2019): the expanded uncertainty reaches over the limit.
 reason_too_close = Packung { $package } enthält { held }; das liegt für die Unsicherheit des Verfahrens zu nahe am Grenzwert von { $limit }.

@@ -495,7 +495,7 @@ note_beyond = { $by ->
 }
 
 # In the table, below their row: two reports of one extraction differ.
-note_conflict = { $package }: Die Berichte des Labors widersprechen einander; keiner wird verwendet. In { $unit }: { $reports }.
+note_conflict = { $package }: Hier widersprechen sich die Berichte des Labors; keine der Zahlen wird verwendet. In { $unit }: { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = Extraktion { $extraction } ist { $figure } in { $file }, { $cell }

@@ -312,7 +312,7 @@ summary_word_none = { $shown ->
     [detection] Die Ergebnisse zeigen nicht für jede Packung, ob sie nachweisbares Gluten enthält
     [claims] Die Ergebnisse zeigen nicht für jede Packung, auf welcher Seite des Grenzwerts ihrer Angabe sie liegt
    *[limit] Die Ergebnisse zeigen nicht für jede Packung, auf welcher Seite von { $limit } sie liegt
-}: Eine hat kein brauchbares Ergebnis oder liegt zu nahe am Grenzwert, Packungen fehlen, oder kein Verfahren entscheidet bei diesem Lebensmittel.
+}: Eine hat kein brauchbares Ergebnis oder liegt zu nahe am Grenzwert, Packungen fehlen, kein Verfahren entscheidet bei diesem Lebensmittel, oder etwas muss zuerst geklärt werden.
 
 ## Where each package landed
 
@@ -460,7 +460,7 @@ summary_means_fit = { $mean } (Median { $median })
 
 # Below the table. Robust regression on order statistics and maximum likelihood for left-censored data: Helsel, Statistics
 # for Censored Environmental Data, 2012.
-summary_means_note = Aus Packungen, deren Extraktionen übereinstimmen, in jeder Runde. Das Mittel liegt zwischen den zwei Zahlen: Die erste setzt 0 für jede Packung mit zu wenig zum Messen ein, die zweite die kleinste messbare Menge. Nach Rängen, lognormal: Schätzungen (robuste Regression auf Ordnungsstatistiken; zensierte lognormale Maximum-Likelihood) nur, wo genug Packungen sind. An einem Mittel wird keine Angabe gemessen: Jede Packung trägt sie.
+summary_means_note = Aus Packungen, deren Extraktionen übereinstimmen, in jeder Runde. Das Mittel liegt zwischen den zwei Zahlen: Die erste setzt 0 für jede Packung mit zu wenig zum Messen ein, die zweite die kleinste messbare Menge. Nach Rängen, lognormal: Schätzungen (robuste Regression auf Ordnungsstatistiken; zensierte lognormale Maximum-Likelihood) nur, wo genug Packungen sind. Eine Packung über dem Messbereich ist nicht dabei, sodass das Mittel ihrer Gruppe höher liegt. An einem Mittel wird keine Angabe gemessen: Jede Packung trägt sie.
 
 # Head of the chart of quarters.
 summary_quarters_title = Ergebnisse nach Quartal

@@ -40,7 +40,7 @@ ruler_set_aside = { $usable ->
 # Likewise: the lab says that it has none.
 ruler_not_given = { $usable ->
     [0] the lab gave no result
-    [one] the lab gave none for the other
+    [one] the lab gave no result for the other
    *[other] the lab gave none for others
 }
 

@@ -257,11 +257,11 @@ practice_package = { $rule ->
     [detection] A package counts as positive for gluten where the lab gives a figure, and as negative where every one of its results lies below the limit of detection. How uncertain a figure is does not enter.
     [passes] { $decision ->
         [guarded] A package counts as above the limit only where its result less { $share } is, and as at or below the limit only where its result plus { $share } is (the expanded uncertainty, k = 2, that this programme reckons with). Between the two it is inconclusive.
-       *[simple] A package counts as above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, or the result lies in the hatched band of the sheet, the sheet says it.
+       *[simple] A package counts as above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, or the result lies in the hatched band of the sheet, the sheet says it where that bears on the verdict.
     }
    *[fails] { $decision ->
         [guarded] A package counts as at or above the limit only where its result less { $share } is, and as below the limit only where its result plus { $share } is (the expanded uncertainty, k = 2, that this programme reckons with). Between the two it is inconclusive.
-       *[simple] A package counts as at or above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, or the result lies in the hatched band of the sheet, the sheet says it.
+       *[simple] A package counts as at or above the limit where its result is. The figure is held against the limit as it stands; no uncertainty is added or taken off. A result at the limit itself is on the wrong side in up to half of all cases; where the chance of that is more than { $share }, or the result lies in the hatched band of the sheet, the sheet says it where that bears on the verdict.
     }
 }
 

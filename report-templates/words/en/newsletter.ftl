@@ -109,16 +109,16 @@ newsletter_snapshot = { $packages ->
 # What the marks of the chart mean.
 newsletter_marks = { $rule ->
     [passes] Filled mark: package above the limit. Open mark: at or below the limit. { $known ->
-        [yes] Arrow: below { $amount }, or below the figure at its tip. Dashed: undecided.
-       *[no] Arrow: too little to measure, or below the figure at its tip. Dashed: undecided.
+        [yes] Arrow: below { $amount }, or below the figure at its tip; to the right: above it. Dashed, or in words: undecided.
+       *[no] Arrow: too little to measure, or below the figure at its tip; to the right: above it. Dashed, or in words: undecided.
     }
     [detection] Filled mark: package positive for gluten. Open mark: negative for gluten. { $known ->
-        [yes] Arrow: below { $amount }, or below the figure at its tip. Dashed: undecided.
-       *[no] Arrow: too little to measure, or below the figure at its tip. Dashed: undecided.
+        [yes] Arrow: below { $amount }, or below the figure at its tip; to the right: above it. Dashed, or in words: undecided.
+       *[no] Arrow: too little to measure, or below the figure at its tip; to the right: above it. Dashed, or in words: undecided.
     }
    *[fails] Filled mark: package at or above the limit. Open mark: below the limit. { $known ->
-        [yes] Arrow: below { $amount }, or below the figure at its tip. Dashed: undecided.
-       *[no] Arrow: too little to measure, or below the figure at its tip. Dashed: undecided.
+        [yes] Arrow: below { $amount }, or below the figure at its tip; to the right: above it. Dashed, or in words: undecided.
+       *[no] Arrow: too little to measure, or below the figure at its tip; to the right: above it. Dashed, or in words: undecided.
     }
 }
 

@@ -103,7 +103,7 @@ plan_why_not = { $why ->
 plan_costs_head = What it costs, and what more would bring
 
 # Heads of the comparison: packages of a product, extractions of a package.
-plan_each_product = For each product
+plan_each_product = The round, with for each product
 plan_design = { $packages ->
     [one] 1 package
    *[other] { $packages } packages

@@ -107,7 +107,10 @@ reason_too_few_extractions = Package { $package } has { $usable } of the { $aske
 reason_conflict = The lab’s reports of package { $package } differ, and neither is used until it is settled which stands: { $usable } of the { $asked } extractions that a result needs are left.
 
 # The extractions are farther apart than repeats of one material may be (ISO 5725-6:1994, 5.2).
-reason_disagree = The extractions of package { $package } disagree: they are at least { $gap } apart, where { $allowed } is allowed.
+reason_disagree = { $how ->
+    [exact] The extractions of package { $package } disagree: they are { $gap } apart, where { $allowed } is allowed.
+   *[least] The extractions of package { $package } disagree: they are at least { $gap } apart, where { $allowed } is allowed.
+}
 
 # Guarded decisions (ILAC-G8:09/2019): the expanded uncertainty reaches over the limit.
 reason_too_close = Package { $package } measured { held }, too near the limit of { $limit } for the assay’s uncertainty.

@@ -463,7 +463,7 @@ note_beyond = { $by ->
 }
 
 # In the table, below their row: two reports of one extraction differ.
-note_conflict = { $package }: the lab’s reports differ, so that none of them is used. In { $unit }, { $reports }.
+note_conflict = { $package }: the lab’s reports differ on what stands here, and none of the figures is used. In { $unit }, { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = extraction { $extraction } is { $figure } in { $file }, { $cell }

@@ -381,7 +381,7 @@ summary_means_fit = { $mean } (median { $median })
 
 # Below the table. Robust regression on order statistics and maximum likelihood for left-censored data: Helsel, Statistics
 # for Censored Environmental Data, 2012.
-summary_means_note = Of packages whose extractions agree, in every round. The mean lies between the two figures: the first takes 0 for each package with too little to measure, the second the smallest amount that could be measured. By ranks, lognormal: estimates (robust regression on order statistics; censored lognormal maximum likelihood) only where there are enough packages. No claim is held against a mean: each package bears it.
+summary_means_note = Of packages whose extractions agree, in every round. The mean lies between the two figures: the first takes 0 for each package with too little to measure, the second the smallest amount that could be measured. By ranks, lognormal: estimates (robust regression on order statistics; censored lognormal maximum likelihood) only where there are enough packages. A package above what the test measures is left out, so that the mean of its group is higher than that. No claim is held against a mean: each package bears it.
 
 # Head of the chart of quarters.
 summary_quarters_title = Results by quarter

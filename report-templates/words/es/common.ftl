@@ -61,10 +61,16 @@ spelt_first = { $n ->
 }
 
 # Two items.
-list_of_two = { $first } y { $last }
+list_of_two = { $sound ->
+    [i] { $first } e { $last }
+   *[other] { $first } y { $last }
+}
 
 # Three or more items; the others are parted by commas already.
-list_of_more = { $others } y { $last }
+list_of_more = { $sound ->
+    [i] { $others } e { $last }
+   *[other] { $others } y { $last }
+}
 
 ## Figures and the limit
 

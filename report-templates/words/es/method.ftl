@@ -257,11 +257,11 @@ practice_package = { $rule ->
     [detection] Un envase cuenta como positivo en gluten si el laboratorio da una cifra, y como negativo si todos sus resultados están por debajo del límite de detección. La incertidumbre de una cifra no cuenta.
     [passes] { $decision ->
         [guarded] Un envase cuenta como por encima del límite solo si su resultado menos { $share } lo está, y como no superior al límite solo si su resultado más { $share } no lo supera (la incertidumbre expandida, k = 2, con la que cuenta este programa). Entre ambos queda sin decidir.
-       *[simple] Un envase cuenta como por encima del límite si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, o si el resultado cae en la franja rayada de la hoja, la hoja lo dice.
+       *[simple] Un envase cuenta como por encima del límite si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, o si el resultado cae en la franja rayada de la hoja, la hoja lo dice cuando afecta al dictamen.
     }
    *[fails] { $decision ->
         [guarded] Un envase cuenta como en el límite o por encima solo si su resultado menos { $share } lo está, y como por debajo del límite solo si su resultado más { $share } lo está (la incertidumbre expandida, k = 2, con la que cuenta este programa). Entre ambos queda sin decidir.
-       *[simple] Un envase cuenta como en el límite o por encima si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, o si el resultado cae en la franja rayada de la hoja, la hoja lo dice.
+       *[simple] Un envase cuenta como en el límite o por encima si su resultado lo está. La cifra se compara con el límite tal como es; no se suma ni se resta ninguna incertidumbre. Un resultado justo en el límite está del lado equivocado hasta en la mitad de los casos; si la probabilidad de ello pasa de { $share }, o si el resultado cae en la franja rayada de la hoja, la hoja lo dice cuando afecta al dictamen.
     }
 }
 

@@ -118,16 +118,16 @@ newsletter_snapshot = { $packages ->
 # What the marks of the chart mean.
 newsletter_marks = { $rule ->
     [passes] Marca llena: envase por encima del límite. Marca vacía: dentro del límite. { $known ->
-        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
-       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta; hacia la derecha: más. Discontinua o en palabras: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta; hacia la derecha: más. Discontinua o en palabras: sin decidir.
     }
     [detection] Marca llena: envase positivo en gluten. Marca vacía: negativo en gluten. { $known ->
-        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
-       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta; hacia la derecha: más. Discontinua o en palabras: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta; hacia la derecha: más. Discontinua o en palabras: sin decidir.
     }
    *[fails] Marca llena: envase en el límite o por encima. Marca vacía: por debajo del límite. { $known ->
-        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta. Discontinua: sin decidir.
-       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta. Discontinua: sin decidir.
+        [yes] Flecha: menos de { $amount }, o menos de la cifra en su punta; hacia la derecha: más. Discontinua o en palabras: sin decidir.
+       *[no] Flecha: demasiado poco para medirlo, o menos de la cifra en su punta; hacia la derecha: más. Discontinua o en palabras: sin decidir.
     }
 }
 

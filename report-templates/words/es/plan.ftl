@@ -109,7 +109,7 @@ plan_why_not = { $why ->
 plan_costs_head = Lo que cuesta, y lo que aportaría más
 
 # Heads of the comparison: packages of a product, extractions of a package.
-plan_each_product = Por producto
+plan_each_product = La ronda, con por producto
 plan_design = { $packages ->
     [one] 1 envase
    *[other] { $packages } envases

@@ -122,7 +122,10 @@ reason_too_few_extractions = El envase { $package } tiene { $usable } de las { $
 reason_conflict = Los informes del laboratorio sobre el envase { $package } difieren, y no se usa ninguno hasta que se aclare cuál vale: quedan { $usable } de las { $asked } extracciones que un resultado necesita.
 
 # The extractions are farther apart than repeats of one material may be (ISO 5725-6:1994, 5.2).
-reason_disagree = Las extracciones del envase { $package } no concuerdan: las separan al menos { $gap }, cuando se admiten { $allowed }.
+reason_disagree = { $how ->
+    [exact] Las extracciones del envase { $package } no concuerdan: las separan { $gap }, cuando se admiten { $allowed }.
+   *[least] Las extracciones del envase { $package } no concuerdan: las separan al menos { $gap }, cuando se admiten { $allowed }.
+}
 
 # Guarded decisions (ILAC-G8:09/2019): the expanded uncertainty reaches over the limit.
 reason_too_close = El envase { $package } contiene { held }, demasiado cerca del límite de { $limit } para la incertidumbre del ensayo.

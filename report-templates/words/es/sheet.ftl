@@ -515,7 +515,7 @@ note_beyond = { $by ->
 }
 
 # In the table, below their row: two reports of one extraction differ.
-note_conflict = { $package }: los informes del laboratorio difieren, de modo que no se usa ninguno. En { $unit }: { $reports }.
+note_conflict = { $package }: aquí difieren los informes del laboratorio y no se usa ninguna de las cifras. En { $unit }: { $reports }.
 
 # One of them, as the note lists it.
 note_conflict_report = extracción { $extraction }, { $figure } en { $file }, { $cell }

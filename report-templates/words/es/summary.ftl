@@ -299,7 +299,7 @@ summary_word_none = { $shown ->
     [detection] Los resultados no muestran de cada envase si contiene gluten detectable
     [claims] Los resultados no muestran de cada envase de qué lado del límite de su declaración está
    *[limit] Los resultados no muestran de cada envase de qué lado de { $limit } está
-}: alguno no tiene un resultado válido o queda demasiado cerca, faltan envases, o ningún ensayo decide en este alimento.
+}: alguno no tiene un resultado válido o queda demasiado cerca, faltan envases, ningún ensayo decide en este alimento o algo tiene que aclararse antes.
 
 ## Where each package landed
 
@@ -432,7 +432,7 @@ summary_means_fit = { $mean } (mediana { $median })
 
 # Below the table. Robust regression on order statistics and maximum likelihood for left-censored data: Helsel, Statistics
 # for Censored Environmental Data, 2012.
-summary_means_note = De envases cuyas extracciones concuerdan, en todas las rondas. La media está entre las dos cifras: la primera toma 0 por cada envase con demasiado poco para medirlo; la segunda, la menor cantidad medible. Por rangos, lognormal: estimaciones (regresión robusta sobre estadísticos de orden; máxima verosimilitud lognormal censurada) solo donde hay envases suficientes. Ninguna declaración se compara con una media: la lleva cada envase.
+summary_means_note = De envases cuyas extracciones concuerdan, en todas las rondas. La media está entre las dos cifras: la primera toma 0 por cada envase con demasiado poco para medirlo; la segunda, la menor cantidad medible. Por rangos, lognormal: estimaciones (regresión robusta sobre estadísticos de orden; máxima verosimilitud lognormal censurada) solo donde hay envases suficientes. Un envase por encima de lo que mide el ensayo queda fuera, de modo que la media de su grupo es mayor. Ninguna declaración se compara con una media: la lleva cada envase.
 
 # Head of the chart of quarters.
 summary_quarters_title = Resultados por trimestre

@@ -156,10 +156,12 @@ fn open(result: &PackageResult, config: &Config) -> Reason {
         PairState::Disagree => {
             let comparison = result.pair.comparison.as_ref();
             let comparison = comparison.expect("what disagrees was compared");
+            let mut readings = result.pair.usable().filter_map(|one| one.outcome.reading());
             Reason::Disagree {
                 package,
                 gap: comparison.gap,
                 allowed: comparison.allowed,
+                exact: readings.all(|reading| reading.as_number().is_some()),
             }
         }
         PairState::Agree if result.standing == Standing::Inconclusive => Reason::TooClose {

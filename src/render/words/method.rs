@@ -29,13 +29,11 @@ pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
         words.say(&say::method_result()),
         words.say(&say::method_one_decides(side(rule.limit))),
         decision(rule, words),
-        words.say(&say::method_limit(
-            side(rule.limit),
-            law(rule.regime),
-            words.limit(&rule),
-        )),
-        words.say(&say::method_own()),
     ];
+    let limit = || say::method_limit(side(rule.limit), law(rule.regime), words.limit(&rule));
+    let limit = product.claim.limit.is_some().then(limit);
+    said.extend(limit.map(|limit| words.say(&limit)));
+    said.push(words.say(&say::method_own()));
     // Where there is no verdict, the sentence beside it has said this already.
     let unfit = product.method_unfit.as_ref();
     if let Some(unfit) = unfit.filter(|_| product.verdict != Verdict::NoVerdict) {

@@ -19,9 +19,9 @@ messages! {
     /// The same where a sentence begins with it.
     spelt_first(n: count);
     /// Two things in one.
-    list_of_two(first: text, last: text);
+    list_of_two(first: text, last: text, sound: ["i" "other"]);
     /// Several, the last one after "and".
-    list_of_more(others: text, last: text);
+    list_of_more(others: text, last: text, sound: ["i" "other"]);
     /// A range whose lower end is nothing.
     up_to(figure: text);
     /// A range in a sentence.

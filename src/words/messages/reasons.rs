@@ -47,7 +47,7 @@ messages! {
     /// The lab's reports differ.
     reason_conflict(package: text, usable: count, asked: count);
     /// Extractions disagree.
-    reason_disagree(package: text, gap: text, allowed: text);
+    reason_disagree(package: text, how: ["exact" "least"], gap: text, allowed: text);
     /// Too near the limit for the assay's uncertainty.
     reason_too_close(package: text, kind: ["mean" "below" "range" "above" "detected" "nothing"], figure: text, upper: text, limit: text);
     /// The result may lie on either side.

@@ -120,7 +120,7 @@ fn a_conflict_names_both_reports_and_an_unfit_method_says_so() {
     let told: Vec<String> = told.filter_map(|row| row.told.clone()).collect();
     assert_eq!(
         told.concat().replace('\u{200b}', ""),
-        "0701-A: the lab’s reports differ, so that none of them is used. In ppm, extraction 1 is 8.0 in HV-31-00418.csv, C14 and \
+        "0701-A: the lab’s reports differ on what stands here, and none of the figures is used. In ppm, extraction 1 is 8.0 in HV-31-00418.csv, C14 and \
          extraction 1 is 9.0 in HV-31-00418.csv, C15.",
     );
     assert_eq!(content.notes, [""; 0]);
