@@ -189,3 +189,11 @@ pub struct Extraction {
     /// The cell of the result (the first well's, where wells were averaged).
     pub source: Source,
 }
+
+impl Extraction {
+    /// Whether its reading is a figure: no bound, and there is one.
+    pub fn is_figure(&self) -> bool {
+        let reading = self.outcome.reading();
+        reading.is_some_and(|reading| reading.as_number().is_some())
+    }
+}

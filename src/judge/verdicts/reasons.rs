@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::judge::packages::over_by_itself;
 use crate::model::claim::Claim;
+use crate::model::extraction::Extraction;
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
@@ -156,12 +157,11 @@ fn open(result: &PackageResult, config: &Config) -> Reason {
         PairState::Disagree => {
             let comparison = result.pair.comparison.as_ref();
             let comparison = comparison.expect("what disagrees was compared");
-            let mut readings = result.pair.usable().filter_map(|one| one.outcome.reading());
             Reason::Disagree {
                 package,
                 gap: comparison.gap,
                 allowed: comparison.allowed,
-                exact: readings.all(|reading| reading.as_number().is_some()),
+                exact: result.pair.usable().all(Extraction::is_figure),
             }
         }
         PairState::Agree if result.standing == Standing::Inconclusive => Reason::TooClose {

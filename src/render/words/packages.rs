@@ -117,10 +117,7 @@ fn lowest_above(package: &PackageResult) -> Option<Ppm> {
 
 /// Whether any of these is a bound, so that the gap is the least there can be.
 pub fn has_bounds(usable: &[&Extraction]) -> bool {
-    let mut readings = usable
-        .iter()
-        .filter_map(|extraction| extraction.outcome.reading());
-    readings.any(|reading| reading.as_number().is_none())
+    usable.iter().any(|extraction| !extraction.is_figure())
 }
 
 fn what_is_lacking(extractions: &[PairedExtraction], usable: u64) -> Said {

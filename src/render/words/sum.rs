@@ -1,9 +1,8 @@
 //! One package's result worked out in words and figures, so that anybody can do the sum again.
 
-use crate::model::extraction::Interval;
+use crate::model::extraction::Extraction;
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Comparison, PairState};
-use crate::model::ppm::Ppm;
 use crate::model::verdict::ProductVerdict;
 use crate::render::numbers;
 use crate::words::{Catalogue, Said, say};
@@ -14,11 +13,7 @@ pub fn shown(product: &ProductVerdict) -> Option<&PackageResult> {
     let rank = |package: &PackageResult| match package.result {
         ResultKind::Value { mean } => Some((2, mean.0)),
         ResultKind::Range(range) => Some((
-            if package
-                .pair
-                .usable()
-                .all(|one| number(one.outcome.reading()).is_some())
-            {
+            if package.pair.usable().all(Extraction::is_figure) {
                 2
             } else {
                 1
@@ -37,10 +32,6 @@ pub fn shown(product: &ProductVerdict) -> Option<&PackageResult> {
         if higher { next } else { best }
     });
     highest.map(|(_, package)| package)
-}
-
-fn number(reading: Option<Interval>) -> Option<Ppm> {
-    reading?.as_number()
 }
 
 /// Its sum in words.
