@@ -205,7 +205,7 @@ impl Batch<'_> {
         let Some(job) = prepare(item)? else {
             return Ok(());
         };
-        let long = usize::from(job.template != ONE_PAGE);
+        let long = usize::from(job.template != SHEET);
         self.long.fetch_add(long, Ordering::Relaxed);
         let in_work = self.watched.begin(self.engine, &job, long > 0);
         let made = pool.install(|| guard::naming(&job.path, || pdf(self.engine, &job)));
@@ -284,15 +284,14 @@ pub fn pages(engine: &Engine, job: &Job) -> Result<PagedDocument, Vec<Fault>> {
     lay_out(engine, job).map(|(_, document)| document)
 }
 
-/// Documents of this template have one page nearly always. They are set for that first, without counting pages and
-/// without what lets columns break, which costs an eighth less; those that do need more are set again.
-const ONE_PAGE: &str = "sheet.typ";
+/// Documents of this template are short, and there are many of them.
+const SHEET: &str = "sheet.typ";
 
 fn lay_out<'a>(
     engine: &'a Engine,
     job: &'a Job,
 ) -> Result<(JobWorld<'a>, PagedDocument), Vec<Fault>> {
-    if job.template == ONE_PAGE {
+    if job.one_page {
         let (world, document) = lay_out_as(engine, job, true)?;
         if document.pages().len() == 1 {
             return Ok((world, document));

@@ -11,6 +11,8 @@ pub struct Job {
     pub path: String,
     /// File name of the template: `sheet.typ`.
     pub template: &'static str,
+    /// Whether it is tried on one page first: without counting pages and without what lets columns break, which costs less.
+    pub one_page: bool,
     /// What identifies the document for good; the PDF's identifier is derived from it.
     pub ident: String,
     /// The PDF's own date: PDF/A wants one.

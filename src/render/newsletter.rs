@@ -188,6 +188,7 @@ fn picture(chart: &Chart, facts: &DigestFacts, engine: &Engine) -> Result<Vec<u8
     let job = Job {
         path: path(&format!("{}.png", chart.name)),
         template: "picture.typ",
+        one_page: false,
         ident: chart.name.clone(),
         date: facts.date,
         facts: b"{}".to_vec(),

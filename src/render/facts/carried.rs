@@ -89,11 +89,21 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     Ok(Job {
         path: format!("sheets/{}.pdf", verdict.stem()),
         template: "sheet.typ",
+        one_page: may_fit_one_page(facts)?,
         ident: format!("{} {}", facts.edition.sheet_number, facts.edition.line),
         date: facts.latest_day.unwrap_or_default(),
         facts: words,
         files,
     })
+}
+
+/// More letters than this (its content as JSON) have never fitted one page, whatever the language and the paper; from some six
+/// thousand on it takes two more often than not.
+const MOST_LETTERS: usize = 6_800;
+
+fn may_fit_one_page(facts: &SheetFacts<'_>) -> Result<bool> {
+    let content = serde_json::to_string(&facts.content)?;
+    Ok(content.chars().count() <= MOST_LETTERS)
 }
 
 /// Where the sheet in large print lies, beside the other.
@@ -110,6 +120,7 @@ pub fn large_print(product: &JudgedProduct, facts: &SheetFacts<'_>) -> Result<Jo
     Ok(Job {
         path: large_print_path(&product.verdict),
         template: "sheet-large.typ",
+        one_page: false,
         ident: format!(
             "{} {} large print",
             facts.edition.sheet_number, facts.edition.line

@@ -81,6 +81,7 @@ pub fn job(shown: Vec<Shown<'_>>, config: &Config, made_on: Option<NaiveDate>) -
     Ok(Job {
         path: "contact-sheet.pdf".to_owned(),
         template: "contact-sheet.typ",
+        one_page: false,
         ident: format!("contact sheet {}", config.programme.short_name),
         date,
         facts: serde_json::to_vec(&facts)?,

@@ -151,6 +151,7 @@ pub fn job(product: &JudgedProduct, facts: &CorrectionFacts) -> Result<Job> {
     Ok(Job {
         path: format!("notices/{}.pdf", product.verdict.stem()),
         template: "correction.typ",
+        one_page: false,
         ident: format!("correction {}", facts.sheet_number),
         date: facts.day.unwrap_or_default(),
         facts: serde_json::to_vec(facts)?,

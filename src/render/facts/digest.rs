@@ -293,6 +293,7 @@ pub fn job(facts: &DigestFacts) -> Result<Job> {
     Ok(Job {
         path: "newsletter/digest.pdf".to_owned(),
         template: "digest.typ",
+        one_page: false,
         ident: format!("{} digest {}", facts.programme.name, facts.date),
         date: facts.date,
         facts: serde_json::to_vec(facts)?,

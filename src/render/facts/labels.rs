@@ -103,6 +103,7 @@ pub fn job(
     Ok(Job {
         path: "plan/labels.pdf".to_owned(),
         template: "labels.typ",
+        one_page: false,
         ident: format!("labels {} {}", config.programme.short_name, plan.round),
         date: made_on.unwrap_or_default(),
         facts: serde_json::to_vec(&facts)?,

@@ -142,6 +142,7 @@ pub fn job(verdict: &ProductVerdict, facts: &NoticeFacts) -> Result<Job> {
     Ok(Job {
         path: format!("notices/{}.pdf", verdict.stem()),
         template: "notice.typ",
+        one_page: false,
         ident: format!("notice {}", facts.sheet_number),
         date: facts.day.unwrap_or_default(),
         facts: serde_json::to_vec(facts)?,

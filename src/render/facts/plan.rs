@@ -154,6 +154,7 @@ pub fn job(plan: &RoundPlan, config: &Config, made_on: Option<NaiveDate>) -> Res
     Ok(Job {
         path: "plan/plan.pdf".to_owned(),
         template: "plan.typ",
+        one_page: false,
         ident: format!("plan {} {}", config.programme.short_name, plan.round),
         date: made_on.unwrap_or_default(),
         facts: serde_json::to_vec(&facts)?,

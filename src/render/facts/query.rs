@@ -227,6 +227,7 @@ pub fn job(facts: &QueryFacts, latest: Option<NaiveDate>) -> Result<Job> {
     Ok(Job {
         path: format!("queries/{name}.pdf"),
         template: "query.typ",
+        one_page: false,
         ident: format!("query {name}"),
         date: facts.day.or(latest).unwrap_or_default(),
         facts: serde_json::to_vec(facts)?,

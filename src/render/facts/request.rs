@@ -300,6 +300,7 @@ pub fn job(facts: &RequestFacts) -> Result<Job> {
     Ok(Job {
         path: format!("requests/samples{round}.pdf"),
         template: "request.typ",
+        one_page: false,
         ident: format!(
             "request {} {}",
             facts.programme.short_name, facts.document.title

@@ -138,6 +138,7 @@ pub fn job(facts: &SummaryFacts) -> Result<Job> {
     Ok(Job {
         path: "summary.pdf".to_owned(),
         template: "summary.typ",
+        one_page: false,
         ident: format!("{} summary {}", facts.programme.name, facts.period),
         date: facts.date,
         facts: serde_json::to_vec(facts)?,
