@@ -250,12 +250,4 @@ mod tests {
             assert_eq!(stated(text), None, "{text}");
         }
     }
-
-    #[test]
-    fn the_chance_is_a_half_at_the_limit_and_small_far_from_it() {
-        assert_eq!(above(20.0, 3.0, 20.0), 0.5);
-        assert_eq!(format!("{:.4}", conformance(16.0, 3.2, 20.0)), "0.8944");
-        assert_eq!(format!("{:.4}", conformance(25.0, 5.0, 20.0)), "0.1587");
-        assert!(above(12.4, 1.5, 20.0) < 1e-6);
-    }
 }
