@@ -35,7 +35,7 @@ impl Finding {
         match self {
             Finding::NoneFound | Finding::Found => true,
             Finding::NoResult | Finding::FoundWhereNone(_) | Finding::Missed(_) => false,
-            Finding::Share(share) => (RECOVERY.0..=RECOVERY.1).contains(&share),
+            Finding::Share(share) => is_allowed(share),
         }
     }
 
@@ -127,13 +127,16 @@ fn found(blind: &BlindPackage, finding: Finding, reported: Vec<Item>, all: usize
     )
 }
 
+fn is_allowed(share: f64) -> bool {
+    (RECOVERY.0..=RECOVERY.1).contains(&share)
+}
+
 /// A share in percent, with as many decimals as leave it on its side of what is allowed.
 fn percent(share: f64) -> String {
-    let is_within = |share: f64| (RECOVERY.0..=RECOVERY.1).contains(&share);
     let printed = |decimals: usize| format!("{:.decimals$}", share * 100.0);
     let says_so = |text: &String| {
-        text.parse()
-            .is_ok_and(|percent: f64| is_within(percent / 100.0) == is_within(share))
+        let read = text.parse();
+        read.is_ok_and(|percent: f64| is_allowed(percent / 100.0) == is_allowed(share))
     };
     (0..=9)
         .map(printed)
@@ -160,12 +163,9 @@ fn finding(content: BlindContent, readings: &[Interval]) -> Finding {
 
 /// The mean of the figures as a share of what was added; none where a reading is no figure.
 fn recovery(added: Ppm, readings: &[Interval]) -> Option<f64> {
-    let figures: Option<Vec<f64>> = readings
-        .iter()
-        .map(|reading| reading.as_number().map(|figure| figure.0))
-        .collect();
-    let figures = figures?;
-    Some(figures.iter().sum::<f64>() / figures.len() as f64 / added.0)
+    let figures = readings.iter().map(|reading| Some(reading.as_number()?.0));
+    let sum: f64 = figures.sum::<Option<f64>>()?;
+    Some(sum / readings.len() as f64 / added.0)
 }
 
 #[cfg(test)]

@@ -16,7 +16,7 @@ pub fn state(verdict: &ProductVerdict, reply_days: u32, as_of: Option<NaiveDate>
     let notice_at = events
         .iter()
         .rposition(|event| event.kind == FollowupKind::NoticeSent);
-    let notice = notice_at.map(|at| told(events[at], reply_days));
+    let notice = notice_at.map(|at| (events[at].on, due_on(events[at], reply_days)));
     let since = &events[notice_at.map_or(0, |at| at + 1)..];
     let last = |kind| since.iter().rfind(|event| event.kind == kind);
     let answer = since
@@ -30,36 +30,21 @@ pub fn state(verdict: &ProductVerdict, reply_days: u32, as_of: Option<NaiveDate>
     }
     match (answer, notice) {
         (Some(answer), notice) => FollowUpState::Replied {
-            told_on: notice.map(|notice| notice.on),
+            told_on: notice.map(|(told_on, _)| told_on),
             replied_on: answer.on,
-            late: notice.is_some_and(|notice| answer.on > notice.due_on),
+            late: notice.is_some_and(|(_, due_on)| answer.on > due_on),
         },
-        (None, Some(Told { on, due_on })) if as_of.is_some_and(|day| day > due_on) => {
-            FollowUpState::Overdue {
-                told_on: on,
-                due_on,
-            }
+        (None, Some((told_on, due_on))) if as_of.is_some_and(|day| day > due_on) => {
+            FollowUpState::Overdue { told_on, due_on }
         }
-        (None, Some(Told { on, due_on })) => FollowUpState::Waiting {
-            told_on: on,
-            due_on,
-        },
+        (None, Some((told_on, due_on))) => FollowUpState::Waiting { told_on, due_on },
         (None, None) if verdict.notify_maker => FollowUpState::ToSend,
         (None, None) => FollowUpState::NotNeeded,
     }
 }
 
-/// A notice and the day of answer that it asks for.
-#[derive(Clone, Copy)]
-struct Told {
-    on: NaiveDate,
-    due_on: NaiveDate,
-}
-
-fn told(notice: &Followup, reply_days: u32) -> Told {
+/// The day of answer that a notice asks for.
+fn due_on(notice: &Followup, reply_days: u32) -> NaiveDate {
     let usual = notice.on.checked_add_days(Days::new(reply_days.into()));
-    Told {
-        on: notice.on,
-        due_on: notice.due_on.or(usual).unwrap_or(NaiveDate::MAX),
-    }
+    notice.due_on.or(usual).unwrap_or(NaiveDate::MAX)
 }

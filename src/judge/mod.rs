@@ -3,56 +3,31 @@
 //! Everything here is a function of its arguments: no file, clock, environment or printing. A reading goes one way:
 //! extractions -> pairs -> package results -> verdicts -> statistics, a file a step.
 
-/// Arithmetic as on paper.
-pub mod paper;
-
-/// Extractions -> pairs.
-pub mod pairs;
-
-/// Pairs -> one result and standing a package.
-pub mod packages;
-
-/// Words on the package -> claim and limit.
-pub mod claims;
-
-/// Ingredient words -> label review.
-pub mod labels;
-
-/// Packages -> one verdict a product and round.
-pub mod verdicts;
-
-/// Packages of known content -> whether the lab found what they hold.
 mod blinds;
-
-/// Registers and readings -> what can hardly be so.
-pub mod plausibility;
-
-/// Correspondence -> where things stand with the maker.
-pub mod followups;
-
-/// Registers, readings and the day -> whether a sheet may be published.
-pub mod publication;
-
-/// Rules -> the band round a limit that is too close to call.
+pub mod claims;
 pub mod close_call;
-
-/// Verdicts -> what they say together.
-pub mod statistics;
-
-/// What to test next, what it costs, what it can show.
+pub mod followups;
+pub mod labels;
+pub mod packages;
+pub mod pairs;
+pub mod paper;
 pub mod planning;
+pub mod plausibility;
+pub mod publication;
+pub mod statistics;
+pub mod verdicts;
 
 pub use verdicts::method_notes;
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Extraction;
-use crate::model::problem::{Code, Problems};
+use crate::model::problem::Problems;
 use crate::model::registers::Registers;
 use crate::model::statistics::ProgrammeStatistics;
-use crate::words::say;
 use chrono::NaiveDate;
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 
 /// Everything that the readings come to.
 #[derive(Clone, Debug)]
@@ -123,20 +98,23 @@ pub fn judge(
     }
 }
 
+/// The rows of a table by what they have in common, each group in the order of the rows.
+fn grouped<'a, T, K: Ord>(
+    rows: impl IntoIterator<Item = &'a T>,
+    key: impl Fn(&'a T) -> K,
+) -> BTreeMap<K, Vec<&'a T>> {
+    let mut groups: BTreeMap<K, Vec<&T>> = BTreeMap::new();
+    for row in rows {
+        groups.entry(key(row)).or_default().push(row);
+    }
+    groups
+}
+
 /// The table of label terms with the programme's own rows.
 fn terms(registers: &Registers, problems: &mut Problems) -> Cow<'static, labels::Terms> {
     let built_in = labels::Terms::built_in();
-    if registers.terms.is_empty() {
-        return Cow::Borrowed(built_in);
+    match registers.terms.as_slice() {
+        [] => Cow::Borrowed(built_in),
+        own => Cow::Owned(built_in.extended(own, problems)),
     }
-    let extension = built_in.extended(&registers.terms);
-    for fault in extension.faults {
-        problems.add(
-            Code::RegisterError,
-            fault.place,
-            fault.message,
-            say::do_mend_row(),
-        );
-    }
-    Cow::Owned(extension.terms)
 }

@@ -8,15 +8,15 @@ use crate::config::Programme;
 use crate::model::extraction::Outcome;
 use crate::model::glob::path_fits;
 use crate::model::label::LabelFinding;
-use crate::model::package::PackageResult;
-use crate::model::package::Standing;
-use crate::model::pair::Usage;
+use crate::model::package::{PackageResult, Standing};
+use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::Place;
 use crate::model::publication::{Accusation, Correction, Publication, PublicationState, Why};
 use crate::model::reason::Reason;
 use crate::model::registers::{Doubt, DoubtKind, Followup, FollowupKind, IssuedRevision};
 use crate::model::verdict::{ProductVerdict, Verdict};
 use chrono::{Days, NaiveDate};
+use std::collections::BTreeSet;
 
 /// What the state of a sheet is decided by, beside what it says itself.
 #[derive(Clone, Copy, Debug)]
@@ -76,12 +76,8 @@ fn state(
     if unreported.len() == verdict.packages.len() {
         return (PublicationState::WithLab, Why::NothingReported);
     }
-    let is_over = |standing: Standing| standing == Standing::Over;
-    let over = verdict
-        .packages
-        .iter()
-        .any(|package| is_over(package.standing));
-    if !unreported.is_empty() && !over {
+    let is_over = |package: &PackageResult| package.standing == Standing::Over;
+    if !unreported.is_empty() && !verdict.packages.iter().any(is_over) {
         return (PublicationState::Waiting, Why::NotReported(unreported));
     }
     let mut open = open_in_registers(verdict, circumstances.doubts);
@@ -105,67 +101,47 @@ fn state(
     let Some(told) = told else {
         return (PublicationState::Held, Why::NoNotice);
     };
-    let until = told.may_publish_on();
-    match (told.answered_on, circumstances.as_of) {
-        (Some(day), _) => (PublicationState::Ready, Why::Answered(day)),
-        (None, Some(day)) if day >= until => {
-            let told_on = told.on;
-            let why = Why::TimeIsOver {
-                told_on,
-                since: until,
-            };
-            (PublicationState::Ready, why)
-        }
-        (None, _) => {
-            let told_on = told.on;
-            (PublicationState::Held, Why::NoReply { told_on, until })
-        }
+    let (told_on, until) = (told.on, told.may_publish_on());
+    if let Some(day) = told.answered_on {
+        return (PublicationState::Ready, Why::Answered(day));
     }
+    if circumstances.as_of.is_some_and(|day| day >= until) {
+        let since = until;
+        return (PublicationState::Ready, Why::TimeIsOver { told_on, since });
+    }
+    (PublicationState::Held, Why::NoReply { told_on, until })
 }
 
 /// Where the registers leave something open about this product and round.
 fn open_in_registers(verdict: &ProductVerdict, doubts: &[Doubt]) -> Vec<Place> {
-    let matches = |wanted: &Option<String>, is: &str| wanted.as_deref().is_none_or(|w| w == is);
     let bears = |doubt: &&Doubt| match &doubt.what {
         // A row about a lab's report bears on the products that have a reading of its file.
-        DoubtKind::Report { file } => sources(verdict).any(|path| path_fits(file, path)),
-        _ => {
-            matches(&doubt.product_id, &verdict.product.product_id)
-                && matches(&doubt.round, &verdict.round)
+        DoubtKind::Report { file } => {
+            extractions(verdict).any(|paired| path_fits(file, &paired.extraction.source.file.path))
         }
+        _ => doubt.is_about(&verdict.product.product_id, &verdict.round),
     };
-    let places = doubts.iter().filter(bears).map(|doubt| doubt.place.clone());
-    let mut places: Vec<Place> = places.collect();
-    places.sort();
-    places.dedup();
-    places
+    each_once(doubts.iter().filter(bears).map(|doubt| doubt.place.clone()))
 }
 
-/// The lab files that it has a reading of.
-fn sources(verdict: &ProductVerdict) -> impl Iterator<Item = &str> {
-    let packages = verdict.packages.iter();
-    let series = packages.flat_map(PackageResult::both_series);
-    series
-        .flat_map(|package| &package.pair.extractions)
-        .map(|paired| paired.extraction.source.file.path.as_str())
+/// Its extractions, by either kind of assay.
+fn extractions(verdict: &ProductVerdict) -> impl Iterator<Item = &PairedExtraction> {
+    let series = verdict.packages.iter().flat_map(PackageResult::both_series);
+    series.flat_map(|package| &package.pair.extractions)
 }
 
 /// Where its readings cannot be used as they stand, and no person has set them aside.
 fn faulty_readings(verdict: &ProductVerdict) -> Vec<Place> {
-    let packages = verdict.packages.iter();
-    let series = packages.flat_map(PackageResult::both_series);
-    let extractions = series.flat_map(|package| &package.pair.extractions);
-    let faulty = extractions.filter(|paired| match &paired.usage {
+    let faulty = extractions(verdict).filter(|paired| match &paired.usage {
         Usage::InConflict => true,
         Usage::NoReading => paired.extraction.outcome == Outcome::Unreadable,
         Usage::Used | Usage::Excluded { .. } => false,
     });
-    let mut places: Vec<Place> = faulty
-        .map(|paired| paired.extraction.source.place())
-        .collect();
-    places.sort();
-    places.dedup();
-    places
+    each_once(faulty.map(|paired| paired.extraction.source.place()))
+}
+
+fn each_once(places: impl Iterator<Item = Place>) -> Vec<Place> {
+    places.collect::<BTreeSet<Place>>().into_iter().collect()
 }
 
 /// The latest notice to the maker, and what came of it by the day to look from.
@@ -181,14 +157,10 @@ impl Told {
         // What is entered for a later day has not happened yet.
         let has_happened =
             |event: &&Followup| circumstances.as_of.is_none_or(|day| event.on <= day);
-        let notice = followups
-            .iter()
-            .filter(has_happened)
-            .rfind(|event| event.kind == FollowupKind::NoticeSent)?;
+        let events = || followups.iter().filter(has_happened);
+        let notice = events().rfind(|event| event.kind == FollowupKind::NoticeSent)?;
         let answers = [FollowupKind::Reply, FollowupKind::Action];
-        let answered_on = followups
-            .iter()
-            .filter(has_happened)
+        let answered_on = events()
             .filter(|event| answers.contains(&event.kind) && event.on >= notice.on)
             .map(|event| event.on)
             .min();

@@ -8,8 +8,9 @@ use crate::model::place::Place;
 use crate::model::publication::PublicationState;
 use crate::model::registers::{Followup, FollowupKind};
 use crate::pipeline;
-use crate::render::{numbers, words};
+use crate::render::words;
 use crate::save::{alone, followups};
+use crate::words::english;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::fmt::Write;
@@ -73,14 +74,14 @@ fn follows(judged: &JudgedProduct, config: &Config, row: &Followup) -> String {
         writeln!(
             told,
             "An answer is due by {}.",
-            numbers::date(days.reply_by)
+            english().day(days.reply_by)
         )
         .expect("a string takes any text");
     }
     let state = match (publication.state, publication.may_publish_on) {
         (PublicationState::Held, Some(day)) => format!(
             "Without an answer it may be published from {}.",
-            numbers::date(day)
+            english().day(day)
         ),
         (PublicationState::Ready, _) => "It may be published now.".to_owned(),
         (PublicationState::Published, _) => "It is published as it stands.".to_owned(),

@@ -8,6 +8,7 @@ use crate::render::world::JobWorld;
 use anyhow::{Context, Result};
 use chrono::Datelike;
 use std::fmt;
+use std::panic::resume_unwind;
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use typst::diag::SourceDiagnostic;
@@ -102,6 +103,9 @@ pub fn typeset<T: Sync>(
         .min(items.len().max(1));
     let batch = Batch {
         engine,
+        items,
+        prepare,
+        sink,
         threads,
         next: AtomicUsize::new(0),
         done: AtomicUsize::new(0),
@@ -110,7 +114,7 @@ pub fn typeset<T: Sync>(
         failures: Mutex::new(Vec::new()),
         watched: Watched::default(),
     };
-    let work = || batch.work(items, prepare, sink);
+    let work = || batch.work();
     let ended = AtomicBool::new(false);
     let outcomes: Vec<Result<()>> = std::thread::scope(|scope| {
         // Dropped however this ends, so that the watch over own templates ends with it.
@@ -128,14 +132,11 @@ pub fn typeset<T: Sync>(
                 .spawn_scoped(scope, work)
         };
         let workers: Vec<_> = (0..threads).map(spawn).collect();
-        let join =
-            |worker: std::io::Result<std::thread::ScopedJoinHandle<'_, Result<()>>>| match worker {
-                Ok(handle) => handle
-                    .join()
-                    .unwrap_or_else(|panic| std::panic::resume_unwind(panic)),
-                Err(error) => Err(error).context("cannot start a thread for typesetting"),
-            };
-        workers.into_iter().map(join).collect()
+        let joined = workers.into_iter().map(|worker| {
+            let handle = worker.context("cannot start a thread for typesetting")?;
+            handle.join().unwrap_or_else(|panic| resume_unwind(panic))
+        });
+        joined.collect()
     });
     outcomes.into_iter().collect::<Result<()>>()?;
     let mut failures = batch
@@ -158,8 +159,11 @@ impl Drop for Raise<'_> {
 /// Typeset and PDF export recurse deeply.
 const STACK: usize = 32 << 20;
 
-struct Batch<'a> {
+struct Batch<'a, T> {
     engine: &'a Engine,
+    items: &'a [T],
+    prepare: &'a (dyn Fn(&T) -> Result<Option<Job>> + Sync),
+    sink: &'a (dyn Fn(Typeset) -> Result<()> + Sync),
     threads: usize,
     next: AtomicUsize,
     done: AtomicUsize,
@@ -170,13 +174,8 @@ struct Batch<'a> {
     watched: Watched,
 }
 
-impl Batch<'_> {
-    fn work<T: Sync>(
-        &self,
-        items: &[T],
-        prepare: &(dyn Fn(&T) -> Result<Option<Job>> + Sync),
-        sink: &(dyn Fn(Typeset) -> Result<()> + Sync),
-    ) -> Result<()> {
+impl<T: Sync> Batch<'_, T> {
+    fn work(&self) -> Result<()> {
         // Typst and the PDF writer use rayon inside. On a shared pool a waiting document would begin the next one on top
         // of itself until the stack ends, so each thread brings a pool of its own.
         let pool = rayon::ThreadPoolBuilder::new()
@@ -184,10 +183,11 @@ impl Batch<'_> {
             .stack_size(STACK)
             .build()?;
         while !self.stopped.load(Ordering::Relaxed) {
-            let Some(item) = items.get(self.next.fetch_add(1, Ordering::Relaxed)) else {
+            let next = self.next.fetch_add(1, Ordering::Relaxed);
+            let Some(item) = self.items.get(next) else {
                 break;
             };
-            if let Err(error) = self.one(&pool, item, prepare, sink) {
+            if let Err(error) = self.one(&pool, item) {
                 self.stopped.store(true, Ordering::Relaxed);
                 return Err(error);
             }
@@ -195,14 +195,8 @@ impl Batch<'_> {
         Ok(())
     }
 
-    fn one<T: Sync>(
-        &self,
-        pool: &rayon::ThreadPool,
-        item: &T,
-        prepare: &(dyn Fn(&T) -> Result<Option<Job>> + Sync),
-        sink: &(dyn Fn(Typeset) -> Result<()> + Sync),
-    ) -> Result<()> {
-        let Some(job) = prepare(item)? else {
+    fn one(&self, pool: &rayon::ThreadPool, item: &T) -> Result<()> {
+        let Some(job) = (self.prepare)(item)? else {
             return Ok(());
         };
         let long = usize::from(job.template != SHEET);
@@ -213,7 +207,7 @@ impl Batch<'_> {
         self.long.fetch_sub(long, Ordering::Relaxed);
         self.forget();
         match made {
-            Ok(pdf) => sink(Typeset {
+            Ok(pdf) => (self.sink)(Typeset {
                 content_key: job.content_key(self.engine.fingerprint()),
                 path: job.path,
                 pdf,

@@ -10,7 +10,7 @@ use crate::files::hex;
 use anyhow::{Result, bail};
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use typst::foundations::Bytes;
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
@@ -204,19 +204,11 @@ fn own_files(folder: &Path, extensions: &[&str]) -> Result<BTreeMap<String, Vec<
 
 /// A path below a folder, with `/`, and whether it is one of the wanted: nothing hidden, and one of the extensions.
 fn name_below(folder: &Path, path: &Path, extensions: &[&str]) -> (String, bool) {
-    let below = path
-        .strip_prefix(folder)
-        .map(PathBuf::from)
-        .unwrap_or_default();
-    let parts: Vec<String> = below
-        .iter()
-        .map(|part| part.to_string_lossy().into_owned())
-        .collect();
-    let extension = below
-        .extension()
-        .map(|e| e.to_string_lossy().to_ascii_lowercase());
+    let below = path.strip_prefix(folder).unwrap_or(Path::new(""));
+    let parts: Vec<_> = below.iter().map(|part| part.to_string_lossy()).collect();
+    let extension = below.extension().unwrap_or_default().to_string_lossy();
     let known =
-        extensions.is_empty() || extension.is_some_and(|e| extensions.contains(&e.as_str()));
+        extensions.is_empty() || extensions.contains(&extension.to_ascii_lowercase().as_str());
     let hidden = parts.iter().any(|part| part.starts_with(['.', '~']));
     (parts.join("/"), known && !hidden)
 }
@@ -225,10 +217,10 @@ fn fingerprint(templates: &BTreeMap<String, Vec<u8>>, fonts: &BTreeMap<String, V
     let mut hash = Sha256::new();
     hash.update(env!("CARGO_PKG_VERSION"));
     for (name, bytes) in templates.iter().chain(fonts) {
-        hash.update((name.len() as u64).to_le_bytes());
-        hash.update(name);
-        hash.update((bytes.len() as u64).to_le_bytes());
-        hash.update(bytes);
+        for part in [name.as_bytes(), bytes] {
+            hash.update((part.len() as u64).to_le_bytes());
+            hash.update(part);
+        }
     }
     hex(&hash.finalize())
 }

@@ -36,14 +36,19 @@ pub struct JobFile {
 }
 
 impl JobFile {
-    /// Drawings, named `chart-1.svg` and so on.
-    pub fn charts<T: Into<String>>(drawings: impl IntoIterator<Item = T>) -> Vec<JobFile> {
-        let numbered = drawings.into_iter().enumerate();
-        let file = |(index, svg): (usize, T)| JobFile {
-            name: chart_name(index + 1),
+    /// A file whose content is there.
+    pub fn made(name: impl Into<String>, bytes: impl Into<Vec<u8>>) -> JobFile {
+        JobFile {
+            name: name.into(),
             made_from: None,
-            bytes: svg.into().into_bytes(),
-        };
+            bytes: bytes.into(),
+        }
+    }
+
+    /// Drawings, named `chart-1.svg` and so on.
+    pub fn charts<T: Into<Vec<u8>>>(drawings: impl IntoIterator<Item = T>) -> Vec<JobFile> {
+        let numbered = drawings.into_iter().enumerate();
+        let file = |(index, svg)| JobFile::made(chart_name(index + 1), svg);
         numbered.map(file).collect()
     }
 }
@@ -64,22 +69,15 @@ impl Job {
             hash.update(bytes);
         };
         part(fingerprint.as_bytes());
-        for text in [
-            &self.path,
-            self.template,
-            &self.ident,
-            &self.date.to_string(),
-        ] {
+        let date = self.date.to_string();
+        for text in [&self.path, self.template, &self.ident, &date] {
             part(text.as_bytes());
         }
         part(&self.facts);
         for file in &self.files {
+            let made_from = file.made_from.as_ref().map(String::as_bytes);
             part(file.name.as_bytes());
-            part(
-                file.made_from
-                    .as_ref()
-                    .map_or(&file.bytes, String::as_bytes),
-            );
+            part(made_from.unwrap_or(&file.bytes));
         }
         hex(&hash.finalize())
     }

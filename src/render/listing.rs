@@ -61,11 +61,6 @@ pub struct Cell {
 pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
     let verdict = &product.verdict;
     let words = &terms.words;
-    let state = match verdict.verdict {
-        Verdict::OverLimit => "over",
-        Verdict::WithinLimit(_) => "within",
-        Verdict::NoVerdict => "none",
-    };
     let label = label::judged(verdict, words);
     Line {
         number: breakable(&verdict.product.product_id, 11),
@@ -75,7 +70,7 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
             .as_deref()
             .map(|brand| breakable(brand, 18)),
         name: breakable(&name(product, words), 18),
-        state,
+        state: state(verdict.verdict),
         verdict: of_its_limit(verdict.verdict, &verdict.rule, words),
         results: verdict
             .packages
@@ -100,16 +95,20 @@ pub fn line(product: &JudgedProduct, terms: &Terms) -> Line {
 
 /// A verdict with the limit that it is held against: "At or above 20 ppm".
 pub fn of_its_limit(verdict: Verdict, rule: &Rule, words: &Catalogue) -> String {
-    let verdict = match verdict {
-        Verdict::OverLimit => "over",
-        Verdict::WithinLimit(_) => "within",
-        Verdict::NoVerdict => "none",
-    };
     words.say(&say::list_verdict_of(
-        verdict,
+        state(verdict),
         side(rule.limit),
         words.limit(rule),
     ))
+}
+
+/// The ink of a verdict.
+fn state(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::OverLimit => "over",
+        Verdict::WithinLimit(_) => "within",
+        Verdict::NoVerdict => "none",
+    }
 }
 
 /// A product's name with the round of testing where it is not the first.
@@ -138,24 +137,15 @@ fn cell(package: &PackageResult, limit: Limit, words: &Catalogue) -> Cell {
 
 /// The food group of a product, as it is printed.
 pub fn category(product: &JudgedProduct) -> String {
-    let given = product
-        .verdict
-        .product
-        .category
-        .as_deref()
-        .map(str::trim)
-        .filter(|name| !name.is_empty());
-    given.unwrap_or(NO_CATEGORY).to_owned()
+    let given = product.verdict.product.category.as_deref().map(str::trim);
+    let named = given.filter(|name| !name.is_empty());
+    named.unwrap_or(NO_CATEGORY).to_owned()
 }
 
 /// All food groups in the order of every chart and list: by name, those without one last.
 pub fn categories(products: &[JudgedProduct]) -> Vec<String> {
     let mut names: Vec<String> = products.iter().map(category).collect();
-    names.sort_by(|a, b| {
-        (a == NO_CATEGORY)
-            .cmp(&(b == NO_CATEGORY))
-            .then_with(|| a.cmp(b))
-    });
+    names.sort_by(|a, b| (a == NO_CATEGORY, a).cmp(&(b == NO_CATEGORY, b)));
     names.dedup();
     names
 }
@@ -200,26 +190,24 @@ impl ChartedGroups {
     }
 }
 
+/// By brand and name; what has the same of both, by number and round.
+pub fn by_brand(product: &JudgedProduct) -> (Option<&str>, [&str; 3]) {
+    let of = &product.verdict.product;
+    let name = [&of.name, &of.product_id, &product.verdict.round];
+    (of.brand.as_deref(), name.map(String::as_str))
+}
+
 /// Products by food group, in the order of [`categories`], and in a group by brand and name.
 pub fn by_category(products: &[JudgedProduct]) -> Vec<(String, Vec<&JudgedProduct>)> {
     let mut groups: BTreeMap<String, Vec<&JudgedProduct>> = BTreeMap::new();
     for product in products {
         groups.entry(category(product)).or_default().push(product);
     }
-    let order = |product: &&JudgedProduct| {
-        let of = &product.verdict.product;
-        (
-            of.brand.clone(),
-            of.name.clone(),
-            of.product_id.clone(),
-            product.verdict.round.clone(),
-        )
-    };
     categories(products)
         .into_iter()
         .map(|name| {
             let mut members = groups.remove(&name).unwrap_or_default();
-            members.sort_by_cached_key(order);
+            members.sort_by_key(|product| by_brand(product));
             (name, members)
         })
         .collect()

@@ -1,4 +1,4 @@
-//! Figures and dates as they are printed: the one place that rounds.
+//! Figures as they are printed: the one place that rounds.
 //!
 //! No figure is rounded across the limit, or onto it: 19.96 is never printed 20.0. Decisions are made elsewhere, before
 //! any rounding.
@@ -8,15 +8,11 @@ use crate::model::package::ResultKind;
 use crate::model::pair::Comparison;
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
+pub use crate::words::NBSP;
 use crate::words::{Catalogue, say};
-use chrono::{Datelike, NaiveDate};
 use rust_decimal::prelude::FromPrimitive;
 use rust_decimal::{Decimal, RoundingStrategy};
 use std::cmp::Ordering;
-
-/// The space before a unit: a line never breaks there, and a search for "20 ppm" still finds it, which it does not where
-/// the space is a narrow one.
-pub const NBSP: char = '\u{a0}';
 
 /// A figure in as few digits as say it whole: a limit of 20, a quantification limit of 2.5.
 pub fn plain(x: Ppm) -> String {
@@ -70,62 +66,30 @@ fn decimal(x: Ppm) -> Decimal {
     Decimal::from_f64(x.0).unwrap_or(Decimal::MAX).round_dp(12)
 }
 
-/// A reading as it is printed: `12.4`, `<5`, `>80`, `5.0–80.0`.
-pub fn interval(reading_of: Interval, limit: Limit) -> String {
-    if let Some(n) = reading_of.as_below() {
-        format!("<{}", plain(n))
-    } else if let Some(x) = reading_of.as_number() {
-        reading(x, limit)
-    } else {
-        match reading_of.upper {
-            None => format!(">{}", plain(reading_of.lower)),
-            Some(upper) => range(reading_of.lower, upper, limit),
-        }
-    }
+/// A reading as a document prints it, in its language: `12.4`, `<5`, `>80`, `5.0–80.0`, `up to 12.0`.
+pub fn interval_said(reading_of: Interval, limit: Limit, words: &Catalogue) -> String {
+    let bounds = (reading_of.as_below(), reading_of.as_number());
+    let written = match (bounds, reading_of.upper) {
+        ((Some(n), _), _) => format!("<{}", plain(n)),
+        ((_, Some(x)), _) => reading(x, limit),
+        (_, Some(upper)) => return range(reading_of.lower, upper, limit, words),
+        (_, None) => format!(">{}", plain(reading_of.lower)),
+    };
+    words.locale().figure(&written)
 }
 
-/// A package's result as it is printed: `12.4`, `<5`, `3.1–5.6`, `>61.3`, `>80`, `none`.
-pub fn result(kind: &ResultKind, limit: Limit) -> String {
-    match *kind {
+/// A package's result as a document prints it, in its language: `12.4`, `<5`, `3.1–5.6`, `up to 12.0`, `>61.3`, `>80`, `none`.
+pub fn result_said(kind: &ResultKind, limit: Limit, words: &Catalogue) -> String {
+    let written = match *kind {
+        ResultKind::None => return words.say(&say::no_figure()),
         ResultKind::Below { upper } => format!("<{}", plain(upper)),
         ResultKind::Value { mean } => figure(mean, limit),
         ResultKind::Range(of) => match of.upper {
-            Some(upper) => range(of.lower, upper, limit),
+            Some(upper) => return range(of.lower, upper, limit, words),
             None => format!(">{}", figure(of.lower, limit).trim_end_matches(".0")),
         },
-        ResultKind::None => "none".to_owned(),
-    }
-}
-
-/// A range. A lower end of nothing is not printed: below quantification is not zero.
-fn range(lower: Ppm, upper: Ppm, limit: Limit) -> String {
-    if lower == Ppm::ZERO {
-        return format!("up to {}", figure(upper, limit));
-    }
-    format!("{}–{}", figure(lower, limit), figure(upper, limit))
-}
-
-/// A reading as a document prints it, in its language: `12.4`, `<5`, `>80`, `5.0–80.0`, `up to 12.0`.
-pub fn interval_said(reading_of: Interval, limit: Limit, words: &Catalogue) -> String {
-    let bounded = reading_of.as_below().is_none() && reading_of.as_number().is_none();
-    match reading_of.upper {
-        Some(upper) if bounded => range_said(reading_of.lower, upper, limit, words),
-        _ => words.locale().figure(&interval(reading_of, limit)),
-    }
-}
-
-/// A package's result as a document prints it, in its language: `12.4`, `<5`, `3.1–5.6`, `up to 12.0`, `>80`, `none`.
-pub fn result_said(kind: &ResultKind, limit: Limit, words: &Catalogue) -> String {
-    match *kind {
-        ResultKind::None => words.say(&say::no_figure()),
-        ResultKind::Range(of) => match of.upper {
-            Some(upper) => range_said(of.lower, upper, limit, words),
-            None => words.locale().figure(&result(kind, limit)),
-        },
-        ResultKind::Below { .. } | ResultKind::Value { .. } => {
-            words.locale().figure(&result(kind, limit))
-        }
-    }
+    };
+    words.locale().figure(&written)
 }
 
 /// The same in a sentence, where a dash would be read as a minus: `3.1 to 5.6`.
@@ -143,12 +107,13 @@ pub fn result_in_text(kind: &ResultKind, limit: Limit, words: &Catalogue) -> Str
     }
 }
 
-fn range_said(lower: Ppm, upper: Ppm, limit: Limit, words: &Catalogue) -> String {
+/// A range. A lower end of nothing is not printed: below quantification is not zero.
+fn range(lower: Ppm, upper: Ppm, limit: Limit, words: &Catalogue) -> String {
+    let said = |x| words.locale().figure(&figure(x, limit));
     if lower == Ppm::ZERO {
-        let upper = words.locale().figure(&figure(upper, limit));
-        return words.say(&say::up_to(upper));
+        return words.say(&say::up_to(said(upper)));
     }
-    words.locale().figure(&range(lower, upper, limit))
+    format!("{}–{}", said(lower), said(upper))
 }
 
 /// How far apart readings are and what is allowed, in figures that keep the order of the two.
@@ -162,19 +127,21 @@ pub struct Apart {
 
 /// The gap and the allowed difference, rounded so that the smaller is still the smaller.
 pub fn apart(comparison: &Comparison) -> Apart {
-    let (gap, allowed) = (comparison.gap, comparison.allowed);
-    let order = gap.compare(allowed);
-    let at = |x: Ppm, places| half_up(decimal(x), places);
-    let kept = |places: &u32| {
-        order == Ordering::Equal || at(gap, *places).cmp(&at(allowed, *places)) == order
-    };
+    let Comparison { gap, allowed, .. } = *comparison;
     let least = if gap.max(allowed).0 >= 1000.0 { 0 } else { 1 };
+    let (gap, allowed) = keeping_order(gap, allowed, least);
+    Apart { gap, allowed }
+}
+
+/// Two figures with `least` decimals, or more until they stand to each other as they did before.
+fn keeping_order(a: Ppm, b: Ppm, least: u32) -> (String, String) {
+    let order = a.compare(b);
+    let at = |x: Ppm, places| half_up(decimal(x), places);
+    let kept =
+        |places: &u32| order == Ordering::Equal || at(a, *places).cmp(&at(b, *places)) == order;
     let places = (least..=12).find(kept).unwrap_or(least);
     let print = |x| written(decimal(x), places);
-    Apart {
-        gap: print(gap),
-        allowed: print(allowed),
-    }
+    (print(a), print(b))
 }
 
 /// A share as a whole percentage, which never says none or all where that is not so: `63`, `<1`, `>99`.
@@ -198,15 +165,8 @@ pub fn of_a_hundred(share: f64) -> u64 {
 /// Gluten in a portion, in mg, and the same at the limit: two figures in as many decimals as keep their order, two at least
 /// below 10 mg.
 pub fn portions(own: f64, limit: f64) -> (String, String) {
-    let order = Ppm(own).compare(Ppm(limit));
     let least = if own.max(limit) < 10.0 { 2 } else { 1 };
-    let at = |x: f64, places| half_up(decimal(Ppm(x)), places);
-    let kept = |places: &u32| {
-        order == Ordering::Equal || at(own, *places).cmp(&at(limit, *places)) == order
-    };
-    let places = (least..=12).find(kept).unwrap_or(least);
-    let print = |x| written(decimal(Ppm(x)), places);
-    (print(own), print(limit))
+    keeping_order(Ppm(own), Ppm(limit), least)
 }
 
 /// A share of which a tenth of a per cent matters: `15`, `12.8`.
@@ -217,56 +177,15 @@ pub fn short_percent(share: f64) -> String {
 
 /// A sum of money: two decimals and the currency, where one is given: `1234.50 EUR`.
 pub fn money(amount: f64, currency: Option<&str>) -> String {
-    let figure =
-        decimal(Ppm(amount)).round_dp_with_strategy(2, RoundingStrategy::MidpointAwayFromZero);
-    match currency {
-        Some(currency) => format!("{figure:.2}{NBSP}{currency}"),
-        None => format!("{figure:.2}"),
-    }
+    let figure = half_up(decimal(Ppm(amount)), 2);
+    let currency = currency.map(|currency| format!("{NBSP}{currency}"));
+    format!("{figure:.2}{}", currency.unwrap_or_default())
 }
-
-/// A date in text: `6 May 2031`. A line never breaks in it.
-pub fn date(day: NaiveDate) -> String {
-    format!(
-        "{}{NBSP}{}{NBSP}{}",
-        day.day(),
-        MONTHS[day.month0() as usize],
-        day.year()
-    )
-}
-
-/// Two dates in text: `4 to 19 March 2031`, `28 March to 2 April 2031`.
-pub fn dates(first: NaiveDate, last: NaiveDate) -> String {
-    let month = MONTHS[first.month0() as usize];
-    if first == last {
-        date(first)
-    } else if (first.year(), first.month()) == (last.year(), last.month()) {
-        format!("{} to {}", first.day(), date(last))
-    } else if first.year() == last.year() {
-        format!("{}{NBSP}{month} to {}", first.day(), date(last))
-    } else {
-        format!("{} to {}", date(first), date(last))
-    }
-}
-
-const MONTHS: [&str; 12] = [
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-];
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::english;
 
     const US: Limit = Limit::amount(Ppm(20.0), false);
 
@@ -302,9 +221,10 @@ mod tests {
 
     #[test]
     fn bounds_are_printed_with_their_sign() {
-        assert_eq!(interval(Interval::below(Ppm(5.0)), US), "<5");
-        assert_eq!(interval(Interval::below(Ppm(2.5)), US), "<2.5");
-        assert_eq!(interval(Interval::above(Ppm(80.0)), US), ">80");
+        let printed = |reading| interval_said(reading, US, english());
+        assert_eq!(printed(Interval::below(Ppm(5.0))), "<5");
+        assert_eq!(printed(Interval::below(Ppm(2.5))), "<2.5");
+        assert_eq!(printed(Interval::above(Ppm(80.0))), ">80");
     }
 
     #[test]
@@ -328,31 +248,5 @@ mod tests {
         assert_eq!(percent(0.002), "<1");
         assert_eq!(percent(0.998), ">99");
         assert_eq!(percent(0.0), "0");
-    }
-
-    #[test]
-    fn dates_read_as_one_would_say_them() {
-        let day = |y, m, d| NaiveDate::from_ymd_opt(y, m, d).expect("a date");
-        let date = |on| super::date(on).replace(NBSP, " ");
-        let dates = |from, to| super::dates(from, to).replace(NBSP, " ");
-        assert_eq!(date(day(2031, 5, 6)), "6 May 2031");
-        assert_eq!(
-            dates(day(2031, 3, 4), day(2031, 3, 19)),
-            "4 to 19 March 2031"
-        );
-        assert_eq!(
-            dates(day(2031, 3, 28), day(2031, 4, 2)),
-            "28 March to 2 April 2031"
-        );
-        assert_eq!(
-            dates(day(2031, 12, 30), day(2032, 1, 2)),
-            "30 December 2031 to 2 January 2032"
-        );
-    }
-
-    #[test]
-    fn a_line_never_breaks_in_a_date() {
-        let day = NaiveDate::from_ymd_opt(2031, 5, 6).expect("a date");
-        assert_eq!(date(day), "6\u{a0}May\u{a0}2031");
     }
 }

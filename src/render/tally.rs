@@ -42,7 +42,7 @@ impl BandCounts {
 }
 
 /// Counts of products, packages and pairs.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Tally {
     /// Products within the limit.
     pub within: u64,
@@ -95,18 +95,7 @@ impl Tally {
 
 /// Counts these products.
 pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally {
-    let mut tally = Tally {
-        within: 0,
-        within_below: 0,
-        within_measured: 0,
-        over: 0,
-        none: 0,
-        foods: 0,
-        against_rule: 0,
-        packages: BandCounts::default(),
-        unmeasured: 0,
-        pairs: Pairs::default(),
-    };
+    let mut tally = Tally::default();
     let mut foods = BTreeSet::new();
     for product in products {
         foods.insert(product.verdict.product.product_id.as_str());

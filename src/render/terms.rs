@@ -2,7 +2,8 @@
 
 use crate::config::Config;
 use crate::model::decided::JudgedProduct;
-use crate::model::package::{ResultKind, Standing};
+use crate::model::extraction::Extraction;
+use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
 use crate::model::statistics::CloseBand;
@@ -77,9 +78,10 @@ impl Terms {
 
     /// A note on marks, with what is hatched where something is.
     pub fn with_band(&self, note: String) -> String {
-        let note =
-            std::iter::once(note).chain(self.close_means.iter().map(|said| said.sentence.clone()));
-        note.collect::<Vec<_>>().join(" ")
+        match &self.close_means {
+            Some(said) => format!("{note} {}", said.sentence),
+            None => note,
+        }
     }
 
     /// `below 5`, `too little`: the head of a column of packages that could not be measured, where the unit is plain.
@@ -158,13 +160,19 @@ fn measured(from_lloq: Option<Ppm>, own: LimitWords<'_>, words: &Catalogue) -> S
     words.say(&say::band_measured(from, own.side(), below, own.figure()))
 }
 
+fn packages(products: &[JudgedProduct]) -> impl Iterator<Item = &PackageResult> {
+    let verdicts = products.iter().map(|product| &product.verdict);
+    verdicts.flat_map(|verdict| &verdict.packages)
+}
+
+/// The extractions that count.
+fn usable(products: &[JudgedProduct]) -> impl Iterator<Item = &Extraction> {
+    packages(products).flat_map(|package| package.pair.usable())
+}
+
 /// The largest n of the readings that count and are "below n".
 fn loosest_bound(products: &[JudgedProduct]) -> Option<Ppm> {
-    let packages = products
-        .iter()
-        .flat_map(|product| &product.verdict.packages);
-    packages
-        .flat_map(|package| package.pair.usable())
+    usable(products)
         .filter_map(|extraction| extraction.outcome.reading()?.as_below())
         .reduce(Ppm::max)
 }
@@ -172,10 +180,7 @@ fn loosest_bound(products: &[JudgedProduct]) -> Option<Ppm> {
 /// Whether a package that was measured has a range which begins below the quantification limit: "5 to below 20" is then
 /// no name for its band.
 fn reaches_below(products: &[JudgedProduct], lloq: Ppm) -> bool {
-    let mut packages = products
-        .iter()
-        .flat_map(|product| &product.verdict.packages);
-    packages.any(|package| {
+    packages(products).any(|package| {
         package.standing == Standing::Within
             && matches!(package.result, ResultKind::Range(range) if range.lower < lloq)
     })
@@ -184,13 +189,7 @@ fn reaches_below(products: &[JudgedProduct], lloq: Ppm) -> bool {
 /// The different quantification limits among the readings that count, from the lowest on; the programme's own where
 /// there is no reading.
 fn quantification_limits(products: &[JudgedProduct], own: Ppm) -> Vec<Ppm> {
-    let packages = products
-        .iter()
-        .flat_map(|product| &product.verdict.packages);
-    let mut found: Vec<Ppm> = packages
-        .flat_map(|package| package.pair.usable())
-        .map(|extraction| extraction.lloq)
-        .collect();
+    let mut found: Vec<Ppm> = usable(products).map(|extraction| extraction.lloq).collect();
     found.sort_by(|a, b| a.compare(*b));
     found.dedup_by(|a, b| a.same(*b));
     if found.is_empty() { vec![own] } else { found }

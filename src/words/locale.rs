@@ -3,7 +3,8 @@
 use crate::model::language::Language;
 use chrono::{Datelike, NaiveDate};
 
-/// The space that no line breaks at: between a figure and its unit, in a date.
+/// The space that no line breaks at: between a figure and its unit, in a date. A search for "20 ppm" still finds it, which it
+/// does not where the space is a narrow one.
 pub const NBSP: char = '\u{a0}';
 
 /// How a language writes figures and lists. What is words (months, "and") stands in the catalogue.

@@ -1,17 +1,11 @@
 //! What surrounds a term: whether it is an ingredient at all, and what stands beside it or in the brackets after it.
 
-use crate::judge::labels::phrases::GLUTEN_FREE;
+use crate::judge::labels::phrases::{GLUTEN_FREE, JOINING, POINTING};
 use crate::judge::labels::spans::{self, Span};
 use crate::judge::labels::talk;
 use crate::judge::labels::terms::{Match, OATS, OTHER};
-use crate::judge::labels::words::{Kind, Token};
+use crate::judge::labels::words::{Kind, Token, is_in};
 use std::ops::Range;
-
-/// Words that end one item of a list and begin the next.
-const JOINING: &[&str] = &[
-    "and", "or", "nor", "with", "plus", "und", "oder", "mit", "et", "ou", "avec", "y", "e", "o",
-    "con",
-];
 
 /// What a general word can be of.
 const GRAINS: &[&str] = &["wheat", "rye", "barley", "triticale", OATS, OTHER];
@@ -102,26 +96,12 @@ impl<'a> Context<'a> {
 
     /// A grain's name alone in a sentence that begins with "contains" or "allergens": it points to what the list names.
     pub fn is_pointer(&self, found: &Match<'_>) -> bool {
-        const POINTING: &[&str] = &[
-            "contains",
-            "contain",
-            "allergens",
-            "allergen",
-            "allergy",
-            "enthalt",
-            "allergene",
-            "contient",
-            "allergenes",
-            "contiene",
-            "alergenos",
-            "allergeni",
-        ];
         let start = spans::start_of_sentence(self.tokens, found.first);
-        found.first == found.last
-            && self
-                .tokens
-                .get(start)
-                .is_some_and(|token| POINTING.iter().any(|word| token.is(word)))
+        let points = self
+            .tokens
+            .get(start)
+            .is_some_and(|token| token.is_any(POINTING));
+        found.first == found.last && points
     }
 
     /// A grain is named in its item, in the brackets after it, after its colon, or before the brackets that it stands in.
@@ -136,22 +116,18 @@ impl<'a> Context<'a> {
             .start
             .checked_sub(1)
             .filter(|open| self.tokens[*open].kind == Kind::Open)
-            .map(|open| spans::start_of_item(self.tokens, open)..open);
+            .map(|open| spans::start_of_clause(self.tokens, open)..open);
         let places = [
             Some(item),
             self.brackets(found),
             after_colon,
             before_brackets,
         ];
-        places.into_iter().flatten().any(|place| {
-            self.matches.iter().any(|other| {
-                GRAINS.contains(&other.term.grain.as_str())
-                    && other.first != found.first
-                    && !other.term.is_general()
-                    && place.contains(&other.first)
-                    && self.is_ingredient(other)
-            })
-        })
+        let is_grain = |other: &Match<'_>| {
+            GRAINS.contains(&other.term.grain.as_str()) && !other.term.is_general()
+        };
+        let mut places = places.into_iter().flatten();
+        places.any(|place| self.names_other(found, place, is_grain))
     }
 
     /// A plant without gluten is named beside it, or in the brackets after it.
@@ -165,11 +141,21 @@ impl<'a> Context<'a> {
             .is_some_and(|inside| self.other_plant_in(found, inside))
     }
 
-    fn other_plant_in(&self, found: &Match<'_>, range: Range<usize>) -> bool {
+    fn other_plant_in(&self, found: &Match<'_>, place: Range<usize>) -> bool {
+        self.names_other(found, place, |other| other.term.grain == OTHER)
+    }
+
+    /// Whether another ingredient of this kind is named in a place.
+    fn names_other(
+        &self,
+        found: &Match<'_>,
+        place: Range<usize>,
+        is_wanted: impl Fn(&Match<'_>) -> bool,
+    ) -> bool {
         self.matches.iter().any(|other| {
-            other.term.grain == OTHER
+            is_wanted(other)
                 && other.first != found.first
-                && range.contains(&other.first)
+                && place.contains(&other.first)
                 && self.is_ingredient(other)
         })
     }
@@ -191,7 +177,7 @@ impl<'a> Context<'a> {
 
 fn ends_item(token: &Token) -> bool {
     match &token.kind {
-        Kind::Word(text, _) => JOINING.contains(&text.as_str()),
+        Kind::Word(text, _) => is_in(text, JOINING),
         Kind::Open | Kind::Close | Kind::Item | Kind::Colon | Kind::Sentence => true,
     }
 }

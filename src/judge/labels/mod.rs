@@ -38,17 +38,13 @@ pub fn review(product: &Product, regime: Regime, terms: &Terms) -> LabelReview {
         .iter()
         .filter(|found| context.is_ingredient(found))
         .filter_map(|found| {
-            let circumstances = Circumstances {
+            let class = classes::class(&Circumstances {
                 regime,
                 claim,
                 oats: product.oats,
-                gluten_free: context.declared_gluten_free(found),
-                named: context.other_plant_named(found),
-                listed: context.other_plant_listed(found),
-                grain: context.grain_named(found),
-                processed: context.processed(found),
-            };
-            let class = classes::class(found.term, &circumstances)?;
+                found,
+                context: &context,
+            })?;
             let term = LabelTerm {
                 term: found.spelling.to_owned(),
                 printed: statement[printed(found, &tokens)].to_owned(),

@@ -1,4 +1,4 @@
-//! The phrases that deny an ingredient or make a precaution of it, in five languages, without accents.
+//! The phrases that deny an ingredient or make a precaution of it, and the words beside them, in five languages, without accents.
 
 use crate::judge::labels::words::{Kind, Token};
 use std::collections::BTreeMap;
@@ -52,6 +52,21 @@ pub static GLUTEN_FREE: LazyLock<Phrases> = LazyLock::new(|| {
          glutenfrei; glutenfreie; glutenfreier; glutenfreies; glutenfreien; glutenfreiem",
     )
 });
+
+/// Words that may stand in a list of allergens and are no term.
+pub const ALLERGENS: &str = "gepruft getestet untersucht weizen roggen gerste milch lait leche latte oeuf ei huevo uova lactosa lattosio \
+    laktose trace de du la le les di el l d milk dairy lactose casein egg nut tree shellfish crustacean mollusc \
+    mustard celery sulphite sulfite gluten any other added grain ingredient product derivative";
+
+/// Words that join the items of a list of allergens.
+pub const ALLERGENS_JOINED: &str = "or nor and oder und noch ou et ni o y e ne";
+
+/// Words that end one item of a list and begin the next.
+pub const JOINING: &str = "and or nor with plus und oder mit et ou avec y e o con";
+
+/// Words that begin a sentence which points to what the list names.
+pub const POINTING: &str = "contains contain allergens allergen allergy enthalt allergene contient allergenes contiene alergenos \
+    allergeni";
 
 /// Phrases by their first word.
 pub struct Phrases(BTreeMap<&'static str, Vec<Vec<&'static str>>>);

@@ -2,67 +2,16 @@
 //!
 //! In doubt a part is read as ingredients: a needless question does less harm than a missed source.
 
-use crate::judge::labels::phrases::{AFTERTHOUGHTS, DENIALS, PRECAUTIONS};
+use crate::judge::labels::phrases::{
+    AFTERTHOUGHTS, ALLERGENS, ALLERGENS_JOINED, DENIALS, PRECAUTIONS,
+};
 use crate::judge::labels::talk;
 use crate::judge::labels::terms::Match;
-use crate::judge::labels::words::{Kind, Token};
+use crate::judge::labels::words::{Kind, Token, is_in};
 use std::ops::Range;
 
 /// Tokens, by their place in the list.
 pub type Span = Range<usize>;
-
-/// Words that may stand in a list of allergens and are no term.
-const ALLERGENS: &[&str] = &[
-    "gepruft",
-    "getestet",
-    "untersucht",
-    "weizen",
-    "roggen",
-    "gerste",
-    "milch",
-    "lait",
-    "leche",
-    "latte",
-    "oeuf",
-    "ei",
-    "huevo",
-    "uova",
-    "lactosa",
-    "lattosio",
-    "laktose",
-    "trace",
-    "de",
-    "du",
-    "la",
-    "le",
-    "les",
-    "di",
-    "el",
-    "l",
-    "d",
-    "milk",
-    "dairy",
-    "lactose",
-    "casein",
-    "egg",
-    "nut",
-    "tree",
-    "shellfish",
-    "crustacean",
-    "mollusc",
-    "mustard",
-    "celery",
-    "sulphite",
-    "sulfite",
-    "gluten",
-    "any",
-    "other",
-    "added",
-    "grain",
-    "ingredient",
-    "product",
-    "derivative",
-];
 
 /// The place of the bracket that closes the one at `open`, or the end.
 pub fn close_of(tokens: &[Token], open: usize) -> usize {
@@ -136,7 +85,7 @@ fn end_of_denial(tokens: &[Token], start: usize, matches: &[Match<'_>]) -> usize
         .get(start)
         .is_some_and(|token| token.kind == Kind::Colon);
     if after_colon {
-        return end_of(tokens, start + 1, |kind| *kind == Kind::Sentence);
+        return end_of_sentence(tokens, start + 1);
     }
     let item = |from| {
         end_of(tokens, from, |kind| {
@@ -166,13 +115,7 @@ fn all_allergens(item: &[Token], from: usize, matches: &[Match<'_>]) -> bool {
             let in_term = matches
                 .iter()
                 .any(|found| (found.first..=found.last).contains(&(from + at)));
-            in_term
-                || match &token.kind {
-                    Kind::Word(text, singular) => {
-                        joins(text) || ALLERGENS.contains(&singular.as_str())
-                    }
-                    _ => false,
-                }
+            in_term || may_be_listed(token)
         })
 }
 
@@ -183,10 +126,12 @@ fn closes_list(item: &[Token]) -> bool {
 }
 
 fn joins(text: &str) -> bool {
-    [
-        "or", "nor", "and", "oder", "und", "noch", "ou", "et", "ni", "o", "y", "e", "ne",
-    ]
-    .contains(&text)
+    is_in(text, ALLERGENS_JOINED)
+}
+
+/// Whether a word may stand in a list of allergens and is no term.
+fn may_be_listed(token: &Token) -> bool {
+    matches!(&token.kind, Kind::Word(text, singular) if joins(text) || is_in(singular, ALLERGENS))
 }
 
 /// "wheat-free", "wheat and dairy free", "weizenfrei"; not "wheat and gluten-free oats", where wheat stands alone.
@@ -202,10 +147,7 @@ fn denied_by_ending(tokens: &[Token], found: &Match<'_>) -> bool {
         .take(4)
         .position(|token| token.is("free"))
         .is_some_and(|free| {
-            let between = rest[..free].iter().all(|token| match &token.kind {
-                Kind::Word(text, singular) => joins(text) || ALLERGENS.contains(&singular.as_str()),
-                _ => false,
-            });
+            let between = rest[..free].iter().all(may_be_listed);
             let last = rest
                 .get(free + 1)
                 .is_none_or(|token| !matches!(token.kind, Kind::Word(..)));
@@ -236,12 +178,8 @@ pub fn start_of_sentence(tokens: &[Token], at: usize) -> usize {
         .map_or(0, |before| before + 1)
 }
 
-/// The beginning of the item that ends before `at`.
-pub fn start_of_item(tokens: &[Token], at: usize) -> usize {
-    start_of_clause(tokens, at)
-}
-
-fn start_of_clause(tokens: &[Token], at: usize) -> usize {
+/// The beginning of the clause, or of the item, that ends before `at`.
+pub fn start_of_clause(tokens: &[Token], at: usize) -> usize {
     tokens[..at]
         .iter()
         .rposition(|token| !matches!(token.kind, Kind::Word(..)))
@@ -250,7 +188,7 @@ fn start_of_clause(tokens: &[Token], at: usize) -> usize {
 
 /// To the end of the sentence, or to a "contains" that declares.
 fn end_of_precaution(tokens: &[Token], at: usize) -> usize {
-    let end = end_of(tokens, at, |kind| *kind == Kind::Sentence);
+    let end = end_of_sentence(tokens, at);
     let declares = (at..end).find(|at| {
         let word = tokens.get(at + 1);
         tokens[*at].kind == Kind::Item

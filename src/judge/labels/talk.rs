@@ -52,14 +52,14 @@ pub fn spoken_of(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
             }
             // "Less than 20 ppm of wheat gluten" and "wheat gluten removed", but not "wheat gluten (tested)" and not
             // "non-GMO wheat gluten".
-            false => amounts(before) || after.iter().take(3).any(|token| is_any(token, REMOVAL)),
+            false => amounts(before) || after.iter().take(3).any(|token| token.is_any(REMOVAL)),
         };
         let words = &tokens[part.clone()];
         let exceeds = any(words, EXCESS) && !any(words, NEGATION);
         if spoken && !exceeds {
             let of_grain = after
                 .first()
-                .is_some_and(|token| token.kind == Kind::Open || is_any(token, OF));
+                .is_some_and(|token| token.kind == Kind::Open || token.is_any(OF));
             let end = if of_grain { part.end } else { found.last + 1 };
             spans.push(found.first..end);
         }
@@ -71,7 +71,7 @@ pub fn spoken_of(tokens: &[Token], matches: &[Match<'_>]) -> Vec<Span> {
 pub fn removes(tokens: &[Token]) -> bool {
     let named = tokens
         .iter()
-        .any(|token| is_gluten(token) || is_any(token, "protein* eiweiss protei*"));
+        .any(|token| is_gluten(token) || token.is_any("protein* eiweiss protei*"));
     (named && any(tokens, REMOVAL)) || any(tokens, "deglut*")
 }
 
@@ -83,7 +83,7 @@ const TEST: &str = "test tests tested testing getestet gepruft untersucht analyz
 /// verb may come last.
 pub fn asks_for(tokens: &[Token], at: usize) -> bool {
     let german = tokens[at].is("auf");
-    if !german && !is_any(&tokens[at], "for para per pour") {
+    if !german && !tokens[at].is_any("for para per pour") {
         return false;
     }
     let ends = |token: &Token| !matches!(token.kind, Kind::Word(..) | Kind::Item);
@@ -94,18 +94,16 @@ pub fn asks_for(tokens: &[Token], at: usize) -> bool {
     any(&tokens[near..at], TEST) || german && any(&tokens[at..end], TEST)
 }
 
+/// Words of processing.
+const PROCESSED: &str = "processed verarbeitet traite trattato tratado procesado";
+
 /// "The wheat has been processed to …": what a footnote says of a grain that the list names.
 pub fn processed(tokens: &[Token], last: usize) -> bool {
     tokens[last + 1..]
         .iter()
         .take_while(|token| matches!(token.kind, Kind::Word(..)))
         .take(4)
-        .any(|token| {
-            is_any(
-                token,
-                "processed verarbeitet traite trattato tratado procesado",
-            )
-        })
+        .any(|token| token.is_any(PROCESSED))
 }
 
 /// The part of the list that a term stands in, from comma to comma, with the brackets after it.
@@ -146,16 +144,5 @@ fn amounts(tokens: &[Token]) -> bool {
 }
 
 fn any(tokens: &[Token], list: &str) -> bool {
-    tokens.iter().any(|token| is_any(token, list))
-}
-
-fn is_any(token: &Token, list: &str) -> bool {
-    let Kind::Word(text, _) = &token.kind else {
-        return false;
-    };
-    list.split_whitespace()
-        .any(|word| match word.strip_suffix('*') {
-            Some(start) => text.starts_with(start),
-            None => text == word,
-        })
+    tokens.iter().any(|token| token.is_any(list))
 }

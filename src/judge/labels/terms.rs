@@ -3,6 +3,7 @@
 use crate::judge::labels::words::{self, Kind, Token};
 use crate::model::label::{TermClass, TermRow};
 use crate::model::place::Place;
+use crate::model::problem::{Code, Problems};
 use crate::model::rule::Regime;
 use crate::model::said::Said;
 use crate::words::say;
@@ -22,7 +23,8 @@ pub fn built_in_text() -> &'static str {
     BUILT_IN
 }
 
-static TERMS: LazyLock<Terms> = LazyLock::new(|| Terms::default().extended(&rows(BUILT_IN)).terms);
+static TERMS: LazyLock<Terms> =
+    LazyLock::new(|| Terms::default().extended(&rows(BUILT_IN), &mut Problems::default()));
 
 /// What one row of the table says.
 #[derive(Clone, Debug)]
@@ -71,24 +73,6 @@ pub struct Terms {
     beginnings: HashMap<char, Vec<Spelling>>,
 }
 
-/// A table with further rows.
-#[derive(Clone, Debug)]
-pub struct Extension {
-    /// The table.
-    pub terms: Terms,
-    /// The rows that could not be used.
-    pub faults: Vec<TermFault>,
-}
-
-/// A row that cannot be used.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct TermFault {
-    /// Where it stands.
-    pub place: Place,
-    /// What is wrong with it, and what to write.
-    pub message: Said,
-}
-
 #[derive(Clone, Debug)]
 struct Spelling {
     /// As the table has it.
@@ -132,21 +116,20 @@ impl Terms {
 
     /// This table with further rows; where both have a spelling, the further one stands. Rows that cannot be used are left
     /// out, and each is named.
-    pub fn extended(&self, rows: &[TermRow]) -> Extension {
-        let mut extension = Extension {
-            terms: self.clone(),
-            faults: Vec::new(),
-        };
+    pub fn extended(&self, rows: &[TermRow], problems: &mut Problems) -> Terms {
+        let mut terms = self.clone();
         for row in rows {
             match term(row) {
-                Ok(term) => extension.terms.add(term, &row.term),
-                Err(message) => extension.faults.push(TermFault {
-                    place: row.place.clone(),
-                    message,
-                }),
+                Ok(term) => terms.add(term, &row.term),
+                Err(found) => problems.add(
+                    Code::RegisterError,
+                    row.place.clone(),
+                    found,
+                    say::do_mend_row(),
+                ),
             }
         }
-        extension
+        terms
     }
 
     fn add(&mut self, term: Term, spellings: &str) {
@@ -333,7 +316,9 @@ mod tests {
             lines.count() - 1,
             "every line but the heading is a row"
         );
-        assert_eq!(Terms::default().extended(&rows).faults, []);
+        let mut problems = Problems::default();
+        Terms::default().extended(&rows, &mut problems);
+        assert!(problems.sorted().is_empty(), "{problems:?}");
         let incomplete = rows
             .iter()
             .find(|row| row.grain.is_empty() || row.why.is_empty() || row.source.is_empty());
@@ -356,8 +341,9 @@ mod tests {
             row("x", "sometimes"),
             row("", "always"),
         ];
-        let Extension { terms, faults } = Terms::built_in().extended(&rows);
-        assert_eq!(faults.len(), 2, "{faults:?}");
+        let mut problems = Problems::default();
+        let terms = Terms::built_in().extended(&rows, &mut problems);
+        assert_eq!(problems.sorted().len(), 2, "{problems:?}");
         let found = terms.find(&words::tokens("Harbour Crumbs, malt extract"));
         let classes: Vec<_> = found.iter().map(|found| found.term.class).collect();
         assert_eq!(classes, [TermClass::Depends, TermClass::Depends]);

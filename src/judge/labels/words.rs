@@ -18,6 +18,11 @@ impl Token {
     pub fn is(&self, word: &str) -> bool {
         matches!(&self.kind, Kind::Word(text, _) if text == word)
     }
+
+    /// Whether it is a word of a list (see [`is_in`]).
+    pub fn is_any(&self, list: &str) -> bool {
+        matches!(&self.kind, Kind::Word(text, _) if is_in(text, list))
+    }
 }
 
 /// What a token is. Hyphens, slashes, footnote marks and single line breaks are no more than spaces.
@@ -78,6 +83,15 @@ pub fn squeezed(text: &str) -> String {
     }
     squeezed.retain(char::is_alphanumeric);
     squeezed
+}
+
+/// Whether a word is in a list, whose words are divided by spaces; "*" stands for every word that begins so.
+pub fn is_in(word: &str, list: &str) -> bool {
+    let mut words = list.split_whitespace();
+    words.any(|listed| match listed.strip_suffix('*') {
+        Some(start) => word.starts_with(start),
+        None => word == listed,
+    })
 }
 
 fn finish(word: &mut Option<(String, Range<usize>)>, tokens: &mut Vec<Token>) {

@@ -22,21 +22,15 @@ pub fn compare(readings: &[&Extraction], relative_repeatability: f64) -> Option<
         .filter_map(|extraction| Some((extraction, extraction.outcome.reading()?)))
         .collect();
     let factor = range_factor(intervals.len())?;
-    let q = intervals
+    let in_force = intervals
         .iter()
-        .map(|(extraction, reading)| match reading.as_below() {
-            Some(n) => extraction.lloq.max(n),
-            None => extraction.lloq,
-        })
-        .fold(Ppm::ZERO, Ppm::max);
-    let largest_lower = intervals
-        .iter()
-        .map(|(_, reading)| reading.lower)
-        .fold(Ppm::ZERO, Ppm::max);
-    let smallest_upper = intervals
-        .iter()
-        .filter_map(|(_, reading)| reading.upper)
-        .reduce(Ppm::min);
+        .flat_map(|(extraction, reading)| [Some(extraction.lloq), reading.as_below()]);
+    let q = in_force.flatten().fold(Ppm::ZERO, Ppm::max);
+    let readings = || intervals.iter().map(|(_, reading)| reading);
+    let lower = readings().map(|reading| reading.lower);
+    let largest_lower = lower.fold(Ppm::ZERO, Ppm::max);
+    let upper = readings().filter_map(|reading| reading.upper);
+    let smallest_upper = upper.reduce(Ppm::min);
     let apart = smallest_upper
         .map(|upper| (upper, paper::difference(largest_lower, upper)))
         .filter(|(_, gap)| gap.0 > 0.0);
@@ -45,9 +39,8 @@ pub fn compare(readings: &[&Extraction], relative_repeatability: f64) -> Option<
             // Each reading where it comes nearest to the middle, so that the one under judgement does not widen its own
             // tolerance more than it must.
             let middle = paper::mean(&[largest_lower, upper])?;
-            let nearest: Vec<Ppm> = intervals
-                .iter()
-                .map(|(_, reading)| {
+            let nearest: Vec<Ppm> = readings()
+                .map(|reading| {
                     let high = reading.upper.map_or(middle, |upper| middle.min(upper));
                     high.max(reading.lower)
                 })
@@ -55,11 +48,8 @@ pub fn compare(readings: &[&Extraction], relative_repeatability: f64) -> Option<
             (gap, paper::mean(&nearest)?)
         }
         None => {
-            let finite: Vec<Ppm> = intervals
-                .iter()
-                .flat_map(|(_, reading)| [Some(reading.lower), reading.upper])
-                .flatten()
-                .collect();
+            let bounds = readings().flat_map(|reading| [Some(reading.lower), reading.upper]);
+            let finite: Vec<Ppm> = bounds.flatten().collect();
             (Ppm::ZERO, paper::mean(&finite)?)
         }
     };

@@ -1,5 +1,6 @@
 //! A person's corrections: readings set aside, and repeats numbered on from the extractions already there.
 
+use crate::judge::grouped;
 use crate::model::extraction::AssayKind;
 use crate::model::pair::{PairedExtraction, Repeat, Usage};
 use crate::model::problem::{Code, Problems};
@@ -14,13 +15,7 @@ pub fn apply(
     corrections: &[Correction],
     problems: &mut Problems,
 ) {
-    let mut by_code: BTreeMap<&str, Vec<&Correction>> = BTreeMap::new();
-    for correction in corrections {
-        by_code
-            .entry(&correction.package_code)
-            .or_default()
-            .push(correction);
-    }
+    let by_code = grouped(corrections, |correction| correction.package_code.as_str());
     for (code, corrections) in by_code {
         let mut none = Vec::new();
         let rows = by_package.get_mut(code).unwrap_or(&mut none);
@@ -35,20 +30,12 @@ pub fn apply(
 
 /// Corrections speak of the numbers in their file, so all are matched before anything is numbered anew.
 fn correct(rows: &mut [PairedExtraction], corrections: &[&Correction]) {
-    let repeats: Vec<Option<Repeat>> = rows
-        .iter()
-        .map(|row| repeat_decided_on(row, corrections))
-        .collect();
-    let repeated: Vec<Option<NaiveDate>> = repeats
-        .iter()
-        .map(|repeat| repeat.as_ref().map(|repeat| repeat.on))
-        .collect();
-    for (row, repeat) in rows.iter_mut().zip(repeats) {
-        row.repeat = repeat;
-        let exclusion = corrections.iter().find(|correction| {
+    for row in rows.iter_mut() {
+        row.repeat = repeat_decided_on(row, corrections);
+        let mut exclusions = corrections.iter().filter(|correction| {
             correction.action == CorrectionAction::Exclude && fits(correction, row)
         });
-        if let Some(exclusion) = exclusion {
+        if let Some(exclusion) = exclusions.next() {
             row.usage = Usage::Excluded {
                 reason: exclusion.reason.clone(),
                 by: exclusion.by.clone(),
@@ -57,37 +44,35 @@ fn correct(rows: &mut [PairedExtraction], corrections: &[&Correction]) {
         }
     }
     for (kind, _) in AssayKind::ALL {
-        number_on(rows, &repeated, *kind);
+        number_on(rows, *kind);
     }
 }
 
 /// Gives repeats by one kind of assay the numbers after the last one there: in the order of the decisions, then of the files.
-fn number_on(rows: &mut [PairedExtraction], repeated: &[Option<NaiveDate>], kind: AssayKind) {
-    let is_of = |row: &PairedExtraction| row.extraction.assay_kind == kind;
-    let last = rows
-        .iter()
-        .zip(repeated)
-        .filter(|(row, repeat)| is_of(row) && repeat.is_none())
-        .map(|(row, _)| row.extraction.number)
+fn number_on(rows: &mut [PairedExtraction], kind: AssayKind) {
+    let of_kind = || rows.iter().filter(|row| row.extraction.assay_kind == kind);
+    let last = of_kind()
+        .filter(|row| row.repeat.is_none())
+        .map(|row| row.extraction.number)
         .max()
         .unwrap_or(0);
-    let order: BTreeSet<_> = rows
-        .iter()
-        .zip(repeated)
-        .filter(|(row, _)| is_of(row))
-        .filter_map(|(row, repeat)| repeat.map(|on| place_in_order(row, on)))
-        .collect();
+    let order: BTreeSet<_> = of_kind().filter_map(place_in_order).collect();
     let numbers: BTreeMap<_, _> = order.into_iter().zip(last.saturating_add(1)..).collect();
-    for (row, repeat) in rows.iter_mut().zip(repeated) {
-        if let (Some(on), true) = (repeat, is_of(row)) {
-            row.extraction.number = numbers[&place_in_order(row, *on)];
+    for row in rows {
+        let place = place_in_order(row).filter(|_| row.extraction.assay_kind == kind);
+        if let Some(place) = place {
+            row.extraction.number = numbers[&place];
         }
     }
 }
 
-fn place_in_order(row: &PairedExtraction, on: NaiveDate) -> (NaiveDate, String, u32) {
-    let file = row.extraction.source.file.path.clone();
-    (on, file, row.extraction.number)
+/// A repeat's place among the repeats; none of what is no repeat.
+fn place_in_order(row: &PairedExtraction) -> Option<(NaiveDate, String, u32)> {
+    let (on, file) = (
+        row.repeat.as_ref()?.on,
+        row.extraction.source.file.path.clone(),
+    );
+    Some((on, file, row.extraction.number))
 }
 
 /// The decision by which a row was declared a repeat; the first where two lines say so.
@@ -120,14 +105,15 @@ fn name_the_unused(correction: &Correction, rows: &[PairedExtraction], problems:
         Some(number) => ("one", number.to_string()),
         None => ("any", String::new()),
     };
-    let files: BTreeSet<&str> = rows
+    let files = rows
         .iter()
-        .map(|row| row.extraction.source.file.path.as_str())
-        .collect();
-    let files: Vec<_> = files.into_iter().collect();
-    let reported = match files.is_empty() {
-        true => "nowhere",
-        false => "somewhere",
+        .map(|row| row.extraction.source.file.path.as_str());
+    let files = files.collect::<BTreeSet<&str>>().into_iter();
+    let files: Vec<&str> = files.collect();
+    let reported = if files.is_empty() {
+        "nowhere"
+    } else {
+        "somewhere"
     };
     problems.add(
         Code::RegisterError,

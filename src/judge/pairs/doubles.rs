@@ -1,6 +1,6 @@
 //! One extraction reported twice: equal reports count once, unequal ones not at all until a person decides.
 
-use crate::model::extraction::Interval;
+use crate::model::extraction::{Extraction, Interval};
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::Source;
 use crate::model::problem::{Code, Problems};
@@ -58,11 +58,12 @@ fn settle_number(
         return rows;
     }
     for (at, _) in doubles {
-        if alone {
-            warn_of_halves(&rows[*first], &rows[*at], problems);
-        } else {
-            note_double(&rows[*first], &rows[*at], problems);
-        }
+        tell_of_double(
+            &rows[*first].extraction,
+            &rows[*at].extraction,
+            alone,
+            problems,
+        );
         let source = rows[*at].extraction.source.clone();
         // The larger quantification limit is the safer one of two that are stated for one reading.
         let lloq = rows[*at].extraction.lloq;
@@ -82,8 +83,7 @@ fn settle_number(
 fn equal(a: &Interval, b: &Interval) -> bool {
     let same_upper = match (a.upper, b.upper) {
         (Some(a), Some(b)) => a.same(b),
-        (None, None) => true,
-        _ => false,
+        (a, b) => a.is_none() && b.is_none(),
     };
     same_upper
         && a.lower.same(b.lower)
@@ -91,42 +91,31 @@ fn equal(a: &Interval, b: &Interval) -> bool {
 }
 
 fn name_conflict(one: &PairedExtraction, other: &PairedExtraction, problems: &mut Problems) {
+    let (one, other) = (&one.extraction, &other.extraction);
     problems.add(
         Code::Conflict,
-        other.extraction.source.place(),
+        other.source.place(),
         say::found_conflict(
-            one.extraction.number.to_string(),
-            one.extraction.package_code.as_str(),
-            one.extraction.reported.as_str(),
-            one.extraction.source.place(),
-            other.extraction.reported.as_str(),
-            other.extraction.source.place(),
+            one.number.to_string(),
+            one.package_code.as_str(),
+            one.reported.as_str(),
+            one.source.place(),
+            other.reported.as_str(),
+            other.source.place(),
         ),
         say::do_settle_conflict(),
     );
 }
 
-fn warn_of_halves(kept: &PairedExtraction, double: &PairedExtraction, problems: &mut Problems) {
-    problems.add(
-        Code::Suspicious,
-        double.extraction.source.place(),
-        say::found_halves(
-            kept.extraction.package_code.as_str(),
-            kept.extraction.source.place(),
-        ),
-        say::do_number_extractions(),
-    );
-}
-
-fn note_double(kept: &PairedExtraction, double: &PairedExtraction, problems: &mut Problems) {
-    problems.add(
-        Code::CountedOnce,
-        double.extraction.source.place(),
-        say::found_counted_once(
-            kept.extraction.number.to_string(),
-            kept.extraction.package_code.as_str(),
-            kept.extraction.source.place(),
-        ),
-        None,
-    );
+/// That a double counts once; or, where it may be the other half of a pair that the lab has not numbered, that it may be.
+fn tell_of_double(kept: &Extraction, double: &Extraction, alone: bool, problems: &mut Problems) {
+    let (code, place) = (kept.package_code.as_str(), kept.source.place());
+    let at = double.source.place();
+    if alone {
+        let found = say::found_halves(code, place);
+        problems.add(Code::Suspicious, at, found, say::do_number_extractions());
+    } else {
+        let found = say::found_counted_once(kept.number.to_string(), code, place);
+        problems.add(Code::CountedOnce, at, found, None);
+    }
 }

@@ -75,27 +75,22 @@ fn series(
     let usable = |rows: &[PairedExtraction]| rows.iter().any(|row| row.usage == Usage::Used);
     let (first, second) = (usable(&fitting), usable(&others));
     let mut of = |rows, kind| pair(package, rows, kind, config, problems);
-    match (first, second) {
-        (true, true) => Series {
+    if first && second {
+        return Series {
             deciding: of(fitting, fit),
             other: Some(of(others, fit.other())),
-        },
-        (false, true) => Series {
-            deciding: of(others, fit.other()),
-            other: None,
-        },
-        (false, false) if fitting.is_empty() && !others.is_empty() => Series {
-            deciding: of(others, fit.other()),
-            other: None,
-        },
-        (false, false) if fitting.is_empty() => Series {
-            deciding: of(fitting, config.lab.assay_kind),
-            other: None,
-        },
-        _ => Series {
-            deciding: of(fitting, fit),
-            other: None,
-        },
+        };
+    }
+    let (rows, kind) = if first || (!second && !fitting.is_empty()) {
+        (fitting, fit)
+    } else if others.is_empty() {
+        (others, config.lab.assay_kind)
+    } else {
+        (others, fit.other())
+    };
+    Series {
+        deciding: of(rows, kind),
+        other: None,
     }
 }
 

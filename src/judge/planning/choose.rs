@@ -1,9 +1,8 @@
 //! Which products are worth testing next, and in what order.
 
 use crate::config::Config;
-use crate::judge::claims;
-use crate::judge::labels;
 use crate::judge::verdicts::stands_under_way;
+use crate::judge::{claims, grouped, labels};
 use crate::model::claim::ClaimClass;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::extraction::AssayKind;
@@ -14,7 +13,7 @@ use crate::model::registers::{Bars, Package, Processing, Product};
 use crate::model::rule::Regime;
 use crate::model::verdict::Verdict;
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 /// Every product of the register, or of those asked for, in its place.
 #[derive(Debug, Default)]
@@ -39,16 +38,12 @@ pub fn choose(
     wanted: &PlanWanted,
     config: &Config,
 ) -> Choice {
-    let mut rounds: BTreeMap<&str, Vec<&JudgedProduct>> = BTreeMap::new();
-    for judged in &decided.products {
-        let id = judged.verdict.product.product_id.as_str();
-        rounds.entry(id).or_default().push(judged);
-    }
-    let mut packages: BTreeMap<&str, Vec<&Package>> = BTreeMap::new();
-    for package in &decided.registers.packages {
-        let id = package.product_id.as_str();
-        packages.entry(id).or_default().push(package);
-    }
+    let rounds = grouped(&decided.products, |judged| {
+        judged.verdict.product.product_id.as_str()
+    });
+    let packages = grouped(&decided.registers.packages, |package| {
+        package.product_id.as_str()
+    });
     let mut choice = Choice::default();
     let mut ranked = Vec::new();
     for (id, product) in &decided.registers.products {
@@ -73,11 +68,8 @@ pub fn choose(
             });
             continue;
         }
-        let why = match unfit(product, decided, config) {
-            Some(why_not) => Err(why_not),
-            None => worth(&history, round, asked),
-        };
-        match why {
+        let unfit = unfit(product, decided, config);
+        match unfit.map_or_else(|| worth(&history, round, asked), Err) {
             Ok((why, since)) => ranked.push((
                 why.rank(),
                 since,
@@ -154,31 +146,22 @@ impl History<'_> {
     }
 
     fn lots(&self) -> Vec<String> {
-        let mut lots: Vec<String> = self
+        let lots = self
             .packages
             .iter()
-            .filter_map(|package| package.lot.clone())
-            .collect();
-        lots.sort();
-        lots.dedup();
-        lots
+            .filter_map(|package| package.lot.clone());
+        lots.collect::<BTreeSet<String>>().into_iter().collect()
     }
 
     /// A round whose packages are bought and have no result yet.
     fn under_way(&self) -> Option<&str> {
-        let of = |round: &str| {
-            self.judged
-                .iter()
-                .find(|judged| judged.verdict.round == round)
+        let is_open = |round: &str| {
+            let mut judged = self.judged.iter().map(|judged| &judged.verdict);
+            let of_round = judged.find(|verdict| verdict.round == round);
+            of_round.is_none_or(stands_under_way)
         };
-        let open = self
-            .packages
-            .iter()
-            .find(|package| match of(&package.round) {
-                None => true,
-                Some(judged) => stands_under_way(&judged.verdict),
-            });
-        open.map(|package| package.round.as_str())
+        let mut rounds = self.packages.iter().map(|package| package.round.as_str());
+        rounds.find(|round| is_open(round))
     }
 }
 
@@ -188,11 +171,8 @@ fn worth(
     round: &str,
     asked: bool,
 ) -> Result<(Why, Option<NaiveDate>), WhyNot> {
-    if history
-        .packages
-        .iter()
-        .any(|package| package.round == round)
-    {
+    let mut packages = history.packages.iter();
+    if packages.any(|package| package.round == round) {
         return Err(WhyNot::InThisRound);
     }
     if let Some(round) = history.under_way() {

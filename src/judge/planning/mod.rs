@@ -1,27 +1,13 @@
 //! What to test next, what it costs and what it can show: pure, from the registers and what was decided so far.
 
-/// Which products, in what order.
-mod choose;
-
-/// Codes for packages.
-pub mod codes;
-
-/// What was paid, and what a round will cost.
-mod prices;
-
-/// From which mean on a package is over.
 pub mod bounds;
-
-/// What a number of packages and extractions can show.
 pub mod chances;
-
-mod quadrature;
-
-/// How far packages and extractions lie apart.
-pub mod scatter;
-
-/// What a programme's first days ask for.
+mod choose;
+pub mod codes;
 pub mod first_days;
+mod prices;
+mod quadrature;
+pub mod scatter;
 
 use crate::config::Config;
 use crate::judge::statistics::binomial::{CONFIDENCE, needed_to_exclude};

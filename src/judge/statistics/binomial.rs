@@ -143,19 +143,6 @@ fn exact_upper(k: u64, n: u64, tail: f64) -> Option<f64> {
 mod tests {
     use super::*;
 
-    fn percent(x: f64) -> f64 {
-        (x * 1e4).round() / 100.0
-    }
-
-    #[test]
-    fn few_packages_say_little() {
-        assert_eq!(one_sided_upper(0, 3, CONFIDENCE).map(percent), Some(63.16));
-        let share = share(0, 3).expect("three packages");
-        assert_eq!(percent(share.exact.upper), 70.76);
-        assert_eq!(percent(share.wilson.upper), 56.15);
-        assert_eq!((share.exact.lower, share.wilson.lower), (0.0, 0.0));
-    }
-
     #[test]
     fn nothing_counted_is_no_share() {
         assert_eq!(share(0, 0), None);

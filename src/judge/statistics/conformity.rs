@@ -87,15 +87,14 @@ fn uncertainty(
     figure: Ppm,
     relative_repeatability: f64,
 ) -> Option<(f64, UncertaintyBasis)> {
-    let stated: Option<Vec<LabUncertainty>> = package.pair.usable().map(of_lab).collect();
+    let stated = package
+        .pair
+        .usable()
+        .map(|extraction| of_lab(extraction, figure));
+    let stated: Option<Vec<(f64, bool)>> = stated.collect();
     if let Some(stated) = stated.filter(|stated| !stated.is_empty()) {
-        let u = |one: &LabUncertainty| match one.size {
-            Size::Relative(share) => share * figure.0,
-            Size::Absolute(ppm) => ppm.0,
-        };
-        let mean = stated.iter().map(u).sum::<f64>() / stated.len() as f64;
-        let known = stated.iter().all(|one| one.factor_stated);
-        let basis = if known {
+        let mean = stated.iter().map(|(u, _)| u).sum::<f64>() / stated.len() as f64;
+        let basis = if stated.iter().all(|(_, factor_stated)| *factor_stated) {
             UncertaintyBasis::Lab
         } else {
             UncertaintyBasis::LabAssumed
@@ -108,40 +107,20 @@ fn uncertainty(
     (s > 0.0).then_some((s / root, UncertaintyBasis::AssumedRepeatability))
 }
 
-/// A standard uncertainty as a lab states it: its expanded uncertainty over its coverage factor.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct LabUncertainty {
-    /// The standard uncertainty.
-    pub size: Size,
-    /// Whether the lab says its coverage factor; else 2 is assumed.
-    pub factor_stated: bool,
-}
-
-/// How large an uncertainty is.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Size {
-    /// As a fraction of the result.
-    Relative(f64),
-    /// In ppm gluten.
-    Absolute(Ppm),
-}
-
-/// What the lab says of the uncertainty of a reading: beside it, else for the whole report. None where it says nothing,
-/// or nothing that can be read without a guess.
-pub fn of_lab(extraction: &Extraction) -> Option<LabUncertainty> {
+/// The standard uncertainty of a reading as its lab states it, in ppm at this figure: the expanded one over its coverage factor.
+/// The second is whether the lab says that factor; else 2 is assumed. It may stand beside the reading, else for the whole report.
+/// None where the lab says nothing, or nothing that can be read without a guess.
+fn of_lab(extraction: &Extraction, figure: Ppm) -> Option<(f64, bool)> {
     let own = extraction.uncertainty.as_deref();
     let text = own.or(extraction.record.uncertainty.as_deref())?;
     let stated = read(text)?;
     let factor = stated.factor.unwrap_or(2.0);
-    let size = if stated.percent {
-        Size::Relative(stated.number / 100.0 / factor)
+    let u = if stated.percent {
+        stated.number / 100.0 / factor * figure.0
     } else {
-        Size::Absolute(Ppm(stated.number / factor * scale(extraction, text)?))
+        stated.number / factor * scale(extraction, text)?
     };
-    Some(LabUncertainty {
-        size,
-        factor_stated: stated.factor.is_some(),
-    })
+    Some((u, stated.factor.is_some()))
 }
 
 /// From the figure that the lab wrote to ppm gluten: its unit and quantity hold for the uncertainty as well. An uncertainty
@@ -193,26 +172,23 @@ fn read(text: &str) -> Option<Stated> {
 
 /// The coverage factor ("k = 2"), and the text without it.
 fn without_factor(text: &str) -> (Option<f64>, String) {
-    let letters: Vec<(usize, char)> = text.char_indices().collect();
-    for (place, (at, letter)) in letters.iter().enumerate() {
-        let alone = place == 0 || !letters[place - 1].1.is_alphanumeric();
-        let after = &text[at + letter.len_utf8()..];
-        let value = after.trim_start().strip_prefix('=').map(str::trim_start);
-        if *letter == 'k'
-            && alone
-            && let Some(value) = value
-        {
-            let end = value
-                .find(|c: char| !(c.is_ascii_digit() || c == '.' || c == ','))
-                .unwrap_or(value.len());
-            let factor = value[..end].trim_end_matches(['.', ',']).replace(',', ".");
-            return (
-                factor.parse().ok(),
-                format!("{} {}", &text[..*at], &value[end..]),
-            );
+    for (at, _) in text.match_indices('k') {
+        let value = text[at + 1..].trim_start().strip_prefix('=');
+        let alone = !text[..at].ends_with(char::is_alphanumeric);
+        if let Some(value) = value.filter(|_| alone) {
+            let (factor, rest) = leading_figure(value.trim_start());
+            let factor = factor.replace(',', ".").parse().ok();
+            return (factor, format!("{} {rest}", &text[..at]));
         }
     }
     (None, text.to_owned())
+}
+
+/// The figure that a text begins with, and what follows it.
+fn leading_figure(text: &str) -> (&str, &str) {
+    let end = text.find(|c: char| !(c.is_ascii_digit() || c == '.' || c == ','));
+    let (figure, rest) = text.split_at(end.unwrap_or(text.len()));
+    (figure.trim_end_matches(['.', ',']), rest)
 }
 
 /// The numbers of a text, and whether "%" stands behind each.
@@ -220,22 +196,13 @@ fn numbers(text: &str) -> Vec<(f64, bool)> {
     let mut found = Vec::new();
     let mut rest = text;
     while let Some(start) = rest.find(|c: char| c.is_ascii_digit()) {
-        let from = &rest[start..];
-        let end = from
-            .find(|c: char| !(c.is_ascii_digit() || c == '.' || c == ','))
-            .unwrap_or(from.len());
-        let written = from[..end].trim_end_matches(['.', ',']);
+        let (written, after) = leading_figure(&rest[start..]);
         // "1,234" may be a thousand or a little over one.
         let ambiguous = written
             .split_once(',')
             .is_some_and(|(_, after)| after.len() == 3);
-        let digits = written.replace(',', ".");
-        let after = &from[end..];
-        let percent = after
-            .trim_start_matches(|c: char| c.is_whitespace())
-            .starts_with('%');
-        if !ambiguous && let Ok(number) = digits.parse() {
-            found.push((number, percent));
+        if !ambiguous && let Ok(number) = written.replace(',', ".").parse() {
+            found.push((number, after.trim_start().starts_with('%')));
         }
         rest = after;
     }
@@ -282,13 +249,5 @@ mod tests {
         ] {
             assert_eq!(stated(text), None, "{text}");
         }
-    }
-
-    #[test]
-    fn the_chance_is_a_half_at_the_limit_and_small_far_from_it() {
-        assert_eq!(above(20.0, 3.0, 20.0), 0.5);
-        assert_eq!(format!("{:.4}", conformance(16.0, 3.2, 20.0)), "0.8944");
-        assert_eq!(format!("{:.4}", conformance(25.0, 5.0, 20.0)), "0.1587");
-        assert!(above(12.4, 1.5, 20.0) < 1e-6);
     }
 }

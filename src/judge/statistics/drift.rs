@@ -1,11 +1,11 @@
 //! Early and late halves of each lab's duplicates: does its scatter change?
 
+use crate::judge::grouped;
 use crate::judge::paper::twelve_digits;
 use crate::judge::statistics::distributions::f_above;
 use crate::judge::statistics::duplicates::{Duplicate, LabDuplicate};
 use crate::judge::statistics::repeatability::relative_s;
 use crate::model::statistics::{Drift, FTest};
-use std::collections::BTreeMap;
 
 /// Fewer pairs than this in a half show nothing: F would have to pass seven.
 const ENOUGH_PAIRS: usize = 5;
@@ -13,19 +13,13 @@ const ENOUGH_PAIRS: usize = 5;
 /// The two halves of each lab's dated duplicates, by lab; labs with fewer than ten are left out, and so are flagged pairs:
 /// F takes one hot spot for a lab that has grown worse, and the lab is named.
 pub fn drift(duplicates: &[LabDuplicate<'_>]) -> Vec<Drift> {
-    let mut by_lab: BTreeMap<&str, Vec<Duplicate>> = BTreeMap::new();
-    for duplicate in duplicates
+    let dated = duplicates
         .iter()
-        .filter(|duplicate| duplicate.tested_on.is_some() && duplicate.agrees())
-    {
-        by_lab
-            .entry(duplicate.lab)
-            .or_default()
-            .push(duplicate.pair);
-    }
-    by_lab
+        .filter(|duplicate| duplicate.tested_on.is_some() && duplicate.agrees());
+    grouped(dated, |duplicate| duplicate.lab)
         .into_iter()
-        .filter_map(|(lab, pairs)| {
+        .filter_map(|(lab, duplicates)| {
+            let pairs: Vec<Duplicate> = duplicates.iter().map(|one| one.pair).collect();
             let (early, late) = pairs.split_at(pairs.len() / 2);
             if early.len() < ENOUGH_PAIRS {
                 return None;

@@ -4,50 +4,21 @@
 //! from 0 to 1, concentrations ppm. What was computed with roots or logarithms keeps 12 significant digits, so that every
 //! machine gives the same bytes.
 
-/// Quantiles and tail probabilities.
-pub mod distributions;
-
-/// A share of packages or products, with its intervals.
-pub mod binomial;
-
-/// Between and within packages.
 pub mod anova;
-
-/// Each product once.
-pub mod once;
-
-/// Everything by band.
-mod counts;
-
-/// Shares by group, counts by quarter.
-mod groups;
-
-/// Over the quarters.
-pub mod trend;
-
-/// Between categories.
-pub mod contrasts;
-
-/// The pairs that all that follows is learned from.
-pub mod duplicates;
-
-/// The programme's own repeatability.
-pub mod repeatability;
-
-/// A yardstick from chemical analysis.
-pub mod horwitz;
-
-/// How likely the truth is on the other side of the limit.
-pub mod conformity;
-
-/// Which pairs lie wider apart than the rest lets expect.
-pub mod range_chart;
-
-/// Early and late.
-pub mod drift;
-
-/// With results below quantification.
+pub mod binomial;
 pub mod censored;
+pub mod conformity;
+pub mod contrasts;
+mod counts;
+pub mod distributions;
+pub mod drift;
+pub mod duplicates;
+mod groups;
+pub mod horwitz;
+pub mod once;
+pub mod range_chart;
+pub mod repeatability;
+pub mod trend;
 
 use crate::config::Config;
 use crate::judge::close_call;

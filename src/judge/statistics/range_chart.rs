@@ -75,13 +75,3 @@ fn point(
         beyond: lines.is_some_and(beyond),
     })
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_factors_are_those_in_print() {
-        assert_eq!(format!("{:.3}", d4()), "3.267");
-    }
-}

@@ -23,25 +23,24 @@ const LEFT_WHERE_CUT: f64 = 0.875;
 /// Flagged pairs are out: one hot spot says nothing of the assay's scatter, and would be laid at a named lab's door. Since
 /// that alone makes the figure a little small, one that wide pairs hardly move stands beside it, from every pair.
 pub fn repeatability(duplicates: &[LabDuplicate<'_>], limit: Limit) -> Vec<Repeatability> {
+    let chosen = |of: &dyn Fn(&LabDuplicate<'_>) -> bool| {
+        let chosen = duplicates.iter().filter(|duplicate| of(duplicate));
+        chosen.collect::<Vec<_>>()
+    };
     let labs: BTreeSet<&str> = duplicates.iter().map(|duplicate| duplicate.lab).collect();
     let by_lab = labs.into_iter().map(|lab| {
-        (
-            PairsOf::Lab(lab.to_owned()),
-            chosen(duplicates, |duplicate| duplicate.lab == lab),
-        )
+        let of_lab = chosen(&|duplicate| duplicate.lab == lab);
+        (PairsOf::Lab(lab.to_owned()), of_lab)
     });
     let low = |duplicate: &LabDuplicate<'_>| duplicate.pair.mean() < limit.ppm.0;
     let by_level = [
-        (PairsOf::BelowLimit, chosen(duplicates, low)),
-        (
-            PairsOf::FromLimit,
-            chosen(duplicates, |duplicate| !low(duplicate)),
-        ),
+        (PairsOf::BelowLimit, chosen(&low)),
+        (PairsOf::FromLimit, chosen(&|duplicate| !low(duplicate))),
     ];
     let groups = by_lab
         .chain(by_level)
         .filter(|(_, of)| agreeing(of).len() >= ENOUGH_PAIRS);
-    std::iter::once((PairsOf::All, chosen(duplicates, |_| true)))
+    std::iter::once((PairsOf::All, chosen(&|_| true)))
         .chain(groups)
         .filter_map(|(of, duplicates)| of_pairs(of, &duplicates))
         .collect()
@@ -59,14 +58,6 @@ fn of_pairs(of: PairsOf, duplicates: &[&LabDuplicate<'_>]) -> Option<Repeatabili
         interval: interval(relative_s, agreeing.len(), CONFIDENCE)?,
         resistant_s: resistant_s(&all)?,
     })
-}
-
-fn chosen<'a, 'b>(
-    duplicates: &'b [LabDuplicate<'a>],
-    of: impl Fn(&LabDuplicate<'a>) -> bool,
-) -> Vec<&'b LabDuplicate<'a>> {
-    let chosen = duplicates.iter().filter(|duplicate| of(duplicate));
-    chosen.collect()
 }
 
 fn agreeing(duplicates: &[&LabDuplicate<'_>]) -> Vec<Duplicate> {

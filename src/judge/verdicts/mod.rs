@@ -6,12 +6,12 @@ mod reasons;
 pub use method::{ask_about_processing, notes as method_notes};
 
 use crate::config::Config;
-use crate::judge::{claims, labels};
+use crate::judge::{claims, grouped, labels};
 use crate::model::decided::OtherRound;
 use crate::model::label::LabelFinding;
 use crate::model::package::{PackageResult, Standing};
 use crate::model::pair::PairState;
-use crate::model::registers::{Followup, IssuedRevision, Product, Registers};
+use crate::model::registers::{Followup, Product, Registers};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use std::collections::BTreeMap;
 
@@ -30,33 +30,23 @@ pub fn decide(
         let key = (package.product_id.clone(), package.round.clone());
         by_round.entry(key).or_default().push(result);
     }
-    let told = by_product(&registers.followups, |followup| &followup.product_id);
-    let issued = by_product(&registers.issued, |revision| &revision.product_id);
+    let told = grouped(&registers.followups, |row| row.product_id.as_str());
+    let issued = grouped(&registers.issued, |row| row.product_id.as_str());
     by_round
         .into_iter()
         .filter_map(|((product_id, round), mut packages)| {
             let product = registers.products.get(&product_id)?;
             packages.sort_by(|a, b| code(a).cmp(code(b)));
-            let told = told.get(product_id.as_str()).map_or(&[][..], Vec::as_slice);
-            let issued = issued
-                .get(product_id.as_str())
-                .map_or(&[][..], Vec::as_slice);
+            let told = told.get(product_id.as_str()).into_iter().flatten();
+            let issued = issued.get(product_id.as_str()).into_iter().flatten();
+            let issued = issued.filter(|revision| revision.round == round);
             Some(ProductVerdict {
                 followups: followups(told, &round),
-                issued: of_round(issued, &round),
+                issued: issued.copied().cloned().collect(),
                 ..decide_one(product, round, packages, terms, registers, config)
             })
         })
         .collect()
-}
-
-/// The rows of a register by product, each product's in their order.
-fn by_product<T>(rows: &[T], id: impl Fn(&T) -> &str) -> BTreeMap<&str, Vec<&T>> {
-    let mut found: BTreeMap<&str, Vec<&T>> = BTreeMap::new();
-    for row in rows {
-        found.entry(id(row)).or_default().push(row);
-    }
-    found
 }
 
 /// The rounds of the same product that were tested before this one, the latest first; none where a day is not known.
@@ -174,24 +164,12 @@ fn verdict(packages: &[PackageResult], decidable: bool) -> Verdict {
 }
 
 /// What passed about this round, in order of date; a line without a round is about every one.
-fn followups(told: &[&Followup], round: &str) -> Vec<Followup> {
-    let is_about = |followup: &&&Followup| {
+fn followups<'a>(told: impl Iterator<Item = &'a &'a Followup>, round: &str) -> Vec<Followup> {
+    let is_about = |followup: &&Followup| {
         let of = followup.round.as_deref();
         of.is_none_or(|other| other == round)
     };
-    let mut followups: Vec<Followup> = told
-        .iter()
-        .filter(is_about)
-        .map(|followup| (*followup).clone())
-        .collect();
+    let mut followups: Vec<Followup> = told.copied().filter(is_about).cloned().collect();
     followups.sort_by_key(|followup| followup.on);
     followups
-}
-
-fn of_round(issued: &[&IssuedRevision], round: &str) -> Vec<IssuedRevision> {
-    issued
-        .iter()
-        .filter(|revision| revision.round == round)
-        .map(|revision| (*revision).clone())
-        .collect()
 }

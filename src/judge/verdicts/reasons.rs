@@ -8,7 +8,7 @@ use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::reason::Reason;
-use crate::model::registers::{Bars, Processing, Product, Registers};
+use crate::model::registers::{Bars, Doubt, Processing, Product, Registers};
 use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, Verdict};
 
@@ -33,17 +33,22 @@ pub fn undecided(
     if product.processing == Processing::Unknown {
         reasons.push(Reason::UnknownProcessing);
     }
-    let is_about = |of: &Option<String>, this: &str| of.as_deref().is_none_or(|of| of == this);
     for doubt in &registers.doubts {
-        let bears = doubt.bars == Bars::Verdict
-            && is_about(&doubt.product_id, &product.product_id)
-            && is_about(&doubt.round, round);
+        let bears = doubt.bars == Bars::Verdict && doubt.is_about(&product.product_id, round);
         let reason = Reason::Doubt(doubt.what.clone());
         if bears && !reasons.contains(&reason) {
             reasons.push(reason);
         }
     }
     reasons
+}
+
+impl Doubt {
+    /// Whether it is about this product and round: what names none is about every one.
+    pub(in crate::judge) fn is_about(&self, product_id: &str, round: &str) -> bool {
+        let names = |of: &Option<String>, this: &str| of.as_deref().is_none_or(|of| of == this);
+        names(&self.product_id, product_id) && names(&self.round, round)
+    }
 }
 
 /// Why the verdict is what it is; never empty. `rule` is the one that the product is judged by.
@@ -57,18 +62,14 @@ pub fn reasons(
     if let Verdict::WithinLimit(grade) = verdict {
         return vec![within(grade, packages, rule)];
     }
+    let is_open = |standing| matches!(standing, Standing::Unresolved | Standing::Inconclusive);
     let over = packages
         .iter()
         .filter(|package| package.standing == Standing::Over)
         .map(|package| over(package, rule));
     let open = packages
         .iter()
-        .filter(|package| {
-            matches!(
-                package.standing,
-                Standing::Unresolved | Standing::Inconclusive
-            )
-        })
+        .filter(|package| is_open(package.standing))
         .map(|package| open(package, config));
     let mut reasons: Vec<Reason> = over.chain(open).collect();
     if verdict == Verdict::NoVerdict {

@@ -24,13 +24,7 @@ pub fn explain_package(out: &mut String, package: &PackageResult, rule: &Rule, c
     if let Some(comparison) = &package.pair.comparison {
         explain_comparison(out, package, comparison, config);
     }
-    let state = match package.pair.state {
-        PairState::Agree => "agree",
-        PairState::Disagree => "disagree",
-        PairState::Incomplete => "incomplete",
-        PairState::Missing => "missing",
-    };
-    say(out, 1, &say::explain_state(state));
+    say(out, 1, &say::explain_state(package.pair.state.word()));
     explain_result(out, package, rule);
     if let Some(custody) = &bought.custody {
         say(out, 1, &say::explain_custody(custody));

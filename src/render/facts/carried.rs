@@ -11,7 +11,7 @@ use crate::render::facts::sheet::SheetFacts;
 use crate::render::facts::{Attachment, case, mime_type};
 use crate::render::words;
 use crate::render::{Job, JobFile, chart_name};
-use crate::words::say;
+use crate::words::{Said, say};
 use anyhow::{Result, bail};
 use std::sync::Arc;
 
@@ -42,11 +42,6 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
         made_from: Some(made_from),
         bytes: Vec::new(),
     };
-    let made = |name: String, bytes: Vec<u8>| JobFile {
-        name,
-        made_from: None,
-        bytes,
-    };
     let drawings = 1..=facts.content.rulers.len() * DRAWINGS;
     let drawn = Ruler::of(product, &config.words).made_from();
     let mut files: Vec<JobFile> = drawings
@@ -67,10 +62,8 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
             }
             Attach::Excerpt | Attach::None => {
                 let bytes = case::excerpt(product, lab_file);
-                (
-                    files::sha256_of(&bytes),
-                    made(attachment.read.clone(), bytes),
-                )
+                let sha256 = files::sha256_of(&bytes);
+                (sha256, JobFile::made(&attachment.read, bytes))
             }
         };
         let name = &attachment.name;
@@ -84,7 +77,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     let number = &facts.edition.sheet_number;
     let case = case::case(product, config, number, &carried_by_name);
     files.extend(carried_files);
-    files.push(made(CASE.to_owned(), case));
+    files.push(JobFile::made(CASE, case));
     files.extend(page_square(facts));
     Ok(Job {
         path: format!("sheets/{}.pdf", verdict.stem()),
@@ -133,11 +126,8 @@ pub fn large_print(product: &JudgedProduct, facts: &SheetFacts<'_>) -> Result<Jo
 
 /// The square of the sheet's page, where it has one.
 fn page_square(facts: &SheetFacts<'_>) -> Option<JobFile> {
-    facts.check.page.as_ref().map(|page| JobFile {
-        name: "page.svg".to_owned(),
-        made_from: None,
-        bytes: page.svg.clone().into_bytes(),
-    })
+    let page = facts.check.page.as_ref();
+    page.map(|page| JobFile::made("page.svg", page.svg.as_str()))
 }
 
 /// Draws the ruler and reads the lab files of an [`outline`].
@@ -192,40 +182,39 @@ pub fn attachments(
     sheet_number: &str,
 ) -> Vec<Attachment> {
     let lab_files = words::source::lab_files(verdict);
-    let mut attachments = vec![Attachment {
-        read: "data.json".to_owned(),
-        name: format!("{sheet_number}.json"),
+    let data = |read: &str, name: String, said: Said| Attachment {
+        read: read.to_owned(),
+        name,
         mime_type: "application/json",
         relationship: "data",
-        description: config.words.say(&say::carried_data()),
-    }];
-    attachments.push(Attachment {
-        read: CASE.to_owned(),
-        name: CASE.to_owned(),
-        mime_type: "application/json",
-        relationship: "data",
-        description: config.words.say(&say::carried_case()),
-    });
-    for (index, file) in carried(&lab_files, config).enumerate() {
+        description: config.words.say(&said),
+    };
+    let mut attachments = vec![
+        data(
+            "data.json",
+            format!("{sheet_number}.json"),
+            say::carried_data(),
+        ),
+        data(CASE, CASE.to_owned(), say::carried_case()),
+    ];
+    for (file, number) in carried(&lab_files, config).zip(1..) {
         let name = file.path.rsplit('/').next().unwrap_or(&file.path);
-        let is_whole = config.publishing.attach == Attach::Whole;
+        // Numbered: two folders may hold files of one name.
+        let numbered = format!("{number}-{name}");
+        let (name, mime_type, said) = match config.publishing.attach {
+            Attach::Whole => (numbered, mime_type(name), say::carried_whole(&file.sha256)),
+            Attach::Excerpt | Attach::None => (
+                format!("{numbered}.excerpt.csv"),
+                "text/csv",
+                say::carried_excerpt(&file.sha256),
+            ),
+        };
         attachments.push(Attachment {
-            read: format!("source-{}", index + 1),
-            // Numbered: two folders may hold files of one name.
-            name: match is_whole {
-                true => format!("{}-{name}", index + 1),
-                false => format!("{}-{name}.excerpt.csv", index + 1),
-            },
-            mime_type: if is_whole {
-                mime_type(name)
-            } else {
-                "text/csv"
-            },
+            read: format!("source-{number}"),
+            name,
+            mime_type,
             relationship: "source",
-            description: config.words.say(&match is_whole {
-                true => say::carried_whole(&file.sha256),
-                false => say::carried_excerpt(&file.sha256),
-            }),
+            description: config.words.say(&said),
         });
     }
     attachments

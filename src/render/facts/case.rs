@@ -82,12 +82,6 @@ fn exhibit(exhibit: &Exhibit) -> Value {
 }
 
 fn of_register(product: &Product) -> Value {
-    let word = |of: &[(Oats, &'static str)], is: Oats| {
-        of.iter().find(|(one, _)| *one == is).map(|(_, word)| *word)
-    };
-    let processing = Processing::ALL
-        .iter()
-        .find(|(one, _)| *one == product.processing);
     json!({
         "product_id": product.product_id,
         "name": product.name,
@@ -98,7 +92,7 @@ fn of_register(product: &Product) -> Value {
         "certifier": product.certifier,
         "ingredients": product.ingredients,
         "oats": word(Oats::ALL, product.oats),
-        "processing": processing.map(|(_, word)| *word),
+        "processing": word(Processing::ALL, product.processing),
         "matrix": product.matrix,
         "barcode": product.barcode,
         "net_content": product.net_content,
@@ -164,17 +158,18 @@ fn used_as(usage: &Usage) -> &'static str {
     }
 }
 
+/// The word of the register.
+fn word<T: PartialEq>(of: &[(T, &'static str)], is: T) -> Option<&'static str> {
+    of.iter().find(|(one, _)| *one == is).map(|(_, word)| *word)
+}
+
 /// What may be printed of the correspondence; a note is private and stays out.
 fn correspondence(product: &JudgedProduct) -> Vec<Value> {
-    let word = |kind: FollowupKind| {
-        let mut all = FollowupKind::ALL.iter();
-        all.find(|(one, _)| *one == kind).map(|(_, word)| *word)
-    };
     let told = product.verdict.followups.iter();
     told.map(|event| {
         json!({
             "on": event.on,
-            "kind": word(event.kind),
+            "kind": word(FollowupKind::ALL, event.kind),
             "due_on": event.due_on,
             "statement": event.statement,
         })
@@ -185,21 +180,11 @@ fn correspondence(product: &JudgedProduct) -> Vec<Value> {
 /// An excerpt of a lab file: a CSV of the cells that are used for this product, each with its place, and the SHA-256 of
 /// the whole file.
 pub fn excerpt(product: &JudgedProduct, file: &LabFile) -> Vec<u8> {
-    const HEADINGS: [&str; 10] = [
-        "file",
-        "file_sha256",
-        "sheet",
-        "row",
-        "column",
-        "package_code",
-        "extraction",
-        "reported",
-        "unit_read_as",
-        "use",
-    ];
+    const HEADINGS: &str =
+        "file,file_sha256,sheet,row,column,package_code,extraction,reported,unit_read_as,use";
     let into_memory = "writing into memory does not fail";
     let mut writer = csv::Writer::from_writer(Vec::new());
-    writer.write_record(HEADINGS).expect(into_memory);
+    writer.write_record(HEADINGS.split(',')).expect(into_memory);
     for package in &product.verdict.packages {
         let own = package
             .both_series()

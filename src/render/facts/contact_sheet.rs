@@ -3,6 +3,7 @@
 use crate::config::Config;
 use crate::model::registers::{Package, Product};
 use crate::render::facts::DocumentFacts;
+use crate::render::facts::notice::Labelled;
 use crate::render::photographs::small;
 use crate::render::words::breakable;
 use crate::render::{Job, JobFile};
@@ -32,15 +33,9 @@ struct SheetFacts {
 struct PackageFacts {
     code: String,
     product: String,
-    lines: Vec<Line>,
+    lines: Vec<Labelled>,
     pictures: Vec<Picture>,
     named: Vec<String>,
-}
-
-#[derive(Serialize)]
-struct Line {
-    label: String,
-    text: String,
 }
 
 /// A small picture: rows of red, green and blue bytes.
@@ -99,7 +94,7 @@ fn package(shown: Shown<'_>, files: &mut Vec<JobFile>, words: &Catalogue) -> Pac
         ("shop", package.shop.as_ref()),
         ("custody", package.custody.as_ref()),
     ];
-    let lines = lines.into_iter().map(|(of, text)| Line {
+    let lines = lines.into_iter().map(|(of, text)| Labelled {
         label: words.say(&say::contact_label(of)),
         text: match text {
             Some(text) => breakable(text, 60),
@@ -112,11 +107,7 @@ fn package(shown: Shown<'_>, files: &mut Vec<JobFile>, words: &Catalogue) -> Pac
         match bytes.ok_or("unread").and_then(small) {
             Ok((width, height, pixels)) => {
                 let read = format!("picture-{}", files.len() + 1);
-                files.push(JobFile {
-                    name: read.clone(),
-                    made_from: None,
-                    bytes: pixels,
-                });
+                files.push(JobFile::made(&read, pixels));
                 pictures.push(Picture {
                     read,
                     width,

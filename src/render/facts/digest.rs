@@ -174,7 +174,7 @@ pub fn digest(
     charts.push(bands(&rows, &terms)?);
     let mut pictures: Vec<Picture> = charts.iter().enumerate().map(picture).collect();
     let bands_picture = pictures.pop().expect("the bars were drawn last");
-    let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
+    let number = |product: &JudgedProduct| number_in_text(product, config);
     let (makers, silent) = makers(&new, config);
     let products: Vec<DigestLine> = shown
         .iter()
@@ -250,7 +250,7 @@ fn digest_line(
     terms: &Terms,
 ) -> DigestLine {
     let words = &config.words;
-    let number = |product: &JudgedProduct| breakable(&sheet_number(&product.verdict, config), 24);
+    let number = |product: &JudgedProduct| number_in_text(product, config);
     let line = listing::line(product, terms);
     let is_public = product.publication.is_public();
     DigestLine {
@@ -267,6 +267,11 @@ fn digest_line(
             .filter(|_| is_public),
         line,
     }
+}
+
+/// The number of its sheet, as it stands in a sentence.
+fn number_in_text(product: &JudgedProduct, config: &Config) -> String {
+    breakable(&sheet_number(&product.verdict, config), 24)
 }
 
 /// The last round in which a food was tested after this one.
@@ -331,31 +336,24 @@ fn new_products(all: &[JudgedProduct], made_on: Option<NaiveDate>) -> Vec<&Judge
     if new.is_empty() || (last_issue.is_some() && last_issue == made_on) {
         new = all.iter().filter(of_last_issue).collect();
     }
-    new.sort_by_cached_key(|product| {
+    new.sort_by_key(|product| {
         let verdict = match product.verdict.verdict {
             Verdict::OverLimit => 0,
             Verdict::NoVerdict => 1,
             Verdict::WithinLimit(_) => 2,
         };
-        let of = &product.verdict.product;
-        (
-            verdict,
-            of.brand.clone(),
-            of.name.clone(),
-            of.product_id.clone(),
-            product.verdict.round.clone(),
-        )
+        (verdict, listing::by_brand(product))
     });
     new
 }
 
 fn shown<'a>(new: &[&'a JudgedProduct]) -> Vec<&'a JudgedProduct> {
     let all = new.len() <= SHOWN_AT_MOST;
-    let is_shown = |product: &&&JudgedProduct| {
+    let is_shown = |product: &&JudgedProduct| {
         let is_within = matches!(product.verdict.verdict, Verdict::WithinLimit(_));
         all || !is_within || product.verdict.notify_maker
     };
-    new.iter().filter(is_shown).copied().collect()
+    new.iter().copied().filter(is_shown).collect()
 }
 
 fn picture((number, chart): (usize, &Chart)) -> Picture {
@@ -375,7 +373,7 @@ fn makers(products: &[&JudgedProduct], config: &Config) -> (Vec<MakerLine>, Opti
     {
         let of = &product.verdict.product;
         let brand = of.brand.clone().unwrap_or_else(|| of.name.clone());
-        let sheet = breakable(&sheet_number(&product.verdict, config), 24);
+        let sheet = number_in_text(product, config);
         let named = || breakable(&of.name, 28);
         let sheet_within = config.words.say(&say::newsletter_sheet_within(&sheet));
         match words::reply(&product.verdict, &config.words) {

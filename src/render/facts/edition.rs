@@ -122,35 +122,24 @@ fn replaces(before: &IssuedRevision, words: &Catalogue) -> String {
 /// The latest first.
 fn revision_lines(issued: &[IssuedRevision], words: &Catalogue) -> Vec<RevisionLine> {
     let latest_first = issued.iter().rev();
-    latest_first
-        .map(|revision| revision_line(revision, words))
-        .collect()
-}
-
-fn revision_line(revision: &IssuedRevision, words: &Catalogue) -> RevisionLine {
-    RevisionLine {
+    let line = |revision: &IssuedRevision| RevisionLine {
         number: revision.revision,
         date: words.day(revision.issued_on),
-        note: note(
-            revision.revision,
-            [&revision.early, &revision.reason, &revision.changed],
-            words,
-        ),
-    }
+        note: note(revision, words),
+    };
+    latest_first.map(line).collect()
 }
 
 /// What a revision did not wait for, why it was issued, and what changed.
-fn note(revision: u32, parts: [&Option<String>; 3], words: &Catalogue) -> String {
-    let parts = parts
-        .into_iter()
-        .flatten()
-        .map(|part| part.trim())
-        .filter(|part| !part.is_empty());
+fn note(of: &IssuedRevision, words: &Catalogue) -> String {
+    let parts = [&of.early, &of.reason, &of.changed].into_iter().flatten();
     let said: Vec<String> = parts
+        .map(|part| part.trim())
+        .filter(|part| !part.is_empty())
         .map(|part| format!("{}.", part.trim_end_matches('.')))
         .collect();
     match said.as_slice() {
-        [] if revision == 1 => words.say(&say::edition_first()),
+        [] if of.revision == 1 => words.say(&say::edition_first()),
         [] => words.say(&say::edition_unexplained()),
         _ => said.join(" "),
     }

@@ -1,55 +1,22 @@
 //! What a template may see, one view a document: serialised facts, apart from the model, so that neither binds the other.
 
-/// A product's results sheet.
-pub mod sheet;
-
-/// The files that it carries.
-pub mod carried;
-
-/// What a sheet rests on, as data that goes with it.
-pub mod case;
-
-/// The letter of correction to a maker.
-pub mod correction;
-
-/// The notice to a maker.
-pub mod notice;
-
-/// The questions to a lab.
-pub mod query;
-
-/// The form that goes to a lab with samples.
-pub mod request;
-
-/// The plan of a round.
-pub mod plan;
-
-/// The labels of its packages.
-pub mod labels;
-
-/// The packages with their photographs.
-pub mod contact_sheet;
-
-/// Which revision a sheet is.
-pub mod edition;
-
-/// How a sheet can be checked: where its figures stand, and its page.
-pub mod check;
-
-/// A text as a QR code.
-pub mod qr;
-
-/// A package's row in a table of results.
-pub mod packages;
-
-/// The programme summary.
-pub mod summary;
-
-/// Bars for a page or a mail.
 pub mod bars;
-
-/// The newsletter.
+pub mod carried;
+pub mod case;
+pub mod check;
+pub mod contact_sheet;
+pub mod correction;
 pub mod digest;
+pub mod edition;
+pub mod labels;
+pub mod notice;
+pub mod packages;
+pub mod plan;
+pub mod qr;
+pub mod query;
+pub mod request;
+pub mod sheet;
+pub mod summary;
 
 use crate::config::{Config, Programme};
 use crate::model::sheet::ProgrammeFacts;

@@ -49,11 +49,8 @@ pub fn table(
         .iter()
         .map(|package| row(package, rule, columns, code_width - 2.0, words))
         .collect();
-    let mut cells = rows
-        .iter()
-        .flat_map(|package| &package.rows)
-        .flat_map(|row| &row.cells)
-        .flatten();
+    let lines = rows.iter().flat_map(|package| &package.rows);
+    let mut cells = lines.flat_map(|row| &row.cells).flatten();
     let unit = rule.regime.unit();
     PackageTable {
         unit,
@@ -86,10 +83,7 @@ fn row(
     PackageRow {
         code: breakable_to(&bought.package_code, code_room, Type::strong(8.6, INK)),
         lot: bought.lot.as_deref().map(|lot| fitted(lot, 41.0, 8.6)),
-        best_by: bought
-            .best_by
-            .as_deref()
-            .map(|best_by| fitted(best_by, 46.0, 8.6)),
+        best_by: bought.best_by.as_deref().map(|day| fitted(day, 46.0, 8.6)),
         bought_on,
         bought: Some(where_and_when).filter(|text| !text.is_empty()),
         rows: story_rows(package, rule, columns, words),
@@ -98,55 +92,50 @@ fn row(
     }
 }
 
-/// How far extractions are apart, as their row says it.
-#[derive(Default)]
-struct Difference {
-    found: Option<String>,
-    is_figure: bool,
-    allowed: Option<String>,
-}
-
-impl Difference {
-    fn of(usable: &[&Extraction], comparison: &Comparison, words: &Catalogue) -> Difference {
-        if let Some(beyond) = words::packages::all_beyond(usable, words) {
-            return Difference {
-                found: Some(beyond),
-                is_figure: false,
-                allowed: None,
-            };
-        }
-        let apart = numbers::apart(comparison);
-        let has_bounds = words::packages::has_bounds(usable);
-        let least = if has_bounds { "≥" } else { "" };
-        let figure = |written: &str| words.locale().figure(written);
-        Difference {
-            is_figure: true,
-            found: Some(match apart.gap.as_str() {
+/// How far extractions are apart, as a row says it.
+fn difference(usable: &[&Extraction], comparison: &Comparison, words: &Catalogue) -> ExtractionRow {
+    let (found, allowed) = match words::packages::all_beyond(usable, words) {
+        Some(beyond) => (beyond, None),
+        None => {
+            let apart = numbers::apart(comparison);
+            let has_bounds = words::packages::has_bounds(usable);
+            let least = if has_bounds { "≥" } else { "" };
+            let figure = |written: &str| words.locale().figure(written);
+            let gap = match apart.gap.as_str() {
                 "0.0" if has_bounds => "≥0".to_owned(),
                 gap => format!("{least}{}", figure(gap)),
-            }),
-            allowed: Some(figure(&apart.allowed)),
+            };
+            (gap, Some(figure(&apart.allowed)))
         }
+    };
+    ExtractionRow {
+        found: Some(found),
+        found_is_figure: allowed.is_some(),
+        allowed,
+        compared: true,
+        ..ExtractionRow::default()
     }
+}
 
-    /// Those of a chapter that are compared there; all that count where the result stands.
-    fn in_chapter(
-        chapter: &Chapter<'_>,
-        package: &PackageResult,
-        words: &Catalogue,
-    ) -> Option<Difference> {
-        if chapter.has_result {
-            let usable: Vec<&Extraction> = package.pair.usable().collect();
-            let comparison = package.pair.comparison.as_ref();
-            return Some(match comparison {
-                Some(comparison) => Difference::of(&usable, comparison, words),
-                None => Difference::default(),
-            });
-        }
-        let first = package.pair.first?.comparison?;
-        let usable: Vec<&Extraction> = chapter.usable().collect();
-        (chapter.event == Event::First).then(|| Difference::of(&usable, &first, words))
+/// How far the extractions of a chapter are apart that are compared there: all that count where the result stands.
+fn difference_in(
+    chapter: &Chapter<'_>,
+    package: &PackageResult,
+    words: &Catalogue,
+) -> Option<ExtractionRow> {
+    if chapter.has_result {
+        let usable: Vec<&Extraction> = package.pair.usable().collect();
+        let comparison = package.pair.comparison.as_ref();
+        let found = comparison.map(|comparison| difference(&usable, comparison, words));
+        let alone = ExtractionRow {
+            compared: true,
+            ..ExtractionRow::default()
+        };
+        return Some(found.unwrap_or(alone));
     }
+    let first = package.pair.first?.comparison?;
+    let usable: Vec<&Extraction> = chapter.usable().collect();
+    (chapter.event == Event::First).then(|| difference(&usable, &first, words))
 }
 
 /// The rows of a package: a row or more a chapter, why it came about before it, and what was set aside of it below.
@@ -203,24 +192,17 @@ fn extraction_rows(
         lines.insert((usize::MAX, 0), vec![None; columns]);
     }
     let last = lines.len() - 1;
-    let mut difference = Difference::in_chapter(chapter, package, words);
+    let mut difference = difference_in(chapter, package, words);
     let lines = lines.into_values().enumerate();
     lines
-        .map(|(number, line)| {
-            let difference = difference.take_if(|_| number == last);
-            ExtractionRow {
-                told: None,
-                label: (number > 0 || !is_first)
-                    .then(|| line_label(chapter, package, &line, number, words)),
-                cells: line
-                    .into_iter()
-                    .map(|place| place.map(|paired| cell(paired, rule, words)))
-                    .collect(),
-                compared: difference.is_some(),
-                found_is_figure: difference.as_ref().is_some_and(|one| one.is_figure),
-                found: difference.as_ref().and_then(|one| one.found.clone()),
-                allowed: difference.and_then(|one| one.allowed),
-            }
+        .map(|(number, line)| ExtractionRow {
+            label: (number > 0 || !is_first)
+                .then(|| line_label(chapter, package, &line, number, words)),
+            cells: line
+                .into_iter()
+                .map(|place| place.map(|paired| cell(paired, rule, words)))
+                .collect(),
+            ..difference.take_if(|_| number == last).unwrap_or_default()
         })
         .collect()
 }

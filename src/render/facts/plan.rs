@@ -243,10 +243,8 @@ fn product(
     // A figure and its unit stay on one line.
     let content = product.net_content.as_ref();
     let content = content.map(|text| text.replace(' ', "\u{a0}"));
-    let detail: Vec<String> = [product.brand.clone(), content]
-        .into_iter()
-        .flatten()
-        .collect();
+    let detail = [product.brand.clone(), content].into_iter().flatten();
+    let detail: Vec<String> = detail.collect();
     ProductRow {
         id: breakable(&product.product_id, 12),
         name: breakable(&product.name, 30),
@@ -300,13 +298,9 @@ fn comparison(plan: &RoundPlan, currency: Option<&str>, words: &Catalogue) -> Ve
 }
 
 fn grid_heads(plan: &RoundPlan) -> Vec<String> {
-    let first = plan.shows.grid.first().map(|cell| cell.extractions);
-    let of_first = plan
-        .shows
-        .grid
-        .iter()
-        .filter(|cell| Some(cell.extractions) == first);
-    of_first.map(|cell| cell.packages.to_string()).collect()
+    let mut by_extractions = plan.shows.grid.chunk_by(of_one_row);
+    let first = by_extractions.next().unwrap_or_default();
+    first.iter().map(|cell| cell.packages.to_string()).collect()
 }
 
 fn grid(plan: &RoundPlan, config: &Config) -> Vec<GridBlock> {
@@ -330,26 +324,26 @@ fn grid(plan: &RoundPlan, config: &Config) -> Vec<GridBlock> {
     ]
 }
 
+/// Whether two neighbours of the grid stand in one row: it is ordered by extractions.
+fn of_one_row(a: &GridCell, b: &GridCell) -> bool {
+    a.extractions == b.extractions
+}
+
 /// A row a number of extractions, a cell a number of packages.
 fn grid_rows(
     plan: &RoundPlan,
     of: &dyn Fn(&GridCell) -> f64,
     words: &Catalogue,
 ) -> Vec<LabelledRow> {
-    let grid = &plan.shows.grid;
-    let mut extractions: Vec<usize> = grid.iter().map(|cell| cell.extractions).collect();
-    extractions.dedup();
-    extractions
-        .iter()
-        .map(|count| LabelledRow {
-            label: words.say(&say::plan_extractions(*count as u64)),
-            cells: grid
-                .iter()
-                .filter(|cell| cell.extractions == *count)
-                .map(|cell| said::share(of(cell), words))
-                .collect(),
-        })
-        .collect()
+    let rows = plan.shows.grid.chunk_by(of_one_row);
+    rows.map(|row| LabelledRow {
+        label: words.say(&say::plan_extractions(row[0].extractions as u64)),
+        cells: row
+            .iter()
+            .map(|cell| said::share(of(cell), words))
+            .collect(),
+    })
+    .collect()
 }
 
 fn charts(plan: &RoundPlan, config: &Config) -> Result<Vec<Chart>> {

@@ -15,7 +15,7 @@ use crate::words::{say, yes_or_no};
 use anyhow::Result;
 use chrono::{Days, NaiveDate};
 use serde::Serialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Everything that the query's template may see.
 #[derive(Clone, Debug, Serialize)]
@@ -72,30 +72,23 @@ pub fn open(
 ) -> BTreeMap<String, Vec<QueryRow>> {
     let mut open: BTreeMap<String, Vec<QueryRow>> = BTreeMap::new();
     // What is with the lab whole is asked after as a whole, once it is late; by status, not by a letter a package.
-    let packages = products
+    let reported = products
         .iter()
-        .filter(|product| product.publication.is_reported())
-        .flat_map(|product| {
-            let packages = product.verdict.packages.iter();
-            packages.map(move |package| (package, product.verdict.rule))
-        });
+        .filter(|product| product.publication.is_reported());
+    let packages = reported.flat_map(|product| {
+        let packages = product.verdict.packages.iter();
+        packages.map(move |package| (package, product.verdict.rule))
+    });
     let patience = Days::new(config.publishing.report_days.into());
     for (package, rule) in packages {
-        let due = package
-            .pair
-            .package
-            .sent_on
-            .and_then(|sent| sent.checked_add_days(patience));
+        let sent_on = package.pair.package.sent_on;
+        let due = sent_on.and_then(|sent| sent.checked_add_days(patience));
         let is_late = due.zip(as_of).is_some_and(|(due, day)| day > due);
         if let Some(asked) = question(package, rule, config, is_late) {
-            let lab = package
-                .pair
-                .extractions
-                .first()
-                .map_or(config.lab.name.as_str(), |first| &first.extraction.lab);
-            open.entry(lab.to_owned())
-                .or_default()
-                .push(row(package, asked, config));
+            let first = package.pair.extractions.first();
+            let lab = first.map_or(config.lab.name.as_str(), |first| &first.extraction.lab);
+            let of_lab = open.entry(lab.to_owned()).or_default();
+            of_lab.push(row(package, asked, config));
         }
     }
     for rows in open.values_mut() {
@@ -105,14 +98,9 @@ pub fn open(
 }
 
 fn row(package: &PackageResult, asked: Question, config: &Config) -> QueryRow {
-    let mut reports: Vec<&str> = package
-        .pair
-        .extractions
-        .iter()
-        .filter_map(|paired| paired.extraction.report.as_deref())
-        .collect();
-    reports.sort_unstable();
-    reports.dedup();
+    let rows = package.pair.extractions.iter();
+    let reports = rows.filter_map(|paired| paired.extraction.report.as_deref());
+    let reports: Vec<&str> = reports.collect::<BTreeSet<_>>().into_iter().collect();
     QueryRow {
         code: breakable(&package.pair.package.package_code, 12),
         report: breakable(&reports.join(", "), 12),
@@ -183,13 +171,8 @@ pub fn email<'a>(lab: &str, known: &'a Lab) -> Option<&'a str> {
 
 /// Whether a lab is that of the settings.
 fn is_known(lab: &str, known: &Lab) -> bool {
-    let folded = |name: &str| {
-        name.split_whitespace()
-            .collect::<Vec<_>>()
-            .join(" ")
-            .to_lowercase()
-    };
-    folded(lab) == folded(&known.name)
+    let (lab, known) = (lab.to_lowercase(), known.name.to_lowercase());
+    lab.split_whitespace().eq(known.split_whitespace())
 }
 
 /// Postal and mail address of a lab. The settings know those of one lab; a letter to another goes without.
@@ -207,22 +190,15 @@ fn address(lab: &str, known: &Lab) -> Vec<String> {
 /// # Errors
 /// None that data can cause: facts are text.
 pub fn job(facts: &QueryFacts, latest: Option<NaiveDate>) -> Result<Job> {
-    let name: String = facts
+    let words: Vec<String> = facts
         .lab
-        .chars()
-        .map(|c| {
-            if c.is_ascii_alphanumeric() {
-                c.to_ascii_lowercase()
-            } else {
-                '-'
-            }
-        })
+        .split(|c: char| !c.is_ascii_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .map(str::to_ascii_lowercase)
         .collect();
-    let words: Vec<&str> = name.split('-').filter(|word| !word.is_empty()).collect();
-    let name = if words.is_empty() {
-        "laboratory".to_owned()
-    } else {
-        words.join("-")
+    let name = match words.as_slice() {
+        [] => "laboratory".to_owned(),
+        words => words.join("-"),
     };
     Ok(Job {
         path: format!("queries/{name}.pdf"),

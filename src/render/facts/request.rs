@@ -130,19 +130,19 @@ impl RequestFacts {
             .collect();
         self.samples.extend(rows);
         self.samples
-            .sort_by_cached_key(|sample| sha256_of(plain_code(&sample.code).as_bytes()));
+            .sort_by_cached_key(|sample| sha256_of(plain_text(&sample.code).as_bytes()));
         self
     }
 
     /// The codes in the order of the form.
     pub fn codes(&self) -> Vec<String> {
         let samples = self.samples.iter();
-        samples.map(|sample| plain_code(&sample.code)).collect()
+        samples.map(|sample| plain_text(&sample.code)).collect()
     }
 }
 
-/// A code without the places where a line may break in it.
-fn plain_code(text: &str) -> String {
+/// A text without the places where a line may break in it.
+fn plain_text(text: &str) -> String {
     text.replace('\u{200b}', "")
 }
 
@@ -155,16 +155,11 @@ pub fn facts(
     made_on: Option<NaiveDate>,
 ) -> RequestFacts {
     let (words, nobody) = (&config.words, Product::default());
-    let product = |package: &Package| {
-        registers
-            .products
-            .get(&package.product_id)
-            .unwrap_or(&nobody)
+    let of = |package: &&Package| {
+        let product = registers.products.get(&package.product_id);
+        sample(package, product.unwrap_or(&nobody), words)
     };
-    let samples: Vec<SampleRow> = packages
-        .iter()
-        .map(|package| sample(package, product(package), words))
-        .collect();
+    let samples: Vec<SampleRow> = packages.iter().map(of).collect();
     let fermented = samples.iter().any(|sample| sample.fermented);
     RequestFacts {
         document: DocumentFacts::new(
@@ -194,17 +189,11 @@ pub fn facts(
 
 fn sample(package: &Package, product: &Product, words: &Catalogue) -> SampleRow {
     let unknown = words.say(&say::request_kind_unknown());
+    let kind = product.matrix.as_deref().or(product.category.as_deref());
     let food = Matrix::of(product);
     SampleRow {
         code: breakable(&package.package_code, 14),
-        kind: breakable(
-            product
-                .matrix
-                .as_deref()
-                .or(product.category.as_deref())
-                .unwrap_or(&unknown),
-            30,
-        ),
+        kind: breakable(kind.unwrap_or(&unknown), 30),
         net_content: breakable(product.net_content.as_deref().unwrap_or("–"), 12),
         tannin: !food.tannin.is_empty(),
         legume: !food.legume.is_empty(),
@@ -260,29 +249,17 @@ fn pair_rule(config: &Config) -> Said {
 
 /// The form as rows of a CSV file, headings first.
 pub fn csv_rows(facts: &RequestFacts) -> Vec<Vec<String>> {
-    const HEADINGS: [&str; 7] = [
-        "package_code",
-        "kind_of_food",
-        "net_content",
-        "tannin",
-        "legume",
-        "oats",
-        "fermented_or_hydrolysed",
-    ];
-    let word = |flag: bool| if flag { "yes" } else { "no" }.to_owned();
-    let plain = |text: &str| text.replace('\u{200b}', "");
+    const HEADINGS: &str =
+        "package_code,kind_of_food,net_content,tannin,legume,oats,fermented_or_hydrolysed";
     let row = |sample: &SampleRow| {
-        vec![
-            plain(&sample.code),
-            plain(&sample.kind),
-            plain(&sample.net_content),
-            word(sample.tannin),
-            word(sample.legume),
-            word(sample.oats),
-            word(sample.fermented),
-        ]
+        let texts = [&sample.code, &sample.kind, &sample.net_content];
+        let flags = [sample.tannin, sample.legume, sample.oats, sample.fermented];
+        let flags = flags.map(|flag| yes_or_no(flag).to_owned());
+        let texts = texts.map(|text| plain_text(text));
+        texts.into_iter().chain(flags).collect()
     };
-    std::iter::once(HEADINGS.map(str::to_owned).to_vec())
+    let headings = HEADINGS.split(',').map(str::to_owned).collect();
+    std::iter::once(headings)
         .chain(facts.samples.iter().map(row))
         .collect()
 }
@@ -292,11 +269,9 @@ pub fn csv_rows(facts: &RequestFacts) -> Vec<Vec<String>> {
 /// # Errors
 /// None that data can cause: facts are text.
 pub fn job(facts: &RequestFacts) -> Result<Job> {
-    let round = facts
-        .round
-        .as_deref()
-        .map(|round| format!("-{}", round.replace('\u{200b}', "")))
-        .unwrap_or_default();
+    let round = facts.round.as_deref();
+    let round = round.map(|round| format!("-{}", plain_text(round)));
+    let round = round.unwrap_or_default();
     Ok(Job {
         path: format!("requests/samples{round}.pdf"),
         template: "request.typ",

@@ -5,10 +5,11 @@ mod letters;
 /// Label, method, figures' sources and the newsletter, in each language.
 mod texts;
 
+use chrono::NaiveDate;
 use galleyproof::model::language::Language;
 use galleyproof::model::place::Place;
 use galleyproof::words::{
-    Catalogue, Item, Kind, Message, Said, Value, WordFault, messages, messages_in,
+    Catalogue, Item, Kind, Message, Said, Value, WordFault, english, messages, messages_in,
 };
 use std::collections::BTreeSet;
 use std::fmt::Write;
@@ -28,6 +29,18 @@ fn every_language_has_every_message() {
 fn no_message_stands_in_the_table_twice() {
     let ids: BTreeSet<&str> = messages().map(|message| message.id).collect();
     assert_eq!(ids.len(), messages().count());
+}
+
+#[test]
+fn dates_read_as_one_would_say_them_and_no_line_breaks_in_one() {
+    let day = |y, m, d| NaiveDate::from_ymd_opt(y, m, d).expect("a date");
+    assert_eq!(english().day(day(2031, 5, 6)), "6\u{a0}May\u{a0}2031");
+    let days = |first, last| english().days(first, last).replace('\u{a0}', " ");
+    let (early, late) = (day(2031, 3, 28), day(2031, 12, 30));
+    assert_eq!(days(day(2031, 3, 4), early), "4 to 28 March 2031");
+    assert_eq!(days(early, day(2031, 4, 2)), "28 March to 2 April 2031");
+    let over_the_year = "30 December 2031 to 2 January 2032";
+    assert_eq!(days(late, day(2032, 1, 2)), over_the_year);
 }
 
 #[test]

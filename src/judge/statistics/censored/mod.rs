@@ -6,13 +6,12 @@ mod order_statistics;
 pub use likelihood::lognormal;
 pub use order_statistics::ordered_mean;
 
-use crate::judge::paper;
+use crate::judge::{grouped, paper};
 use crate::model::package::ResultKind;
 use crate::model::pair::PairState;
 use crate::model::ppm::Ppm;
 use crate::model::statistics::CensoredSummary;
 use crate::model::verdict::ProductVerdict;
-use std::collections::BTreeMap;
 
 /// A result: measured, or known only to be below a limit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,12 +41,10 @@ const MOST_CENSORED: f64 = 0.8;
 ///
 /// Packages of every round are in: a mean says what was found in packages, not how products are.
 pub fn summarise(verdicts: &[ProductVerdict]) -> Vec<CensoredSummary> {
-    let mut by_group: BTreeMap<(bool, &str), Vec<&ProductVerdict>> = BTreeMap::new();
-    for verdict in verdicts {
+    let by_group = grouped(verdicts, |verdict| {
         let category = verdict.product.category.as_deref();
-        let group = (category.is_none(), category.unwrap_or(NO_CATEGORY));
-        by_group.entry(group).or_default().push(verdict);
-    }
+        (category.is_none(), category.unwrap_or(NO_CATEGORY))
+    });
     let all = summary("all".to_owned(), verdicts.iter());
     let groups: Vec<CensoredSummary> = by_group
         .into_iter()

@@ -137,11 +137,7 @@ fn findings(products: &[JudgedProduct], words: &Catalogue) -> Vec<LabelRow> {
     let example = warned
         .first()
         .and_then(|product| product.verdict.label.precautionary.first());
-    rows.push(row(
-        words.say(&say::summary_finding("precaution")),
-        &warned,
-        example,
-    ));
+    rows.push(row(said("precaution", words), &warned, example));
     rows
 }
 

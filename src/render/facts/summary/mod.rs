@@ -159,6 +159,10 @@ impl Charts {
         self.0.push(chart);
         figure
     }
+
+    pub(crate) fn all(&mut self, drawn: Vec<Chart>) -> Vec<Figure> {
+        drawn.into_iter().map(|chart| self.add(chart)).collect()
+    }
 }
 
 fn about(config: &Config, title: &str, subtitle: &str) -> DocumentFacts {

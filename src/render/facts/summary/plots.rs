@@ -119,21 +119,16 @@ pub fn strip_page(
         groups.name_of(product)
     });
     let over = |row: &&StripRow| {
-        row.packages
-            .iter()
-            .any(|package| package.standing == Standing::Over)
+        let mut packages = row.packages.iter();
+        packages.any(|package| package.standing == Standing::Over)
     };
     let groups_over = rows.iter().filter(over).count();
     let drawn = strip(&rows, terms)?;
-    let figures = drawn.charts.into_iter();
-    let figures = figures.map(|chart| charts.add(chart)).collect();
+    let figures = charts.all(drawn.charts);
     let mixed = |product: &&JudgedProduct| {
         let has = |standings: &[Standing]| {
-            product
-                .verdict
-                .packages
-                .iter()
-                .any(|package| standings.contains(&package.standing))
+            let mut packages = product.verdict.packages.iter();
+            packages.any(|package| standings.contains(&package.standing))
         };
         has(&[Standing::Over]) && has(&[Standing::Within, Standing::BelowQuantification])
     };
@@ -144,7 +139,7 @@ pub fn strip_page(
         _ => Vec::new(),
     };
     Ok(Strip {
-        products: shown.into_iter().map(|chart| charts.add(chart)).collect(),
+        products: charts.all(shown),
         products_lede: terms.words.say(&say::summary_products_lede()),
         lede: texts::strip_lede(tally, rows.len(), groups_over, terms),
         charts: figures,
@@ -260,7 +255,7 @@ fn grouping_figures(
     let drawn = shares(grouping.by, &groups, all, terms)?;
     Ok(GroupingFigures {
         head: words.say(&say::summary_shares_title(by_word(grouping.by))),
-        charts: drawn.into_iter().map(|chart| charts.add(chart)).collect(),
+        charts: charts.all(drawn),
     })
 }
 
