@@ -114,6 +114,16 @@ impl Catalogue {
         worded.into_owned()
     }
 
+    /// Several messages in words, each by itself.
+    pub fn each(&self, said: impl IntoIterator<Item = Said>) -> Vec<String> {
+        said.into_iter().map(|said| self.say(&said)).collect()
+    }
+
+    /// Several messages in words, one sentence after the other.
+    pub fn text(&self, said: impl IntoIterator<Item = Said>) -> String {
+        self.each(said).join(" ")
+    }
+
     /// A value as its message prints it.
     fn value<'a>(&self, value: &'a Value) -> FluentValue<'a> {
         match value {

@@ -4,17 +4,20 @@ use crate::config::Testing;
 use crate::model::ppm::Ppm;
 use crate::model::statistics::{RangeChart, RangePoint};
 use crate::render::charts::Chart;
-use crate::render::charts::scale::{LogScale, NOTE, Span, VALUE, round_step};
+use crate::render::charts::scale::{LogScale, NOTE, VALUE, round_step, span};
 use crate::render::charts::style::{
-    ACCENT, Align, At, Canvas, INK, Pen, RULE, Type, WIDTH, ZONE, at, draw, text_width,
+    ACCENT, Align, At, Canvas, INK, Pen, RULE, WIDTH, ZONE, at, draw, text_width,
 };
+use crate::render::numbers::plain;
 use crate::render::terms::Terms;
 use crate::words::{Catalogue, say};
 use anyhow::Result;
 use std::collections::BTreeSet;
 
-const LEFT: f64 = 34.0;
-const RIGHT: f64 = 430.0;
+/// Where the plots of pairs begin.
+pub(super) const LEFT: f64 = 34.0;
+/// Where they end.
+pub(super) const RIGHT: f64 = 430.0;
 const TOP: f64 = 22.0;
 const PLOT: f64 = 126.0;
 const FOOT: f64 = 32.0;
@@ -30,18 +33,13 @@ pub fn agreement(chart: &RangeChart, testing: &Testing, terms: &Terms) -> Result
     let axes = Axes::holding(chart, testing, terms);
     let height = TOP + PLOT + FOOT;
     let svg = draw(WIDTH, height, |canvas| {
-        axes.envelope(canvas, testing, terms)?;
-        axes.draw(canvas, terms)?;
-        marks(canvas, chart, &axes)
+        axes.envelope(canvas, testing, terms);
+        axes.draw(canvas, terms);
+        marks(canvas, chart, &axes);
     })?;
     let alt = alt(chart, &terms.words);
     Ok(Some(Chart::new("agreement", svg, alt, height)))
 }
-
-const PLACE: Span = Span {
-    from: LEFT,
-    to: RIGHT,
-};
 
 struct Axes {
     scale: LogScale,
@@ -54,12 +52,9 @@ impl Axes {
     fn holding(chart: &RangeChart, testing: &Testing, terms: &Terms) -> Axes {
         let q = terms.lloqs.last().map_or(testing.lloq, |lloq| *lloq).0;
         let means = chart.points.iter().map(|point| point.mean.0);
-        let scale = LogScale::holding(means, terms.rule.ppm, terms.measurable(), PLACE);
-        let widest = chart
-            .points
-            .iter()
-            .map(|point| point.signed_percent.abs())
-            .fold(40.0, f64::max);
+        let place = span(LEFT, RIGHT);
+        let scale = LogScale::holding(means, terms.rule.ppm, terms.measurable(), place);
+        let widest = widest(chart, 40.0);
         Axes {
             scale,
             half: 2.0 * round_step(widest * 1.12 / 2.0),
@@ -77,136 +72,122 @@ impl Axes {
         (2.8 * s / mean * 100.0).min(self.half)
     }
 
-    fn envelope(&self, canvas: &mut Canvas<'_>, testing: &Testing, terms: &Terms) -> Result<()> {
+    fn envelope(&self, canvas: &mut Canvas<'_>, testing: &Testing, terms: &Terms) {
         const STEPS: i32 = 60;
         let allowed = terms.words.say(&say::chart_agreement_allowed());
-        let (low, high) = (self.scale.low(), self.scale.high());
+        let (low, high) = (self.scale.low, self.scale.high);
         let edge = |sign: f64| -> Vec<At> {
-            (0..=STEPS)
-                .map(|step| low * (high / low).powf(f64::from(step) / f64::from(STEPS)))
-                .map(|mean| {
-                    at(
-                        self.scale.x(mean),
-                        self.y(sign * self.allowed(mean, testing)),
-                    )
-                })
-                .collect()
+            let shares = (0..=STEPS).map(|step| f64::from(step) / f64::from(STEPS));
+            let means = shares.map(|share| low * (high / low).powf(share));
+            let y = |mean| self.y(sign * self.allowed(mean, testing));
+            means.map(|mean| at(self.scale.x(mean), y(mean))).collect()
         };
         let (upper, lower) = (edge(1.0), edge(-1.0));
         for (above, under) in upper.windows(2).zip(lower.windows(2)) {
-            canvas.fill(
-                above[0],
-                at(above[1].x, (under[0].y + under[1].y) / 2.0),
-                ZONE,
-            )?;
+            let foot = (under[0].y + under[1].y) / 2.0;
+            canvas.fill(above[0], at(above[1].x, foot), ZONE);
         }
         for edge in [&upper, &lower] {
-            canvas.line(edge, Pen::solid(1.2, ACCENT))?;
-            let end = edge.last().map_or(0.0, |end| end.y);
-            canvas.text(
-                &allowed,
-                at(RIGHT + 6.0, end + 3.0),
-                Align::Start,
-                Type {
-                    ink: ACCENT,
-                    ..VALUE
-                },
-            )?;
+            canvas.line(edge, Pen::solid(1.2, ACCENT));
+            let end = at(RIGHT + 6.0, edge[STEPS as usize].y + 3.0);
+            canvas.text(&allowed, end, Align::Start, VALUE.inked(ACCENT));
         }
-        Ok(())
     }
 
-    fn draw(&self, canvas: &mut Canvas<'_>, terms: &Terms) -> Result<()> {
-        let bottom = TOP + PLOT;
-        let up = terms.words.say(&say::chart_agreement_up());
-        canvas.text(&up, at(0.0, 8.0), Align::Start, NOTE)?;
-        canvas.line(
-            &[at(LEFT, self.y(0.0)), at(RIGHT, self.y(0.0))],
-            Pen::solid(0.8, RULE),
-        )?;
-        canvas.line(
-            &[at(LEFT, TOP), at(LEFT, bottom), at(RIGHT, bottom)],
-            Pen::solid(0.9, INK),
-        )?;
-        for step in -2..=2 {
-            let percent = f64::from(step) * self.half / 2.0;
-            let sign = if percent > 0.0 {
-                "+"
-            } else if percent < 0.0 {
-                "\u{2212}"
-            } else {
-                ""
-            };
-            let y = self.y(percent);
-            canvas.line(&[at(LEFT - 3.0, y), at(LEFT, y)], Pen::solid(0.9, INK))?;
-            canvas.text(
-                &format!("{sign}{:.0}", percent.abs()),
-                at(LEFT - 6.0, y + 2.8),
-                Align::End,
-                NOTE,
-            )?;
-        }
+    fn draw(&self, canvas: &mut Canvas<'_>, terms: &Terms) {
+        let (words, bottom) = (&terms.words, TOP + PLOT);
+        let up = words.say(&say::chart_agreement_up());
+        canvas.text(&up, at(0.0, 8.0), Align::Start, NOTE);
+        let none = self.y(0.0);
+        canvas.line(&[at(LEFT, none), at(RIGHT, none)], Pen::solid(0.8, RULE));
+        let figure = |percent: f64| match percent {
+            0.0 => "0".to_owned(),
+            under if under < 0.0 => format!("\u{2212}{:.0}", -under),
+            over => format!("+{over:.0}"),
+        };
+        let steps = (-2..=2).map(|step| f64::from(step) * self.half / 2.0);
+        let steps = steps.map(|percent| (self.y(percent), figure(percent)));
+        corner(canvas, (TOP, bottom), steps);
         for (tick, numbered) in self.scale.ticks() {
             let x = self.scale.x(tick);
-            canvas.line(&[at(x, bottom), at(x, bottom + 3.0)], Pen::solid(0.7, INK))?;
+            canvas.line(&[at(x, bottom), at(x, bottom + 3.0)], Pen::solid(0.7, INK));
             if numbered {
-                let word = crate::render::numbers::plain(Ppm(tick));
-                let word = terms.words.locale().figure(&word);
-                canvas.text(&word, at(x, bottom + 12.5), Align::Middle, NOTE)?;
+                let figure = words.locale().figure(&plain(Ppm(tick)));
+                canvas.text(&figure, at(x, bottom + 12.5), Align::Middle, NOTE);
             }
         }
-        let axis = terms.words.say(&say::chart_agreement_along(terms.unit));
-        canvas.text(&axis, at(RIGHT, bottom + 25.0), Align::End, NOTE)
+        let along = words.say(&say::chart_agreement_along(terms.unit));
+        canvas.text(&along, at(RIGHT, bottom + 25.0), Align::End, NOTE);
     }
 }
 
-fn marks(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) -> Result<()> {
+/// The two axes of a plot of pairs; the upright one with ticks and their figures.
+pub(super) fn corner(
+    canvas: &mut Canvas<'_>,
+    (top, bottom): (f64, f64),
+    steps: impl Iterator<Item = (f64, String)>,
+) {
+    let (pen, foot) = (Pen::solid(0.9, INK), at(LEFT, bottom));
+    canvas.line(&[at(LEFT, top), foot, at(RIGHT, bottom)], pen);
+    for (y, figure) in steps {
+        canvas.line(&[at(LEFT - 3.0, y), at(LEFT, y)], pen);
+        canvas.text(&figure, at(LEFT - 6.0, y + 2.8), Align::End, NOTE);
+    }
+}
+
+/// How far the extractions of the widest pair lie apart, in per cent of their mean, and `least` at the least.
+pub(super) fn widest(chart: &RangeChart, least: f64) -> f64 {
+    let apart = chart.points.iter().map(|point| point.signed_percent.abs());
+    apart.fold(least, f64::max)
+}
+
+/// A pair whose extractions disagree.
+pub(super) fn disagreeing(canvas: &mut Canvas<'_>, spot: At) {
+    canvas.circle(spot, 3.6, None, Pen::dashed(1.1, INK, 2.0, 1.4));
+}
+
+fn marks(canvas: &mut Canvas<'_>, chart: &RangeChart, axes: &Axes) {
     let place = |point: &RangePoint| at(axes.scale.x(point.mean.0), axes.y(point.signed_percent));
-    let (agreeing, disagreeing): (Vec<_>, Vec<_>) =
-        chart.points.iter().partition(|point| point.agrees);
+    let (agree, differ): (Vec<_>, Vec<_>) = chart.points.iter().partition(|point| point.agrees);
     // Marks that would hide one another are drawn once: the drawing stays small, however many pairs there are.
     let mut drawn = BTreeSet::new();
-    for point in agreeing.into_iter().chain(disagreeing.iter().copied()) {
+    for point in agree.iter().chain(&differ).copied() {
         let spot = place(point);
         if !drawn.insert((point.agrees, (spot.x * 0.8) as i32, (spot.y * 0.8) as i32)) {
             continue;
         }
         if point.agrees {
-            canvas.circle(spot, 2.5, None, Pen::solid(1.0, INK))?;
+            canvas.circle(spot, 2.5, None, Pen::solid(1.0, INK));
         } else {
-            canvas.circle(spot, 3.6, None, Pen::dashed(1.1, INK, 2.0, 1.4))?;
+            disagreeing(canvas, spot);
         }
     }
-    let named: Vec<_> = disagreeing
-        .iter()
-        .map(|point| (place(point), point.package_code.as_str()))
-        .collect();
-    name_apart(canvas, &named, (TOP + 4.0, RIGHT + 4.0), &[])
+    let named = differ.into_iter();
+    let named: Vec<_> = named.map(|point| (place(point), point)).collect();
+    name_apart(canvas, &named, TOP + 4.0, &[]);
 }
 
 /// Writes the first codes beside their marks, where each finds a place that no other code or mark holds; the others stay
 /// without, since the text names all. No code is written across one of the level `lines`.
-pub(crate) fn name_apart(
+pub(super) fn name_apart(
     canvas: &mut Canvas<'_>,
-    marks: &[(At, &str)],
-    (top, right): (f64, f64),
+    marks: &[(At, &RangePoint)],
+    top: f64,
     lines: &[f64],
-) -> Result<()> {
+) {
     // Each mark takes its own place, so that no code is written over another's mark.
-    let mut taken: Vec<(f64, f64, f64)> = marks
-        .iter()
-        .map(|(mark, _)| (mark.x - 4.0, mark.x + 4.0, mark.y + 3.0))
-        .collect();
-    for (mark, code) in marks.iter().take(NAMED_AT_MOST) {
+    let of_mark = |(mark, _): &(At, _)| (mark.x - 4.0, mark.x + 4.0, mark.y + 3.0);
+    let mut taken: Vec<(f64, f64, f64)> = marks.iter().map(of_mark).collect();
+    for (mark, point) in marks.iter().take(NAMED_AT_MOST) {
+        let code = &point.package_code;
         let width = text_width(code, VALUE);
         let sides = [mark.x + 7.0, mark.x - 7.0 - width];
-        let heights = [3.0, -7.0, 13.0];
-        let places = heights
-            .iter()
-            .flat_map(|up| sides.map(|left| (left, mark.y + up)));
+        let places = [3.0, -7.0, 13.0]
+            .into_iter()
+            .flat_map(|down| sides.map(|left| (left, mark.y + down)));
         let free = |(left, y): &(f64, f64)| {
             *left > LEFT + 3.0
-                && left + width < right
+                && left + width < RIGHT + 4.0
                 && *y > top
                 && lines.iter().all(|line| *y < line - 2.0 || *y > line + 8.0)
                 && taken.iter().all(|(from, to, at)| {
@@ -214,34 +195,33 @@ pub(crate) fn name_apart(
                 })
         };
         if let Some((left, y)) = places.into_iter().find(free) {
-            canvas.text(code, at(left, y), Align::Start, VALUE)?;
+            canvas.text(code, at(left, y), Align::Start, VALUE);
             taken.push((left, left + width, y));
         }
     }
-    Ok(())
 }
 
 fn alt(chart: &RangeChart, words: &Catalogue) -> String {
-    let outside: Vec<&str> = chart
-        .points
-        .iter()
-        .filter(|point| !point.agrees)
-        .map(|point| point.package_code.as_str())
-        .collect();
-    let (packages, count) = (chart.points.len() as u64, outside.len() as u64);
+    let (outside, codes) = listed(chart, |point| !point.agrees, words);
     words.say(&say::chart_agreement(
-        packages,
-        count,
-        list(&outside, words),
+        chart.points.len() as u64,
+        outside,
+        codes,
     ))
 }
 
-/// At most twelve of them, and how many more there are.
-pub(crate) fn list(codes: &[&str], words: &Catalogue) -> String {
-    let shown: Vec<&str> = codes.iter().take(NAMED_AT_MOST).copied().collect();
-    let shown = shown.join(", ");
-    match codes.len().saturating_sub(NAMED_AT_MOST) {
+/// How many pairs of a kind there are, and the codes of at most twelve of them, with how many more there are.
+pub(super) fn listed(
+    chart: &RangeChart,
+    wanted: impl Fn(&RangePoint) -> bool,
+    words: &Catalogue,
+) -> (u64, String) {
+    let points = chart.points.iter().filter(|point| wanted(point));
+    let codes: Vec<&str> = points.map(|point| point.package_code.as_str()).collect();
+    let shown = codes[..codes.len().min(NAMED_AT_MOST)].join(", ");
+    let listed = match codes.len().saturating_sub(NAMED_AT_MOST) {
         0 => shown,
         more => words.say(&say::chart_codes_more(shown, more as u64)),
-    }
+    };
+    (codes.len() as u64, listed)
 }

@@ -8,6 +8,7 @@ use crate::render::tally::{BandCounts, BandRow};
 use crate::render::terms::Terms;
 use crate::words::say;
 use anyhow::Result;
+use std::iter::once;
 
 const LEFT: f64 = 72.0;
 const PITCH: f64 = 33.0;
@@ -20,21 +21,16 @@ pub fn bands(rows: &[BandRow], terms: &Terms) -> Result<Chart> {
     let svg = draw(WIDTH, height, |canvas| {
         for (number, row) in rows.iter().enumerate() {
             let top = TOP + PITCH * number as f64;
-            canvas.text(&row.name, at(0.0, top + 11.0), Align::Start, ROW)?;
-            canvas.text(
-                &terms.words.say(&say::chart_bands_all(row.counts.all())),
-                at(0.0, top + 20.5),
-                Align::Start,
-                NOTE,
-            )?;
-            bar(canvas, &row.counts, top)?;
+            canvas.text(&row.name, at(0.0, top + 11.0), Align::Start, ROW);
+            let all = terms.words.say(&say::chart_bands_all(row.counts.all()));
+            canvas.text(&all, at(0.0, top + 20.5), Align::Start, NOTE);
+            bar(canvas, &row.counts, top);
         }
-        Ok(())
     })?;
     Ok(Chart::new("bands", svg, alt(rows, terms), height))
 }
 
-fn bar(canvas: &mut Canvas<'_>, row: &BandCounts, top: f64) -> Result<()> {
+fn bar(canvas: &mut Canvas<'_>, row: &BandCounts, top: f64) {
     let units = [
         (Unit::Below, row.below),
         (Unit::Measured, row.measured),
@@ -42,15 +38,14 @@ fn bar(canvas: &mut Canvas<'_>, row: &BandCounts, top: f64) -> Result<()> {
         (Unit::NoVerdict, row.undecided),
     ];
     let bar = (at(LEFT, top), at(WIDTH, top + BAR));
-    let outside = stacked(canvas, &units, row.all(), bar)?;
+    let outside = stacked(canvas, &units, row.all(), bar);
     // A part narrower than its count has it above, from the right, so that none stands on another.
     let mut labelled_until = WIDTH + 8.0;
     for (right, word) in outside.into_iter().rev() {
         let end = right.min(labelled_until - 8.0);
-        canvas.text(&word, at(end, top - 3.0), Align::End, VALUE)?;
+        canvas.text(&word, at(end, top - 3.0), Align::End, VALUE);
         labelled_until = end - text_width(&word, VALUE);
     }
-    Ok(())
 }
 
 fn alt(rows: &[BandRow], terms: &Terms) -> String {
@@ -68,9 +63,5 @@ fn alt(rows: &[BandRow], terms: &Terms) -> String {
             counts.undecided.to_string(),
         )
     });
-    let sentences: Vec<String> = std::iter::once(say::chart_bands())
-        .chain(told)
-        .map(|said| terms.words.say(&said))
-        .collect();
-    sentences.join(" ")
+    terms.words.text(once(say::chart_bands()).chain(told))
 }

@@ -2,8 +2,7 @@
 
 use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::render::charts::scale::{LogScale, VALUE};
-use crate::render::charts::style::{Align, At, Canvas, FILL, INK, INK_3, Pen, Points, at};
-use anyhow::Result;
+use crate::render::charts::style::{Align, At, Canvas, FILL, INK, INK_3, Pen, at};
 
 /// Half the width of a package's mark.
 const RADIUS: f64 = 2.8;
@@ -37,13 +36,7 @@ pub enum Ink {
 }
 
 /// Draws a mark.
-pub fn draw(
-    canvas: &mut Canvas<'_>,
-    shape: Shape,
-    ink: Ink,
-    centre: At,
-    radius: f64,
-) -> Result<()> {
+pub fn draw(canvas: &mut Canvas<'_>, shape: Shape, ink: Ink, centre: At, radius: f64) {
     let pen = match ink {
         Ink::Dashed => Pen::dashed(radius * 0.38, INK, 2.0, 1.4),
         Ink::Solid | Ink::Outline => Pen::solid(radius * 0.38, INK),
@@ -52,14 +45,13 @@ pub fn draw(
     };
     let filled = ink == Ink::Solid;
     match shape {
-        _ if ink == Ink::InConflict => canvas.diamond(centre, radius * 1.15, pen)?,
-        Shape::Circle => canvas.circle(centre, radius, filled.then_some(INK), pen)?,
-        Shape::Left => canvas.arrow(centre, radius, Points::Left, filled, pen)?,
-        Shape::Right => canvas.arrow(centre, radius, Points::Right, filled, pen)?,
+        _ if ink == Ink::InConflict => canvas.diamond(centre, radius * 1.15, pen),
+        Shape::Circle => canvas.circle(centre, radius, filled.then_some(INK), pen),
+        Shape::Left => canvas.arrow(centre, radius, -1.0, filled, pen),
+        Shape::Right => canvas.arrow(centre, radius, 1.0, filled, pen),
     }
-    match ink {
-        Ink::SetAside => canvas.cross(centre, radius * 1.25, pen),
-        _ => Ok(()),
+    if ink == Ink::SetAside {
+        canvas.cross(centre, radius * 1.25, pen);
     }
 }
 
@@ -68,12 +60,8 @@ pub fn draw(
 pub enum Mark {
     /// In the column of those below quantification.
     Below,
-    /// A circle at its figure.
-    Circle(f64, Ink),
-    /// An arrow at the figure that it is below.
-    UpTo(f64, Ink),
-    /// An arrow at the figure that it is above.
-    From(f64, Ink),
+    /// On the scale: at its figure, or at the one that it is below or above.
+    At(f64, Shape, Ink),
     /// In the column of those that decide nothing.
     Undecided,
 }
@@ -88,60 +76,66 @@ impl Mark {
             Standing::Inconclusive => Ink::Dashed,
             Standing::Unresolved => return Mark::Undecided,
         };
-        match package.result {
-            ResultKind::Value { mean } => Mark::Circle(mean.0, ink),
+        let (figure, shape) = match package.result {
+            ResultKind::Value { mean } => (mean, Shape::Circle),
             ResultKind::Range(range) => match range.upper {
-                Some(_) | None if ink == Ink::Solid => Mark::From(range.lower.0, ink),
-                Some(upper) => Mark::UpTo(upper.0, ink),
-                None => Mark::From(range.lower.0, ink),
+                Some(upper) if ink != Ink::Solid => (upper, Shape::Left),
+                _ => (range.lower, Shape::Right),
             },
-            ResultKind::Below { upper } => Mark::UpTo(upper.0, ink),
-            ResultKind::None => Mark::Undecided,
-        }
-    }
-
-    fn ink(self) -> Ink {
-        match self {
-            Mark::Circle(_, ink) | Mark::UpTo(_, ink) | Mark::From(_, ink) => ink,
-            Mark::Below => Ink::Outline,
-            Mark::Undecided => Ink::Dashed,
-        }
+            ResultKind::Below { upper } => (upper, Shape::Left),
+            ResultKind::None => return Mark::Undecided,
+        };
+        Mark::At(figure.0, shape, ink)
     }
 
     /// The figure at which it stands, where it is on the scale.
     pub fn x(self) -> Option<f64> {
         match self {
-            Mark::Circle(x, _) | Mark::UpTo(x, _) | Mark::From(x, _) => Some(x),
+            Mark::At(x, ..) => Some(x),
             Mark::Below | Mark::Undecided => None,
         }
     }
 }
 
+/// A mark that has its place on the scale.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Placed {
+    /// Where on the drawing.
+    pub x: f64,
+    shape: Shape,
+    ink: Ink,
+}
+
+impl Placed {
+    /// Draws it at its place.
+    pub fn draw(&self, canvas: &mut Canvas<'_>, y: f64) {
+        draw(canvas, self.shape, self.ink, at(self.x, y), RADIUS);
+    }
+}
+
 /// The marks that have a place on the scale, from the left.
-pub fn placed(packages: &[&PackageResult], scale: &LogScale) -> Vec<(f64, Mark)> {
-    let marks = packages.iter().map(|package| Mark::of(package));
-    let mut placed: Vec<(f64, Mark)> = marks
-        .filter_map(|mark| Some((scale.x(mark.x()?), mark)))
-        .collect();
-    placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+pub fn placed<'a>(
+    packages: impl IntoIterator<Item = &'a PackageResult>,
+    scale: &LogScale,
+) -> Vec<Placed> {
+    let marks = packages.into_iter().map(Mark::of);
+    let on_scale = marks.filter_map(|mark| match mark {
+        Mark::At(figure, shape, ink) => Some(Placed {
+            x: scale.x(figure),
+            shape,
+            ink,
+        }),
+        Mark::Below | Mark::Undecided => None,
+    });
+    let mut placed: Vec<Placed> = on_scale.collect();
+    placed.sort_by(|a, b| a.x.total_cmp(&b.x));
     placed
 }
 
 /// The lanes of a plot of packages.
-pub fn lanes_of(placed: &[(f64, Mark)]) -> Option<Vec<f64>> {
-    let xs: Vec<f64> = placed.iter().map(|(x, _)| *x).collect();
+pub fn lanes_of(placed: &[Placed]) -> Option<Vec<f64>> {
+    let xs: Vec<f64> = placed.iter().map(|mark| mark.x).collect();
     lanes(&xs, RADIUS, LANES)
-}
-
-/// A package's mark at its place.
-pub fn draw_mark(canvas: &mut Canvas<'_>, mark: Mark, x: f64, y: f64) -> Result<()> {
-    let shape = match mark {
-        Mark::Circle(..) => Shape::Circle,
-        Mark::UpTo(..) => Shape::Left,
-        Mark::From(..) => Shape::Right,
-        Mark::Below | Mark::Undecided => return Ok(()),
-    };
-    draw(canvas, shape, mark.ink(), at(x, y), RADIUS)
 }
 
 /// How far each mark is moved down (or up) so that none touches another, marks being in order from the left; none where
@@ -150,15 +144,9 @@ pub fn lanes(xs: &[f64], radius: f64, most: i32) -> Option<Vec<f64>> {
     // The radius and half the stroke of both.
     let apart = 2.0 * radius + 1.1;
     let pitch = apart + 0.2;
-    let order: Vec<i32> = (0..=most)
-        .flat_map(|lane| {
-            if lane == 0 {
-                vec![0]
-            } else {
-                vec![-lane, lane]
-            }
-        })
-        .collect();
+    // The middle one first, then from it outwards, up before down.
+    let mut order: Vec<i32> = (-most..=most).collect();
+    order.sort_by_key(|lane| lane.abs());
     let mut last = vec![f64::NEG_INFINITY; 2 * most as usize + 1];
     xs.iter()
         .map(|x| {
@@ -178,66 +166,51 @@ pub fn lanes(xs: &[f64], radius: f64, most: i32) -> Option<Vec<f64>> {
 /// Columns of equal bins, as high as their number of marks, parted by ink; the tallest bears its number.
 ///
 /// Bins begin at the limit, so that none holds marks of both sides.
-pub fn columns(
-    canvas: &mut Canvas<'_>,
-    marks: &[(f64, Mark)],
-    scale: &LogScale,
-    middle: f64,
-) -> Result<()> {
+pub fn columns(canvas: &mut Canvas<'_>, marks: &[Placed], scale: &LogScale, middle: f64) {
     const BIN: f64 = 7.2;
     const TALLEST: f64 = 32.0;
     let limit = scale.limit();
-    let (start, end) = (scale.place().from, scale.place().to);
+    let (start, end) = (scale.place.from, scale.place.to);
     let first = ((limit - start) / BIN).ceil();
     let left_of = |bin: usize| limit + BIN * (bin as f64 - first);
     let mut bins = vec![[0usize; 3]; ((end - limit) / BIN + first) as usize + 2];
     let last = bins.len() - 1;
-    for (x, mark) in marks {
-        let bin = (((x - limit) / BIN).floor() + first).max(0.0) as usize;
-        bins[bin.min(last)][mark.ink() as usize] += 1;
+    for mark in marks {
+        let bin = (((mark.x - limit) / BIN).floor() + first).max(0.0) as usize;
+        bins[bin.min(last)][mark.ink as usize] += 1;
     }
     let height = |bin: &[usize; 3]| bin.iter().sum::<usize>();
     let tallest = bins.iter().map(height).max().unwrap_or(0);
     let foot = middle + 19.0;
     for (number, bin) in bins.iter().enumerate() {
+        let left = left_of(number) + 0.6;
         let mut y = foot;
         for ink in [Ink::Dashed, Ink::Outline, Ink::Solid] {
             let n = bin[ink as usize];
             let top = y - TALLEST * n as f64 / tallest.max(1) as f64;
             if n > 0 {
-                column(
-                    canvas,
-                    (left_of(number) + 0.6, top),
-                    (BIN - 1.2, y - top),
-                    ink,
-                )?;
+                column(canvas, at(left, top), at(left + (BIN - 1.2), y), ink);
             }
             y = top;
         }
     }
     if let Some(number) = bins.iter().position(|bin| height(bin) == tallest) {
         let place = at(left_of(number) + BIN / 2.0, foot - TALLEST - 2.5);
-        canvas.text(&tallest.to_string(), place, Align::Middle, VALUE)?;
+        canvas.text(&tallest.to_string(), place, Align::Middle, VALUE);
     }
     let ground = [at(start - 2.0, foot), at(end, foot)];
-    canvas.line(&ground, Pen::solid(0.7, INK))
+    canvas.line(&ground, Pen::solid(0.7, INK));
 }
 
-fn column(
-    canvas: &mut Canvas<'_>,
-    (x, y): (f64, f64),
-    (width, height): (f64, f64),
-    ink: Ink,
-) -> Result<()> {
-    let (from, to) = (at(x, y), at(x + width, y + height));
+fn column(canvas: &mut Canvas<'_>, from: At, to: At, ink: Ink) {
     match ink {
         Ink::Solid => canvas.fill(from, to, INK),
         Ink::Outline => {
-            canvas.fill(from, to, FILL)?;
-            canvas.frame(from, to, Pen::solid(0.7, INK))
+            canvas.fill(from, to, FILL);
+            canvas.frame(from, to, Pen::solid(0.7, INK));
         }
         Ink::Dashed | Ink::SetAside | Ink::InConflict => {
-            canvas.frame(from, to, Pen::dashed(0.7, INK, 1.6, 1.2))
+            canvas.frame(from, to, Pen::dashed(0.7, INK, 1.6, 1.2));
         }
     }
 }
@@ -270,10 +243,10 @@ mod tests {
     #[test]
     fn what_was_set_aside_and_what_is_in_conflict_look_like_nothing_else() {
         let drawn = |ink| {
-            crate::render::charts::style::draw(20.0, 20.0, |canvas| {
-                draw(canvas, Shape::Circle, ink, at(10.0, 10.0), RADIUS)
-            })
-            .expect("draws")
+            let circle = |canvas: &mut Canvas<'_>| {
+                draw(canvas, Shape::Circle, ink, at(10.0, 10.0), RADIUS);
+            };
+            crate::render::charts::style::draw(20.0, 20.0, circle).expect("draws")
         };
         let strokes = |ink| drawn(ink).matches("<polyline").count();
         assert_eq!((strokes(Ink::Outline), strokes(Ink::SetAside)), (0, 2));

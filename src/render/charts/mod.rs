@@ -1,36 +1,20 @@
 //! Figures as SVG, in the documents' own font.
 
-pub mod style;
-
-pub mod ruler;
-
-/// The scale of concentrations, names that wrap.
-pub mod scale;
-
-/// Rows with a head and a foot.
-pub mod frame;
-
-pub mod bands;
-
-pub mod squares;
-
-pub mod key;
-
-pub mod marks;
-
-pub mod strip;
-
-pub mod products;
-
-pub mod shares;
-
-pub mod quarters;
-
 pub mod agreement;
-
+pub mod bands;
 pub mod chances;
-
+pub mod frame;
+pub mod key;
+pub mod marks;
+pub mod products;
+pub mod quarters;
 pub mod range;
+pub mod ruler;
+pub mod scale;
+pub mod shares;
+pub mod squares;
+pub mod strip;
+pub mod style;
 
 /// A figure with what it says in words.
 #[derive(Clone, Debug, PartialEq)]

@@ -4,14 +4,15 @@ use crate::config::Paper;
 use crate::model::decided::JudgedProduct;
 use crate::model::verdict::Verdict;
 use crate::render::charts::Chart;
-use crate::render::charts::frame::{Concentrations, Frame, Place, in_parts, lines};
-use crate::render::charts::marks::{Ink, Mark, Shape, draw, draw_mark, lanes_of, placed};
-use crate::render::charts::scale::{LogScale, NOTE, ROW, Span, VALUE, wrap};
-use crate::render::charts::style::{Align, Canvas, GRID, INK, PAPER, Pen, Type, at, text_width};
+use crate::render::charts::frame::{Concentrations, Place, in_parts, names};
+use crate::render::charts::marks::{Ink, Mark, Placed, Shape, draw, lanes_of, placed};
+use crate::render::charts::scale::{LogScale, NOTE, ROW, Span, VALUE, span, wrapped};
+use crate::render::charts::style::{Align, Canvas, INK, PAPER, Pen, Type, at, text_width};
 use crate::render::listing::{line, name};
 use crate::render::terms::Terms;
-use crate::words::{say, side};
+use crate::words::{Said, say, side};
 use anyhow::Result;
+use std::iter::once;
 
 /// Height of the rows in one chart: the room that the newsletter's first page has, and that any later one has, each with
 /// the key below.
@@ -23,18 +24,9 @@ fn rows_height(paper: Paper) -> (f64, f64) {
 }
 
 const NAME_WIDTH: f64 = 144.0;
-const CELL: Span = Span {
-    from: 154.0,
-    to: 206.0,
-};
-const SCALE: Span = Span {
-    from: 222.0,
-    to: 392.0,
-};
-const VERDICT: Span = Span {
-    from: 416.0,
-    to: 493.2,
-};
+const CELL: Span = span(154.0, 206.0);
+const SCALE: Span = span(222.0, 392.0);
+const VERDICT: Span = span(416.0, 493.2);
 const LINE: f64 = 10.2;
 
 /// The products in as many charts as they need, all on one scale; `stem` begins the charts' names.
@@ -44,27 +36,24 @@ pub fn products(
     paper: Paper,
     terms: &Terms,
 ) -> Result<Vec<Chart>> {
-    let packages = products
-        .iter()
-        .flat_map(|product| &product.verdict.packages);
-    let values = packages.filter_map(|package| Mark::of(package).x());
-    let plot = Concentrations {
-        scale: LogScale::holding(values, terms.rule.ppm, terms.measurable(), SCALE),
-        cell: CELL,
-        terms,
+    let packages = products.iter().flat_map(|one| &one.verdict.packages);
+    let plot = Concentrations::holding(packages, (CELL, SCALE), terms);
+    let rows: Vec<Row> = products.iter().map(|one| Row::new(one, terms)).collect();
+    let height = |row: &Row<'_>| row.height;
+    let one = |name, rows: &[Row<'_>]| {
+        plot.draw(
+            (name, alt(rows, terms)),
+            (rows, &height),
+            |canvas, flag| {
+                plot.head_of_cell(canvas, flag, CELL.middle());
+                let verdict = terms.words.say(&say::chart_products_verdict());
+                canvas.text(&verdict, at(VERDICT.middle(), 12.0), Align::Middle, NOTE);
+            },
+            |canvas, row, place| row.draw(canvas, &plot, place),
+            (say::chart_products_foot(), 1.0),
+        )
     };
-    let rows: Vec<Row> = products
-        .iter()
-        .map(|product| Row::new(product, terms))
-        .collect();
-    let most = rows_height(paper);
-    in_parts(
-        stem,
-        &rows,
-        most,
-        |row| row.height,
-        |name, part, _| one(name, part, &plot),
-    )
+    in_parts(stem, &rows, rows_height(paper), height, one)
 }
 
 struct Row<'a> {
@@ -76,12 +65,8 @@ struct Row<'a> {
 impl<'a> Row<'a> {
     fn new(product: &'a JudgedProduct, terms: &Terms) -> Row<'a> {
         let brand = product.verdict.product.brand.as_deref();
-        let lines = |text: &str, look| {
-            let lines = wrap(text, NAME_WIDTH, look).into_iter();
-            lines.map(move |line| (line, look))
-        };
-        let names: Vec<(String, Type)> = lines(brand.unwrap_or_default(), ROW)
-            .chain(lines(&name(product, &terms.words), NOTE))
+        let names: Vec<_> = wrapped(brand.unwrap_or_default(), NAME_WIDTH, ROW)
+            .chain(wrapped(&name(product, &terms.words), NAME_WIDTH, NOTE))
             .collect();
         Row {
             product,
@@ -90,46 +75,42 @@ impl<'a> Row<'a> {
         }
     }
 
-    fn draw(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, place: Place) -> Result<()> {
-        lines(canvas, &self.names, LINE, place.middle)?;
-        self.marks(canvas, plot, place.middle)?;
-        self.verdict(canvas, plot.terms, place.middle)
+    fn draw(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, place: Place) {
+        names(canvas, &self.names, LINE, place.middle);
+        self.marks(canvas, plot, place.middle);
+        self.verdict(canvas, plot.terms, place.middle);
     }
 
-    fn marks(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, middle: f64) -> Result<()> {
+    fn marks(&self, canvas: &mut Canvas<'_>, plot: &Concentrations<'_>, middle: f64) {
         let packages = &self.product.verdict.packages;
-        let of = |wanted: Mark| {
-            packages
-                .iter()
-                .filter(|one| Mark::of(one) == wanted)
-                .count()
+        let count = |wanted| {
+            let marks = packages.iter().map(Mark::of);
+            marks.filter(|mark| *mark == wanted).count()
         };
-        let (below, undecided) = (of(Mark::Below), of(Mark::Undecided));
+        let (below, undecided) = (count(Mark::Below), count(Mark::Undecided));
         let step = (44.0 / below.max(1) as f64).min(13.0);
         if below <= 8 {
             for number in 0..below {
                 let x = CELL.middle() + step * (number as f64 - (below as f64 - 1.0) / 2.0);
                 let radius = (step / 3.2).min(3.6);
-                draw(canvas, Shape::Left, Ink::Outline, at(x, middle), radius)?;
+                draw(canvas, Shape::Left, Ink::Outline, at(x, middle), radius);
             }
         } else {
             let centre = at(CELL.middle(), middle + 3.0);
-            canvas.text(&below.to_string(), centre, Align::Middle, VALUE)?;
+            canvas.text(&below.to_string(), centre, Align::Middle, VALUE);
         }
-        let packages: Vec<_> = packages.iter().collect();
-        let placed = placed(&packages, &plot.scale);
+        let placed = placed(packages, &plot.scale);
         // A row is as high as three lanes; more packages than that in one place lie on one another.
         let lanes = lanes_of(&placed).unwrap_or_else(|| vec![0.0; placed.len()]);
         let most = self.height / 2.0 - 4.0;
-        for ((x, mark), lane) in placed.iter().zip(lanes) {
-            draw_mark(canvas, *mark, *x, middle + lane.clamp(-most, most))?;
+        for (mark, lane) in placed.iter().zip(lanes) {
+            mark.draw(canvas, middle + lane.clamp(-most, most));
         }
         if undecided > 0 {
             let said = say::chart_products_undecided(undecided as u64);
             let words = plot.terms.words.say(&said);
-            self.note(canvas, &words, &placed, &plot.scale, middle)?;
+            self.note(canvas, &words, &placed, &plot.scale, middle);
         }
-        Ok(())
     }
 
     /// A note on the scale, before the limit; at the foot of the row where a mark is in the way. It never stands in the
@@ -138,88 +119,51 @@ impl<'a> Row<'a> {
         &self,
         canvas: &mut Canvas<'_>,
         words: &str,
-        placed: &[(f64, Mark)],
+        placed: &[Placed],
         scale: &LogScale,
         middle: f64,
-    ) -> Result<()> {
-        let width = text_width(words, NOTE);
-        let start = scale.limit() - width - 6.0;
-        let is_free = start > scale.place().from - 8.0
-            && placed
-                .iter()
-                .all(|(x, _)| *x < start - 6.0 || *x > scale.limit() + 2.0);
-        let place = if is_free {
+    ) {
+        let (width, limit, from) = (text_width(words, NOTE), scale.limit(), scale.place.from);
+        let start = limit - width - 6.0;
+        let beside = |mark: &Placed| mark.x < start - 6.0 || mark.x > limit + 2.0;
+        let place = if start > from - 8.0 && placed.iter().all(beside) {
             at(start, middle + 3.0)
         } else {
-            at(scale.place().from, middle + self.height / 2.0 - 3.0)
+            at(from, middle + self.height / 2.0 - 3.0)
         };
-        canvas.fill(
-            at(place.x - 2.0, place.y - 7.5),
-            at(place.x + width + 2.0, place.y + 2.5),
-            PAPER,
-        )?;
-        canvas.text(words, place, Align::Start, NOTE)
+        canvas.fill(place.by(-2.0, -7.5), place.by(width + 2.0, 2.5), PAPER);
+        canvas.text(words, place, Align::Start, NOTE);
     }
 
-    fn verdict(&self, canvas: &mut Canvas<'_>, terms: &Terms, middle: f64) -> Result<()> {
+    fn verdict(&self, canvas: &mut Canvas<'_>, terms: &Terms, middle: f64) {
         let (from, to) = (at(VERDICT.from, middle - 7.5), at(VERDICT.to, middle + 7.5));
-        let (inner_from, inner_to) = (at(from.x + 0.5, from.y + 0.5), at(to.x - 0.5, to.y - 0.5));
-        let ink = match self.product.verdict.verdict {
-            Verdict::OverLimit => {
-                canvas.fill(from, to, INK)?;
-                PAPER
-            }
-            Verdict::WithinLimit(_) => {
-                canvas.frame(inner_from, inner_to, Pen::solid(0.9, INK))?;
-                INK
-            }
-            Verdict::NoVerdict => {
-                canvas.frame(inner_from, inner_to, Pen::dashed(0.9, INK, 2.4, 1.8))?;
-                INK
-            }
+        let (outline, ink) = match self.product.verdict.verdict {
+            Verdict::OverLimit => (None, PAPER),
+            Verdict::WithinLimit(_) => (Some(Pen::solid(0.9, INK)), INK),
+            Verdict::NoVerdict => (Some(Pen::dashed(0.9, INK, 2.4, 1.8)), INK),
         };
-        let words = line(self.product, terms).verdict;
-        let centre = at((from.x + to.x) / 2.0, middle + 3.0);
-        canvas.text(&words, centre, Align::Middle, Type { ink, ..VALUE })
+        match outline {
+            None => canvas.fill(from, to, INK),
+            Some(pen) => canvas.frame(from.by(0.5, 0.5), to.by(-0.5, -0.5), pen),
+        }
+        let (words, centre) = (line(self.product, terms).verdict, VERDICT.middle());
+        canvas.text(
+            &words,
+            at(centre, middle + 3.0),
+            Align::Middle,
+            VALUE.inked(ink),
+        );
     }
-}
-
-fn one(name: String, rows: &[Row<'_>], plot: &Concentrations<'_>) -> Result<Chart> {
-    let frame = Frame {
-        head: Concentrations::HEAD,
-        foot: Concentrations::FOOT,
-        between: Some(Pen::solid(0.5, GRID)),
-        height: &|number| rows[number].height,
-    };
-    let words = &plot.terms.words;
-    let said = [
-        say::chart_products_foot(),
-        say::chart_scale(plot.terms.unit),
-    ];
-    let foot = said.map(|said| words.say(&said));
-    frame.draw(
-        (name, alt(rows, plot.terms)),
-        rows.len(),
-        |canvas, bottom| {
-            let flag = plot.ground(canvas, bottom)?;
-            plot.head_of_cell(canvas, flag, CELL.middle())?;
-            let verdict = words.say(&say::chart_products_verdict());
-            canvas.text(&verdict, at(VERDICT.middle(), 12.0), Align::Middle, NOTE)
-        },
-        |canvas, number, place| rows[number].draw(canvas, plot, place),
-        |canvas, bottom| plot.foot(canvas, &foot, bottom + 1.0),
-    )
 }
 
 fn alt(rows: &[Row<'_>], terms: &Terms) -> String {
     let count = rows.len() as u64;
     let plot = say::chart_products(count, terms.unit, &terms.the_line, &terms.limit);
-    let mut sentences = vec![terms.words.say(&plot)];
-    sentences.extend(rows.iter().map(|row| told(row.product, terms)));
-    sentences.join(" ")
+    let rows = rows.iter().map(|row| told(row.product, terms));
+    terms.words.text(once(plot).chain(rows))
 }
 
-fn told(product: &JudgedProduct, terms: &Terms) -> String {
+fn told(product: &JudgedProduct, terms: &Terms) -> Said {
     let (line, rule) = (line(product, terms), product.verdict.rule);
     let results: Vec<&str> = line.results.iter().map(|cell| cell.text.as_str()).collect();
     let name = name(product, &terms.words);
@@ -227,11 +171,11 @@ fn told(product: &JudgedProduct, terms: &Terms) -> String {
         Some(brand) => terms.words.say(&say::chart_brand_and_product(brand, name)),
         None => name,
     };
-    terms.words.say(&say::chart_products_row(
+    say::chart_products_row(
         named,
         results.join(", "),
         line.state,
         side(rule.limit),
         terms.words.limit(&rule),
-    ))
+    )
 }

@@ -2,13 +2,14 @@
 
 use crate::model::statistics::QuarterCounts;
 use crate::render::charts::Chart;
-use crate::render::charts::frame::{Frame, lines, numbered_stem};
+use crate::render::charts::frame::{Frame, names, numbered_stem};
 use crate::render::charts::scale::{NOTE, PLAIN};
-use crate::render::charts::squares::{Unit, part_of_bar, square, stacked};
+use crate::render::charts::squares::{Unit, each, part_of_bar, square, stacked};
 use crate::render::charts::style::{Align, Canvas, WIDTH, at, text_width};
 use crate::render::terms::Terms;
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
+use std::iter::once;
 
 /// A quarter with more products than this is drawn as a bar.
 const SQUARES_AT_MOST: u64 = 30;
@@ -26,33 +27,32 @@ const GAP: f64 = 14.0;
 pub fn quarters(rows: &[QuarterCounts], terms: &Terms, part: usize) -> Result<Chart> {
     let form = Form::of(rows, terms);
     let frame = Frame {
+        rows,
+        height: &|_| PITCH,
         head: 0.0,
         foot: KEY,
         between: None,
-        height: &|_| PITCH,
     };
     frame.draw(
         (numbered_stem("quarters", part), alt(rows, terms)),
-        rows.len(),
-        |_, _| Ok(()),
-        |canvas, number, place| {
-            let row = &rows[number];
-            lines(
-                canvas,
-                &[(name(row, &terms.words), PLAIN)],
-                PITCH,
-                place.middle,
-            )?;
-            match form {
-                Form::Squares { .. } => squares(canvas, row, place.middle - SQUARE / 2.0)?,
-                Form::Bars { end, largest } => {
-                    let (from, to) = (place.middle - 7.0, place.middle + 7.0);
-                    let bar = (at(LEFT, from), at(end, to));
-                    stacked(canvas, &units(row), largest, bar)?;
+        |_, _| (),
+        |canvas, row, place| {
+            let (middle, name) = (place.middle, name(row, &terms.words));
+            names(canvas, &[(name, PLAIN)], PITCH, middle);
+            match form.longest_bar {
+                None => {
+                    for (number, unit) in each(units(row)).enumerate() {
+                        let corner = at(LEFT + STEP * number as f64, middle - SQUARE / 2.0);
+                        square(canvas, corner, SQUARE, unit);
+                    }
+                }
+                Some(longest) => {
+                    let bar = (at(LEFT, middle - 7.0), at(form.end, middle + 7.0));
+                    stacked(canvas, &units(row), longest, bar);
                 }
             }
-            let behind = at(form.end() + 8.0, place.middle + 3.0);
-            canvas.text(&outcome(row, terms), behind, Align::Start, NOTE)
+            let behind = at(form.end + 8.0, middle + 3.0);
+            canvas.text(&outcome(row, terms), behind, Align::Start, NOTE);
         },
         |canvas, bottom| key(canvas, bottom + 11.0, terms, form),
     )
@@ -60,9 +60,11 @@ pub fn quarters(rows: &[QuarterCounts], terms: &Terms, part: usize) -> Result<Ch
 
 /// Squares, where a line has room for them all and for the words behind them; else bars.
 #[derive(Clone, Copy, Debug, PartialEq)]
-enum Form {
-    Squares { end: f64 },
-    Bars { end: f64, largest: u64 },
+struct Form {
+    /// Where the longest row ends.
+    end: f64,
+    /// How many products the longest bar stands for; none where there are squares.
+    longest_bar: Option<u64>,
 }
 
 impl Form {
@@ -71,19 +73,10 @@ impl Form {
         let words = |row| text_width(&outcome(row, terms), NOTE);
         let room = WIDTH - 8.0 - rows.iter().map(words).fold(0.0, f64::max);
         let end = LEFT + STEP * largest as f64;
-        if largest <= SQUARES_AT_MOST && end <= room {
-            Form::Squares { end }
-        } else {
-            Form::Bars {
-                end: room.min(400.0),
-                largest,
-            }
-        }
-    }
-
-    fn end(self) -> f64 {
-        match self {
-            Form::Squares { end } | Form::Bars { end, .. } => end,
+        let fit = largest <= SQUARES_AT_MOST && end <= room;
+        Form {
+            end: if fit { end } else { room.min(400.0) },
+            longest_bar: (!fit).then_some(largest),
         }
     }
 }
@@ -111,18 +104,8 @@ fn name(row: &QuarterCounts, words: &Catalogue) -> String {
     words.say(&say::chart_quarter(quarter, row.year.to_string()))
 }
 
-fn squares(canvas: &mut Canvas<'_>, row: &QuarterCounts, top: f64) -> Result<()> {
-    let units = units(row)
-        .into_iter()
-        .flat_map(|(unit, n)| (0..n).map(move |_| unit));
-    for (number, unit) in units.enumerate() {
-        square(canvas, at(LEFT + STEP * number as f64, top), SQUARE, unit)?;
-    }
-    Ok(())
-}
-
-fn key(canvas: &mut Canvas<'_>, top: f64, terms: &Terms, form: Form) -> Result<()> {
-    let with_squares = matches!(form, Form::Squares { .. });
+fn key(canvas: &mut Canvas<'_>, top: f64, terms: &Terms, form: Form) {
+    let with_squares = form.longest_bar.is_none();
     let rule = side(terms.rule);
     let entries = [
         (Unit::Over, say::chart_quarters_over(rule)),
@@ -135,27 +118,19 @@ fn key(canvas: &mut Canvas<'_>, top: f64, terms: &Terms, form: Form) -> Result<(
     let widths = entries.iter().map(|(_, words)| text_width(words, NOTE));
     let whole: f64 = widths.map(|width| mark + width + GAP).sum();
     // Below the rows where it has room there, else from the edge on.
-    let mut left = if LEFT + whole - GAP <= WIDTH {
-        LEFT
-    } else {
-        0.0
-    };
+    let fits = LEFT + whole - GAP <= WIDTH;
+    let mut left = if fits { LEFT } else { 0.0 };
     for (unit, words) in entries {
         if with_squares {
-            square(canvas, at(left, top), SQUARE, unit)?;
+            square(canvas, at(left, top), SQUARE, unit);
         } else {
-            part_of_bar(
-                canvas,
-                at(left, top - 2.5),
-                at(left + 14.0, top + 11.5),
-                unit,
-            )?;
+            let from = at(left, top - 2.5);
+            part_of_bar(canvas, from, from.by(14.0, 14.0), unit);
         }
         let text_left = left + mark;
-        canvas.text(&words, at(text_left, top + 7.5), Align::Start, NOTE)?;
+        canvas.text(&words, at(text_left, top + 7.5), Align::Start, NOTE);
         left = text_left + text_width(&words, NOTE) + GAP;
     }
-    Ok(())
 }
 
 /// "4 at or above, 1 no verdict".
@@ -178,9 +153,5 @@ fn alt(rows: &[QuarterCounts], terms: &Terms) -> String {
             side(terms.rule),
         )
     });
-    let sentences: Vec<String> = std::iter::once(say::chart_quarters())
-        .chain(told)
-        .map(|said| terms.words.say(&said))
-        .collect();
-    sentences.join(" ")
+    terms.words.text(once(say::chart_quarters()).chain(told))
 }

@@ -7,7 +7,6 @@ use crate::render::charts::style::{
 };
 use crate::render::numbers;
 use crate::words::Catalogue;
-use anyhow::Result;
 use plotters::coord::combinators::{IntoLogRange, LogCoord};
 use plotters::coord::ranged1d::Ranged;
 
@@ -32,6 +31,11 @@ pub struct Span {
     pub to: f64,
 }
 
+/// From here to there.
+pub const fn span(from: f64, to: f64) -> Span {
+    Span { from, to }
+}
+
 impl Span {
     /// Its middle.
     pub fn middle(self) -> f64 {
@@ -42,10 +46,13 @@ impl Span {
 /// A logarithmic scale of concentrations between two places on a drawing.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LogScale {
-    low: f64,
-    high: f64,
+    /// The concentration at the left end.
+    pub low: f64,
+    /// The concentration at the right end.
+    pub high: f64,
+    /// Where it lies, from its first figure to its last.
+    pub place: Span,
     limit: Ppm,
-    place: Span,
 }
 
 impl LogScale {
@@ -84,34 +91,18 @@ impl LogScale {
         f64::from(scale.map(&value.clamp(self.low, self.high), ends)) / SCALE
     }
 
-    /// Where it lies, from its first figure to its last.
-    pub fn place(&self) -> Span {
-        self.place
-    }
-
     /// Where the side that is over the limit ends.
     pub fn edge(&self) -> f64 {
         self.place.to + 8.0
     }
 
-    /// The concentration at the left end.
-    pub fn low(&self) -> f64 {
-        self.low
-    }
-
-    /// The concentration at the right end.
-    pub fn high(&self) -> f64 {
-        self.high
-    }
-
     /// Concentrations that carry a tick: 1 to 9 times the powers of ten; and whether it carries a figure, as 1, 2 and 5 do.
-    pub fn ticks(&self) -> Vec<(f64, bool)> {
-        let held = |(tick, _): &(f64, bool)| (self.low * 0.999..=self.high * 1.001).contains(tick);
+    pub fn ticks(&self) -> impl Iterator<Item = (f64, bool)> {
+        let ends = self.low * 0.999..=self.high * 1.001;
         let powers = (-3..=6).map(|power| 10f64.powi(power));
         powers
             .flat_map(|ten| (1..10).map(move |n| (f64::from(n) * ten, matches!(n, 1 | 2 | 5))))
-            .filter(held)
-            .collect()
+            .filter(move |(tick, _)| ends.contains(tick))
     }
 
     /// The ground of rows: the zone over the limit, what is too close to call, and upright grid lines.
@@ -120,34 +111,31 @@ impl LogScale {
         canvas: &mut Canvas<'_>,
         (top, bottom): (f64, f64),
         close: Option<CloseBand>,
-    ) -> Result<()> {
-        canvas.fill(at(self.limit(), top), at(self.edge(), bottom), ZONE)?;
+    ) {
+        canvas.fill(at(self.limit(), top), at(self.edge(), bottom), ZONE);
         if let Some(band) = close {
             let (from, to) = (self.x(band.from.0), self.x(band.to.0));
-            canvas.hatch(at(from, top), at(to, bottom))?;
+            canvas.hatch(at(from, top), at(to, bottom));
         }
-        for (figure, numbered) in self.ticks() {
-            if numbered {
-                let x = self.x(figure);
-                canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(0.5, GRID))?;
-            }
+        for (figure, _) in self.ticks().filter(|(_, numbered)| *numbered) {
+            let x = self.x(figure);
+            canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(0.5, GRID));
         }
-        Ok(())
     }
 
     /// The limit from here to there.
-    pub fn limit_line(&self, canvas: &mut Canvas<'_>, top: f64, bottom: f64) -> Result<()> {
+    pub fn limit_line(&self, canvas: &mut Canvas<'_>, top: f64, bottom: f64) {
         let x = self.limit();
-        canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(1.6, ACCENT))
+        canvas.line(&[at(x, top), at(x, bottom)], Pen::solid(1.6, ACCENT));
     }
 
     /// The flag of the limit, 14 points high; gives how far it reaches to either side.
-    pub fn flag(&self, canvas: &mut Canvas<'_>, words: &str, top: f64) -> Result<f64> {
-        let look = Type::strong(8.8, PAPER);
+    pub fn flag(&self, canvas: &mut Canvas<'_>, words: &str, top: f64) -> f64 {
+        let look = ROW.inked(PAPER);
         let (limit, half) = (self.limit(), text_width(words, look) / 2.0 + 6.0);
-        canvas.fill(at(limit - half, top), at(limit + half, top + 14.0), ACCENT)?;
-        canvas.text(words, at(limit, top + 10.0), Align::Middle, look)?;
-        Ok(half)
+        canvas.fill(at(limit - half, top), at(limit + half, top + 14.0), ACCENT);
+        canvas.text(words, at(limit, top + 10.0), Align::Middle, look);
+        half
     }
 
     /// The scale drawn as a rule, and beside it the cell of what is too little to measure, where there is one.
@@ -157,40 +145,36 @@ impl LogScale {
         top: f64,
         cell: Option<(Span, &str)>,
         words: &Catalogue,
-    ) -> Result<()> {
+    ) {
         let (bottom, outline) = (top + RULE_HEIGHT, Pen::solid(0.9, INK));
-        if let Some((span, below)) = cell {
-            canvas.frame(at(span.from, top), at(span.to, bottom), outline)?;
-            let middle = at(span.middle(), top + 14.0);
-            canvas.text(below, middle, Align::Middle, VALUE)?;
+        if let Some((cell, below)) = cell {
+            canvas.frame(at(cell.from, top), at(cell.to, bottom), outline);
+            let middle = at(cell.middle(), top + 14.0);
+            canvas.text(below, middle, Align::Middle, VALUE);
         }
         let (from, to) = (at(self.place.from - 10.0, top), at(self.edge(), bottom));
-        canvas.fill(from, to, PAPER)?;
-        canvas.frame(from, to, outline)?;
+        canvas.fill(from, to, PAPER);
+        canvas.frame(from, to, outline);
         let written = |figure| words.locale().figure(&numbers::plain(figure));
         let limit_word = written(self.limit);
         let limit_half = text_width(&limit_word, VALUE) / 2.0 + 3.0;
-        let limit_look = Type {
-            ink: ACCENT,
-            ..VALUE
-        };
-        let look = Type { ink: INK, ..NOTE };
+        let look = NOTE.inked(INK);
         let mut free_from = f64::MIN;
         for (tick, numbered) in self.ticks() {
             let x = self.x(tick);
             let length = if numbered { 6.0 } else { 3.5 };
-            canvas.line(&[at(x, top), at(x, top + length)], Pen::solid(0.7, INK))?;
+            canvas.line(&[at(x, top), at(x, top + length)], Pen::solid(0.7, INK));
             let word = written(Ppm(tick));
             let half = text_width(&word, look) / 2.0;
             let is_free = x - half > free_from && x + half < self.edge() - 1.0;
             if numbered && is_free && (x - self.limit()).abs() > limit_half + half {
-                canvas.text(&word, at(x, bottom - 4.0), Align::Middle, look)?;
+                canvas.text(&word, at(x, bottom - 4.0), Align::Middle, look);
                 free_from = x + half + 3.0;
             }
         }
-        self.limit_line(canvas, top - 1.0, top + 7.0)?;
+        self.limit_line(canvas, top - 1.0, top + 7.0);
         let place = at(self.limit(), bottom - 4.0);
-        canvas.text(&limit_word, place, Align::Middle, limit_look)
+        canvas.text(&limit_word, place, Align::Middle, VALUE.inked(ACCENT));
     }
 }
 
@@ -254,6 +238,12 @@ pub fn wrap(text: &str, width: f64, look: Type) -> Vec<String> {
     lines
 }
 
+/// The same with each line in its type.
+pub fn wrapped(text: &str, width: f64, look: Type) -> impl Iterator<Item = (String, Type)> {
+    let lines = wrap(text, width, look).into_iter();
+    lines.map(move |line| (line, look))
+}
+
 fn break_word(word: &str, width: f64, look: Type) -> Vec<String> {
     let mut pieces = Vec::new();
     let mut piece = String::new();
@@ -298,12 +288,9 @@ mod tests {
 
     #[test]
     fn equal_steps_on_the_scale_multiply() {
-        let place = Span {
-            from: 100.0,
-            to: 300.0,
-        };
+        let place = span(100.0, 300.0);
         let scale = LogScale::holding([4.0].into_iter(), Ppm(20.0), Ppm(5.0), place);
-        assert_eq!((scale.low(), scale.high()), (2.0, 100.0));
+        assert_eq!((scale.low, scale.high), (2.0, 100.0));
         assert_eq!((scale.x(2.0), scale.x(100.0)), (100.0, 300.0));
         assert_eq!((scale.x(0.0), scale.x(1e6)), (100.0, 300.0), "at the ends");
         let step = |from: f64, to: f64| scale.x(to) - scale.x(from);

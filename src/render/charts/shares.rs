@@ -2,8 +2,8 @@
 
 use crate::model::statistics::{Group, GroupedBy, Share};
 use crate::render::charts::Chart;
-use crate::render::charts::frame::{Frame, Place, in_parts, lines};
-use crate::render::charts::scale::{NOTE, PLAIN, wrap};
+use crate::render::charts::frame::{Frame, Place, in_parts, names};
+use crate::render::charts::scale::{NOTE, PLAIN, wrapped};
 use crate::render::charts::style::{
     Align, Canvas, GRID, INK, PAPER, Pen, RULE, Type, WIDTH, at, text_width,
 };
@@ -11,6 +11,7 @@ use crate::render::numbers::{NBSP, percent};
 use crate::render::terms::Terms;
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
+use std::iter::once;
 
 const NAME_WIDTH: f64 = 112.0;
 const LEFT: f64 = 124.0;
@@ -47,38 +48,31 @@ pub fn shares(
         GroupedBy::Certification => "shares-certification",
         GroupedBy::Oats => "shares-oats",
     };
-    let most = (ROWS_HEIGHT, ROWS_HEIGHT);
-    in_parts(
-        stem,
-        &rows,
-        most,
-        |row| row.height,
-        |name, part, _| one((name, alt(by, part, terms)), by, part, terms),
-    )
-}
-
-fn one(named: (String, String), by: GroupedBy, rows: &[Row], terms: &Terms) -> Result<Chart> {
-    let frame = Frame {
-        head: HEAD,
-        foot: FOOT,
-        between: None,
-        height: &|number| rows[number].height,
+    let height = |row: &Row| row.height;
+    let one = |name, rows: &[Row]| {
+        let frame = Frame {
+            rows,
+            height: &height,
+            head: HEAD,
+            foot: FOOT,
+            between: None,
+        };
+        frame.draw(
+            (name, alt(by, rows, terms)),
+            |canvas, bottom| {
+                heads(canvas, by, terms);
+                grid(canvas, bottom);
+            },
+            |canvas, row, place| row.draw(canvas, terms, place),
+            |canvas, bottom| {
+                for step in STEPS {
+                    let figure = format!("{:.0}{NBSP}%", step * 100.0);
+                    canvas.text(&figure, at(x(step), bottom + 11.0), Align::Middle, NOTE);
+                }
+            },
+        )
     };
-    frame.draw(
-        named,
-        rows.len(),
-        |canvas, bottom| {
-            heads(canvas, by, terms)?;
-            grid(canvas, bottom)
-        },
-        |canvas, number, place| rows[number].draw(canvas, terms, place),
-        |canvas, bottom| {
-            STEPS.iter().try_for_each(|step| {
-                let figure = format!("{:.0}{NBSP}%", step * 100.0);
-                canvas.text(&figure, at(x(*step), bottom + 11.0), Align::Middle, NOTE)
-            })
-        },
-    )
+    in_parts(stem, &rows, (ROWS_HEIGHT, ROWS_HEIGHT), height, one)
 }
 
 /// Where the scale has a line.
@@ -88,14 +82,14 @@ fn x(share: f64) -> f64 {
     LEFT + (RIGHT - LEFT) * share
 }
 
-fn grid(canvas: &mut Canvas<'_>, bottom: f64) -> Result<()> {
-    STEPS.iter().try_for_each(|step| {
+fn grid(canvas: &mut Canvas<'_>, bottom: f64) {
+    for step in STEPS {
         let pen = match step {
             0.0 => Pen::solid(0.9, INK),
             _ => Pen::solid(0.5, GRID),
         };
-        canvas.line(&[at(x(*step), HEAD - 6.0), at(x(*step), bottom)], pen)
-    })
+        canvas.line(&[at(x(step), HEAD - 6.0), at(x(step), bottom)], pen);
+    }
 }
 
 struct Row {
@@ -108,8 +102,7 @@ struct Row {
 
 impl Row {
     fn new(name: &str, share: Option<Share>, look: Type) -> Row {
-        let lines = wrap(name, NAME_WIDTH, look).into_iter();
-        let lines: Vec<(String, Type)> = lines.map(|line| (line, look)).collect();
+        let lines: Vec<_> = wrapped(name, NAME_WIDTH, look).collect();
         Row {
             height: PITCH.max(LINE * lines.len() as f64 + 6.0),
             name: name.to_owned(),
@@ -124,40 +117,32 @@ impl Row {
         self.look.strong
     }
 
-    fn draw(&self, canvas: &mut Canvas<'_>, terms: &Terms, place: Place) -> Result<()> {
+    fn draw(&self, canvas: &mut Canvas<'_>, terms: &Terms, place: Place) {
         if self.is_all() {
             let rule = [at(0.0, place.top), at(WIDTH, place.top)];
-            canvas.line(&rule, Pen::solid(0.8, RULE))?;
+            canvas.line(&rule, Pen::solid(0.8, RULE));
         }
-        lines(canvas, &self.lines, LINE, place.middle)?;
+        names(canvas, &self.lines, LINE, place.middle);
         let (y, words) = (place.middle, &terms.words);
+        let none = || "–".to_owned();
         let (count, said, note) = match &self.share {
-            None => (
-                "–".to_owned(),
-                "–".to_owned(),
-                Some(say::chart_shares_none()),
-            ),
-            Some(share) if is_few(share) => (
-                counted(share, words),
-                "–".to_owned(),
-                Some(say::chart_shares_few()),
-            ),
+            None => (none(), none(), Some(say::chart_shares_none())),
+            Some(share) if is_few(share) => {
+                let note = say::chart_shares_few();
+                (counted(share, words), none(), Some(note))
+            }
             Some(share) => {
-                interval(canvas, share, y, self.is_all())?;
+                interval(canvas, share, y, self.is_all());
                 (counted(share, words), in_words(share, words), None)
             }
         };
         if let Some(note) = note.map(|note| words.say(&note)) {
-            let (left, width) = (LEFT + 6.0, text_width(&note, NOTE));
-            canvas.fill(
-                at(left - 2.0, y - 5.0),
-                at(left + width + 2.0, y + 6.0),
-                PAPER,
-            )?;
-            canvas.text(&note, at(left, y + 3.0), Align::Start, NOTE)?;
+            let (place, width) = (at(LEFT + 6.0, y + 3.0), text_width(&note, NOTE));
+            canvas.fill(place.by(-2.0, -8.0), place.by(width + 2.0, 3.0), PAPER);
+            canvas.text(&note, place, Align::Start, NOTE);
         }
-        canvas.text(&count, at(COUNT, y + 3.0), Align::Middle, self.look)?;
-        canvas.text(&said, at(WIDTH, y + 3.0), Align::End, self.look)
+        canvas.text(&count, at(COUNT, y + 3.0), Align::Middle, self.look);
+        canvas.text(&said, at(WIDTH, y + 3.0), Align::End, self.look);
     }
 }
 
@@ -174,27 +159,28 @@ pub fn by_word(by: GroupedBy) -> &'static str {
     }
 }
 
-fn heads(canvas: &mut Canvas<'_>, by: GroupedBy, terms: &Terms) -> Result<()> {
-    [
+fn heads(canvas: &mut Canvas<'_>, by: GroupedBy, terms: &Terms) {
+    for (said, x, align) in [
         (say::chart_shares_by(by_word(by)), 0.0, Align::Start),
         (say::chart_shares_axis(side(terms.rule)), LEFT, Align::Start),
         (say::chart_shares_products(), COUNT, Align::Middle),
         (say::chart_shares_interval(), WIDTH, Align::End),
-    ]
-    .into_iter()
-    .try_for_each(|(said, x, align)| canvas.text(&terms.words.say(&said), at(x, 8.0), align, NOTE))
+    ] {
+        canvas.text(&terms.words.say(&said), at(x, 8.0), align, NOTE);
+    }
 }
 
-fn interval(canvas: &mut Canvas<'_>, share: &Share, y: f64, is_all: bool) -> Result<()> {
+fn interval(canvas: &mut Canvas<'_>, share: &Share, y: f64, is_all: bool) {
     let (radius, line) = if is_all { (3.6, 1.8) } else { (3.1, 1.2) };
-    let (low, high) = (x(share.exact.lower), x(share.exact.upper));
-    canvas.line(&[at(low, y), at(high, y)], Pen::solid(line, INK))?;
+    let (low, high) = (at(x(share.exact.lower), y), at(x(share.exact.upper), y));
+    canvas.line(&[low, high], Pen::solid(line, INK));
     for end in [low, high] {
-        canvas.line(&[at(end, y - 2.5), at(end, y + 2.5)], Pen::solid(line, INK))?;
+        let stroke = [end.by(0.0, -2.5), end.by(0.0, 2.5)];
+        canvas.line(&stroke, Pen::solid(line, INK));
     }
     let fill = if share.k == 0 { PAPER } else { INK };
     let centre = at(x(share.fraction()), y);
-    canvas.circle(centre, radius, Some(fill), Pen::solid(1.4, INK))
+    canvas.circle(centre, radius, Some(fill), Pen::solid(1.4, INK));
 }
 
 /// "3 of 24".
@@ -223,9 +209,6 @@ fn alt(by: GroupedBy, rows: &[Row], terms: &Terms) -> String {
             say::chart_shares_row(&row.name, counted(share, words), in_words(share, words))
         }
     };
-    let sentences: Vec<String> = std::iter::once(say::chart_shares(by_word(by), side(terms.rule)))
-        .chain(rows.iter().map(told))
-        .map(|said| words.say(&said))
-        .collect();
-    sentences.join(" ")
+    let all = say::chart_shares(by_word(by), side(terms.rule));
+    words.text(once(all).chain(rows.iter().map(told)))
 }

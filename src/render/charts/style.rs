@@ -8,6 +8,7 @@ use plotters::prelude::{
 };
 use plotters::style::text_anchor::{HPos, Pos, VPos};
 use plotters::style::{FontStyle, register_font};
+use std::fmt::Display;
 use std::sync::LazyLock;
 
 /// Text, marks, solid blocks.
@@ -101,10 +102,14 @@ impl Type {
     /// Semibold text.
     pub const fn strong(size: f64, ink: RGBColor) -> Type {
         Type {
-            size,
             strong: true,
-            ink,
+            ..Type::plain(size, ink)
         }
+    }
+
+    /// The same text in another colour.
+    pub const fn inked(self, ink: RGBColor) -> Type {
+        Type { ink, ..self }
     }
 }
 
@@ -116,16 +121,7 @@ pub struct Pen {
     /// Its colour.
     pub ink: RGBColor,
     /// Length of a dash and of the gap after it, in points.
-    pub dash: Option<Dash>,
-}
-
-/// A dash and the gap after it, in points.
-#[derive(Clone, Copy, Debug)]
-pub struct Dash {
-    /// Length of the dash.
-    pub on: f64,
-    /// Length of the gap.
-    pub off: f64,
+    pub dash: Option<(f64, f64)>,
 }
 
 impl Pen {
@@ -141,18 +137,13 @@ impl Pen {
     /// A dashed line.
     pub const fn dashed(width: f64, ink: RGBColor, on: f64, off: f64) -> Pen {
         Pen {
-            width,
-            ink,
-            dash: Some(Dash { on, off }),
+            dash: Some((on, off)),
+            ..Pen::solid(width, ink)
         }
     }
 
     fn style(self) -> ShapeStyle {
-        ShapeStyle {
-            color: self.ink.to_rgba(),
-            filled: false,
-            stroke_width: (self.width * SCALE).round() as u32,
-        }
+        self.ink.stroke_width(pixels(self.width) as u32)
     }
 }
 
@@ -171,46 +162,46 @@ pub const fn at(x: f64, y: f64) -> At {
 }
 
 impl At {
+    /// The point so far to the right of this one, and below it.
+    pub const fn by(self, right: f64, down: f64) -> At {
+        at(self.x + right, self.y + down)
+    }
+
     fn pixel(self) -> (i32, i32) {
-        (
-            (self.x * SCALE).round() as i32,
-            (self.y * SCALE).round() as i32,
-        )
+        (pixels(self.x), pixels(self.y))
     }
 }
 
-/// The direction of an arrow.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Points {
-    /// To the left: below.
-    Left,
-    /// To the right: above.
-    Right,
+fn pixels(points: f64) -> i32 {
+    (points * SCALE).round() as i32
 }
 
-/// A drawing in points.
+/// A drawing in points. A stroke that fails is told of at the end, by [`draw`].
 pub struct Canvas<'a> {
     backend: SVGBackend<'a>,
+    fault: Option<String>,
 }
 
 /// Draws on a new canvas and gives its SVG. The same strokes give the same bytes.
-pub fn draw(
-    width: f64,
-    height: f64,
-    paint: impl FnOnce(&mut Canvas<'_>) -> Result<()>,
-) -> Result<String> {
+///
+/// # Errors
+/// The first stroke that cannot be drawn.
+pub fn draw(width: f64, height: f64, paint: impl FnOnce(&mut Canvas<'_>)) -> Result<String> {
     LazyLock::force(&FONTS);
     let mut svg = String::new();
-    {
-        let size = at(width, height).pixel();
-        let size = (size.0.unsigned_abs(), size.1.unsigned_abs());
+    let (width, height) = (pixels(width) as u32, pixels(height) as u32);
+    let fault = {
         let mut canvas = Canvas {
-            backend: SVGBackend::with_string(&mut svg, size),
+            backend: SVGBackend::with_string(&mut svg, (width, height)),
+            fault: None,
         };
-        paint(&mut canvas)?;
-        drawn(canvas.backend.present())?;
-    }
-    Ok(svg)
+        paint(&mut canvas);
+        canvas.stroke(|backend| backend.present());
+        canvas.fault.take()
+    };
+    fault.map_or(Ok(svg), |fault| {
+        Err(anyhow!("cannot draw a chart: {fault}"))
+    })
 }
 
 /// How wide text is, in points.
@@ -220,50 +211,44 @@ pub fn text_width(text: &str, look: Type) -> f64 {
     f64::from(size.0) * FONT_HEIGHT / FONT_SIZE_QUIRK / SCALE
 }
 
-impl Canvas<'_> {
-    /// A line through points.
-    pub fn line(&mut self, points: &[At], pen: Pen) -> Result<()> {
-        match pen.dash {
-            None => {
-                let path = points.iter().map(|point| point.pixel());
-                drawn(self.backend.draw_path(path, &pen.style()))
-            }
-            Some(dash) => points
-                .windows(2)
-                .try_for_each(|ends| self.dashes(ends[0], ends[1], dash, pen)),
+impl<'a> Canvas<'a> {
+    fn stroke<E: Display>(&mut self, stroke: impl FnOnce(&mut SVGBackend<'a>) -> Result<(), E>) {
+        if let Err(fault) = stroke(&mut self.backend) {
+            self.fault.get_or_insert(fault.to_string());
         }
     }
 
-    fn dashes(&mut self, from: At, to: At, dash: Dash, pen: Pen) -> Result<()> {
-        let length = (to.x - from.x).hypot(to.y - from.y);
-        let along = |share: f64| {
-            at(
-                from.x + (to.x - from.x) * share,
-                from.y + (to.y - from.y) * share,
-            )
+    /// A line through points.
+    pub fn line(&mut self, points: &[At], pen: Pen) {
+        let Some(dash) = pen.dash else {
+            let path = points.iter().map(|point| point.pixel());
+            return self.stroke(|backend| backend.draw_path(path, &pen.style()));
         };
+        for ends in points.windows(2) {
+            self.dashes(ends[0], ends[1], dash, pen);
+        }
+    }
+
+    fn dashes(&mut self, from: At, to: At, (on, off): (f64, f64), pen: Pen) {
+        let length = (to.x - from.x).hypot(to.y - from.y);
+        let along = |share: f64| from.by((to.x - from.x) * share, (to.y - from.y) * share);
+        let pen = Pen { dash: None, ..pen };
         let mut start = 0.0;
         while start < length {
-            let end = (start + dash.on).min(length);
-            self.line(
-                &[along(start / length), along(end / length)],
-                Pen { dash: None, ..pen },
-            )?;
-            start += dash.on + dash.off;
+            let end = (start + on).min(length);
+            self.line(&[along(start / length), along(end / length)], pen);
+            start += on + off;
         }
-        Ok(())
     }
 
     /// A filled rectangle.
-    pub fn fill(&mut self, from: At, to: At, ink: RGBColor) -> Result<()> {
-        drawn(
-            self.backend
-                .draw_rect(from.pixel(), to.pixel(), &ink.filled(), true),
-        )
+    pub fn fill(&mut self, from: At, to: At, ink: RGBColor) {
+        let (from, to) = (from.pixel(), to.pixel());
+        self.stroke(|backend| backend.draw_rect(from, to, &ink.filled(), true));
     }
 
     /// The outline of a rectangle.
-    pub fn frame(&mut self, from: At, to: At, pen: Pen) -> Result<()> {
+    pub fn frame(&mut self, from: At, to: At, pen: Pen) {
         let corners = [from, at(to.x, from.y), to, at(from.x, to.y), from];
         match pen.dash {
             Some(_) => self.line(&corners, pen),
@@ -273,107 +258,76 @@ impl Canvas<'_> {
     }
 
     /// A circle: paper inside where `fill` is none.
-    pub fn circle(
-        &mut self,
-        centre: At,
-        radius: f64,
-        fill: Option<RGBColor>,
-        pen: Pen,
-    ) -> Result<()> {
-        let pixels = (radius * SCALE).round() as u32;
+    pub fn circle(&mut self, centre: At, radius: f64, fill: Option<RGBColor>, pen: Pen) {
+        let (middle, reach) = (centre.pixel(), pixels(radius) as u32);
         let inside = fill.unwrap_or(PAPER).filled();
-        drawn(
-            self.backend
-                .draw_circle(centre.pixel(), pixels, &inside, true),
-        )?;
-        match pen.dash {
-            None => drawn(
-                self.backend
-                    .draw_circle(centre.pixel(), pixels, &pen.style(), false),
-            ),
-            Some(_) => {
-                let step = std::f64::consts::TAU / 48.0;
-                let on = |i: i32| {
-                    at(
-                        centre.x + radius * (step * f64::from(i)).cos(),
-                        centre.y + radius * (step * f64::from(i)).sin(),
-                    )
-                };
-                (0..48).step_by(4).try_for_each(|i| {
-                    self.line(&[on(i), on(i + 1), on(i + 2)], Pen { dash: None, ..pen })
-                })
-            }
+        self.stroke(|backend| backend.draw_circle(middle, reach, &inside, true));
+        if pen.dash.is_none() {
+            return self.stroke(|backend| backend.draw_circle(middle, reach, &pen.style(), false));
+        }
+        let pen = Pen { dash: None, ..pen };
+        let on = |step: i32| {
+            let angle = std::f64::consts::TAU / 48.0 * f64::from(step);
+            centre.by(radius * angle.cos(), radius * angle.sin())
+        };
+        for step in (0..48).step_by(4) {
+            self.line(&[on(step), on(step + 1), on(step + 2)], pen);
         }
     }
 
     /// A rectangle hatched with lines that rise to the right.
-    pub fn hatch(&mut self, from: At, to: At) -> Result<()> {
+    pub fn hatch(&mut self, from: At, to: At) {
         const STEP: f64 = 4.2;
         let (width, height) = (to.x - from.x, to.y - from.y);
         let strokes = ((width + height) / STEP).floor() as usize;
-        (1..=strokes).try_for_each(|stroke| {
+        for stroke in 1..=strokes {
             // A stroke runs where x + y is so much, counted from the upper left corner.
             let along = STEP * stroke as f64;
             let (left, right) = ((along - height).max(0.0), along.min(width));
-            let low = at(from.x + left, from.y + along - left);
-            let high = at(from.x + right, from.y + along - right);
-            self.line(&[low, high], Pen::solid(0.5, HATCH))
-        })
+            let ends = [left, right].map(|x| from.by(x, along - x));
+            self.line(&ends, Pen::solid(0.5, HATCH));
+        }
+    }
+
+    /// A figure with these corners.
+    fn polygon(&mut self, corners: &[At], inside: RGBColor, pen: Pen) {
+        let pixels = corners.iter().map(|corner| corner.pixel());
+        self.stroke(|backend| backend.fill_polygon(pixels, &inside.filled()));
+        // A side more, so that every corner is a join.
+        self.line(&[corners, &corners[..2]].concat(), pen);
     }
 
     /// A diamond around a point, with paper inside.
-    pub fn diamond(&mut self, centre: At, radius: f64, pen: Pen) -> Result<()> {
+    pub fn diamond(&mut self, centre: At, radius: f64, pen: Pen) {
         let corners = [
-            at(centre.x - radius, centre.y),
-            at(centre.x, centre.y - radius),
-            at(centre.x + radius, centre.y),
-            at(centre.x, centre.y + radius),
+            centre.by(-radius, 0.0),
+            centre.by(0.0, -radius),
+            centre.by(radius, 0.0),
+            centre.by(0.0, radius),
         ];
-        let pixels = corners.iter().map(|corner| corner.pixel());
-        drawn(self.backend.fill_polygon(pixels, &PAPER.filled()))?;
-        self.line(&[&corners[..], &corners[..2]].concat(), pen)
+        self.polygon(&corners, PAPER, pen);
     }
 
     /// A cross over a point.
-    pub fn cross(&mut self, centre: At, radius: f64, pen: Pen) -> Result<()> {
-        for way in [-1.0, 1.0] {
-            let (x, y) = (radius, radius * way);
-            let ends = [
-                at(centre.x - x, centre.y - y),
-                at(centre.x + x, centre.y + y),
-            ];
-            self.line(&ends, pen)?;
+    pub fn cross(&mut self, centre: At, radius: f64, pen: Pen) {
+        for rise in [-radius, radius] {
+            self.line(&[centre.by(-radius, -rise), centre.by(radius, rise)], pen);
         }
-        Ok(())
     }
 
-    /// An arrow head around a point: open where `filled` is not.
-    pub fn arrow(
-        &mut self,
-        centre: At,
-        radius: f64,
-        points: Points,
-        filled: bool,
-        pen: Pen,
-    ) -> Result<()> {
-        let way = match points {
-            Points::Left => -1.0,
-            Points::Right => 1.0,
-        };
-        let base = centre.x - way * 0.75 * radius;
+    /// An arrow head around a point, to the left where `way` is -1 and to the right where it is 1: open where `filled` is not.
+    pub fn arrow(&mut self, centre: At, radius: f64, way: f64, filled: bool, pen: Pen) {
+        let base = -way * 0.75 * radius;
         let corners = [
-            at(centre.x + way * radius, centre.y),
-            at(base, centre.y - 0.95 * radius),
-            at(base, centre.y + 0.95 * radius),
+            centre.by(way * radius, 0.0),
+            centre.by(base, -0.95 * radius),
+            centre.by(base, 0.95 * radius),
         ];
-        let inside = if filled { pen.ink } else { PAPER };
-        let pixels = corners.iter().map(|corner| corner.pixel());
-        drawn(self.backend.fill_polygon(pixels, &inside.filled()))?;
-        self.line(&[&corners[..], &corners[..2]].concat(), pen)
+        self.polygon(&corners, if filled { pen.ink } else { PAPER }, pen);
     }
 
     /// One line of text; `place.y` is its baseline.
-    pub fn text(&mut self, text: &str, place: At, align: Align, look: Type) -> Result<()> {
+    pub fn text(&mut self, text: &str, place: At, align: Align, look: Type) {
         let anchor = match align {
             Align::Start => HPos::Left,
             Align::Middle => HPos::Center,
@@ -382,8 +336,8 @@ impl Canvas<'_> {
         let style = TextStyle::from(font(look))
             .color(&look.ink)
             .pos(Pos::new(anchor, VPos::Top));
-        let top = at(place.x, place.y - TOP_TO_BASELINE * look.size);
-        drawn(self.backend.draw_text(text, &style, top.pixel()))
+        let top = place.by(0.0, -TOP_TO_BASELINE * look.size).pixel();
+        self.stroke(|backend| backend.draw_text(text, &style, top));
     }
 }
 
@@ -398,10 +352,6 @@ fn font(look: Type) -> FontDesc<'static> {
         look.size * SCALE * FONT_SIZE_QUIRK,
         style,
     )
-}
-
-fn drawn<T, E: std::fmt::Display>(outcome: Result<T, E>) -> Result<T> {
-    outcome.map_err(|error| anyhow!("cannot draw a chart: {error}"))
 }
 
 #[cfg(test)]
@@ -420,13 +370,9 @@ mod tests {
     #[test]
     fn the_same_strokes_give_the_same_bytes() {
         let paint = |canvas: &mut Canvas<'_>| {
-            canvas.circle(at(5.0, 5.0), 3.9, None, Pen::solid(1.4, INK))?;
-            canvas.text(
-                "<5 & more",
-                at(10.0, 5.0),
-                Align::Start,
-                Type::plain(8.0, INK),
-            )
+            canvas.circle(at(5.0, 5.0), 3.9, None, Pen::solid(1.4, INK));
+            let look = Type::plain(8.0, INK);
+            canvas.text("<5 & more", at(10.0, 5.0), Align::Start, look);
         };
         let first = draw(WIDTH, 20.0, paint).expect("draws");
         assert_eq!(first, draw(WIDTH, 20.0, paint).expect("draws"));

@@ -9,8 +9,7 @@ use crate::config::Config;
 use crate::model::decided::JudgedProduct;
 use crate::model::reason::Reason;
 use crate::model::rule::{Decision, Rule};
-use crate::render::words::method::yes_no;
-use crate::words::{english, plain_reasons, say, side};
+use crate::words::{english, plain_reasons, say, side, yes_or_no};
 use words::{figure, line, plain, say};
 
 /// The reasoning in plain text: the rule, each package with its readings, cells, comparison and standing, the verdict with
@@ -81,6 +80,6 @@ fn explain_verdict(out: &mut String, judged: &JudgedProduct, config: &Config) {
     for caution in &judged.cautions {
         say(out, 2, &say::explain_bear(caution.word()));
     }
-    say(out, 1, &say::explain_told(yes_no(verdict.notify_maker)));
+    say(out, 1, &say::explain_told(yes_or_no(verdict.notify_maker)));
     line(out, 0, "");
 }

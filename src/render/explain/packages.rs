@@ -8,8 +8,7 @@ use crate::model::ppm::Ppm;
 use crate::model::registers::Photograph;
 use crate::model::rule::{Decision, Limit, Rule};
 use crate::render::explain::words::{figure, line, plain, say};
-use crate::render::words::method::yes_no;
-use crate::words::{Said, english, say};
+use crate::words::{Said, english, say, yes_or_no};
 
 /// The reasoning of one package.
 pub fn explain_package(out: &mut String, package: &PackageResult, rule: &Rule, config: &Config) {
@@ -43,7 +42,7 @@ fn explain_extraction(out: &mut String, row: &PairedExtraction) {
         extraction.number.to_string(),
         &extraction.reported,
         extraction.source.place().to_string(),
-        yes_no(reading.is_some()),
+        yes_or_no(reading.is_some()),
         reading.as_ref().map(interval).unwrap_or_default(),
         figure(extraction.lloq),
     );
@@ -91,11 +90,11 @@ fn explain_comparison(
     let steps = [
         say::explain_gap(
             figure(lower),
-            yes_no(upper.is_some()),
+            yes_or_no(upper.is_some()),
             upper.map(figure).unwrap_or_default(),
             figure(gap),
         ),
-        say::explain_mean(yes_no(gap.0 > 0.0), figure(m)),
+        say::explain_mean(yes_or_no(gap.0 > 0.0), figure(m)),
         say::explain_scatter(figure(q), repeatability, figure(s)),
         say::explain_allowed(n as u64, factor.to_string(), figure(s), figure(allowed)),
     ];
@@ -136,7 +135,7 @@ fn result(package: &PackageResult) -> Said {
     say::explain_result(
         kind,
         shown(lower),
-        yes_no(upper.is_some()),
+        yes_or_no(upper.is_some()),
         shown(upper),
         figures.join(" + "),
         figures.len() as u64,

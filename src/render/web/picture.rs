@@ -104,8 +104,8 @@ mod tests {
     fn drawings_stand_below_one_another_and_their_words_have_their_length() {
         let part = |height, words: &str| {
             draw(100.0, height, |canvas| {
-                canvas.fill(at(0.0, 0.0), at(5.0, 5.0), PAPER)?;
-                canvas.text(words, at(0.0, 8.0), Align::Start, Type::plain(8.0, INK))
+                canvas.fill(at(0.0, 0.0), at(5.0, 5.0), PAPER);
+                canvas.text(words, at(0.0, 8.0), Align::Start, Type::plain(8.0, INK));
             })
             .expect("draws")
         };

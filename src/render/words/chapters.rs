@@ -7,7 +7,7 @@ use crate::model::extraction::Extraction;
 use crate::model::package::PackageResult;
 use crate::model::pair::{FirstReadings, PairedExtraction, Repeat, Usage};
 use crate::render::words::packages::{Agreement, agreement, apart, is_beyond};
-use crate::words::{Catalogue, Said, say};
+use crate::words::{Catalogue, say};
 use chrono::NaiveDate;
 
 /// Extractions that were reported at one time, or what all of them give.
@@ -163,20 +163,15 @@ impl Chapter<'_> {
 
     /// What stands at the end of its row: how its extractions agree, or what came about, and who decided it when.
     pub fn at_the_end(&self, package: &PackageResult, words: &Catalogue) -> Agreement {
-        let day = |day: NaiveDate| day.to_string();
-        let decided = |repeat: &Repeat| say::ruler_decided(&repeat.by, day(repeat.on));
-        let aside: Vec<Said> = self
-            .exclusions()
-            .iter()
-            .map(|one| say::ruler_set_aside_by(one.numbers.len() as u64, one.by, day(one.on)))
-            .collect();
+        let decided = |repeat: &Repeat| say::ruler_decided(&repeat.by, repeat.on.to_string());
         let (head, mut details) = if self.has_result {
             let said = agreement(package, words);
-            let mut details = vec![said.detail];
-            if let Event::Repeat(repeat) = self.event {
-                details.push(words.say(&decided(repeat)));
-            }
-            (said.head, details)
+            let decision = match self.event {
+                Event::Repeat(repeat) => Some(decided(repeat)),
+                _ => None,
+            };
+            let details = [vec![said.detail], words.each(decision)];
+            (said.head, details.concat())
         } else {
             let first = package.pair.first.and_then(|first| first.comparison);
             let (head, detail) = match (self.event, first) {
@@ -194,13 +189,14 @@ impl Chapter<'_> {
                 (Event::Again, _) => (say::ruler_again(), None),
                 _ => (say::ruler_first(0_u64, "open"), None),
             };
-            let detail = detail.map(|said| words.say(&said));
-            (words.say(&head), detail.into_iter().collect())
+            (words.say(&head), words.each(detail))
         };
-        details.extend(aside.iter().map(|said| words.say(said)));
-        if self.usable().any(|extraction| extraction.record.replaces) {
-            details.push(words.say(&say::ruler_replaces()));
-        }
+        let aside = self.exclusions().into_iter().map(|one| {
+            say::ruler_set_aside_by(one.numbers.len() as u64, one.by, one.on.to_string())
+        });
+        let mut usable = self.usable();
+        let replaces = usable.any(|extraction| extraction.record.replaces);
+        details.extend(words.each(aside.chain(replaces.then(say::ruler_replaces))));
         details.retain(|detail| !detail.is_empty());
         Agreement {
             head,

@@ -37,18 +37,15 @@ pub fn says(product: &JudgedProduct, correction: Correction, config: &Config) ->
         words::verdict::headline(verdict.verdict, verdict.rule, &config.words),
     );
     vec![
-        format!("{} {}", config.words.say(&now), config.words.say(&reads)),
+        config.words.text([now, reads]),
         words::verdict::sentence(verdict, config),
     ]
 }
 
 /// Why, in the programme's words where the revision is issued.
 pub fn why(product: &JudgedProduct, correction: Correction, config: &Config) -> String {
-    let last = product
-        .verdict
-        .issued
-        .last()
-        .filter(|_| correction.issued_on.is_some());
+    let is_issued = correction.issued_on.is_some();
+    let last = product.verdict.issued.last().filter(|_| is_issued);
     let said: Vec<String> = last
         .into_iter()
         .flat_map(|row| [row.reason.as_deref(), row.changed.as_deref()])
@@ -70,8 +67,5 @@ pub fn does(correction: Correction, config: &Config) -> Vec<String> {
     } else {
         say::letter_does_clear()
     };
-    [sheet, maker]
-        .iter()
-        .map(|said| config.words.say(said))
-        .collect()
+    config.words.each([sheet, maker])
 }

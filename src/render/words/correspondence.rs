@@ -4,18 +4,18 @@ use crate::model::followup::FollowUpState;
 use crate::model::registers::{Followup, FollowupKind};
 use crate::model::verdict::ProductVerdict;
 use crate::render::words::breakable;
-use crate::words::{Catalogue, Said, say};
+use crate::words::{Catalogue, Said, say, yes_or_no};
 use serde::Serialize;
 
 /// What was said in the correspondence about a product, one sentence an event; none where nobody has said anything. The days
 /// alone stand in the story.
 pub fn told(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
-    let with_words = product.followups.iter().filter_map(event);
-    with_words.map(|said| words.say(&said(words))).collect()
+    let with_words = product.followups.iter();
+    words.each(with_words.filter_map(|one| event(one, words)))
 }
 
 /// An event with words of its own: a notice has none.
-fn event(followup: &Followup) -> Option<impl Fn(&Catalogue) -> Said> {
+fn event(followup: &Followup, words: &Catalogue) -> Option<Said> {
     let statement = followup.statement.as_deref().unwrap_or_default().trim();
     let message = match followup.kind {
         FollowupKind::NoticeSent => return None,
@@ -23,8 +23,7 @@ fn event(followup: &Followup) -> Option<impl Fn(&Catalogue) -> Said> {
         FollowupKind::Action => say::told_action,
         FollowupKind::Closed => say::told_closed,
     };
-    (!statement.is_empty())
-        .then_some(move |words: &Catalogue| message(words.day(followup.on), statement))
+    (!statement.is_empty()).then(|| message(words.day(followup.on), statement))
 }
 
 /// Where a product stands with its maker.
@@ -69,7 +68,7 @@ pub fn standing(state: &FollowUpState, followups: &[Followup], words: &Catalogue
             replied_on,
             late,
         } => (
-            say::maker_replied(if late { "yes" } else { "no" }),
+            say::maker_replied(yes_or_no(late)),
             Some(match told_on {
                 Some(told_on) => say::maker_days_replied(day(told_on), day(replied_on)),
                 None => say::maker_days_replied_untold(day(replied_on)),
@@ -92,35 +91,24 @@ fn last_words(followups: &[Followup], words: &Catalogue) -> Vec<Quote> {
     let last = |kinds: &[FollowupKind]| {
         let mut latest_first = followups.iter().rev();
         latest_first.find_map(|one| {
-            let said = one
-                .statement
-                .as_deref()
-                .filter(|_| kinds.contains(&one.kind))?;
+            let said = one.statement.as_deref();
+            let said = said.filter(|_| kinds.contains(&one.kind))?;
             quote(said, one.kind == FollowupKind::Reply, words)
         })
     };
-    [
-        last(&[FollowupKind::Reply]),
-        last(&[FollowupKind::Action, FollowupKind::Closed]),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    let reply = last(&[FollowupKind::Reply]);
+    let done = last(&[FollowupKind::Action, FollowupKind::Closed]);
+    reply.into_iter().chain(done).collect()
 }
 
 fn quote(text: &str, reply: bool, words: &Catalogue) -> Option<Quote> {
     let text = text.trim();
-    if text.is_empty() {
-        return None;
-    }
-    if text.chars().count() > LONGEST_QUOTE {
-        return Some(Quote {
-            text: words.say(&say::maker_long_text()),
-            reply: false,
-        });
-    }
-    Some(Quote {
-        text: breakable(text, 22),
-        reply,
+    let is_long = text.chars().count() > LONGEST_QUOTE;
+    (!text.is_empty()).then(|| Quote {
+        text: match is_long {
+            true => words.say(&say::maker_long_text()),
+            false => breakable(text, 22),
+        },
+        reply: reply && !is_long,
     })
 }

@@ -2,13 +2,14 @@
 
 use crate::config::Config;
 use crate::model::registers::{FollowupKind, IssuedRevision};
-use crate::model::verdict::{ProductVerdict, Verdict};
+use crate::model::verdict::ProductVerdict;
 use crate::render::numbers::plain;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
-use crate::render::words::method::{percent, yes_no};
-use crate::render::words::{breakable, full_stop};
-use crate::words::{Catalogue, say, side};
+use crate::render::words::method::percent;
+use crate::render::words::summary::upper_bound;
+use crate::render::words::{breakable, full_stop, verdict_word};
+use crate::words::{Catalogue, Said, say, side, yes_or_no};
 
 /// Products that a sentence can name; of more it says how many.
 const NAMED_AT_MOST: usize = 8;
@@ -29,38 +30,26 @@ pub fn headline(tally: &Tally, amended: usize, results: bool, terms: &Terms) -> 
         (tally.over, "over"),
         (tally.none, "none"),
     ];
-    let parts: Vec<String> = parts
-        .iter()
-        .filter(|(n, _)| *n > 0)
-        .map(|(n, verdict)| {
-            let part = say::newsletter_part(*n, number(*n), verdict, side(terms.rule));
-            words.say(&part)
-        })
-        .collect();
+    let rule = side(terms.rule);
+    let parts = parts.into_iter().filter(|(n, _)| *n > 0);
+    let parts = parts.map(|(n, verdict)| say::newsletter_part(n, number(n), verdict, rule));
+    let parts = words.each(parts);
     let said = match new {
-        0 => say::newsletter_nothing(yes_no(results)),
+        0 => say::newsletter_nothing(yes_or_no(results)),
         n => say::newsletter_new(n, words.spelt_first(n as usize), words.list(&parts)),
     };
-    let said = words.say(&said);
-    if amended == 0 {
-        return said;
-    }
-    let number = words.spelt_first(amended);
-    let amended = words.say(&say::newsletter_amended_count(amended as u64, number));
     // Where sheets were amended, something is new: no product.
-    match new {
-        0 => amended,
-        _ => format!("{said} {amended}"),
-    }
+    let said = (new > 0 || amended == 0).then_some(said);
+    let amended = (amended > 0)
+        .then(|| say::newsletter_amended_count(amended as u64, words.spelt_first(amended)));
+    words.text(said.into_iter().chain(amended))
 }
 
 /// How it was done, and what the limit is.
 pub fn how(config: &Config, terms: &Terms) -> String {
     let words = &config.words;
-    let (packages, times) = (
-        config.testing.packages_per_product,
-        config.testing.extractions_per_package,
-    );
+    let packages = config.testing.packages_per_product;
+    let times = config.testing.extractions_per_package;
     let (known, amount) = lowest(terms);
     let said = [
         say::newsletter_how(
@@ -70,31 +59,29 @@ pub fn how(config: &Config, terms: &Terms) -> String {
             words.spelt(times),
         ),
         say::newsletter_limit(
-            yes_no(terms.mixed),
+            yes_or_no(terms.mixed),
             side(terms.rule),
             words.limit(&config.rule),
         ),
         say::newsletter_measured(known, amount),
     ];
-    said.map(|said| words.say(&said)).join(" ")
+    words.text(said)
 }
 
 /// The one amount from which on all assays give a number, where there is one.
 fn lowest(terms: &Terms) -> (&'static str, String) {
     let amount = |lloq| terms.words.quantity(&plain(lloq), terms.unit);
     let amount = terms.lloq.map(amount);
-    (yes_no(amount.is_some()), amount.unwrap_or_default())
+    (yes_or_no(amount.is_some()), amount.unwrap_or_default())
 }
 
 /// What a result is, and what it is not.
 pub fn snapshot(config: &Config, terms: &Terms) -> String {
     let packages = config.testing.packages_per_product;
-    // The exact one-sided bound for none of n.
-    let upper = 1.0 - 0.05f64.powf(1.0 / packages as f64);
     config.words.say(&say::newsletter_snapshot(
         packages as u64,
         side(terms.rule),
-        percent(upper, &config.words),
+        percent(upper_bound(packages), &config.words),
     ))
 }
 
@@ -119,20 +106,11 @@ pub fn first_of(rows: usize, words: &Catalogue) -> String {
 pub fn again(later: &ProductVerdict, sheet_number: &str, words: &Catalogue) -> String {
     words.say(&say::newsletter_again(
         later.round.as_str(),
-        word(later.verdict),
+        verdict_word(later.verdict),
         side(later.rule.limit),
         words.limit(&later.rule),
         sheet_number,
     ))
-}
-
-/// How messages choose by a verdict.
-fn word(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::OverLimit => "over",
-        Verdict::WithinLimit(_) => "within",
-        Verdict::NoVerdict => "none",
-    }
 }
 
 /// What the greys of the bars mean.
@@ -140,7 +118,7 @@ pub fn bands(terms: &Terms) -> String {
     let (known, amount) = lowest(terms);
     terms.words.say(&say::newsletter_bands(
         side(terms.rule),
-        yes_no(terms.mixed),
+        yes_or_no(terms.mixed),
         known,
         amount,
         &terms.measured,
@@ -159,25 +137,18 @@ pub fn reply(verdict: &ProductVerdict, words: &Catalogue) -> Option<String> {
 
 /// Whose makers have said nothing so far, and whose are still to be told; both have products with their sheets.
 pub fn silent(asked: &[String], to_tell: &[String], words: &Catalogue) -> Option<String> {
-    let named = |of: &[String]| yes_no(of.len() <= NAMED_AT_MOST);
-    let mut said = Vec::new();
-    if !asked.is_empty() {
-        said.push(words.say(&say::newsletter_silent(
-            asked.len() as u64,
-            words.spelt(asked.len()),
-            named(asked),
-            words.list(asked),
-        )));
-    }
-    if !to_tell.is_empty() {
-        said.push(words.say(&say::newsletter_to_tell(
-            to_tell.len() as u64,
-            words.spelt(to_tell.len()),
-            named(to_tell),
-            words.list(to_tell),
-        )));
-    }
-    (!said.is_empty()).then(|| said.join(" "))
+    type Message = fn(u64, String, &'static str, String) -> Said;
+    let groups: [(&[String], Message); 2] = [
+        (asked, say::newsletter_silent),
+        (to_tell, say::newsletter_to_tell),
+    ];
+    let told = groups.into_iter().filter(|(makers, _)| !makers.is_empty());
+    let said = words.text(told.map(|(makers, message)| {
+        let n = makers.len();
+        let named = yes_or_no(n <= NAMED_AT_MOST);
+        message(n as u64, words.spelt(n), named, words.list(makers))
+    }));
+    (!said.is_empty()).then_some(said)
 }
 
 /// The revision that this product's sheet is, and the one that it replaces: of a proof the last one that was issued, of an
@@ -226,29 +197,19 @@ pub fn totals(tally: &Tally, all_new: bool, with_lab: usize, terms: &Terms) -> S
     let counted = say::newsletter_totals(
         tally.products(),
         tally.foods,
-        yes_no(tally.products() > tally.foods),
+        yes_or_no(tally.products() > tally.foods),
         tally.within.to_string(),
         tally.over.to_string(),
         tally.none.to_string(),
         side(terms.rule),
     );
-    let mut said = Vec::new();
-    if !all_new {
-        said.push(words.say(&counted));
-    }
     let packages = tally.packages.all();
-    if packages > 0 {
-        said.push(words.say(&say::newsletter_packages_so_far(
-            packages,
-            words.spelt_first(packages as usize),
-            tally.unmeasured.to_string(),
-        )));
-    }
-    if with_lab > 0 {
-        said.push(words.say(&say::newsletter_with_lab(
-            with_lab as u64,
-            words.spelt_first(with_lab),
-        )));
-    }
-    said.join(" ")
+    let packages = (packages > 0).then(|| {
+        let spelt = words.spelt_first(packages as usize);
+        say::newsletter_packages_so_far(packages, spelt, tally.unmeasured.to_string())
+    });
+    let with_lab = (with_lab > 0)
+        .then(|| say::newsletter_with_lab(with_lab as u64, words.spelt_first(with_lab)));
+    let counted = (!all_new).then_some(counted);
+    words.text([counted, packages, with_lab].into_iter().flatten())
 }

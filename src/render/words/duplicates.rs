@@ -9,7 +9,8 @@ use crate::render::tally::Tally;
 use crate::render::terms::Terms;
 use crate::render::words::sentence_case;
 use crate::render::words::summary::probability;
-use crate::words::{Catalogue, say};
+use crate::words::{Catalogue, Said, say, yes_or_no};
+use std::iter::once;
 
 /// The lede above the duplicate charts.
 pub fn lede(tally: &Tally, words: &Catalogue) -> String {
@@ -62,11 +63,10 @@ pub fn became(point: &RangePoint, words: &Catalogue) -> String {
 pub fn range_and_allowed(point: &RangePoint, words: &Catalogue) -> [String; 2] {
     let (range, allowed) = (point.signed_percent.abs(), point.allowed_percent);
     let printed = |places: usize| [range, allowed].map(|x| format!("{x:.places$}"));
-    let same = |printed: &[String; 2]| printed[0] == printed[1];
-    let figures = (0..=3)
+    let apart = (0..=3)
         .map(printed)
-        .find(|figures| !same(figures))
-        .unwrap_or_else(|| printed(0));
+        .find(|figures| figures[0] != figures[1]);
+    let figures = apart.unwrap_or_else(|| printed(0));
     figures.map(|figure| words.quantity(&figure, "%"))
 }
 
@@ -112,47 +112,43 @@ pub fn notes(statistics: &ProgrammeStatistics, packages: usize, words: &Catalogu
         return Vec::new();
     };
     let flagged = say::summary_flagged(packages as u64, percent(statistics.false_alarm));
-    let mut notes = vec![words.say(&flagged)];
-    notes.extend(
-        statistics
-            .assumption
-            .map(|found| assumption(found, own, words)),
-    );
-    notes.extend(statistics.horwitz.map(|of| horwitz(of, words)));
-    notes
+    let assumption = statistics
+        .assumption
+        .map(|found| assumption(found, own, words));
+    let horwitz = statistics.horwitz.map(|of| horwitz(of, words));
+    words.each(once(flagged).chain(assumption).chain(horwitz))
 }
 
 /// The programme's own repeatability against the one that its settings assume.
-fn assumption(of: Assumption, own: &Repeatability, words: &Catalogue) -> String {
+fn assumption(of: Assumption, own: &Repeatability, words: &Catalogue) -> Said {
     let (finding, proposal) = match of.finding {
         AssumptionFinding::Fits if own.interval.upper < of.assumed => ("below", None),
         AssumptionFinding::Fits => ("fits", None),
         AssumptionFinding::Smaller { proposal } => ("smaller", Some(proposal)),
         AssumptionFinding::Larger { proposal } => ("larger", Some(proposal)),
     };
-    words.say(&say::summary_assumption(
+    say::summary_assumption(
         finding,
         short(of.assumed, words),
         proposal.map_or(String::new(), |share| short(share, words)),
         // As the settings are written, whatever the language.
         proposal.map_or(String::new(), |share| share.to_string()),
-    ))
+    )
 }
 
 /// What chemical methods would scatter by.
-fn horwitz(of: Horwitz, words: &Catalogue) -> String {
+fn horwitz(of: Horwitz, words: &Catalogue) -> Said {
     let ratio = words.locale().figure(&format!("{:.1}", of.horrat_r));
-    words.say(&say::summary_horwitz(short(of.between_labs, words), ratio))
+    say::summary_horwitz(short(of.between_labs, words), ratio)
 }
 
 /// Whether a lab's duplicates came to differ over time.
 pub fn drift(drift: &Drift, words: &Catalogue) -> String {
-    let apart = if drift.f_test.p < 0.05 { "yes" } else { "no" };
     words.say(&say::summary_drift(
         &drift.lab,
         tenths(drift.early_s, words),
         tenths(drift.late_s, words),
-        apart,
+        yes_or_no(drift.f_test.p < 0.05),
         probability(drift.f_test.p, words),
     ))
 }

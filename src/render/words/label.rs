@@ -27,10 +27,9 @@ pub fn sentences(
     if review.finding != LabelFinding::UnverifiedOats {
         said.extend(oats(product.oats).map(|oats| words.say(&say::label_oats_register(oats))));
     }
-    said.extend(rule_for_oats(review, regime).map(|of| words.say(&say::label_oats_rule(of))));
-    said.extend(
-        rule_for_wheat_starch(review, regime).map(|of| words.say(&say::label_starch_rule(of))),
-    );
+    let oats_rule = rule_for_oats(review, regime).map(say::label_oats_rule);
+    let starch_rule = rule_for_wheat_starch(review, regime).map(say::label_starch_rule);
+    said.extend(words.each(oats_rule.into_iter().chain(starch_rule)));
     said.extend(read_in(review, words));
     if !review.languages.is_empty() {
         said.push(words.say(&say::label_opinion()));
@@ -44,33 +43,26 @@ pub fn judged(product: &ProductVerdict, words: &Catalogue) -> LabelJudged {
     let review = &product.label;
     let ingredients = product.product.ingredients.as_deref();
     let has_list = ingredients.is_some_and(|list| !list.trim().is_empty());
-    let source = |term: &LabelTerm| term.class == TermClass::Always;
+    let source = |class| class == TermClass::Always;
     let left = review.terms.iter().find_map(|term| match term.class {
         TermClass::NotForbidden(leave) => Some(leave),
         _ => None,
     });
-    let asked = |term: &LabelTerm| matches!(term.class, TermClass::Always | TermClass::Depends);
-    let (state, kind, why, terms) = match (review.finding, left) {
-        _ if review.unread => (LabelState::Open, "unread", "unread", Vec::new()),
-        (LabelFinding::GlutenSource, _) => {
-            let terms = printed(review, source);
-            (LabelState::Against, "source", "source", terms)
+    let (state, kind, terms) = match (review.finding, left) {
+        _ if review.unread => (LabelState::Open, "unread", Vec::new()),
+        (LabelFinding::GlutenSource, _) => (LabelState::Against, "source", printed(review, source)),
+        (LabelFinding::NeedsReview | LabelFinding::UnverifiedOats, Some(_)) => {
+            let mut terms = printed(review, is_not_forbidden);
+            terms.extend(printed(review, is_asked));
+            (LabelState::Open, "allowed", terms)
         }
-        (LabelFinding::NeedsReview | LabelFinding::UnverifiedOats, Some(leave)) => {
-            let left = |term: &LabelTerm| matches!(term.class, TermClass::NotForbidden(_));
-            let mut terms = printed(review, left);
-            terms.extend(printed(review, asked));
-            (LabelState::Open, "allowed", why_not_forbidden(leave), terms)
-        }
-        (LabelFinding::UnverifiedOats, None) => (LabelState::Open, "oats", "oats", Vec::new()),
-        (LabelFinding::NeedsReview, None) => {
-            (LabelState::Open, "ask", "ask", printed(review, asked))
-        }
-        (LabelFinding::None, _) if has_list => {
-            (LabelState::Clear, "nothing", "nothing", Vec::new())
-        }
-        _ => (LabelState::Open, "no_list", "no_list", Vec::new()),
+        (LabelFinding::UnverifiedOats, None) => (LabelState::Open, "oats", Vec::new()),
+        (LabelFinding::NeedsReview, None) => (LabelState::Open, "ask", printed(review, is_asked)),
+        (LabelFinding::None, _) if has_list => (LabelState::Clear, "nothing", Vec::new()),
+        _ => (LabelState::Open, "no_list", Vec::new()),
     };
+    let why = left.filter(|_| kind == "allowed");
+    let why = why.map_or(kind, why_not_forbidden);
     let named = match terms.len() {
         0 => "none",
         1 => "one",
@@ -85,10 +77,20 @@ pub fn judged(product: &ProductVerdict, words: &Catalogue) -> LabelJudged {
     }
 }
 
+/// Whether it must be asked of a term how it was made, or whether it stands there at all.
+pub fn is_asked(class: TermClass) -> bool {
+    matches!(class, TermClass::Always | TermClass::Depends)
+}
+
+/// Whether a term is a gluten source that this claim allows.
+pub fn is_not_forbidden(class: TermClass) -> bool {
+    matches!(class, TermClass::NotForbidden(_))
+}
+
 /// Terms as printed, each once, whatever the case of their letters.
-fn printed(review: &LabelReview, wanted: impl Fn(&LabelTerm) -> bool) -> Vec<String> {
+fn printed(review: &LabelReview, wanted: impl Fn(TermClass) -> bool) -> Vec<String> {
     let mut terms: Vec<String> = Vec::new();
-    for term in review.terms.iter().filter(|term| wanted(term)) {
+    for term in review.terms.iter().filter(|term| wanted(term.class)) {
         let same = |known: &String| known.to_lowercase() == term.printed.to_lowercase();
         if !terms.iter().any(same) {
             terms.push(term.printed.clone());
@@ -130,33 +132,24 @@ fn finding(
 /// A gluten source that is not forbidden is one however it was made; of the others it must be asked.
 fn to_review(review: &LabelReview, words: &Catalogue) -> Vec<String> {
     let mut said = not_forbidden_terms(review, words);
-    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
-    if said.is_empty() || review.terms.iter().any(|term| asked(term.class)) {
-        let (n, terms) = named(review, asked, words);
+    if said.is_empty() || review.terms.iter().any(|term| is_asked(term.class)) {
+        let (n, terms) = named(review, is_asked, words);
         said.push(words.say(&say::label_asked(n, terms)));
     }
     said
 }
 
 fn not_forbidden_terms(review: &LabelReview, words: &Catalogue) -> Vec<String> {
-    let leaves: BTreeSet<Leave> = review
-        .terms
-        .iter()
-        .filter_map(|term| match term.class {
-            TermClass::NotForbidden(leave) => Some(leave),
-            _ => None,
-        })
-        .collect();
-    let of = |leave| {
+    let leaves = review.terms.iter().filter_map(|term| match term.class {
+        TermClass::NotForbidden(leave) => Some(leave),
+        _ => None,
+    });
+    let leaves: BTreeSet<Leave> = leaves.collect();
+    words.each(leaves.into_iter().map(|leave| {
         let own = |class| class == TermClass::NotForbidden(leave);
         let (n, terms) = named(review, own, words);
-        words.say(&say::label_not_forbidden(
-            n,
-            terms,
-            why_not_forbidden(leave),
-        ))
-    };
-    leaves.into_iter().map(of).collect()
+        say::label_not_forbidden(n, terms, why_not_forbidden(leave))
+    }))
 }
 
 fn why_not_forbidden(leave: Leave) -> &'static str {
@@ -191,15 +184,15 @@ fn rule_for_wheat_starch(review: &LabelReview, regime: Regime) -> Option<&'stati
 /// In which languages the list was read.
 fn read_in(review: &LabelReview, words: &Catalogue) -> Option<String> {
     let name = |language: &LabelLanguage| {
-        words.say(&say::label_language(match language {
+        say::label_language(match language {
             LabelLanguage::English => "english",
             LabelLanguage::German => "german",
             LabelLanguage::Spanish => "spanish",
             LabelLanguage::French => "french",
             LabelLanguage::Italian => "italian",
-        }))
+        })
     };
-    let languages: Vec<String> = review.languages.iter().map(name).collect();
+    let languages = words.each(review.languages.iter().map(name));
     (!languages.is_empty()).then(|| words.say(&say::label_read_in(words.list(&languages))))
 }
 
@@ -209,18 +202,29 @@ fn named(
     wanted: impl Fn(TermClass) -> bool,
     words: &Catalogue,
 ) -> (u64, String) {
-    let mut terms: Vec<String> = Vec::new();
-    for term in review.terms.iter().filter(|term| wanted(term.class)) {
-        let quoted = words.say(&say::quoted(&term.printed));
-        if !terms.contains(&quoted) {
-            terms.push(quoted);
-        }
-    }
+    let mut terms = quoted_once(review, wanted, str::to_owned, words);
     if terms.is_empty() {
         // The finding then rests on the register, not on a word of the list.
         terms.push(words.say(&say::label_one_ingredient()));
     }
     (terms.len() as u64, words.list(&terms))
+}
+
+/// The terms of some classes in quotes, each once, `printed` in some way.
+pub fn quoted_once(
+    review: &LabelReview,
+    wanted: impl Fn(TermClass) -> bool,
+    printed: impl Fn(&str) -> String,
+    words: &Catalogue,
+) -> Vec<String> {
+    let mut terms: Vec<String> = Vec::new();
+    for term in review.terms.iter().filter(|term| wanted(term.class)) {
+        let quoted = words.say(&say::quoted(printed(&term.printed)));
+        if !terms.contains(&quoted) {
+            terms.push(quoted);
+        }
+    }
+    terms
 }
 
 /// The word by which the messages know the law of a regime.
@@ -264,11 +268,8 @@ fn explanation(terms: &[&LabelTerm], alone: bool, words: &Catalogue) -> String {
     if alone {
         return why;
     }
-    let named: Vec<String> = terms
-        .iter()
-        .map(|term| words.say(&say::quoted(&term.printed)))
-        .collect();
-    let named = words.list(&named);
+    let named = terms.iter().map(|term| say::quoted(&term.printed));
+    let named = words.list(&words.each(named));
     words.say(&match grain(first, words) {
         grain if grain.is_empty() => say::label_explained(named, why),
         grain => say::label_explained_of(named, grain, why),

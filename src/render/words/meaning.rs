@@ -6,19 +6,19 @@ use crate::model::package::{PackageResult, ResultKind, Standing};
 use crate::model::ppm::Ppm;
 use crate::model::verdict::{Grade, Verdict};
 use crate::render::numbers;
-use crate::render::words::guarded;
 use crate::render::words::limit::LimitWords;
+use crate::render::words::method::percent;
 use crate::render::words::verdict::{highest_bound, single_readings};
-use crate::words::{Catalogue, Said, say};
+use crate::render::words::{guarded, verdict_word};
+use crate::words::{Catalogue, Said, say, yes_or_no};
+use std::iter::once;
 
 /// What this result says.
 pub fn says(product: &JudgedProduct, config: &Config) -> String {
     let words = &*config.words;
-    let said: Vec<String> = this_round(product, words)
-        .into_iter()
-        .chain(other_rounds(&product.earlier, product, config))
-        .collect();
-    said.join(" ")
+    let earlier = other_rounds(&product.earlier, product, config);
+    let said = this_round(product, words).into_iter().chain(earlier);
+    said.collect::<Vec<_>>().join(" ")
 }
 
 /// That the product was tested again, and what that came to; nothing where it was not.
@@ -41,18 +41,13 @@ fn other_rounds(
 /// What another round of the product came to: a later one does not undo an earlier one.
 fn other_round(round: &OtherRound, product: &JudgedProduct, config: &Config) -> Said {
     let limit = LimitWords::of(product.verdict.rule, &config.words);
-    let verdict = match round.verdict {
-        Verdict::OverLimit => "over",
-        Verdict::WithinLimit(_) => "within",
-        Verdict::NoVerdict => "none",
-    };
     let number = config
         .programme
         .sheet_number(&product.verdict.product.product_id, &round.round);
     say::other_round(
         &round.round,
         number,
-        verdict,
+        verdict_word(round.verdict),
         round.over as u64,
         round.packages as u64,
         limit.side(),
@@ -71,28 +66,23 @@ fn this_round(product: &JudgedProduct, words: &Catalogue) -> Vec<String> {
             let over = packages.iter().filter(is_over).count() as u64;
             let said = say::says_over(over, all, guarded(rule), limit.side(), limit.figure());
             let share = true_share(product, words);
-            std::iter::once(said)
-                .chain(share)
-                .map(|said| words.say(&said))
-                .collect()
+            words.each(once(said).chain(share))
         }
         Verdict::WithinLimit(Grade::BelowQuantification) => {
             vec![words.say(&none_measured(packages, limit))]
         }
         Verdict::WithinLimit(Grade::Quantified) => {
-            let highest = highest_result(packages)
-                .map(|highest| numbers::result_in_text(highest, rule.limit, words))
-                .map(|figure| say::says_highest(limit.quantity(&figure)));
-            std::iter::once(within())
-                .chain(highest)
-                .map(|said| words.say(&said))
-                .collect()
+            let highest = highest_result(packages).map(|highest| {
+                let figure = numbers::result_in_text(highest, rule.limit, words);
+                say::says_highest(limit.quantity(&figure))
+            });
+            words.each(once(within()).chain(highest))
         }
         Verdict::NoVerdict => {
             let said = words.say(&undecided(product, limit).unwrap_or_else(within));
             let has_limit = product.verdict.claim.limit.is_some();
             let single = single_readings(packages, rule, words).filter(|_| has_limit);
-            std::iter::once(said).chain(single).collect()
+            once(said).chain(single).collect()
         }
     }
 }
@@ -101,20 +91,16 @@ fn none_measured(packages: &[PackageResult], limit: LimitWords<'_>) -> Said {
     let highest = highest_bound(packages);
     let mut extractions = packages.iter().flat_map(|package| package.pair.usable());
     // A lab may say "below 19" of an assay that measures from 5 on: then it has a lower answer.
-    let lowest = match extractions.all(|one| !one.lloq.compare(highest).is_lt()) {
-        true => "yes",
-        false => "no",
-    };
+    let lowest = yes_or_no(extractions.all(|one| !one.lloq.compare(highest).is_lt()));
     let below = limit.quantity(&numbers::plain(highest));
     say::says_none_measured(packages.len() as u64, below, lowest)
 }
 
 fn true_share(product: &JudgedProduct, words: &Catalogue) -> Option<Said> {
     let share = product.statistics.over.as_ref()?;
-    let percent = |share| words.quantity(&numbers::percent(share), "%");
     Some(say::says_share(
         numbers::percent(share.exact.lower),
-        percent(share.exact.upper),
+        percent(share.exact.upper, words),
         product.statistics.undecided,
     ))
 }
@@ -147,18 +133,22 @@ fn undecided(product: &JudgedProduct, limit: LimitWords<'_>) -> Option<Said> {
 
 /// The package result with the highest upper end, where every package has one that ends somewhere.
 fn highest_result(packages: &[PackageResult]) -> Option<&ResultKind> {
-    let upper = |result: &ResultKind| match *result {
+    let ends = packages
+        .iter()
+        .map(|one| Some((upper_end(one)?, &one.result)));
+    let ends: Option<Vec<(Ppm, &ResultKind)>> = ends.collect();
+    let highest = ends?.into_iter().max_by(|a, b| a.0.0.total_cmp(&b.0.0));
+    highest.map(|(_, highest)| highest)
+}
+
+/// Where a package's result ends, where that is known.
+pub fn upper_end(package: &PackageResult) -> Option<Ppm> {
+    match package.result {
         ResultKind::Value { mean } => Some(mean),
         ResultKind::Below { upper } => Some(upper),
         ResultKind::Range(range) => range.upper,
         ResultKind::None => None,
-    };
-    let ends: Option<Vec<(Ppm, &ResultKind)>> = packages
-        .iter()
-        .map(|package| Some((upper(&package.result)?, &package.result)))
-        .collect();
-    let highest = ends?.into_iter().max_by(|a, b| a.0.0.total_cmp(&b.0.0));
-    highest.map(|(_, highest)| highest)
+    }
 }
 
 /// What it does not say.
@@ -169,8 +159,7 @@ pub fn says_not(product: &JudgedProduct, words: &Catalogue) -> String {
     words.say(&match (product.verdict.verdict, upper) {
         (Verdict::OverLimit, _) => say::says_not_over(),
         (Verdict::WithinLimit(_), Some(upper)) => {
-            let upper = words.quantity(&numbers::percent(upper), "%");
-            say::says_not_within(packages, upper, side)
+            say::says_not_within(packages, percent(upper, words), side)
         }
         (Verdict::WithinLimit(_), None) => say::says_not_proven(side),
         (Verdict::NoVerdict, _) => say::says_not_none(side),

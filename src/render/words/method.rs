@@ -4,7 +4,6 @@ use crate::config::Config;
 use crate::model::caution::Caution;
 use crate::model::decided::JudgedProduct;
 use crate::model::exhibit::{Exhibit, ExhibitKind};
-use crate::model::extraction::Extraction;
 use crate::model::package::PackageResult;
 use crate::model::pair::PairState;
 use crate::model::rule::{Decision, Regime, Rule};
@@ -12,7 +11,6 @@ use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::{label, once};
 use crate::words::{Catalogue, reason_in_words, say, side};
-use std::collections::BTreeSet;
 
 /// How was tested and decided: sentences for one paragraph.
 pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
@@ -39,12 +37,8 @@ pub fn method(judged: &JudgedProduct, config: &Config) -> Vec<String> {
     if let Some(unfit) = unfit.filter(|_| product.verdict != Verdict::NoVerdict) {
         said.push(reason_in_words(unfit, &rule, words));
     }
-    said.extend(
-        judged
-            .cautions
-            .iter()
-            .map(|caution| bear_in_mind(caution, words)),
-    );
+    let cautions = judged.cautions.iter();
+    said.extend(cautions.map(|caution| bear_in_mind(caution, words)));
     said
 }
 
@@ -74,13 +68,10 @@ pub fn law(regime: Regime) -> &'static str {
 
 /// The assays of the readings, in the lab’s words; the programme’s where there is no reading.
 pub fn assays(product: &ProductVerdict, config: &Config) -> String {
-    let assays: BTreeSet<&str> = extractions(product)
-        .map(|extraction| extraction.assay.as_ref())
-        .collect();
-    let assays: Vec<&str> = once(assays)
-        .into_iter()
-        .filter(|assay| !assay.is_empty())
-        .collect();
+    let packages = product.packages.iter();
+    let extractions = packages.flat_map(|package| &package.pair.extractions);
+    let assays = extractions.map(|paired| paired.extraction.assay.as_ref());
+    let assays = once(assays.filter(|assay: &&str| !assay.is_empty()).collect());
     if assays.is_empty() {
         config.lab.assay.clone()
     } else {
@@ -123,21 +114,11 @@ fn decision(rule: Rule, words: &Catalogue) -> String {
     })
 }
 
+pub use crate::words::yes_or_no as yes_no;
+
 /// A share as a whole percentage with its sign.
 pub fn percent(share: f64, words: &Catalogue) -> String {
     words.quantity(&numbers::percent(share), "%")
-}
-
-/// A choice between two wordings.
-pub fn yes_no(yes: bool) -> &'static str {
-    if yes { "yes" } else { "no" }
-}
-
-fn extractions(product: &ProductVerdict) -> impl Iterator<Item = &Extraction> {
-    let packages = product.packages.iter();
-    packages
-        .flat_map(|package| &package.pair.extractions)
-        .map(|paired| &paired.extraction)
 }
 
 /// A certificate or a photograph, as the sheet names it.
@@ -154,11 +135,9 @@ pub fn exhibit(exhibit: &Exhibit, words: &Catalogue) -> String {
 
 /// A hash that can be compared by eye: its first eight and last four digits.
 pub fn short_hash(sha256: &str) -> String {
-    match (
-        sha256.get(..4),
-        sha256.get(4..8),
-        sha256.get(sha256.len().saturating_sub(4)..),
-    ) {
+    let end = sha256.len().saturating_sub(4);
+    let parts = (sha256.get(..4), sha256.get(4..8), sha256.get(end..));
+    match parts {
         (Some(first), Some(second), Some(last)) if sha256.len() > 12 => {
             format!("{first} {second} … {last}")
         }

@@ -1,78 +1,34 @@
 //! The sentences of the documents: plain, exact, without blame; every count comes from the data.
 
-/// The limit in words, by regime.
-pub mod limit;
-
-/// The verdict: its words, its count, its sentence.
-pub mod verdict;
-
-/// How likely the truth is on the other side of the limit.
-pub mod near_limit;
-
-/// What a result says, and what it does not.
-pub mod meaning;
-
-/// A package's extractions: how they agree, and what is to be noted of them.
-pub mod packages;
-
-/// What happened to a package's extractions, in the order of time.
 pub mod chapters;
-
-/// What the label says.
-pub mod label;
-
-/// What happened on which day, and what comes next.
-pub mod story;
-
-/// A hundred packages, and gluten in a portion: what is drawn beside the words.
-pub mod pictures;
-
-/// One package's result worked out.
-pub mod sum;
-
-/// What passed between the programme and the maker.
-pub mod correspondence;
-
-/// The letter to a maker.
-pub mod notice;
-
-/// The letter to a lab.
-pub mod query;
-
-/// How one product was tested and decided, and what every document says last.
-pub mod method;
-
-/// Where the numbers come from, and what a lab's report says of itself.
-pub mod source;
-
-/// The sentences of the programme summary.
-pub mod summary;
-
-/// How well extractions agree, pair by pair and taken together.
-pub mod duplicates;
-
-/// How the programme tests and decides, as its settings have it: the summary’s part on methods.
-pub mod practice;
-
-/// The sentences of a plan.
-pub mod plan;
-
-/// The letter of correction.
 pub mod correction;
-
-/// Why a sheet may be published, or what it waits for.
-pub mod publication;
-
-/// The sentences of the newsletter.
+pub mod correspondence;
 pub mod digest;
-
-/// What labels say, in the newsletter.
+pub mod duplicates;
+pub mod label;
+pub mod limit;
+pub mod meaning;
+pub mod method;
+pub mod near_limit;
+pub mod notice;
 pub mod on_labels;
+pub mod packages;
+pub mod pictures;
+pub mod plan;
+pub mod practice;
+pub mod publication;
+pub mod query;
+pub mod source;
+pub mod story;
+pub mod sum;
+pub mod summary;
+pub mod verdict;
 
 use crate::model::package::PackageResult;
 use crate::model::rule::{Decision, Rule};
+use crate::model::verdict::Verdict;
 use crate::render::charts::style::{Type, text_width};
-use crate::words::Catalogue;
+use crate::words::{Catalogue, Said};
 use std::collections::BTreeSet;
 
 /// By which a message chooses its wording of how uncertainty enters.
@@ -82,6 +38,18 @@ pub fn guarded(rule: Rule) -> &'static str {
         Decision::Simple => "no",
     }
 }
+
+/// By which a message chooses its wording of a verdict.
+pub fn verdict_word(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::OverLimit => "over",
+        Verdict::WithinLimit(_) => "within",
+        Verdict::NoVerdict => "none",
+    }
+}
+
+/// A message about packages that are named, or counted where they are many.
+pub type NamedMessage = fn(u64, &'static str, String) -> Said;
 
 /// Packages as a message names them: by their codes, or counted where they are many.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -98,6 +66,11 @@ impl Named {
     /// More than these are counted.
     const MOST: usize = 4;
 
+    /// What is said of them.
+    pub fn said(self, message: NamedMessage) -> Said {
+        message(self.packages, self.by, self.named)
+    }
+
     /// These packages; none where there is none.
     pub fn of<'a>(
         packages: impl IntoIterator<Item = &'a PackageResult>,
@@ -107,15 +80,15 @@ impl Named {
             .into_iter()
             .map(|package| package.pair.package.package_code.as_str())
             .collect();
-        let many = codes.len() > Named::MOST;
-        (!codes.is_empty()).then(|| Named {
+        let (by, named) = match codes.len() {
+            0 => return None,
+            1..=Named::MOST => ("name", words.list(&codes)),
+            _ => ("count", String::new()),
+        };
+        Some(Named {
             packages: codes.len() as u64,
-            by: if many { "count" } else { "name" },
-            named: if many {
-                String::new()
-            } else {
-                words.list(&codes)
-            },
+            by,
+            named,
         })
     }
 }
@@ -149,7 +122,6 @@ pub fn full_stop(text: &str) -> String {
 
 /// Places for a line to break in words that are wider than a column of a table is, at the size of its type (in points).
 pub fn breakable_to(text: &str, width: f64, look: Type) -> String {
-    let fits = |word: &str| text_width(word, look) <= width;
     let most = |word: &str| {
         let letters = word.chars().count().max(1) as f64;
         // The widest run of so many letters still fits: W is about half as wide again as the mean of a word.
@@ -157,12 +129,9 @@ pub fn breakable_to(text: &str, width: f64, look: Type) -> String {
     };
     let pieces = text.split_inclusive(char::is_whitespace);
     pieces
-        .map(|word| {
-            if fits(word.trim_end()) {
-                word.to_owned()
-            } else {
-                breakable(word, most(word))
-            }
+        .map(|word| match text_width(word.trim_end(), look) <= width {
+            true => word.to_owned(),
+            false => breakable(word, most(word)),
         })
         .collect()
 }

@@ -6,7 +6,9 @@ use crate::model::rule::Rule;
 use crate::model::statistics::{OtherSide, UncertaintyBasis};
 use crate::model::verdict::Verdict;
 use crate::render::numbers;
-use crate::words::{Catalogue, say, side};
+use crate::render::words::limit::LimitWords;
+use crate::render::words::method::percent;
+use crate::words::{Catalogue, say};
 
 /// Outside the band round the limit, a smaller chance than this is not said beside the verdict.
 pub const WORTH_SAYING: f64 = 0.05;
@@ -23,13 +25,12 @@ pub fn beside_the_verdict(product: &JudgedProduct, words: &Catalogue) -> Option<
         Verdict::WithinLimit(_) => (Standing::Within, "over"),
         Verdict::NoVerdict => return None,
     };
-    let standing = |package: &&PackageResult| package.standing == deciding;
-    let decided: Vec<&PackageResult> = product.verdict.packages.iter().filter(standing).collect();
-    let near: Vec<&OtherSide> = decided
-        .iter()
-        .filter_map(|package| of_package(product, package))
-        .filter(|one| is_near(product, one))
+    let packages = product.verdict.packages.iter();
+    let decided: Vec<&PackageResult> = packages
+        .filter(|package| package.standing == deciding)
         .collect();
+    let near = decided.iter().filter_map(|one| of_package(product, one));
+    let near: Vec<&OtherSide> = near.filter(|one| is_near(product, one)).collect();
     if near.is_empty() || (deciding == Standing::Over && near.len() < decided.len()) {
         return None;
     }
@@ -49,26 +50,25 @@ fn of_package<'a>(product: &'a JudgedProduct, package: &PackageResult) -> Option
 }
 
 fn said(mut near: Vec<&OtherSide>, other: &'static str, rule: Rule, words: &Catalogue) -> String {
-    let (locale, unit) = (words.locale(), rule.regime.unit());
+    let limit = LimitWords::of(rule, words);
     let package = |side: &&OtherSide| {
-        let figure = locale.with_unit(&numbers::figure(side.figure, rule.limit), unit);
-        let chance = locale.with_unit(&numbers::percent(side.chance), "%");
-        words.say(&say::near_limit_package(&side.package_code, figure, chance))
+        let figure = limit.quantity(&numbers::figure(side.figure, rule.limit));
+        let chance = percent(side.chance, words);
+        say::near_limit_package(&side.package_code, figure, chance)
     };
     near.sort_by(|a, b| b.chance.total_cmp(&a.chance));
-    let mut packages: Vec<String> = near.iter().take(NAMED_AT_MOST).map(package).collect();
-    if let Some(least) = near.iter().skip(NAMED_AT_MOST).last() {
-        let more = (near.len() - NAMED_AT_MOST) as u64;
-        let chance = locale.with_unit(&numbers::percent(least.chance), "%");
-        packages.push(words.say(&say::near_limit_more(more, chance)));
-    }
-    let limit = locale.with_unit(&numbers::plain(rule.limit.ppm), unit);
+    let beyond = near.get(NAMED_AT_MOST..).unwrap_or_default();
+    let more = beyond
+        .last()
+        .map(|least| say::near_limit_more(beyond.len() as u64, percent(least.chance, words)));
+    let named = near.iter().take(NAMED_AT_MOST).map(package);
+    let packages = words.each(named.chain(more));
     words.say(&say::near_limit(
         words.list(&packages),
         basis(&near),
         other,
-        side(rule.limit),
-        limit,
+        limit.side(),
+        limit.figure(),
     ))
 }
 

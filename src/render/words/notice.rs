@@ -14,7 +14,7 @@ use crate::words::{Said, say, side, yes_or_no};
 
 /// Why we write.
 pub fn opening(verdict: &ProductVerdict, config: &Config) -> String {
-    joined(letters::opening(verdict, &config.words), config)
+    config.words.text(letters::opening(verdict, &config.words))
 }
 
 /// What the results come to, in a sentence: the description of the letter as well.
@@ -44,15 +44,14 @@ pub fn findings(product: &JudgedProduct, config: &Config) -> Vec<String> {
     let (verdict, words) = (&product.verdict, &config.words);
     let sentence = words::verdict::sentence(verdict, config);
     let on_the_sheet = words::verdict::headline(verdict.verdict, verdict.rule, words);
-    let said = agreement(verdict)
-        .into_iter()
-        .chain([say::letter_verdict(on_the_sheet)]);
-    let mut findings = vec![format!("{sentence} {}", joined(said, config))];
+    let shown = say::letter_verdict(on_the_sheet);
+    let said = agreement(verdict).into_iter().chain([shown]);
+    let mut findings = vec![format!("{sentence} {}", words.text(said))];
     if names_source(verdict) {
         let terms = words.list(&letters::terms(verdict, words));
         let named = say::letter_label_names(terms, &verdict.product.claim);
         let rule = say::letter_label_rule(ingredient_rule(config.rule.regime));
-        findings.push(joined([named, rule], config));
+        findings.push(words.text([named, rule]));
     }
     findings
 }
@@ -85,19 +84,17 @@ pub fn ask(verdict: &ProductVerdict, config: &Config) -> Vec<String> {
         _ => None,
     };
     let all = std::iter::once(say::letter_ask()).chain(further);
-    all.map(|said| config.words.say(&said)).collect()
+    config.words.each(all)
 }
 
 /// What the maker can have.
 pub fn offer(verdict: &ProductVerdict, config: &Config) -> String {
-    let files = match letters::reported(verdict).1 {
-        "none" => None,
-        state => Some(say::letter_offer_files(
-            attached(config.publishing.attach),
-            state,
-        )),
-    };
-    let mut offered: Vec<String> = files.iter().map(|said| config.words.say(said)).collect();
+    let (state, attach) = (
+        letters::reported(verdict).1,
+        attached(config.publishing.attach),
+    );
+    let files = (state != "none").then(|| say::letter_offer_files(attach, state));
+    let mut offered = config.words.each(files);
     if let Some(kept) = config.kept() {
         offered.push(kept);
         offered.push(config.words.say(&say::letter_offer_kept()));
@@ -145,12 +142,4 @@ pub fn notice_says_not(verdict: &ProductVerdict, config: &Config) -> String {
         verdict.rule,
         config,
     )
-}
-
-fn joined(all: impl IntoIterator<Item = Said>, config: &Config) -> String {
-    let said: Vec<String> = all
-        .into_iter()
-        .map(|said| config.words.say(&said))
-        .collect();
-    said.join(" ")
 }

@@ -4,8 +4,8 @@ use crate::model::decided::JudgedProduct;
 use crate::model::label::{LabelFinding, LabelReview, TermClass};
 use crate::render::listing;
 use crate::render::words::breakable;
-use crate::render::words::method::yes_no;
-use crate::words::{Catalogue, say};
+use crate::render::words::label::{is_asked, is_not_forbidden, quoted_once};
+use crate::words::{Catalogue, say, yes_or_no};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -41,8 +41,8 @@ pub fn of_all(products: &[&JudgedProduct], words: &Catalogue) -> OnLabels {
         "unverified_oats",
         "needs_review",
     ];
-    let groups: Vec<Group> = findings
-        .into_iter()
+    let groups = findings.into_iter();
+    let groups: Vec<Group> = groups
         .filter_map(|finding| group(finding, products, words))
         .collect();
     let last = match groups.is_empty() {
@@ -86,29 +86,22 @@ fn by_word(products: &[&JudgedProduct], words: &Catalogue) -> Vec<String> {
     let mut lines: Vec<(String, Vec<String>)> = by_word.into_values().collect();
     // Stable: of words that are as common, the first by letter stays the first.
     lines.sort_by_key(|(_, with)| std::cmp::Reverse(with.len()));
-    let shown = lines.iter().take(WORDS_AT_MOST);
-    let mut said: Vec<String> = shown
-        .map(|(term, with)| {
-            let (n, few) = (with.len(), yes_no(with.len() <= NAMED_AT_MOST));
-            let line = say::newsletter_label_word(n as u64, term, few, with.join("; "));
-            words.say(&line)
-        })
-        .collect();
-    if lines.len() > WORDS_AT_MOST {
-        said.push(words.say(&say::newsletter_label_words_more()));
-    }
-    said
+    let more = lines.len() > WORDS_AT_MOST;
+    let shown = lines.into_iter().take(WORDS_AT_MOST);
+    let said = shown.map(|(term, with)| {
+        let (n, few) = (with.len(), yes_or_no(with.len() <= NAMED_AT_MOST));
+        say::newsletter_label_word(n as u64, term, few, with.join("; "))
+    });
+    words.each(said.chain(more.then(say::newsletter_label_words_more)))
 }
 
 /// How the newsletter tells of a label. A source that is not forbidden is a source, and nothing unclear.
 fn told_as(label: &LabelReview) -> Option<&'static str> {
-    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
-    let source = |class| matches!(class, TermClass::NotForbidden(_));
-    let mut classes = label.terms.iter().map(|term| term.class);
+    let any = |of: fn(TermClass) -> bool| label.terms.iter().any(|term| of(term.class));
     match label.finding {
         LabelFinding::GlutenSource => Some("gluten_source"),
         LabelFinding::UnverifiedOats => Some("unverified_oats"),
-        LabelFinding::NeedsReview if !classes.clone().any(asked) && classes.any(source) => {
+        LabelFinding::NeedsReview if any(is_not_forbidden) && !any(is_asked) => {
             Some("not_forbidden")
         }
         LabelFinding::NeedsReview => Some("needs_review"),
@@ -118,18 +111,11 @@ fn told_as(label: &LabelReview) -> Option<&'static str> {
 
 /// The terms that bear on a label's finding, as printed, in quotes, each once: of a label that names a source the sources.
 fn asked_terms(label: &LabelReview, words: &Catalogue) -> Vec<String> {
-    let is_source = |class| matches!(class, TermClass::Always | TermClass::NotForbidden(_));
+    let is_source = |class| class == TermClass::Always || is_not_forbidden(class);
     let names_one = label.terms.iter().any(|term| is_source(term.class));
     let bears = |class| match names_one {
         true => is_source(class),
         false => class == TermClass::Depends,
     };
-    let mut terms: Vec<String> = Vec::new();
-    for term in label.terms.iter().filter(|term| bears(term.class)) {
-        let quoted = words.say(&say::quoted(breakable(&term.printed, 28)));
-        if !terms.contains(&quoted) {
-            terms.push(quoted);
-        }
-    }
-    terms
+    quoted_once(label, bears, |term| breakable(term, 28), words)
 }

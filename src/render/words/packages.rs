@@ -9,7 +9,7 @@ use crate::model::rule::Rule;
 use crate::render::numbers;
 use crate::render::words::chapters::{Chapter, Event};
 use crate::render::words::{Named, full_stop, sentence_case};
-use crate::words::{Catalogue, Said, say};
+use crate::words::{Catalogue, Said, say, yes_or_no};
 
 /// How a package's extractions agree: a word, and what it rests on.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -82,11 +82,10 @@ fn beyond(usable: &[&Extraction]) -> Option<(&'static str, Ppm)> {
         readings.map(|reading| bound(&reading?)).collect()
     };
     let below = all(Interval::as_below).and_then(|all| all.into_iter().reduce(Ppm::max));
-    let above = || all(Interval::as_above).and_then(|all| all.into_iter().reduce(Ppm::min));
-    match below {
-        Some(bound) => Some(("below", bound)),
-        None => Some(("above", above()?)),
-    }
+    let above = || all(Interval::as_above)?.into_iter().reduce(Ppm::min);
+    below
+        .map(|bound| ("below", bound))
+        .or_else(|| Some(("above", above()?)))
 }
 
 /// Whether nothing is known of how far apart these are, since all of them lie beyond what the assay measures.
@@ -103,16 +102,6 @@ pub fn all_beyond(usable: &[&Extraction], words: &Catalogue) -> Option<String> {
         usable.len() as u64,
         format!("{sign}{bound}"),
     )))
-}
-
-/// The lowest n, where every reading that counts is "above n".
-fn lowest_above(package: &PackageResult) -> Option<Ppm> {
-    let readings = package
-        .pair
-        .usable()
-        .filter_map(|extraction| extraction.outcome.reading());
-    let bounds: Option<Vec<Ppm>> = readings.map(|reading| reading.as_above()).collect();
-    bounds?.into_iter().reduce(Ppm::min)
 }
 
 /// Whether any of these is a bound, so that the gap is the least there can be.
@@ -139,33 +128,54 @@ fn what_is_lacking(extractions: &[PairedExtraction], usable: u64) -> Said {
 
 /// What a reader of the table must know beyond its figures.
 pub fn remarks(packages: &[PackageResult], rule: Rule, config: &Config) -> Vec<String> {
-    let asked = config.testing.extractions_per_package;
-    noted(packages, rule, asked, &config.words)
-}
-
-fn noted(packages: &[PackageResult], rule: Rule, asked: usize, words: &Catalogue) -> Vec<String> {
-    let mut notes: Vec<Said> = packages
+    let (asked, words) = (config.testing.extractions_per_package, &*config.words);
+    let uses = |of: fn(&Extraction) -> bool| move |one: &PackageResult| one.pair.usable().any(of);
+    let agrees = |one: &PackageResult| one.pair.state == PairState::Agree;
+    let is_range = |one: &PackageResult| matches!(one.result, ResultKind::Range(_));
+    let is_open = |one: &PackageResult| {
+        let usable: Vec<&Extraction> = one.pair.usable().collect();
+        matches!(beyond(&usable), Some(("above", _)))
+    };
+    let notes = packages.iter().flat_map(|one| notes_of(one, rule, words));
+    let mut notes: Vec<Said> = notes.collect();
+    let mut note = |holds: &dyn Fn(&PackageResult) -> bool, said: &dyn Fn(Named) -> Said| {
+        let of = Named::of(packages.iter().filter(|one| holds(one)), words);
+        notes.extend(of.map(said));
+    };
+    note(&|one| has_more(one, asked), &|of| {
+        say::note_beyond(of.packages, of.by, of.named, asked as u64)
+    });
+    // The report that was replaced is not named: nothing of it stands any more.
+    note(&uses(|one| one.record.replaces), &|of| {
+        of.said(say::note_replaced)
+    });
+    note(
+        &|one| agrees(one) && is_range(one) && !is_open(one),
+        &|of| of.said(say::note_range),
+    );
+    note(&|one| agrees(one) && is_open(one), &|of| {
+        of.said(say::note_open_end)
+    });
+    note(&uses(|one| one.from_gliadin), &|of| {
+        let all = yes_or_no(of.packages == packages.len() as u64);
+        say::note_gliadin(all, of.packages, of.by, of.named, rule.regime.unit())
+    });
+    if packages
         .iter()
-        .flat_map(|package| notes_of(package, rule, words))
-        .collect();
-    notes.extend(beyond_what_was_asked(packages, asked, words));
-    notes.extend(replaced_note(packages, words));
-    notes.extend(range_note(packages, words));
-    notes.extend(open_end_note(packages, words));
-    notes.extend(gliadin_note(packages, rule, words));
-    notes.extend(wells_note(packages));
-    notes.iter().map(|note| words.say(note)).collect()
+        .any(uses(|one| one.reported.contains(" | ")))
+    {
+        notes.push(say::note_wells());
+    }
+    words.each(notes)
 }
 
 fn notes_of(package: &PackageResult, rule: Rule, words: &Catalogue) -> Vec<Said> {
     let code = &package.pair.package.package_code;
-    let mut notes = Vec::new();
-    if package.straddles_limit {
-        notes.push(straddling_note(package, rule, words));
-    }
-    let extractions = package.pair.extractions.iter();
-    notes.extend(extractions.filter_map(|paired| unused_note(code, paired)));
-    notes
+    let straddles = package.straddles_limit;
+    let straddles = straddles.then(|| straddling_note(package, rule, words));
+    let unused = package.pair.extractions.iter();
+    let unused = unused.filter_map(|paired| unused_note(code, paired));
+    straddles.into_iter().chain(unused).collect()
 }
 
 /// Extractions on both sides of the limit: what they give together decides, or does not.
@@ -221,8 +231,8 @@ pub fn told(chapter: &Chapter<'_>, package: &PackageResult, rule: Rule, words: &
     });
     let after = aside.chain(conflict_note(chapter, code, rule, words));
     Told {
-        before: before.iter().map(|said| words.say(said)).collect(),
-        after: after.map(|said| words.say(&said)).collect(),
+        before: words.each(before),
+        after: words.each(after),
     }
 }
 
@@ -235,40 +245,23 @@ pub struct Told {
     pub after: Vec<String>,
 }
 
-/// Extractions beyond those asked for, of which no decision is in the register.
-fn beyond_what_was_asked(
-    packages: &[PackageResult],
-    asked: usize,
-    words: &Catalogue,
-) -> Option<Said> {
-    let has_more = |package: &&PackageResult| {
-        let extractions = &package.pair.extractions;
-        extractions.iter().all(|paired| paired.repeat.is_none())
-            && extractions
-                .iter()
-                .any(|paired| paired.extraction.number as usize > asked)
-    };
-    let of = Named::of(packages.iter().filter(has_more), words)?;
-    let asked = asked as u64;
-    Some(say::note_beyond(of.packages, of.by, of.named, asked))
+/// Whether there are extractions beyond those asked for, and no decision on them is in the register.
+fn has_more(package: &PackageResult, asked: usize) -> bool {
+    let extractions = || package.pair.extractions.iter();
+    extractions().all(|paired| paired.repeat.is_none())
+        && extractions().any(|paired| paired.extraction.number as usize > asked)
 }
 
 /// What the lab's reports say of extractions of which they say different things.
 fn conflict_note(chapter: &Chapter<'_>, code: &str, rule: Rule, words: &Catalogue) -> Option<Said> {
     let extractions = chapter.extractions.iter();
     let in_conflict = extractions.filter(|paired| paired.usage == Usage::InConflict);
-    let reports: Vec<String> = in_conflict
-        .map(|paired| {
-            let extraction = &paired.extraction;
-            let cell = extraction.source.place().cell().unwrap_or_default();
-            words.say(&say::note_conflict_report(
-                extraction.number.to_string(),
-                said(extraction, rule, words),
-                file_name(extraction),
-                cell,
-            ))
-        })
-        .collect();
+    let reports = words.each(in_conflict.map(|paired| {
+        let extraction = &paired.extraction;
+        let cell = extraction.source.place().cell().unwrap_or_default();
+        let (number, file) = (extraction.number.to_string(), file_name(extraction));
+        say::note_conflict_report(number, said(extraction, rule, words), file, cell)
+    }));
     let note = || say::note_conflict(code, rule.regime.unit(), words.list(&reports));
     (!reports.is_empty()).then(note)
 }
@@ -277,7 +270,7 @@ fn unused_note(code: &str, paired: &PairedExtraction) -> Option<Said> {
     let extraction = &paired.extraction;
     let number = extraction.number.to_string();
     let written = extraction.reported.trim();
-    let empty = if written.is_empty() { "yes" } else { "no" };
+    let empty = yes_or_no(written.is_empty());
     match &paired.usage {
         // Told in the package's own rows.
         Usage::Used | Usage::InConflict | Usage::Excluded { .. } => None,
@@ -299,52 +292,4 @@ fn said(extraction: &Extraction, rule: Rule, words: &Catalogue) -> String {
 pub fn file_name(extraction: &Extraction) -> &str {
     let path = extraction.source.file.path.as_str();
     path.rsplit('/').next().unwrap_or(path)
-}
-
-/// That the lab replaced a report, and of which packages. The old one is not named: nothing of it stands any more.
-fn replaced_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
-    let is_replaced = |package: &&PackageResult| {
-        let mut usable = package.pair.usable();
-        usable.any(|extraction| extraction.record.replaces)
-    };
-    let of = Named::of(packages.iter().filter(is_replaced), words)?;
-    Some(say::note_replaced(of.packages, of.by, of.named))
-}
-
-fn range_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
-    let is_range = |package: &&PackageResult| {
-        matches!(package.result, ResultKind::Range { .. })
-            && package.pair.state == PairState::Agree
-            && lowest_above(package).is_none()
-    };
-    let of = Named::of(packages.iter().filter(is_range), words)?;
-    Some(say::note_range(of.packages, of.by, of.named))
-}
-
-fn open_end_note(packages: &[PackageResult], words: &Catalogue) -> Option<Said> {
-    let is_open = |package: &&PackageResult| {
-        package.pair.state == PairState::Agree && lowest_above(package).is_some()
-    };
-    let of = Named::of(packages.iter().filter(is_open), words)?;
-    Some(say::note_open_end(of.packages, of.by, of.named))
-}
-
-fn gliadin_note(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Option<Said> {
-    let reported = |package: &&PackageResult| {
-        let mut usable = package.pair.usable();
-        usable.any(|extraction| extraction.from_gliadin)
-    };
-    let of = Named::of(packages.iter().filter(reported), words)?;
-    let all = match of.packages == packages.len() as u64 {
-        true => "yes",
-        false => "no",
-    };
-    let unit = rule.regime.unit();
-    Some(say::note_gliadin(all, of.packages, of.by, of.named, unit))
-}
-
-fn wells_note(packages: &[PackageResult]) -> Option<Said> {
-    let mut usable = packages.iter().flat_map(|package| package.pair.usable());
-    let averaged = usable.any(|extraction| extraction.reported.contains(" | "));
-    averaged.then(say::note_wells)
 }

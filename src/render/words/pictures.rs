@@ -8,7 +8,9 @@ use crate::model::sheet::{PortionPicture, SharesPicture, Strip};
 use crate::model::verdict::{ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
+use crate::render::words::meaning::upper_end;
 use crate::words::{Catalogue, say};
+use std::iter::once;
 
 /// A hundred packages for those that were tested, and for more of them where none was over the limit; none where there is no
 /// verdict, since the picture would speak of what nobody knows.
@@ -45,9 +47,7 @@ pub fn shares(judged: &JudgedProduct, words: &Catalogue) -> Option<SharesPicture
                     at_most,
                 }
             });
-            let strips: Vec<Strip> = std::iter::once(strip(0, tested, 0, upper))
-                .chain(more)
-                .collect();
+            let strips: Vec<Strip> = once(strip(0, tested, 0, upper)).chain(more).collect();
             let said: Vec<&str> = strips.iter().map(|strip| strip.said.as_str()).collect();
             Some(SharesPicture {
                 key: words.say(&say::shares_key(limit.side())),
@@ -69,9 +69,13 @@ pub fn portion(product: &ProductVerdict, words: &Catalogue) -> Option<PortionPic
     if rule.limit.detection || product.claim.limit.is_none() {
         return None;
     }
-    let ends: Option<Vec<(Ppm, bool, &str)>> = product.packages.iter().map(upper_end).collect();
-    let highest = ends?.into_iter().max_by(|a, b| a.0.0.total_cmp(&b.0.0))?;
-    let (ppm, at_most, code) = highest;
+    let ends = product.packages.iter().map(|package| {
+        let agrees = package.pair.state != PairState::Disagree;
+        Some((upper_end(package).filter(|_| agrees)?, package))
+    });
+    let ends: Option<Vec<(Ppm, &PackageResult)>> = ends.collect();
+    let (ppm, package) = ends?.into_iter().max_by(|a, b| a.0.0.total_cmp(&b.0.0))?;
+    let at_most = !matches!(package.result, ResultKind::Value { .. });
     // 1 ppm is 1 mg in a kilogram.
     let (own, limit) = (ppm.0 * grams / 1000.0, rule.limit.ppm.0 * grams / 1000.0);
     let square = square_mg(limit);
@@ -91,7 +95,7 @@ pub fn portion(product: &ProductVerdict, words: &Catalogue) -> Option<PortionPic
     let said = say::portion_said(
         kind,
         portion.as_str(),
-        code,
+        &package.pair.package.package_code,
         figure,
         mg(&own_mg),
         mg(&limit_mg),
@@ -106,20 +110,6 @@ pub fn portion(product: &ProductVerdict, words: &Catalogue) -> Option<PortionPic
         limit: words.say(&say::portion_limit(mg(&limit_mg))),
         alt: words.say(&say::portion_alt(kind, mg(&own_mg), mg(&limit_mg), one)),
     })
-}
-
-/// Where a package's result ends, and whether that is only an upper bound; none where nobody knows.
-fn upper_end(package: &PackageResult) -> Option<(Ppm, bool, &str)> {
-    let code = package.pair.package.package_code.as_str();
-    if package.pair.state == PairState::Disagree {
-        return None;
-    }
-    match package.result {
-        ResultKind::Value { mean } => Some((mean, false, code)),
-        ResultKind::Below { upper } => Some((upper, true, code)),
-        ResultKind::Range(range) => Some((range.upper?, true, code)),
-        ResultKind::None => None,
-    }
 }
 
 /// What a square stands for: 1, 2 or 5 of a decimal place, so that the portion at the limit has 8 to 20 of them.

@@ -4,8 +4,10 @@ use crate::config::Config;
 use crate::model::planning::{
     Candidate, NextMoney, Price, PriceOf, RoundPlan, Scatter, Shows, Step, Variant, Why, WhyNot,
 };
+use crate::model::registers::Product;
 use crate::render::numbers::{self, percent};
 use crate::words::{Catalogue, NBSP, Said, english, say, yes_or_no};
+use std::iter::once;
 
 /// `25 %`.
 pub fn share(of: f64, words: &Catalogue) -> String {
@@ -39,7 +41,7 @@ pub fn lede(plan: &RoundPlan, config: &Config, words: &Catalogue) -> String {
         ));
     }
     said.extend(unpriced(plan, words));
-    joined(&said, words)
+    words.text(said)
 }
 
 /// What is not in the sum of a plan's costs.
@@ -50,11 +52,8 @@ fn unpriced(plan: &RoundPlan, words: &Catalogue) -> Option<Said> {
         (plan.costs.lab.is_none(), "lab"),
         (plan.costs.shipping.is_none(), "shipping"),
     ];
-    let things: Vec<String> = things
-        .into_iter()
-        .filter(|(is_missing, _)| *is_missing)
-        .map(|(_, thing)| words.say(&say::plan_unpriced_thing(thing)))
-        .collect();
+    let missing = things.into_iter().filter(|(is_missing, _)| *is_missing);
+    let things = words.each(missing.map(|(_, thing)| say::plan_unpriced_thing(thing)));
     (!things.is_empty()).then(|| say::plan_unpriced(words.list(&things)))
 }
 
@@ -92,10 +91,7 @@ pub fn why_not(why: &WhyNot, words: &Catalogue) -> String {
 
 /// What a label names that decides by itself.
 pub fn label_names(terms: &[String], words: &Catalogue) -> String {
-    let quoted = terms
-        .iter()
-        .map(|term| words.say(&say::plan_quoted(term)))
-        .collect::<Vec<_>>();
+    let quoted = words.each(terms.iter().map(say::plan_quoted));
     words.say(&say::plan_label_names(words.list(&quoted)))
 }
 
@@ -128,8 +124,7 @@ pub fn lots(candidate: &Candidate, packages: usize, words: &Catalogue) -> String
         let last = &known[known.len().saturating_sub(SHOWN)..];
         say::plan_lots_before(last.join(", "), yes_or_no(known.len() > SHOWN))
     });
-    let said: Vec<Said> = apart.into_iter().chain(before).collect();
-    joined(&said, words)
+    words.text(apart.into_iter().chain(before))
 }
 
 /// Head of a variant's column.
@@ -207,7 +202,7 @@ pub fn next_money(
         ),
         say::plan_next_basis(yes_or_no(both)),
     ];
-    joined(&said, words)
+    words.text(said)
 }
 
 /// What the figures rest on.
@@ -229,7 +224,7 @@ pub fn assumptions(shows: &Shows, config: &Config) -> Vec<String> {
         say::plan_bias(),
         say::plan_average(),
     ];
-    said.iter().map(|said| words.say(said)).collect()
+    words.each(said)
 }
 
 /// A plan on a screen, which is English as every command's is.
@@ -244,47 +239,28 @@ pub struct OnScreen {
 pub fn on_screen(plan: &RoundPlan, config: &Config) -> OnScreen {
     let words = english();
     OnScreen {
-        // In a terminal a space is a space.
         lede: lede(plan, config, words).replace(NBSP, " "),
         lines: lines(plan, words),
     }
 }
 
 fn lines(plan: &RoundPlan, words: &Catalogue) -> Vec<String> {
-    let of = |candidate: &Candidate| {
-        let product = &candidate.product;
-        let why = why(candidate, words);
-        format!("  {}  {}: {why}", product.product_id, product.name)
-    };
-    let mut lines = Vec::new();
-    let mut part = |head: Said, rows: Vec<String>| {
-        if !rows.is_empty() {
-            lines.push(words.say(&head));
-            lines.extend(rows);
-        }
-    };
-    let chosen = plan.chosen.iter();
-    part(
-        say::plan_title(&plan.round),
-        chosen.map(|planned| of(&planned.candidate)).collect(),
-    );
-    part(say::plan_later(), plan.later.iter().map(of).collect());
-    let write = plan.decided_by_label.iter().map(|label| {
-        let product = &label.product;
-        let names = label_names(&label.terms, words);
-        format!("  {}  {}: {names}", product.product_id, product.name)
-    });
-    part(say::plan_write(), write.collect());
-    let left_out = plan.left_out.iter().map(|left| {
-        let product = &left.product;
-        let why = why_not(&left.why, words);
-        format!("  {}  {}: {why}", product.product_id, product.name)
-    });
-    part(say::plan_not_now(), left_out.collect());
-    lines.iter().map(|line| line.replace(NBSP, " ")).collect()
-}
-
-fn joined(said: &[Said], words: &Catalogue) -> String {
-    let said: Vec<String> = said.iter().map(|said| words.say(said)).collect();
-    said.join(" ")
+    let line = |of: &Product, what| format!("  {}  {}: {what}", of.product_id, of.name);
+    let of = |candidate: &Candidate| line(&candidate.product, why(candidate, words));
+    let chosen = plan.chosen.iter().map(|planned| of(&planned.candidate));
+    let later = plan.later.iter().map(of);
+    let write = plan.decided_by_label.iter();
+    let write = write.map(|one| line(&one.product, label_names(&one.terms, words)));
+    let left_out = plan.left_out.iter();
+    let left_out = left_out.map(|one| line(&one.product, why_not(&one.why, words)));
+    let parts: [(Said, Vec<String>); 4] = [
+        (say::plan_title(&plan.round), chosen.collect()),
+        (say::plan_later(), later.collect()),
+        (say::plan_write(), write.collect()),
+        (say::plan_not_now(), left_out.collect()),
+    ];
+    let parts = parts.into_iter().filter(|(_, rows)| !rows.is_empty());
+    let lines = parts.flat_map(|(head, rows)| once(words.say(&head)).chain(rows));
+    // In a terminal a space is a space.
+    lines.map(|line| line.replace(NBSP, " ")).collect()
 }

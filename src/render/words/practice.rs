@@ -1,6 +1,6 @@
 //! How the programme tests and decides, in words, as its settings have it.
 
-use crate::config::Config;
+use crate::config::{Config, Retained};
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::rule::Decision;
 use crate::render::numbers::plain;
@@ -27,34 +27,26 @@ pub fn passages(decided: &Decided, config: &Config, terms: &Terms) -> Vec<Passag
     let rule = config.rule;
     let (of, limit) = (side(rule.limit), words.limit(&rule));
     let statement = config.programme.statement.clone();
+    let rule_of = say::practice_rule(law(rule.regime), of, limit.as_str());
     let passages = [
-        ("buying", Some(buying(config))),
-        ("testing", Some(testing(&decided.products, config, terms))),
-        ("agreement", Some(agreement(decided, config))),
-        (
-            "result",
-            Some(words.say(&say::practice_result(of, limit.as_str()))),
-        ),
-        ("misses", Some(words.say(&say::practice_misses()))),
-        (
-            "rule",
-            Some(words.say(&say::practice_rule(law(rule.regime), of, limit))),
-        ),
-        ("deciding", Some(deciding(config))),
-        ("intervals", Some(words.say(&say::practice_intervals()))),
-        ("reply", Some(reply(config))),
-        ("about", statement),
-        ("change", Some(words.say(&say::practice_change()))),
+        ("buying", buying(config)),
+        ("testing", testing(&decided.products, config, terms)),
+        ("agreement", agreement(decided, config)),
+        ("result", words.say(&say::practice_result(of, limit))),
+        ("misses", words.say(&say::practice_misses())),
+        ("rule", words.say(&rule_of)),
+        ("deciding", deciding(config)),
+        ("intervals", words.say(&say::practice_intervals())),
+        ("reply", reply(config)),
+        ("about", statement.unwrap_or_default()),
+        ("change", words.say(&say::practice_change())),
     ];
-    passages
-        .into_iter()
-        .filter_map(|(passage, text)| {
-            Some(Passage {
-                head: words.say(&say::practice_head(passage)),
-                text: text?,
-            })
-        })
-        .collect()
+    let said = passages.into_iter().filter(|(_, text)| !text.is_empty());
+    let passage = |(passage, text)| Passage {
+        head: words.say(&say::practice_head(passage)),
+        text,
+    };
+    said.map(passage).collect()
 }
 
 /// How packages are bought: no more than the settings say.
@@ -62,22 +54,17 @@ fn buying(config: &Config) -> String {
     let words = &config.words;
     let n = config.testing.packages_per_product;
     let bought = words.say(&say::practice_buying(n as u64, words.spelt_first(n)));
-    let retained = config.programme.retained.as_deref().unwrap_or_default();
-    match retained.trim().trim_end_matches('.') {
-        "" => bought,
-        sentence if sentence.starts_with(char::is_uppercase) => format!("{bought} {sentence}."),
-        kept => format!("{bought} {}", words.say(&say::practice_kept(kept))),
+    match config.programme.retains() {
+        None | Some(Retained::Thing("")) => bought,
+        Some(Retained::Sentence(sentence)) => format!("{bought} {sentence}"),
+        Some(Retained::Thing(kept)) => format!("{bought} {}", words.say(&say::practice_kept(kept))),
     }
 }
 
 fn testing(products: &[JudgedProduct], config: &Config, terms: &Terms) -> String {
     let words = &config.words;
-    let used = || {
-        products
-            .iter()
-            .flat_map(|product| &product.verdict.packages)
-            .flat_map(|package| package.pair.usable())
-    };
+    let packages = || products.iter().flat_map(|one| &one.verdict.packages);
+    let used = || packages().flat_map(|package| package.pair.usable());
     let or_own = |found: BTreeSet<&str>, own: &str| -> (u64, String) {
         let found = once(found);
         match found.len() {
@@ -96,8 +83,7 @@ fn testing(products: &[JudgedProduct], config: &Config, terms: &Terms) -> String
     let lowest = say::practice_lowest(amounts.len() as u64, words.list(&amounts));
     let times = config.testing.extractions_per_package;
     let extractions = say::practice_extractions(times as u64, words.spelt(times));
-    let said = [extractions, labs, assays, lowest];
-    said.map(|said| words.say(&said)).join(" ")
+    words.text([extractions, labs, assays, lowest])
 }
 
 fn agreement(decided: &Decided, config: &Config) -> String {
@@ -118,9 +104,8 @@ fn deciding(config: &Config) -> String {
             relative_expanded_uncertainty,
         } => ("guarded", relative_expanded_uncertainty),
     };
-    let package = words.say(&say::practice_package(of, decision, percent(share, words)));
-    let product = words.say(&say::practice_product(of));
-    format!("{package} {product}")
+    let package = say::practice_package(of, decision, percent(share, words));
+    words.text([package, say::practice_product(of)])
 }
 
 fn reply(config: &Config) -> String {

@@ -4,7 +4,8 @@ use crate::model::decided::JudgedProduct;
 use crate::model::place::Place;
 use crate::model::publication::{Accusation, Publication, PublicationState, UnderRevision, Why};
 use crate::model::rule::Rule;
-use crate::words::{Catalogue, Said, english, say, side};
+use crate::words::{Catalogue, english, say, side, yes_or_no};
+use std::iter::once;
 
 /// What the state rests on, in English.
 pub fn why(publication: &Publication) -> String {
@@ -27,27 +28,19 @@ pub fn rests_on(publication: &Publication, words: &Catalogue) -> String {
         Why::Corrects => say::why_corrects(),
         Why::Issued(on) => say::why_issued(publication.revision.to_string(), day(*on)),
     };
-    let due = publication
-        .correction
-        .filter(|one| one.issued_on.is_none())
-        .map(|one| say::why_letter_due(one.of_revision.to_string()));
-    let said: Vec<String> = std::iter::once(why)
-        .chain(due)
-        .map(|said| words.say(&said))
-        .collect();
-    said.join(" ")
+    let due = publication.correction.filter(|one| one.issued_on.is_none());
+    let due = due.map(|one| say::why_letter_due(one.of_revision.to_string()));
+    words.text(once(why).chain(due))
 }
 
 /// State, day and reason in English: "held until 2031-03-15. The maker was told on …".
 pub fn standing(publication: &Publication) -> String {
-    let words = english();
     let (until, dated) = match (publication.state, &publication.why) {
         (PublicationState::Held, Why::NoReply { until, .. }) => (until.to_string(), "yes"),
         _ => (String::new(), "no"),
     };
-    let state = words.say(&state_said(publication.state));
-    words.say(&say::publication_standing(
-        state,
+    english().say(&say::publication_standing(
+        state(publication.state),
         why(publication),
         until,
         dated,
@@ -56,17 +49,13 @@ pub fn standing(publication: &Publication) -> String {
 
 /// The state as one would say it, in English.
 pub fn state(state: PublicationState) -> String {
-    english().say(&state_said(state))
-}
-
-fn state_said(state: PublicationState) -> Said {
-    match state {
+    english().say(&match state {
         PublicationState::WithLab => say::state_with_lab(),
         PublicationState::Waiting => say::state_waiting(),
         PublicationState::Held => say::state_held(),
         PublicationState::Ready => say::state_ready(),
         PublicationState::Published => say::state_published(),
-    }
+    })
 }
 
 /// What a sheet did not wait for, as it is printed on it.
@@ -81,29 +70,23 @@ pub fn early(publication: &Publication, words: &Catalogue) -> String {
 
 /// What is said of a sheet that does not stand any more.
 pub fn under_revision(one: &UnderRevision, words: &Catalogue) -> String {
-    let (brand, branded) = brand(one.brand.as_deref());
     words.say(&say::under_revision(
         &one.name,
-        brand,
-        branded,
+        one.brand.as_deref().unwrap_or_default(),
+        yes_or_no(one.brand.is_some()),
         &one.sheet_number,
         one.revision.to_string(),
         words.day(one.issued_on),
     ))
 }
 
-fn brand(brand: Option<&str>) -> (&str, &'static str) {
-    match brand {
-        Some(brand) => (brand, "yes"),
-        None => ("", "no"),
-    }
-}
-
 /// What a sheet said, or says, against a product, as the end of a sentence.
 pub fn accused(said: Accusation, rule: Rule, words: &Catalogue) -> String {
-    let yes = |is| if is { "yes" } else { "no" };
-    let (amount, label) = (yes(said.over_limit), yes(said.gluten_source));
-    words.say(&say::accused(amount, label, side(rule.limit)))
+    words.say(&say::accused(
+        yes_or_no(said.over_limit),
+        yes_or_no(said.gluten_source),
+        side(rule.limit),
+    ))
 }
 
 /// The first of many, and how many more there are.
@@ -123,30 +106,23 @@ fn shown(places: &[Place]) -> Vec<String> {
 pub fn corrected(judged: &JudgedProduct, sheet_number: &str, words: &Catalogue) -> Option<String> {
     let correction = judged.publication.correction?;
     let (product, rule) = (&judged.verdict.product, judged.verdict.rule);
-    let (brand, branded) = brand(product.brand.as_deref());
     let then = say::corrected(
         &product.name,
-        brand,
-        branded,
+        product.brand.as_deref().unwrap_or_default(),
+        yes_or_no(product.brand.is_some()),
         sheet_number,
         correction.of_revision.to_string(),
         words.day(correction.of_day),
         accused(correction.said, rule, words),
     );
     let says = accused(correction.says, rule, words);
-    let now = match correction.issued_on {
-        Some(day) => say::corrected_now("yes", words.day(day), says),
-        None => say::corrected_now("no", "", says),
-    };
+    let issued_on = correction.issued_on.map(|day| words.day(day));
+    let issued = yes_or_no(issued_on.is_some());
+    let now = say::corrected_now(issued, issued_on.unwrap_or_default(), says);
     let last = judged.verdict.issued.last();
     let reason = last
         .filter(|_| correction.issued_on.is_some())
         .and_then(|row| row.reason.as_deref())
         .map(|reason| say::corrected_why(reason.trim().trim_end_matches('.')));
-    let said: Vec<String> = [then, now]
-        .into_iter()
-        .chain(reason)
-        .map(|said| words.say(&said))
-        .collect();
-    Some(said.join(" "))
+    Some(words.text([then, now].into_iter().chain(reason)))
 }

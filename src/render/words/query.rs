@@ -72,33 +72,27 @@ pub fn question(
     let (found, ask) = match kind {
         QuestionKind::Conflict => (say::lab_conflict(reported()), say::lab_conflict_ask()),
         QuestionKind::Unreadable => (say::lab_unreadable(reported()), say::lab_unreadable_ask()),
-        QuestionKind::Disagreement => (
-            disagreement(package, rule, reported(), words),
-            match further(extractions) {
-                Some((first, second)) => {
-                    say::lab_disagree_repeat(first.to_string(), second.to_string())
-                }
-                None => say::lab_disagree_check(),
-            },
-        ),
+        QuestionKind::Disagreement => {
+            // The first pair alone: two more extractions settle it.
+            let ask = match last_number(extractions) {
+                1 | 2 => say::lab_disagree_repeat("3", "4"),
+                _ => say::lab_disagree_check(),
+            };
+            (disagreement(package, rule, reported(), words), ask)
+        }
         QuestionKind::SetAside => (
             say::lab_set_aside(usable, reported()),
             say::lab_set_aside_ask((last_number(extractions) + 1).to_string()),
         ),
-        QuestionKind::MissingExtraction => (
-            say::lab_incomplete(
-                usable,
-                config.testing.extractions_per_package as u64,
-                reported(),
-            ),
-            say::lab_incomplete_ask(),
-        ),
+        QuestionKind::MissingExtraction => {
+            let asked_for = config.testing.extractions_per_package as u64;
+            let found = say::lab_incomplete(usable, asked_for, reported());
+            (found, say::lab_incomplete_ask())
+        }
         QuestionKind::MissingResult => {
             let day = package.pair.package.sent_on.map(|day| words.day(day));
-            (
-                say::lab_missing(yes_or_no(day.is_some()), day.unwrap_or_default()),
-                say::lab_missing_ask(),
-            )
+            let found = say::lab_missing(yes_or_no(day.is_some()), day.unwrap_or_default());
+            (found, say::lab_missing_ask())
         }
     };
     Some(Question {
@@ -109,15 +103,12 @@ pub fn question(
 }
 
 fn kind(package: &PackageResult, asked_for: usize) -> Option<QuestionKind> {
-    let mut extractions = package.pair.extractions.iter();
-    if extractions.any(|paired| paired.usage == Usage::InConflict) {
-        return Some(QuestionKind::Conflict);
-    }
-    let mut extractions = package.pair.extractions.iter();
-    if extractions.any(|paired| paired.extraction.outcome == Outcome::Unreadable) {
-        return Some(QuestionKind::Unreadable);
-    }
+    let any = |wanted: fn(&PairedExtraction) -> bool| package.pair.extractions.iter().any(wanted);
     match package.pair.state {
+        _ if any(|paired| paired.usage == Usage::InConflict) => Some(QuestionKind::Conflict),
+        _ if any(|paired| paired.extraction.outcome == Outcome::Unreadable) => {
+            Some(QuestionKind::Unreadable)
+        }
         PairState::Disagree => Some(QuestionKind::Disagreement),
         PairState::Incomplete if are_set_aside(package, asked_for) => Some(QuestionKind::SetAside),
         PairState::Incomplete => Some(QuestionKind::MissingExtraction),
@@ -144,20 +135,9 @@ fn disagreement(
         .map(|apart| (apart.gap, apart.allowed))
         .unwrap_or_default();
     let in_unit = |figure: &str| words.quantity(figure, rule.regime.unit());
-    say::lab_disagree(
-        extractions,
-        in_unit(&gap),
-        in_unit(&allowed),
-        yes_or_no(packages::has_bounds(
-            &package.pair.usable().collect::<Vec<_>>(),
-        )),
-    )
-}
-
-/// The numbers of the two extractions to ask for where the first pair disagrees; none where repeats are there already.
-fn further(extractions: &[PairedExtraction]) -> Option<(u32, u32)> {
-    let last = last_number(extractions);
-    (1..=2).contains(&last).then_some((3, 4))
+    let usable: Vec<&Extraction> = package.pair.usable().collect();
+    let bounds = yes_or_no(packages::has_bounds(&usable));
+    say::lab_disagree(extractions, in_unit(&gap), in_unit(&allowed), bounds)
 }
 
 /// The highest number of an extraction; 0 where there is none.
@@ -176,7 +156,7 @@ fn reported(extractions: &[PairedExtraction], rule: Rule, words: &Catalogue) -> 
         };
         let place = extraction.source.place();
         let cell = place.cell().unwrap_or_default();
-        words.say(&say::lab_extraction(
+        say::lab_extraction(
             extraction.number.to_string(),
             figure,
             packages::file_name(extraction),
@@ -184,11 +164,8 @@ fn reported(extractions: &[PairedExtraction], rule: Rule, words: &Catalogue) -> 
             yes_or_no(place.sheet.is_some()),
             cell,
             yes_or_no(reading.is_some()),
-        ))
+        )
     };
-    let all: Vec<String> = extractions
-        .iter()
-        .map(|paired| said(&paired.extraction))
-        .collect();
-    words.list(&all)
+    let all = extractions.iter().map(|paired| said(&paired.extraction));
+    words.list(&words.each(all))
 }

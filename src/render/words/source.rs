@@ -7,9 +7,9 @@ use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::model::verdict::ProductVerdict;
 use crate::render::numbers;
-use crate::render::words::method::{short_hash, yes_no};
+use crate::render::words::method::short_hash;
 use crate::render::words::sentence_case;
-use crate::words::{Catalogue, say};
+use crate::words::{Catalogue, Said, say, yes_or_no};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -34,18 +34,15 @@ pub fn lab_files(product: &ProductVerdict) -> Vec<Arc<LabFile>> {
 /// Where the numbers come from: a paragraph a lab file, with what its report says of itself. Which rows of it these are, and
 /// what else stands in it, is no part of what a sheet says: see [`places`].
 pub fn provenance(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
-    lab_files(product)
-        .iter()
-        .map(|file| source(product, file, words))
-        .collect()
+    let files = lab_files(product);
+    let told = files.iter().map(|file| source(product, file, words));
+    told.collect()
 }
 
 /// Where in each of these files the numbers stand, and the file's checksum: "Rows 3 to 8. SHA-256 …".
 pub fn places(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
-    lab_files(product)
-        .iter()
-        .map(|file| place(product, file, words))
-        .collect()
+    let files = lab_files(product);
+    words.each(files.iter().map(|file| place(product, file)))
 }
 
 fn from_file<'a>(product: &'a ProductVerdict, file: &LabFile) -> Vec<&'a Extraction> {
@@ -54,20 +51,17 @@ fn from_file<'a>(product: &'a ProductVerdict, file: &LabFile) -> Vec<&'a Extract
         .collect()
 }
 
-fn place(product: &ProductVerdict, file: &LabFile, words: &Catalogue) -> String {
-    let rows: BTreeSet<u32> = from_file(product, file)
-        .iter()
-        .map(|extraction| extraction.source.row)
-        .collect();
-    let (first, last) = (rows.first().copied(), rows.last().copied());
-    let kind = match (first, last) {
-        (None, _) | (_, None) => "none",
-        (first, last) if first == last => "one",
+fn place(product: &ProductVerdict, file: &LabFile) -> Said {
+    let readings = from_file(product, file);
+    let rows = readings.iter().map(|extraction| extraction.source.row);
+    let (first, last) = (rows.clone().min(), rows.max());
+    let kind = match first {
+        None => "none",
+        _ if first == last => "one",
         _ => "more",
     };
     let row = |row: Option<u32>| row.map_or_else(String::new, |row| row.to_string());
-    let sha256 = short_hash(&file.sha256);
-    words.say(&say::method_rows(kind, row(first), row(last), sha256))
+    say::method_rows(kind, row(first), row(last), short_hash(&file.sha256))
 }
 
 /// Readings of one lab file.
@@ -119,16 +113,15 @@ impl Report<'_> {
             true => sentence_case(lab),
             false => lab.to_owned(),
         };
-        let labs = self
-            .words
-            .list(&self.distinct(|one| Some(at_the_head(&one.lab))));
+        let labs = self.distinct(|one| Some(at_the_head(&one.lab)));
+        let labs = self.words.list(&labs);
         let reports = self.reports();
         let (tested, first, last) = match self.tested() {
             None => ("no", String::new(), String::new()),
             Some((first, last)) if first == last => ("day", first.to_string(), String::new()),
             Some((first, last)) => ("days", first.to_string(), last.to_string()),
         };
-        let reported = yes_no(!reports.is_empty());
+        let reported = yes_or_no(!reports.is_empty());
         let reports = self.words.list(&reports);
         let head = say::method_source(labs, reported, reports, tested, first, last);
         self.words.say(&head)
@@ -141,10 +134,9 @@ impl Report<'_> {
         for address in self.of_record(|record| record.lab_address.as_deref().map(one_line)) {
             said.push(say::method_address(address.trim_end_matches('.')));
         }
-        for (day, condition) in
-            self.of_record(|record| Some((record.received_on?, record.condition.clone())))
-        {
-            let described = yes_no(condition.is_some());
+        let received = |record: &LabRecord| Some((record.received_on?, record.condition.clone()));
+        for (day, condition) in self.of_record(received) {
+            let described = yes_or_no(condition.is_some());
             let condition = condition.unwrap_or_default();
             let condition = condition.trim().trim_end_matches('.');
             said.push(say::method_received(day.to_string(), described, condition));
@@ -158,9 +150,9 @@ impl Report<'_> {
             said.push(say::method_uncertainty(stated.trim_end_matches('.')));
         }
         for accredited in self.of_record(|record| record.accredited) {
-            said.push(say::method_accredited(yes_no(accredited)));
+            said.push(say::method_accredited(yes_or_no(accredited)));
         }
-        said.iter().map(|said| self.words.say(said)).collect()
+        self.words.each(said)
     }
 
     /// The uncertainty in the lab's words: of the whole report, else of each result.
@@ -183,8 +175,8 @@ impl Report<'_> {
             amounts.dedup_by(|a, b| a.same(*b));
             let unit = rule.regime.unit();
             let written = |amount: &Ppm| self.words.quantity(&numbers::plain(*amount), unit);
-            self.words
-                .list(&amounts.iter().map(written).collect::<Vec<_>>())
+            let written: Vec<String> = amounts.iter().map(written).collect();
+            self.words.list(&written)
         };
         let said = say::method_lowest(amounts(|one| one.lloq), amounts(|one| one.lod));
         self.words.say(&said)
@@ -204,36 +196,30 @@ impl Report<'_> {
                 }
             }
         }
-        let quoted = |remark: &String| self.words.say(&say::method_quoted(remark));
-        let quoted: Vec<String> = remarks.iter().take(SHOWN).map(quoted).collect();
+        let quoted = remarks.iter().take(SHOWN).map(say::method_quoted);
+        let quoted = self.words.each(quoted);
         let said = say::method_remarks(self.words.list(&quoted));
         (!quoted.is_empty()).then(|| self.words.say(&said))
     }
 
     /// What a reader would look for and the lab does not say.
     fn not_stated(&self) -> Option<String> {
+        let is_unsaid =
+            |said: fn(&LabRecord) -> bool| !self.readings.iter().any(|one| said(&one.record));
         let things = [
+            (is_unsaid(|record| record.lab_address.is_some()), "address"),
+            (self.reports().is_empty(), "report"),
+            (is_unsaid(|record| record.received_on.is_some()), "received"),
+            (self.tested().is_none(), "tested"),
+            (self.uncertainty().is_empty(), "uncertainty"),
             (
-                "address",
-                self.of_record(|record| record.lab_address.clone())
-                    .is_empty(),
-            ),
-            ("report", self.reports().is_empty()),
-            (
-                "received",
-                self.of_record(|record| record.received_on).is_empty(),
-            ),
-            ("tested", self.tested().is_none()),
-            ("uncertainty", self.uncertainty().is_empty()),
-            (
+                is_unsaid(|record| record.accredited.is_some()),
                 "accreditation",
-                self.of_record(|record| record.accredited).is_empty(),
             ),
         ];
-        let missing = things.iter().filter(|(_, missing)| *missing);
-        let missing: Vec<String> = missing
-            .map(|(thing, _)| self.words.say(&say::method_thing(thing)))
-            .collect();
+        let missing = things.into_iter().filter(|(missing, _)| *missing);
+        let missing = missing.map(|(_, thing)| say::method_thing(thing));
+        let missing = self.words.each(missing);
         let said = say::method_not_stated(self.words.list(&missing));
         (!missing.is_empty()).then(|| self.words.say(&said))
     }

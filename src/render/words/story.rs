@@ -2,14 +2,14 @@
 
 use crate::model::decided::JudgedProduct;
 use crate::model::followup::FollowUpState;
-use crate::model::package::{PackageResult, Standing};
-use crate::model::pair::{PairState, Usage};
+use crate::model::package::PackageResult;
 use crate::model::publication::PublicationState;
 use crate::model::reason::Reason;
 use crate::model::registers::{Followup, FollowupKind, IssuedRevision};
 use crate::model::sheet::StoryLine;
 use crate::model::verdict::{ProductVerdict, Verdict};
-use crate::render::words::{Named, breakable};
+use crate::render::words::verdict::{Cause, cause};
+use crate::render::words::{Named, NamedMessage, breakable};
 use crate::words::{Catalogue, Said, say};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -17,16 +17,10 @@ use std::collections::BTreeSet;
 /// What is on record of the packages and of the maker; what should be there and is not is said to be missing.
 pub fn told(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine> {
     let bought = product.bought();
-    let sent = span(
-        product
-            .packages
-            .iter()
-            .filter_map(|one| one.pair.package.sent_on),
-    );
-    let tested = span(product.packages.iter().flat_map(|one| {
-        let extractions = one.pair.extractions.iter();
-        extractions.filter_map(|paired| paired.extraction.tested_on)
-    }));
+    let packages = || product.packages.iter();
+    let sent = span(packages().filter_map(|one| one.pair.package.sent_on));
+    let extractions = packages().flat_map(|one| &one.pair.extractions);
+    let tested = span(extractions.filter_map(|one| one.extraction.tested_on));
     let mut lines = vec![
         on_days("bought", bought, words),
         on_days("sent", sent, words),
@@ -43,15 +37,12 @@ fn with_the_maker(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine>
     if product.followups.is_empty() && !product.notify_maker {
         return Vec::new();
     }
-    let told: Vec<String> = distinct(notices.iter().map(|notice| match notice.due_on {
-        Some(due) => words.say(&say::story_told(
-            words.day(notice.on),
-            words.day(due),
-            "yes",
-        )),
-        None => words.day(notice.on),
+    let day = |day| words.day(day);
+    let told = distinct(notices.iter().map(|notice| match notice.due_on {
+        Some(due) => words.say(&say::story_told(day(notice.on), day(due), "yes")),
+        None => day(notice.on),
     }));
-    let answered: Vec<String> = distinct(of(FollowupKind::Reply).map(|reply| words.day(reply.on)));
+    let answered = distinct(of(FollowupKind::Reply).map(|reply| day(reply.on)));
     let mut lines = Vec::new();
     if !told.is_empty() || product.notify_maker {
         lines.push(match told.is_empty() {
@@ -64,9 +55,8 @@ fn with_the_maker(product: &ProductVerdict, words: &Catalogue) -> Vec<StoryLine>
     } else if !notices.is_empty() {
         lines.push(open("answered", words.say(&say::story_no_answer()), words));
     }
-    let last = |kind| of(kind).map(|one| one.on).max();
-    let closed = last(FollowupKind::Closed).map(|day| line("closed", words.day(day), words));
-    lines.extend(closed);
+    let closed = of(FollowupKind::Closed).map(|one| one.on).max();
+    lines.extend(closed.map(|on| line("closed", day(on), words)));
     lines
 }
 
@@ -77,7 +67,7 @@ pub fn issued(issued: &[IssuedRevision], words: &Catalogue) -> Vec<StoryLine> {
     };
     let mut lines = vec![line("issued", words.day(first.issued_on), words)];
     if !amended.is_empty() {
-        let days: Vec<String> = distinct(amended.iter().map(|one| words.day(one.issued_on)));
+        let days = distinct(amended.iter().map(|one| words.day(one.issued_on)));
         lines.push(line("amended", words.list(&days), words));
     }
     lines
@@ -104,8 +94,7 @@ pub fn next(judged: &JudgedProduct, asked_for: usize, words: &Catalogue) -> Opti
     if let (PublicationState::Held, Some(day)) = (publication.state, publication.may_publish_on) {
         said.push(say::story_next_issue(words.day(day)));
     }
-    let said: Vec<String> = said.iter().map(|said| words.say(said)).collect();
-    (!said.is_empty()).then(|| open("next", said.join(" "), words))
+    (!said.is_empty()).then(|| open("next", words.text(said), words))
 }
 
 /// What it would take to come to a verdict, and whether it is on record.
@@ -116,24 +105,17 @@ fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue
     if unsettled {
         said.push(say::story_next_settle());
     }
-    let waits = [
-        (Wait::Conflict, say::story_next_conflict as NamedMessage),
-        (Wait::Lab, say::story_next_lab),
-        (Wait::Repeat, say::story_next_repeat),
-        (Wait::Finer, say::story_next_finer),
+    let waits: [(&[Cause], NamedMessage); 4] = [
+        (&[Cause::Conflict], say::story_next_conflict),
+        (&[Cause::Incomplete, Cause::Missing], say::story_next_lab),
+        (&[Cause::Disagree], say::story_next_repeat),
+        // What is too close to call is known once it is settled which limit holds.
+        (&[Cause::EitherSide, Cause::TooClose], say::story_next_finer),
     ];
-    // What is too close to call is known once it is settled which limit holds.
-    let asked = waits
-        .into_iter()
-        .filter(|(wait, _)| !unsettled || *wait != Wait::Finer);
-    for (wait, message) in asked {
-        let of = product
-            .packages
-            .iter()
-            .filter(|one| waits_for(one) == Some(wait));
-        if let Some(named) = Named::of(of, words) {
-            said.push(message(named.packages, named.by, named.named));
-        }
+    for (causes, message) in &waits[..if unsettled { 3 } else { 4 }] {
+        let waits = |one: &&PackageResult| cause(one).is_some_and(|why| causes.contains(&why));
+        let of = product.packages.iter().filter(waits);
+        said.extend(Named::of(of, words).map(|named| named.said(*message)));
     }
     let lacking = asked_for.saturating_sub(product.packages.len());
     if lacking > 0 {
@@ -146,31 +128,6 @@ fn towards_a_verdict(judged: &JudgedProduct, asked_for: usize, words: &Catalogue
         said.push(say::story_next_round(round));
     }
     said
-}
-
-/// A message about packages that are named, or counted where they are many.
-type NamedMessage = fn(u64, &'static str, String) -> Said;
-
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Wait {
-    Conflict,
-    Lab,
-    Repeat,
-    Finer,
-}
-
-fn waits_for(package: &PackageResult) -> Option<Wait> {
-    let pair = &package.pair;
-    let conflict = |usage: &Usage| *usage == Usage::InConflict;
-    match (package.standing, pair.state) {
-        (Standing::Unresolved, _) if pair.extractions.iter().any(|one| conflict(&one.usage)) => {
-            Some(Wait::Conflict)
-        }
-        (Standing::Unresolved, PairState::Incomplete | PairState::Missing) => Some(Wait::Lab),
-        (Standing::Unresolved, PairState::Disagree) => Some(Wait::Repeat),
-        (Standing::Unresolved, PairState::Agree) | (Standing::Inconclusive, _) => Some(Wait::Finer),
-        _ => None,
-    }
 }
 
 /// Each once, in their order.

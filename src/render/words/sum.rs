@@ -5,32 +5,24 @@ use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::{Comparison, PairState};
 use crate::model::verdict::ProductVerdict;
 use crate::render::numbers;
+use crate::render::words::meaning::upper_end;
 use crate::words::{Catalogue, Said, say};
 
 /// The package whose sum is shown: the highest of those with figures alone, else one with a figure and a bound, else one whose
 /// extractions are all below what the test measures. None where no package has two readings that count.
 pub fn shown(product: &ProductVerdict) -> Option<&PackageResult> {
     let rank = |package: &PackageResult| match package.result {
-        ResultKind::Value { mean } => Some((2, mean.0)),
-        ResultKind::Range(range) => Some((
-            if package.pair.usable().all(Extraction::is_figure) {
-                2
-            } else {
-                1
-            },
-            range.upper?.0,
-        )),
-        ResultKind::Below { upper } => Some((0, upper.0)),
-        ResultKind::None => None,
+        ResultKind::Value { .. } => 2,
+        ResultKind::Range(_) if package.pair.usable().all(Extraction::is_figure) => 2,
+        ResultKind::Range(_) => 1,
+        ResultKind::Below { .. } | ResultKind::None => 0,
     };
     let ranked = product.packages.iter().filter_map(|package| {
         package.pair.comparison.as_ref()?;
-        Some((rank(package)?, package))
+        Some(((rank(package), upper_end(package)?.0), package))
     });
-    let highest = ranked.reduce(|best, next| {
-        let higher = next.0.0 > best.0.0 || (next.0.0 == best.0.0 && next.0.1 > best.0.1);
-        if higher { next } else { best }
-    });
+    // Of equals the first.
+    let highest = ranked.reduce(|best, next| if next.0 > best.0 { next } else { best });
     highest.map(|(_, package)| package)
 }
 
@@ -49,10 +41,11 @@ fn said(
 ) -> Said {
     let limit = product.rule.limit;
     let code = &package.pair.package.package_code;
-    let readings: Vec<String> = package
+    let readings = package
         .pair
         .usable()
-        .filter_map(|one| one.outcome.reading())
+        .filter_map(|one| one.outcome.reading());
+    let readings: Vec<String> = readings
         .map(|reading| numbers::interval_said(reading, limit, words))
         .collect();
     let readings = words.list(&readings);

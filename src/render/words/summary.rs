@@ -8,9 +8,11 @@ use crate::render::listing;
 use crate::render::numbers::percent;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
+use crate::render::words::label::{is_asked, is_not_forbidden};
 use crate::render::words::sentence_case;
-use crate::words::{Catalogue, NBSP, Said, say, side};
+use crate::words::{Catalogue, NBSP, Said, say, side, yes_or_no};
 use chrono::NaiveDate;
+use std::iter::once;
 
 /// The exact one-sided 95 % bound of the share over the limit where none of so many packages is.
 pub fn upper_bound(packages: usize) -> f64 {
@@ -52,18 +54,10 @@ fn any(n: u64) -> &'static str {
     if n > 0 { "some" } else { "none" }
 }
 
-/// Several sentences, in their order.
-fn told(words: &Catalogue, said: impl IntoIterator<Item = Said>) -> String {
-    let sentences: Vec<String> = said.into_iter().map(|said| words.say(&said)).collect();
-    sentences.join(" ")
-}
-
 /// The cover's title.
 pub fn title(foods: u64, claim: Option<&str>, words: &Catalogue) -> String {
-    words.say(&match claim {
-        Some(claim) => say::summary_title(foods, "yes", claim),
-        None => say::summary_title(foods, "no", ""),
-    })
+    let (labelled, claim) = (yes_or_no(claim.is_some()), claim.unwrap_or_default());
+    words.say(&say::summary_title(foods, labelled, claim))
 }
 
 /// Under the cover's title: what this is and which time it is about.
@@ -105,15 +99,11 @@ pub fn none_text(tally: &Tally, terms: &Terms) -> String {
 
 /// Below the cover's squares: what they mean, how products are counted, and what is not counted.
 pub fn squares_note(tally: &Tally, with_lab: usize, terms: &Terms) -> String {
-    let form = if tally.products() > SQUARES_AT_MOST {
-        "bar"
-    } else {
-        "squares"
-    };
     let (products, foods) = (tally.products(), tally.foods);
+    let many = products > SQUARES_AT_MOST;
     let spelt = |n: u64| terms.words.spelt(n as usize);
     let squares = say::summary_squares(
-        form,
+        if many { "bar" } else { "squares" },
         &terms.over_in_text,
         tally.over.to_string(),
         tally.none.to_string(),
@@ -124,10 +114,8 @@ pub fn squares_note(tally: &Tally, with_lab: usize, terms: &Terms) -> String {
     let rounds =
         (products > foods).then(|| say::summary_rounds(spelt(products), foods, spelt(foods)));
     let with_lab = (with_lab > 0).then(|| say::summary_with_lab(with_lab as u64));
-    told(
-        &terms.words,
-        std::iter::once(squares).chain(rounds).chain(with_lab),
-    )
+    let said = once(squares).chain(rounds).chain(with_lab);
+    terms.words.text(said)
 }
 
 /// What the cover says of the labels, whatever the tests found; nothing where no label is against the rule.
@@ -137,15 +125,13 @@ pub fn labels_against_rule(products: u64, words: &Catalogue) -> Option<String> {
 
 /// How it was done, at the foot of the cover.
 pub fn how(testing: &Testing, words: &Catalogue) -> String {
-    let (packages, extractions) = (
-        testing.packages_per_product,
-        testing.extractions_per_package,
-    );
+    let packages = testing.packages_per_product;
+    let times = testing.extractions_per_package;
     words.say(&say::summary_how(
         packages as u64,
         words.spelt(packages),
-        extractions as u64,
-        words.spelt(extractions),
+        times as u64,
+        words.spelt(times),
     ))
 }
 
@@ -161,10 +147,7 @@ pub fn bands_lede(tally: &Tally, terms: &Terms) -> String {
     let over = say::summary_bands_over(tally.over, open(tally), side(terms.rule));
     let loose = (loose > 0).then(|| say::summary_bands_loose(loose, unshown(terms), &terms.limit));
     let undecided = (tally.none > 0).then(|| say::summary_bands_undecided(tally.none));
-    told(
-        words,
-        [unmeasured, over].into_iter().chain(loose).chain(undecided),
-    )
+    words.text([unmeasured, over].into_iter().chain(loose).chain(undecided))
 }
 
 /// What the counts say. Rounds that a later round of the same product supersedes are `left_out` of the share.
@@ -225,19 +208,16 @@ pub fn strip_lede(tally: &Tally, groups: usize, groups_over: usize, terms: &Term
         open(tally),
         side(terms.rule),
     );
-    told(
-        words,
-        [
-            say::summary_strip_packages(packages),
-            say::summary_strip_unmeasured(tally.unmeasured),
-            over,
-        ],
-    )
+    words.text([
+        say::summary_strip_packages(packages),
+        say::summary_strip_unmeasured(tally.unmeasured),
+        over,
+    ])
 }
 
 /// What the marks of the strip plot mean; `crowded` where some rows have columns in their place.
 pub fn strip_note(crowded: bool, terms: &Terms) -> String {
-    let crowded = if crowded { "yes" } else { "no" };
+    let crowded = yes_or_no(crowded);
     let marks =
         say::summary_strip_note(crowded, &terms.below, &terms.measured, &terms.over_in_text);
     terms.with_band(terms.words.say(&marks))
@@ -263,15 +243,14 @@ pub fn needed(packages: usize, terms: &Terms) -> String {
 
 /// Why groups of products are not ranked, from the tests between them.
 pub fn groups_lede(contrasts: &[Contrast], words: &Catalogue) -> String {
-    let apart: Vec<String> = contrasts
-        .iter()
-        .filter(|contrast| contrast.p_holm < 0.05)
+    let apart = contrasts.iter().filter(|contrast| contrast.p_holm < 0.05);
+    let apart: Vec<String> = apart
         .map(|contrast| group_name(&contrast.category, words))
         .collect();
-    words.say(&match (contrasts.is_empty(), apart.as_slice()) {
-        (true, _) => say::summary_groups_small(),
-        (false, []) => say::summary_groups_alike(),
-        (false, apart) => say::summary_groups_apart(words.list(apart)),
+    words.say(&match apart.as_slice() {
+        _ if contrasts.is_empty() => say::summary_groups_small(),
+        [] => say::summary_groups_alike(),
+        apart => say::summary_groups_apart(words.list(apart)),
     })
 }
 
@@ -300,14 +279,12 @@ pub const FINDINGS: [&str; 7] = [
 /// Which of [`FINDINGS`] a review comes to. A source that is not forbidden is one, and nothing unclear; a list that nobody
 /// could read is told as that.
 pub fn finding(review: &LabelReview) -> &'static str {
-    let asked = |class| matches!(class, TermClass::Always | TermClass::Depends);
-    let left = |class| matches!(class, TermClass::NotForbidden(_));
-    let any = |of: &dyn Fn(TermClass) -> bool| review.terms.iter().any(|term| of(term.class));
+    let any = |of: fn(TermClass) -> bool| review.terms.iter().any(|term| of(term.class));
     match review.finding {
         _ if review.unread => "unread",
         LabelFinding::GlutenSource => "source",
         LabelFinding::UnverifiedOats => "oats",
-        LabelFinding::NeedsReview if any(&left) && !any(&asked) => "allowed",
+        LabelFinding::NeedsReview if any(is_not_forbidden) && !any(is_asked) => "allowed",
         LabelFinding::NeedsReview => "unclear",
         LabelFinding::None => "nothing",
         LabelFinding::NoIngredients => "no_list",
@@ -316,12 +293,10 @@ pub fn finding(review: &LabelReview) -> &'static str {
 
 /// "= 0.32", "< 0.001".
 pub fn probability(p: f64, words: &Catalogue) -> String {
-    let written = if p < 0.001 {
-        format!("<{NBSP}0.001")
-    } else if p < 0.1 {
-        format!("={NBSP}{p:.3}")
-    } else {
-        format!("={NBSP}{p:.2}")
+    let written = match p {
+        p if p < 0.001 => format!("<{NBSP}0.001"),
+        p if p < 0.1 => format!("={NBSP}{p:.3}"),
+        p => format!("={NBSP}{p:.2}"),
     };
     words.locale().figure(&written)
 }

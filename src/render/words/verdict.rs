@@ -10,8 +10,10 @@ use crate::model::rule::{Decision, Rule};
 use crate::model::verdict::{Grade, ProductVerdict, Verdict};
 use crate::render::numbers;
 use crate::render::words::limit::LimitWords;
-use crate::render::words::{Named, guarded};
+use crate::render::words::method::percent;
+use crate::render::words::{Named, NamedMessage, guarded};
 use crate::words::{Catalogue, Said, reason_in_words, reasons, say, side};
+use std::iter::once;
 
 /// `At or above 20 ppm`, `Below 20 ppm`, `No verdict`.
 pub fn headline(verdict: Verdict, rule: Rule, words: &Catalogue) -> String {
@@ -88,42 +90,30 @@ fn over(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
         (Standing::Unresolved, say::over_unresolved),
     ];
     let others = others.into_iter().filter_map(|(standing, message)| {
-        let codes = with_standing(&product.packages, standing);
-        let named = Named::of(codes, words)?;
-        Some(message(named.packages, named.by, named.named))
+        let packages = with_standing(&product.packages, standing);
+        Some(Named::of(packages, words)?.said(message))
     });
     let enough = say::over_enough(limit.in_full(), limit.side());
-    let said = [measured, enough].into_iter().chain(others);
-    said.map(|one| words.say(&one)).collect()
+    words.each([measured, enough].into_iter().chain(others))
 }
-
-/// A message about packages that are named, or counted where they are many.
-type NamedMessage = fn(u64, &'static str, String) -> Said;
 
 fn one_over(package: &PackageResult, limit: LimitWords<'_>, rule: Rule, words: &Catalogue) -> Said {
     let code = &package.pair.package.package_code;
+    let said = || numbers::result_said(&package.result, rule.limit, words);
     let (kind, figure) = match package.result {
         ResultKind::Range(_) if package.pair.state == PairState::Disagree => {
-            ("disagree", String::new())
+            return say::over_one("disagree", code, "", limit.side());
         }
         ResultKind::Range(range) if range.upper.is_none() => {
-            let least = numbers::result_said(&package.result, rule.limit, words);
-            ("above", least.trim_start_matches('>').to_owned())
+            ("above", said().trim_start_matches('>').to_owned())
         }
-        ResultKind::Range(_) => (
-            "range",
-            numbers::result_in_text(&package.result, rule.limit, words),
-        ),
-        _ => (
-            "mean",
-            numbers::result_said(&package.result, rule.limit, words),
-        ),
+        ResultKind::Range(_) => {
+            let range = numbers::result_in_text(&package.result, rule.limit, words);
+            ("range", range)
+        }
+        _ => ("mean", said()),
     };
-    let figure = match kind {
-        "disagree" => figure,
-        _ => limit.quantity(&figure),
-    };
-    say::over_one(kind, code, figure, limit.side())
+    say::over_one(kind, code, limit.quantity(&figure), limit.side())
 }
 
 fn several_over(
@@ -144,14 +134,12 @@ fn several_over(
 
 /// The highest mean, where every one of the packages has one.
 fn highest_mean(packages: &[&PackageResult]) -> Option<Ppm> {
-    let means: Option<Vec<Ppm>> = packages
-        .iter()
-        .map(|package| match package.result {
-            ResultKind::Value { mean } => Some(mean),
-            ResultKind::Below { .. } | ResultKind::Range(_) | ResultKind::None => None,
-        })
-        .collect();
-    means.and_then(|means| means.into_iter().reduce(Ppm::max))
+    let means = packages.iter().map(|package| match package.result {
+        ResultKind::Value { mean } => Some(mean),
+        ResultKind::Below { .. } | ResultKind::Range(_) | ResultKind::None => None,
+    });
+    let means: Option<Vec<Ppm>> = means.collect();
+    means?.into_iter().reduce(Ppm::max)
 }
 
 fn none_measured(product: &ProductVerdict, words: &Catalogue) -> String {
@@ -187,16 +175,9 @@ fn measured_within(product: &ProductVerdict, words: &Catalogue) -> Vec<String> {
         (k, n) if k == n => "all",
         _ => "some",
     };
-    let mut said = vec![words.say(&say::measured_within(
-        part,
-        measured,
-        all,
-        limit.in_full(),
-        limit.side(),
-    ))];
-    if others > 0 {
-        said.push(words.say(&say::measured_others(others, below(product, limit))));
-    }
+    let within = say::measured_within(part, measured, all, limit.in_full(), limit.side());
+    let below = || say::measured_others(others, below(product, limit));
+    let mut said = words.each(once(within).chain((others > 0).then(below)));
     said.extend(single_readings(&product.packages, product.rule, words));
     said
 }
@@ -220,56 +201,58 @@ fn undecided(product: &ProductVerdict, config: &Config) -> Vec<String> {
         let why_not =
             unfit.map_or_else(|| reasons(&product.reasons, &rule, words), |one| vec![one]);
         let cannot = words.say(&say::cannot_show(limit.in_full(), limit.side()));
-        return std::iter::once(cannot).chain(why_not).collect();
+        return once(cannot).chain(why_not).collect();
     }
     let cannot = words.say(&say::cannot_tell(limit.in_full(), limit.side()));
-    std::iter::once(cannot).chain(causes).chain(unfit).collect()
+    once(cannot).chain(causes).chain(unfit).collect()
 }
 
 /// Why packages have no result that decides: a sentence a cause, with the packages it holds for.
 fn causes(packages: &[PackageResult], rule: Rule, words: &Catalogue) -> Vec<String> {
-    let mut by_cause: Vec<(Cause, Vec<&PackageResult>)> = Vec::new();
-    for package in packages {
-        let Some(cause) = cause(package) else {
-            continue;
-        };
-        match by_cause.iter_mut().find(|(known, _)| *known == cause) {
-            Some((_, held)) => held.push(package),
-            None => by_cause.push((cause, vec![package])),
+    let mut found: Vec<Cause> = Vec::new();
+    for cause in packages.iter().filter_map(cause) {
+        if !found.contains(&cause) {
+            found.push(cause);
         }
     }
-    let said = |(cause, held): &(Cause, Vec<&PackageResult>)| {
-        let named = Named::of(held.iter().copied(), words)?;
-        Some(words.say(&cause.said(named, rule, words)))
+    let said = |wanted: Cause| {
+        let held = packages.iter().filter(|one| cause(one) == Some(wanted));
+        Some(words.say(&wanted.said(Named::of(held, words)?, rule, words)))
     };
-    by_cause.iter().filter_map(said).collect()
+    found.into_iter().filter_map(said).collect()
 }
 
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Cause {
+/// Why a package has no result that decides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Cause {
+    /// The lab's reports say different things.
     Conflict,
+    /// Its extractions differ too much.
     Disagree,
+    /// Some extractions are lacking.
     Incomplete,
+    /// All are.
     Missing,
+    /// It may be on either side of the limit.
     EitherSide,
+    /// It is too close to the limit to call.
     TooClose,
 }
 
-fn cause(package: &PackageResult) -> Option<Cause> {
-    let conflict = package
-        .pair
-        .extractions
-        .iter()
-        .any(|paired| paired.usage == Usage::InConflict);
-    match (package.standing, package.pair.state) {
-        (Standing::Unresolved, _) if conflict => Some(Cause::Conflict),
-        (Standing::Inconclusive, _) => Some(Cause::TooClose),
-        (Standing::Unresolved, PairState::Disagree) => Some(Cause::Disagree),
-        (Standing::Unresolved, PairState::Incomplete) => Some(Cause::Incomplete),
-        (Standing::Unresolved, PairState::Missing) => Some(Cause::Missing),
-        (Standing::Unresolved, PairState::Agree) => Some(Cause::EitherSide),
-        _ => None,
-    }
+/// Why a package has no result that decides; none where it has one.
+pub fn cause(package: &PackageResult) -> Option<Cause> {
+    let mut extractions = package.pair.extractions.iter();
+    Some(match (package.standing, package.pair.state) {
+        (Standing::Unresolved, _) if extractions.any(|one| one.usage == Usage::InConflict) => {
+            Cause::Conflict
+        }
+        (Standing::Inconclusive, _) => Cause::TooClose,
+        (Standing::Unresolved, PairState::Disagree) => Cause::Disagree,
+        (Standing::Unresolved, PairState::Incomplete) => Cause::Incomplete,
+        (Standing::Unresolved, PairState::Missing) => Cause::Missing,
+        (Standing::Unresolved, PairState::Agree) => Cause::EitherSide,
+        _ => return None,
+    })
 }
 
 impl Cause {
@@ -287,11 +270,11 @@ impl Cause {
                     } => relative_expanded_uncertainty,
                     Decision::Simple => 0.0,
                 };
-                let uncertainty = words.quantity(&numbers::percent(share), "%");
+                let uncertainty = percent(share, words);
                 return say::cause_too_close(of.packages, of.by, of.named, uncertainty);
             }
         };
-        message(of.packages, of.by, of.named)
+        of.said(message)
     }
 }
 
@@ -309,11 +292,7 @@ pub fn single_readings(
         .filter(|reading| rule.limit.surely_over(reading))
         .collect();
     let highest = over.iter().max_by(|a, b| a.lower.0.total_cmp(&b.lower.0))?;
-    let kind = if highest.upper.is_none() {
-        "above"
-    } else {
-        "figure"
-    };
+    let kind = highest.upper.map_or("above", |_| "figure");
     let figure = numbers::interval_said(*highest, rule.limit, words);
     Some(words.say(&say::single_over(
         over.len() as u64,

@@ -13,7 +13,6 @@ use crate::render::charts::style::{
 use crate::render::numbers;
 use crate::render::words::chapters::{Chapter, Event};
 use crate::words::say;
-use anyhow::Result;
 
 const RADIUS: f64 = 3.6;
 
@@ -83,19 +82,17 @@ impl Marks {
         let labels = match outcome {
             Some(outcome) if marks.is_empty() => {
                 let text = numbers::result_said(&package.result, ruler.rule.limit, ruler.words);
-                let ends = outcome.ends(scale);
-                ends.map(|x| Label {
+                let label = |x| Label {
                     x,
                     text: text.clone(),
                     look: VALUE,
-                })
-                .to_vec()
+                };
+                outcome.ends(scale).map(label).to_vec()
             }
-            _ => marks
-                .iter()
-                .filter(|mark| !mark.in_cell)
-                .map(|mark| mark.labelled(ruler))
-                .collect(),
+            _ => {
+                let on_scale = marks.iter().filter(|mark| !mark.in_cell);
+                on_scale.map(|mark| mark.labelled(ruler)).collect()
+            }
         };
         Marks {
             join: join(chapter, package, &marks),
@@ -120,18 +117,11 @@ impl Marks {
         lanes.fold(0.0, f64::max)
     }
 
-    pub(super) fn draw(
-        &self,
-        canvas: &mut Canvas<'_>,
-        ruler: Ruler<'_>,
-        scale: &Placed,
-        y: f64,
-    ) -> Result<()> {
-        let counting = || self.marks.iter().filter(|mark| mark.counts());
-        if let (Some(pen), Some(first), Some(last)) =
-            (self.join, counting().next(), counting().next_back())
-        {
-            canvas.line(&[at(first.x, y), at(last.x, y)], pen)?;
+    pub(super) fn draw(&self, canvas: &mut Canvas<'_>, ruler: Ruler<'_>, scale: &Placed, y: f64) {
+        let mut counting = self.marks.iter().filter(|mark| mark.counts());
+        let ends = (counting.next(), counting.next_back());
+        if let (Some(pen), (Some(first), Some(last))) = (self.join, ends) {
+            canvas.line(&[at(first.x, y), at(last.x, y)], pen);
         }
         if let Some(outcome) = self.outcome {
             let below = if self.marks.is_empty() {
@@ -139,36 +129,29 @@ impl Marks {
             } else {
                 self.reach() + BELOW_MARKS
             };
-            outcome.draw(canvas, scale, (y, below, self.reach()))?;
+            outcome.draw(canvas, scale, (y, below, self.reach()));
         }
-        self.values(canvas, ruler, scale, y)?;
+        self.values(canvas, ruler, scale, y);
         for mark in &self.marks {
             let place = at(mark.x, y + mark.lane);
-            marks::draw(canvas, mark.shape, mark.ink, place, RADIUS)?;
+            marks::draw(canvas, mark.shape, mark.ink, place, RADIUS);
             if mark.in_cell && mark.count > 1 {
                 let said = ruler.words.say(&say::ruler_times(mark.count as u64, ""));
                 let beside = at(mark.x + RADIUS + 2.0, y + 3.0);
-                canvas.text(said.trim(), beside, Align::Start, VALUE)?;
+                canvas.text(said.trim(), beside, Align::Start, VALUE);
             }
         }
-        Ok(())
     }
 
     /// The lowest and the highest value, left and right of the marks, or both on one side. A value never stands on the
     /// other side of the limit than its mark, nor in the words at the row's end; where there is no such place it is left to
     /// the table.
-    fn values(
-        &self,
-        canvas: &mut Canvas<'_>,
-        ruler: Ruler<'_>,
-        scale: &Placed,
-        y: f64,
-    ) -> Result<()> {
+    fn values(&self, canvas: &mut Canvas<'_>, ruler: Ruler<'_>, scale: &Placed, y: f64) {
         const GAP: f64 = 7.0;
         let (Some(first), Some(last)) = (self.labels.first(), self.labels.last()) else {
-            return Ok(());
+            return;
         };
-        let limit = scale.scale.limit();
+        let (limit, words) = (scale.scale.limit(), ruler.words);
         let joined_to_cell = self.marks.iter().any(|mark| mark.in_cell);
         let least = if scale.has_cell {
             CELL.to + 2.0
@@ -184,14 +167,10 @@ impl Marks {
             end < WORDS - 4.0 && (last.x >= limit || end < limit - 2.0)
         };
         let alone = self.labels.iter().all(|label| label.text == first.text);
-        let both = if alone {
-            first.text.clone()
-        } else if self.labels.len() > 2 {
-            ruler
-                .words
-                .say(&say::range_in_text(&first.text, &last.text))
-        } else {
-            ruler.words.say(&say::ruler_both(&first.text, &last.text))
+        let both = match self.labels.len() {
+            _ if alone => first.text.clone(),
+            2 => words.say(&say::ruler_both(&first.text, &last.text)),
+            _ => words.say(&say::range_in_text(&first.text, &last.text)),
         };
         let (left, right) = if !alone && fits_left(&first.text) && fits_right(&last.text) {
             (Some(&first.text), Some(&last.text))
@@ -201,20 +180,17 @@ impl Marks {
             (Some(&both), None)
         } else if fits_right(&both) && (alone || first.x >= limit || last.x < limit) {
             (None, Some(&both))
-        } else if fits_right(&last.text) {
-            (None, Some(&last.text))
         } else {
-            (None, None)
+            (None, Some(&last.text).filter(|text| fits_right(text)))
         };
         if let Some(text) = left {
-            let place = at(first.x - GAP, y);
-            value(canvas, text, place, Align::End, (first.look, limit))?;
+            let end = at(first.x - GAP, y);
+            value(canvas, text, end, Align::End, (first.look, limit));
         }
         if let Some(text) = right {
-            let place = at(last.x + GAP, y);
-            value(canvas, text, place, Align::Start, (last.look, limit))?;
+            let start = at(last.x + GAP, y);
+            value(canvas, text, start, Align::Start, (last.look, limit));
         }
-        Ok(())
     }
 }
 
@@ -222,14 +198,13 @@ impl Mark {
     /// The mark of an extraction; none where there is no reading.
     fn of(paired: &PairedExtraction, ruler: Ruler<'_>, scale: &Placed) -> Option<Mark> {
         let reading = paired.extraction.outcome.reading()?;
-        let log = &scale.scale;
-        let tip = |x: f64| log.x(x);
-        let in_cell = |n: Ppm| scale.has_cell && n.same(Ppm(log.low()));
+        let tip = |x: Ppm| scale.scale.x(x.0);
+        let in_cell = |n: Ppm| scale.has_cell && n.same(Ppm(scale.scale.low));
         let (shape, x, in_cell) = match (reading.as_below(), reading.as_number()) {
             (Some(n), _) if in_cell(n) => (Shape::Left, CELL.middle(), true),
-            (Some(n), _) => (Shape::Left, tip(n.0) - RADIUS, false),
-            (None, Some(number)) => (Shape::Circle, tip(number.0), false),
-            (None, None) => (Shape::Right, tip(reading.lower.0) + 0.75 * RADIUS, false),
+            (Some(n), _) => (Shape::Left, tip(n) - RADIUS, false),
+            (None, Some(number)) => (Shape::Circle, tip(number), false),
+            (None, None) => (Shape::Right, tip(reading.lower) + 0.75 * RADIUS, false),
         };
         let ink = match &paired.usage {
             Usage::Excluded { .. } => Ink::SetAside,
@@ -253,17 +228,15 @@ impl Mark {
     }
 
     fn labelled(&self, ruler: Ruler<'_>) -> Label {
-        let look = if self.counts() {
-            VALUE
-        } else {
-            Type::plain(8.4, INK_3)
+        let text = match self.count {
+            1 => self.label.clone(),
+            n => ruler.words.say(&say::ruler_times(n as u64, &self.label)),
         };
+        let aside = Type::plain(VALUE.size, INK_3);
+        let look = if self.counts() { VALUE } else { aside };
         Label {
             x: self.x,
-            text: match self.count {
-                1 => self.label.clone(),
-                n => ruler.words.say(&say::ruler_times(n as u64, &self.label)),
-            },
+            text,
             look,
         }
     }
@@ -359,56 +332,38 @@ impl Outcome {
     }
 
     /// A stroke through the marks at the mean; a range with a stroke at each end that is known, `below` the middle.
-    fn draw(
-        self,
-        canvas: &mut Canvas<'_>,
-        scale: &Placed,
-        (y, below, reach): (f64, f64, f64),
-    ) -> Result<()> {
-        let pen = Pen::solid(1.2, INK);
+    fn draw(self, canvas: &mut Canvas<'_>, scale: &Placed, (y, below, reach): (f64, f64, f64)) {
         let [from, to] = self.ends(scale);
+        let mut stroke = |from, to| canvas.line(&[from, to], Pen::solid(1.2, INK));
         match self {
             Outcome::Mean(_) => {
                 let half = reach + RADIUS + 3.2;
-                canvas.line(&[at(from, y - half), at(from, y + half)], pen)
+                stroke(at(from, y - half), at(from, y + half));
             }
             Outcome::Range(range) => {
                 let y = y + below;
-                canvas.line(&[at(from, y), at(to, y)], pen)?;
-                let known = [
-                    (from, range.lower.0 >= scale.scale.low()),
-                    (to, range.upper.is_some()),
-                ];
-                for (x, _) in known.iter().filter(|(_, known)| *known) {
-                    canvas.line(&[at(*x, y - 2.5), at(*x, y + 2.5)], pen)?;
+                stroke(at(from, y), at(to, y));
+                let known = [range.lower.0 >= scale.scale.low, range.upper.is_some()];
+                for (x, _) in [from, to]
+                    .into_iter()
+                    .zip(known)
+                    .filter(|(_, known)| *known)
+                {
+                    stroke(at(x, y - 2.5), at(x, y + 2.5));
                 }
-                Ok(())
             }
         }
     }
 }
 
-/// A value on a ground that hides the lines behind it.
-fn value(
-    canvas: &mut Canvas<'_>,
-    text: &str,
-    place: At,
-    align: Align,
-    (look, limit): (Type, f64),
-) -> Result<()> {
+/// A value on a ground that hides the lines behind it; `align` says on which side of `place` it stands.
+fn value(canvas: &mut Canvas<'_>, text: &str, place: At, align: Align, (look, limit): (Type, f64)) {
     let width = text_width(text, VALUE);
-    let start = if align == Align::End {
-        place.x - width
-    } else {
-        place.x
-    };
-    let ground = if start > limit { ZONE } else { PAPER };
-    let (from, to) = (
-        at(start - 1.0, place.y - 5.0),
-        at(start + width + 1.0, place.y + 5.0),
-    );
-    canvas.fill(from, to, ground)?;
-    canvas.text(text, at(place.x, place.y + 3.0), align, look)
+    let left = if align == Align::End { width } else { 0.0 };
+    let ground = if place.x - left > limit { ZONE } else { PAPER };
+    let from = place.by(-left - 1.0, -5.0);
+    canvas.fill(from, place.by(width - left + 1.0, 5.0), ground);
+    canvas.text(text, place.by(0.0, 3.0), align, look);
 }
 
 #[cfg(test)]

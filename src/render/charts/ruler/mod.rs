@@ -10,18 +10,19 @@ mod row;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Interval;
 use crate::model::package::{PackageResult, ResultKind};
-use crate::model::pair::{PairState, Usage};
+use crate::model::pair::{PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::model::statistics::CloseBand;
 use crate::render::charts::ruler::row::Row;
-use crate::render::charts::scale::{LogScale, NOTE, Span, parts};
+use crate::render::charts::scale::{LogScale, NOTE, Span, parts, span};
 use crate::render::charts::style::{self, Align, Canvas, HAIRLINE, Pen, WIDTH, at, text_width};
 use crate::render::numbers;
 use crate::render::words::chapters::chapters;
 use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
+use std::iter::once;
 
 /// Rows on one picture, in points: more would not fit on a page.
 const ROWS_HEIGHT: f64 = 430.0;
@@ -30,15 +31,9 @@ const HEAD: f64 = 24.0;
 const FOOT: f64 = 23.0;
 
 /// The cell for what is too little to measure.
-const CELL: Span = Span {
-    from: 56.0,
-    to: 99.0,
-};
+const CELL: Span = span(56.0, 99.0);
 /// First and last figure of the scale.
-const SCALE: Span = Span {
-    from: 114.0,
-    to: 344.0,
-};
+const SCALE: Span = span(114.0, 344.0);
 /// Where the words at a row's end begin.
 const WORDS: f64 = 360.0;
 
@@ -61,14 +56,11 @@ pub struct Ruler<'a> {
 impl<'a> Ruler<'a> {
     /// Of a product. Where no limit goes with its claim there is nothing to hold a mark against, and no row.
     pub fn of(product: &'a JudgedProduct, words: &'a Catalogue) -> Ruler<'a> {
-        let has_limit = product.verdict.claim.limit.is_some();
+        let verdict = &product.verdict;
+        let has_limit = verdict.claim.limit.is_some();
         Ruler {
-            packages: if has_limit {
-                &product.verdict.packages
-            } else {
-                &[]
-            },
-            rule: product.verdict.rule,
+            packages: if has_limit { &verdict.packages } else { &[] },
+            rule: verdict.rule,
             close: product.statistics.close,
             words,
         }
@@ -83,43 +75,31 @@ impl<'a> Ruler<'a> {
         let head = style::draw(WIDTH, HEAD, |canvas| self.head(canvas, &scale))?;
         let foot = style::draw(WIDTH, FOOT, |canvas| self.foot(canvas, &scale))?;
         let rows = self.rows(&scale);
-        let pictures = parts(&rows, (ROWS_HEIGHT, ROWS_HEIGHT), |rows| height(rows));
-        pictures
-            .into_iter()
+        pictures(&rows)
             .map(|part| Ok([head.clone(), self.picture(part, &scale)?, foot.clone()]))
             .collect()
     }
 
     /// All that decides the pictures: the same text, the same bytes.
     pub fn made_from(self) -> String {
-        let Ruler {
-            packages,
-            rule,
-            close,
-            words,
-        } = self;
+        let (rule, close, words) = (self.rule, self.close, self.words);
         let marks = |package: &PackageResult| {
             let extractions = package.pair.extractions.iter();
             let readings: Vec<_> = extractions
                 .map(|one| (one.extraction.outcome, one.usage.clone()))
                 .collect();
-            (
-                package.pair.state,
-                package.standing,
-                package.result,
-                readings,
-            )
+            let (state, standing) = (package.pair.state, package.standing);
+            (state, standing, package.result, readings)
         };
-        let packages_marks: Vec<_> = packages.iter().map(marks).collect();
+        let packages_marks: Vec<_> = self.packages.iter().map(marks).collect();
         let in_words = self.in_words();
         let limit = LimitWords::of(rule, words);
-        let drawn = [
+        let drawn = words.each([
             say::ruler_lot(""),
             say::ruler_below(""),
             say::ruler_times(0_u64, ""),
             say::ruler_unit(unit_of(rule)),
-        ];
-        let drawn: Vec<String> = drawn.iter().map(|said| words.say(said)).collect();
+        ]);
         let (flag, fixed) = (limit.flag(), words.fixed(&["charts"]));
         let sides = [limit.over_the_limit(), limit.within_the_limit()];
         format!(
@@ -130,42 +110,32 @@ impl<'a> Ruler<'a> {
     /// What the marks mean: those that there are, and the band.
     pub fn key(self) -> String {
         let words = self.words;
-        let extractions = || {
-            let packages = self.packages.iter();
-            packages.flat_map(|package| &package.pair.extractions)
-        };
-        let any_result = |wanted: fn(&ResultKind) -> bool| {
-            let mut packages = self.packages.iter();
-            packages.any(|package| wanted(&package.result))
+        let any = |wanted: &dyn Fn(&PackageResult) -> bool| self.packages.iter().any(wanted);
+        let any_extraction = |wanted: fn(&PairedExtraction) -> bool| {
+            any(&|package| package.pair.extractions.iter().any(wanted))
         };
         let disagree = |package: &PackageResult| {
             let first = package.pair.first.and_then(|first| first.comparison);
             package.pair.state == PairState::Disagree || first.is_some_and(|first| !first.agrees())
         };
-        let in_conflict = extractions().any(|one| one.usage == Usage::InConflict);
-        let set_aside = extractions().any(|one| {
+        let value = any(&|one| matches!(one.result, ResultKind::Value { .. }));
+        let range = any(&|one| matches!(one.result, ResultKind::Range(_)));
+        let aside = any_extraction(|one| {
             let has_reading = one.extraction.outcome.reading().is_some();
             has_reading && matches!(one.usage, Usage::Excluded { .. })
         });
+        let conflict = any_extraction(|one| one.usage == Usage::InConflict);
         let there_are = [
-            (
-                any_result(|kind| matches!(kind, ResultKind::Value { .. })),
-                "result",
-            ),
-            (
-                any_result(|kind| matches!(kind, ResultKind::Range(_))),
-                "range",
-            ),
-            (self.packages.iter().any(disagree), "disagree"),
-            (set_aside, "aside"),
-            (in_conflict, "conflict"),
+            (value, "result"),
+            (range, "range"),
+            (any(&disagree), "disagree"),
+            (aside, "aside"),
+            (conflict, "conflict"),
         ];
         let more = there_are.into_iter().filter(|(there_is, _)| *there_is);
-        let said: Vec<String> = std::iter::once(say::ruler_key(side(self.rule.limit)))
-            .chain(more.map(|(_, what)| say::ruler_key_more(what)))
-            .map(|said| words.say(&said))
-            .chain(self.band())
-            .collect();
+        let more = more.map(|(_, what)| say::ruler_key_more(what));
+        let mut said = words.each(once(say::ruler_key(side(self.rule.limit))).chain(more));
+        said.extend(self.band());
         said.join(" ")
     }
 
@@ -174,7 +144,7 @@ impl<'a> Ruler<'a> {
         let (scale, words) = (Placed::of(self), self.words);
         let limit = LimitWords::of(self.rule, words);
         let figure = |x| words.locale().figure(&numbers::plain(Ppm(x)));
-        let (low, high) = (scale.scale.low(), scale.scale.high());
+        let (low, high) = (scale.scale.low, scale.scale.high);
         let range = words.say(&say::range_in_text(figure(low), figure(high)));
         let rows = self.rows(&scale);
         let said = |part: &[Vec<Row<'_>>]| {
@@ -189,8 +159,7 @@ impl<'a> Ruler<'a> {
                 rows.join(" "),
             ))
         };
-        let pictures = parts(&rows, (ROWS_HEIGHT, ROWS_HEIGHT), |rows| height(rows));
-        pictures.into_iter().map(said).collect()
+        pictures(&rows).map(said).collect()
     }
 
     /// What is hatched, in words.
@@ -206,16 +175,11 @@ impl<'a> Ruler<'a> {
             let chapters = chapters(package);
             let is_small = is_dense || chapters.len() > 1;
             let rows = chapters.into_iter().enumerate();
-            rows.map(|(number, chapter)| {
-                Row::new(
-                    self,
-                    scale,
-                    package,
-                    chapter,
-                    (number == 0, is_small, is_dense),
-                )
-            })
-            .collect()
+            let row = |(number, chapter)| {
+                let how = (number == 0, is_small, is_dense);
+                Row::new(self, scale, package, chapter, how)
+            };
+            rows.map(row).collect()
         };
         self.packages.iter().map(of).collect()
     }
@@ -224,59 +188,61 @@ impl<'a> Ruler<'a> {
     fn picture(self, packages: &[Vec<Row<'_>>], scale: &Placed) -> Result<String> {
         let bottom = packages.iter().map(|rows| height(rows)).sum();
         style::draw(WIDTH, bottom, |canvas| {
-            scale.scale.ground(canvas, (0.0, bottom), self.close)?;
-            scale.scale.limit_line(canvas, 0.0, bottom)?;
+            scale.scale.ground(canvas, (0.0, bottom), self.close);
+            scale.scale.limit_line(canvas, 0.0, bottom);
             let mut top = 0.0;
             for (index, rows) in packages.iter().enumerate() {
                 if index > 0 {
-                    canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE))?;
+                    canvas.line(&[at(0.0, top), at(WIDTH, top)], Pen::solid(0.4, HAIRLINE));
                 }
                 for row in rows {
-                    row.draw(canvas, self, scale, top)?;
+                    row.draw(canvas, self, scale, top);
                     top += row.height;
                 }
             }
-            Ok(())
         })
     }
 
     /// What is where on the scale, in words above the rows.
-    fn head(self, canvas: &mut Canvas<'_>, scale: &Placed) -> Result<()> {
+    fn head(self, canvas: &mut Canvas<'_>, scale: &Placed) {
         const BASELINE: f64 = 15.6;
         let said = LimitWords::of(self.rule, self.words);
         let limit = scale.scale.limit();
-        let half = scale.scale.flag(canvas, &said.flag(), 6.0)? + 5.0;
-        scale.scale.limit_line(canvas, 20.0, HEAD)?;
+        let half = scale.scale.flag(canvas, &said.flag(), 6.0) + 5.0;
+        scale.scale.limit_line(canvas, 20.0, HEAD);
         let over = format!("{} →", said.over_the_limit());
         if limit + half + text_width(&over, NOTE) < WIDTH {
-            canvas.text(&over, at(limit + half, BASELINE), Align::Start, NOTE)?;
+            canvas.text(&over, at(limit + half, BASELINE), Align::Start, NOTE);
         }
         let mut taken = 0.0;
         if scale.has_cell {
             let below = self.words.say(&say::ruler_below(scale.start(self.words)));
             let centre = at(CELL.middle(), BASELINE);
-            canvas.text(&below, centre, Align::Middle, NOTE)?;
+            canvas.text(&below, centre, Align::Middle, NOTE);
             taken = CELL.middle() + text_width(&below, NOTE) / 2.0 + 8.0;
         }
         let within = format!("← {}", said.within_the_limit());
         if limit - half - text_width(&within, NOTE) > taken {
-            canvas.text(&within, at(limit - half, BASELINE), Align::End, NOTE)?;
+            canvas.text(&within, at(limit - half, BASELINE), Align::End, NOTE);
         }
-        Ok(())
     }
 
     /// The scale itself, drawn as a rule, and its unit.
-    fn foot(self, canvas: &mut Canvas<'_>, scale: &Placed) -> Result<()> {
+    fn foot(self, canvas: &mut Canvas<'_>, scale: &Placed) {
         let below = format!("<{}", scale.start(self.words));
         let cell = scale.has_cell.then_some((CELL, below.as_str()));
-        scale.scale.rule(canvas, 1.0, cell, self.words)?;
+        scale.scale.rule(canvas, 1.0, cell, self.words);
         let lines = [say::ruler_unit(unit_of(self.rule)), say::ruler_log()];
         for (said, baseline) in lines.iter().zip([8.6, 18.2]) {
             let said = self.words.say(said);
-            canvas.text(&said, at(WORDS, baseline), Align::Start, NOTE)?;
+            canvas.text(&said, at(WORDS, baseline), Align::Start, NOTE);
         }
-        Ok(())
     }
+}
+
+/// The rows of each package on each picture.
+fn pictures<'r, 'a>(rows: &'r [Vec<Row<'a>>]) -> impl Iterator<Item = &'r [Vec<Row<'a>>]> {
+    parts(rows, (ROWS_HEIGHT, ROWS_HEIGHT), |rows| height(rows)).into_iter()
 }
 
 fn height(rows: &[Row<'_>]) -> f64 {
@@ -300,10 +266,8 @@ struct Placed {
 
 impl Placed {
     fn of(ruler: Ruler<'_>) -> Placed {
-        let extractions = ruler
-            .packages
-            .iter()
-            .flat_map(|package| &package.pair.extractions);
+        let packages = ruler.packages.iter();
+        let extractions = packages.flat_map(|package| &package.pair.extractions);
         let readings: Vec<Interval> = extractions
             .filter_map(|paired| paired.extraction.outcome.reading())
             .collect();
@@ -314,15 +278,14 @@ impl Placed {
         let scale = LogScale::holding(ends.flatten(), limit, Ppm(5.0), SCALE);
         let mut below = readings.iter().filter_map(Interval::as_below);
         Placed {
-            has_cell: below.all(|n| n.same(Ppm(scale.low()))) && limit.0 > scale.low(),
+            has_cell: below.all(|n| n.same(Ppm(scale.low))) && limit.0 > scale.low,
             scale,
         }
     }
 
     /// The first figure of the scale, in words.
     fn start(&self, words: &Catalogue) -> String {
-        words
-            .locale()
-            .figure(&numbers::plain(Ppm(self.scale.low())))
+        let figure = numbers::plain(Ppm(self.scale.low));
+        words.locale().figure(&figure)
     }
 }

@@ -2,15 +2,15 @@
 
 use crate::model::package::{PackageResult, ResultKind};
 use crate::model::pair::PairState;
+use crate::render::charts::frame;
 use crate::render::charts::ruler::marks::Marks;
 use crate::render::charts::ruler::{Placed, Ruler, WORDS};
-use crate::render::charts::scale::{NOTE, ROW, wrap};
+use crate::render::charts::scale::{NOTE, ROW, wrapped};
 use crate::render::charts::style::{Align, Canvas, INK, Type, WIDTH, at, text_width};
 use crate::render::numbers;
 use crate::render::words::chapters::{Chapter, Event};
 use crate::render::words::packages::Agreement;
 use crate::words::{Catalogue, say};
-use anyhow::Result;
 
 /// From one line of words to the next.
 const LINE: f64 = 9.8;
@@ -64,28 +64,19 @@ impl<'a> Row<'a> {
         }
     }
 
-    pub(super) fn draw(
-        &self,
-        canvas: &mut Canvas<'_>,
-        ruler: Ruler<'_>,
-        scale: &Placed,
-        top: f64,
-    ) -> Result<()> {
+    pub(super) fn draw(&self, canvas: &mut Canvas<'_>, ruler: Ruler<'_>, scale: &Placed, top: f64) {
         let middle = top + self.height / 2.0;
-        let first = |lines: usize| middle - LINE * (lines as f64 - 1.0) / 2.0 + 3.0;
-        for (number, (text, look)) in self.names.iter().enumerate() {
-            let baseline = first(self.names.len()) + LINE * number as f64;
-            canvas.text(text, at(0.0, baseline), Align::Start, *look)?;
-        }
+        frame::names(canvas, &self.names, LINE, middle);
+        let first = middle + 3.0 - LINE * (self.ends.len() as f64 - 1.0) / 2.0;
         for (number, pieces) in self.ends.iter().enumerate() {
-            let baseline = first(self.ends.len()) + LINE * number as f64;
+            let baseline = first + LINE * number as f64;
             let mut left = WORDS;
             for (text, look) in pieces {
-                canvas.text(text, at(left, baseline), Align::Start, *look)?;
+                canvas.text(text, at(left, baseline), Align::Start, *look);
                 left += text_width(text, *look) + SPACE;
             }
         }
-        self.marks.draw(canvas, ruler, scale, middle)
+        self.marks.draw(canvas, ruler, scale, middle);
     }
 
     /// The row in words, for those who cannot see it.
@@ -116,10 +107,8 @@ fn names(package: &PackageResult, is_dense: bool, words: &Catalogue) -> Vec<(Str
     let mut names: Vec<(String, Type)> = codes.map(|line| (line, ROW)).collect();
     let lot = bought.lot.as_deref().filter(|_| !is_dense);
     let lot = lot.map(|lot| words.say(&say::ruler_lot(lot)));
-    names.extend(
-        lot.filter(|lot| text_width(lot, NOTE) <= 60.0)
-            .map(|lot| (lot, NOTE)),
-    );
+    let lot = lot.filter(|lot| text_width(lot, NOTE) <= 60.0);
+    names.extend(lot.map(|lot| (lot, NOTE)));
     names
 }
 
@@ -131,13 +120,8 @@ fn ends(said: &Agreement, head: Type, is_small: bool) -> Vec<Vec<(String, Type)>
         let pieces = [(said.head.clone(), head), (said.detail.clone(), NOTE)];
         return vec![pieces.to_vec()];
     }
-    let lines = |text: &str, look| {
-        wrap(text, room, look)
-            .into_iter()
-            .map(move |line| (line, look))
-    };
-    lines(&said.head, head)
-        .chain(lines(&said.detail, NOTE))
+    wrapped(&said.head, room, head)
+        .chain(wrapped(&said.detail, room, NOTE))
         .map(|piece| vec![piece])
         .collect()
 }
