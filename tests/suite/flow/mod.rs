@@ -11,6 +11,9 @@ mod hostile_texts;
 mod issue;
 mod leaks;
 mod life;
+mod lines;
+#[cfg(unix)]
+mod links;
 mod own_faults;
 mod public;
 mod refused;

@@ -5,10 +5,10 @@ use crate::flow::WITHIN;
 use crate::workspace::{Workspace, tree};
 use std::fs;
 
-const DAY: &str = "2031-05-06";
+pub const DAY: &str = "2031-05-06";
 
 /// Every command that writes, each with something to do.
-const WRITERS: [&[&str]; 6] = [
+pub const WRITERS: [&[&str]; 6] = [
     &["-q", "run"],
     &["-q", "issue", "--date", DAY],
     &["-q", "log", "notice-sent", "P1", "--date", DAY],
@@ -17,7 +17,7 @@ const WRITERS: [&[&str]; 6] = [
     &["-q", "contact-sheet"],
 ];
 
-fn programme() -> Workspace {
+pub fn programme() -> Workspace {
     let workspace = Workspace::new();
     workspace.with("inbox/a.csv", WITHIN);
     workspace.with(
@@ -28,14 +28,14 @@ fn programme() -> Workspace {
 }
 
 /// All but the outputs, which a run makes again at any time.
-fn kept(workspace: &Workspace) -> Vec<(String, Vec<u8>)> {
+pub fn kept(workspace: &Workspace) -> Vec<(String, Vec<u8>)> {
     let mut kept = tree(&workspace.path(""));
     kept.retain(|(path, _)| !path.starts_with("out/") && !path.ends_with(".lock"));
     kept
 }
 
 /// One line for people, with the path, and what to do.
-fn is_told(said: &str, path: &str, way_out: &str) {
+pub fn is_told(said: &str, path: &str, way_out: &str) {
     let lines: Vec<&str> = said.trim().lines().collect();
     assert_eq!(lines.len(), 1, "{said}");
     assert!(
@@ -271,74 +271,6 @@ fn a_folder_that_vanishes_half_way_is_one_sentence() {
             );
         }
     }
-}
-
-/// Who holds a lock is written into it, and never into what a link in its place leads to.
-#[cfg(unix)]
-#[test]
-fn a_lock_that_is_a_link_leaves_what_it_leads_to() {
-    let workspace = programme();
-    let text = workspace.text("registers/products.csv");
-    std::os::unix::fs::symlink(
-        "registers/products.csv",
-        workspace.path(".galleyproof-out.lock"),
-    )
-    .expect("links");
-    let run = workspace.run(&["-q", "run"]);
-    run.exits(2);
-    is_told(
-        &run.stderr(),
-        ".galleyproof-out.lock",
-        "Remove it and try again",
-    );
-    assert_eq!(workspace.text("registers/products.csv"), text);
-}
-
-/// A folder that came in an archive can hold links: what they lead to is in nothing that is made.
-#[cfg(unix)]
-#[test]
-fn a_link_takes_nothing_of_the_machine_along() {
-    use std::os::unix::fs::symlink;
-    let secret = Workspace::new();
-    secret.with(
-        "secret.csv",
-        "Sample,Extraction,Gluten (ppm)\nA1,1,6.66\nA1,2,6.66\n",
-    );
-    let target = secret.path("secret.csv");
-    let workspace = programme();
-    symlink(&target, workspace.path("inbox/b.csv")).expect("links");
-    symlink("a.csv", workspace.path("inbox/within.csv")).expect("links");
-    workspace.run(&["-q", "issue", "--date", DAY]).exits(0);
-    for (path, bytes) in tree(&workspace.path("archive"))
-        .iter()
-        .chain(&tree(&workspace.path("out")))
-    {
-        let held = bytes.windows(4).any(|bytes| bytes == b"6.66");
-        assert!(!held || path.ends_with(".pdf"), "{path}");
-    }
-    let check = workspace.run(&["check"]).exits(0).stdout();
-    assert!(check.contains("leads out of the programme folder") && check.contains("inbox/b.csv"));
-    assert!(check.contains("the same content as inbox/a.csv"), "{check}");
-    // A register that is a link out of the folder would be archived with it.
-    symlink(&target, workspace.path("registers/notes.csv")).expect("links");
-    workspace.with("inbox/a.csv", WITHIN.replace("7.1", "7.4"));
-    let again = ["-q", "issue", "--date", DAY, "--reason", "a slip"];
-    let run = workspace.run(&again);
-    run.exits(2);
-    is_told(
-        &run.stderr(),
-        "registers/notes.csv",
-        "Put a copy of the file in its place",
-    );
-    assert!(!workspace.path("archive/2031-05-06-2").exists());
-    // Settings and templates are read where they stand, and a link in the record of outputs removes nothing elsewhere.
-    let record = format!(
-        "{{\"../secret.csv\":{{\"sha256\":\"{}\",\"key\":null}}}}",
-        "0".repeat(64)
-    );
-    workspace.with("out/.galleyproof.json", record);
-    workspace.run(&["-q", "run"]).exits(0);
-    assert!(target.exists());
 }
 
 #[cfg(unix)]
