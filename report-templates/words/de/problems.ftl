@@ -232,6 +232,9 @@ found_encoding = Die Datei sagt nicht, wie ihre Buchstaben geschrieben sind, und
 # What to do about it.
 do_ask_for_utf8 = Wenn Buchstaben wie é oder µ falsch aussehen, bitten Sie das Labor um die Datei in UTF-8.
 
+# What to do about it where it is a register.
+do_save_as_utf8 = Wenn Buchstaben wie é oder µ in den Ausgaben falsch aussehen, speichern Sie das Register noch einmal als „CSV UTF-8“.
+
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] Die Zelle enthält Zeichen, die ein Gerät steuern und nichts zeigen; sie werden ausgelassen.

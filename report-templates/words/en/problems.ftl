@@ -229,6 +229,9 @@ found_encoding = The file does not say how its letters are written, and was read
 # What to do about it.
 do_ask_for_utf8 = If letters such as é or µ look wrong, ask the lab for the file in UTF-8.
 
+# What to do about it where it is a register.
+do_save_as_utf8 = If letters such as é or µ look wrong in the outputs, save the register again as “CSV UTF-8”.
+
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] The cell holds characters that steer a device and show nothing; they are left out.

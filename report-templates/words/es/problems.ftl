@@ -229,6 +229,9 @@ found_encoding = El archivo no dice cómo están escritas sus letras, y se leyó
 # What to do about it.
 do_ask_for_utf8 = Si letras como é o µ se ven mal, pida al laboratorio el archivo en UTF-8.
 
+# What to do about it where it is a register.
+do_save_as_utf8 = Si letras como é o µ se ven mal en los resultados, guarde el registro otra vez como «CSV UTF-8».
+
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] La celda contiene caracteres que gobiernan un aparato y no muestran nada; se omiten.

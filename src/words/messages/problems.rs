@@ -108,6 +108,8 @@ messages! {
     found_encoding();
     /// What to do about it.
     do_ask_for_utf8();
+    /// What to do about it where it is a register.
+    do_save_as_utf8();
     /// Control characters in cells of a lab's file; $more is how many further cells have some.
     found_control_characters(more: count);
     /// What to do about it.
