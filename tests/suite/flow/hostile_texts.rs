@@ -276,6 +276,10 @@ fn what_is_typed_into_a_register_is_never_a_formula() {
         "@SUM(A1)",
         "+cmd|' /C calc'!A0",
         "-new lot",
+        "＝HYPERLINK(\"x\")",
+        "＋cmd|' /C calc'!A0",
+        "－new lot",
+        "＠SUM(A1)",
     ] {
         for reason in [formula.to_owned(), format!("P1={formula}")] {
             let reason = format!("--reason={reason}");

@@ -379,3 +379,12 @@ fn nothing_that_goes_to_the_lab_is_a_formula() {
         "{table}"
     );
 }
+    // Programs of East Asia take the full width for the same.
+    for formula in ["＝1+1", "＋1+1", "－1+1", "＠SUM(A1)"] {
+        let products =
+            format!("product_id,name,claim,category\nP1,Harbour Loaf,gluten-free,{formula}\n");
+        workspace.with("registers/products.csv", products);
+        workspace.run(&["-q", "request", "--round", "1"]).exits(0);
+        let table = workspace.text("out/requests/samples-1.csv");
+        assert!(table.contains(&format!(",'{formula}")), "{table}");
+    }
