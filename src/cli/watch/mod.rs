@@ -164,8 +164,9 @@ fn keep_watch(root: &Path, duties: &mut Duties<'_>) {
                 state.say_once(
                     duties,
                     &format!(
-                        "Waiting: somebody has a file open, or it is still on its way ({}).",
-                        by.join(", ")
+                        "Waiting: somebody has a file open, or it is still on its way ({}). After {} minutes without a change it is read all the same.",
+                        by.join(", "),
+                        settling::HELD.as_secs() / 60
                     ),
                 );
                 continue;
