@@ -94,6 +94,30 @@ fn a_folder_where_a_file_should_be_is_named() {
     }
 }
 
+/// The outputs folder, where new files wait, and a file among the outputs.
+#[test]
+fn what_stands_in_the_place_of_outputs_is_named_by_its_own_path() {
+    let file = "a file stands where a folder should be. Move it away and try again";
+    let folder = "a folder stands where a file should be. Move it away and try again";
+    for (path, way_out) in [
+        ("out", file),
+        ("out/.galleyproof-stage", file),
+        ("out/summary.pdf/mine.txt", folder),
+    ] {
+        for command in &WRITERS[..2] {
+            let workspace = programme();
+            workspace.with(path, "mine");
+            let before = kept(&workspace);
+            let run = workspace.run(command);
+            run.exits(2);
+            let named = path.trim_end_matches("/mine.txt");
+            is_told(&run.stderr(), &format!("/{named}: "), way_out);
+            assert_eq!(workspace.text(path), "mine");
+            assert!(before == kept(&workspace), "{path}");
+        }
+    }
+}
+
 #[test]
 fn registers_that_were_moved_away_are_not_begun_anew() {
     let workspace = programme();
