@@ -11,6 +11,7 @@ use std::path::Path;
 /// Compares two bags.
 pub fn compare(first: &Path, second: &Path, format: Format) -> Result<Ending> {
     let comparison = archive::compare(first, second)?;
+    print::tell_unfinished_above(second);
     print::result(&match format {
         Format::Text => as_text(&comparison),
         Format::Json => as_json(first, second, &comparison),

@@ -30,6 +30,7 @@ pub fn plan(dir: &Path, what: &PlanArguments, quiet: bool) -> Result<Ending> {
     // Before the registers are read: rows are entered into what stands in them now.
     let _lock = crate::cli::lock(&out, "plan")?;
     let meter = Meter::new(quiet);
+    print::tell_unfinished(&out);
     let decided = pipeline::decide(&config, made_on, &|progress| meter.note(progress))?;
     drop(meter);
     let planned = planning::plan(&decided, &config, &request, made_on, &out)?;

@@ -11,7 +11,7 @@ use std::path::Path;
 
 /// Checks every file of a bag against its manifests, or every file that a sheet carries against its case.
 pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
-    tell_unfinished(bag);
+    print::tell_unfinished_above(bag);
     let is_sheet = bag.is_file() && bag.extension().is_some_and(|end| end == "pdf");
     let (found, sheet) = match is_sheet {
         true => {
@@ -38,15 +38,6 @@ pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
         true => Ending::Well,
         false => Ending::LookAtErrors,
     })
-}
-
-/// A sheet may lie in an outputs folder, and a bag in the archive beside one.
-fn tell_unfinished(looked_at: &Path) {
-    let whole = looked_at.canonicalize().unwrap_or_default();
-    for above in whole.ancestors().skip(1) {
-        print::tell_unfinished(above);
-        print::tell_unfinished(&above.join("out"));
-    }
 }
 
 fn as_text(bag: &Path, found: &Verification) -> String {

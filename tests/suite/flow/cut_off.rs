@@ -197,7 +197,7 @@ fn every_command_tells_of_outputs_that_are_partly_new() {
     workspace.with("inbox/a.csv", WITHIN);
     workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
     let sheet = "out/sheets/P1--1.pdf";
-    let commands: [&[&str]; 6] = [
+    let commands: [&[&str]; 13] = [
         &["check"],
         &["status", "--date", "2031-05-06"],
         &["verify", "archive/2031-05-06"],
@@ -231,6 +231,13 @@ fn an_entry_that_is_killed_is_there_or_not() {
     for kill in 0..kills() {
         let workspace = Workspace::new();
         killed_after(&workspace, &log, length * (kill + 1) / kills());
+        &["explain", "P1"],
+        &["facts", "P1"],
+        &["request", "--round", "1"],
+        &["contact-sheet"],
+        &["plan", "--date", "2031-05-06"],
+        &["log", "notice-sent", "P1", "--date", "2031-05-06"],
+        &["compare", "archive/2031-05-06", "archive/2031-05-06"],
         let register = workspace.path("registers/followups.csv");
         let entered = register.exists();
         if entered {
