@@ -4,7 +4,7 @@ use crate::cli::args::{Date, Format, IssueArguments};
 use crate::cli::print::{self, Meter};
 use crate::cli::{self, Ending};
 use crate::config::Config;
-use crate::model::registers::IssuedRevision;
+use crate::model::letters::in_line;
 use crate::pipeline::issue::{self, Issued, Order};
 use crate::pipeline::{self, healing};
 use anyhow::Result;
@@ -109,7 +109,7 @@ fn as_text(issued: &Issued) -> String {
         write!(text, "  {} revision {}", row.sheet_number, row.revision)
             .expect("a string takes all");
         if let Some(changed) = &row.changed {
-            write!(text, "   {changed}").expect("a string takes all");
+            write!(text, "   {}", in_line(changed)).expect("a string takes all");
         }
         text.push('\n');
     }
@@ -133,7 +133,9 @@ fn held(issued: &Issued) -> String {
         writeln!(
             text,
             "  {} ({}): {}",
-            one.sheet_number, one.name, one.standing
+            one.sheet_number,
+            in_line(&one.name),
+            in_line(&one.standing)
         )
         .expect("a string takes all");
     }

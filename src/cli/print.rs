@@ -74,6 +74,12 @@ pub fn shown(text: &str) -> Cow<'_, str> {
     Cow::Owned(out)
 }
 
+/// A path or name as it stands on one line, byte for byte: an end of a line in it is shown as its code, too.
+pub fn named(path: &str) -> String {
+    let path = path.replace('\n', "<U+000A>");
+    path.replace('\r', "<U+000D>").replace('\t', "<U+0009>")
+}
+
 /// The marks of Unicode's bidirectional algorithm that embed, override or isolate (UAX 9), and the invisible ones that part
 /// lines.
 fn turns_direction(c: char) -> bool {

@@ -41,15 +41,17 @@ pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
 }
 
 fn as_text(bag: &Path, found: &Verification) -> String {
-    let bag = bag.display();
+    let bag = bag.display().to_string();
+    let bag = print::named(&bag);
     if found.faults.is_empty() {
         return format!("{bag} is as it was made: {} files.\n", found.sound);
     }
     let mut text = String::new();
     for fault in &found.faults {
-        write!(text, "  {:<9} {}", fault.kind.word(), fault.path).expect("a string takes all");
+        let path = print::named(&fault.path);
+        write!(text, "  {:<9} {path}", fault.kind.word()).expect("a string takes all");
         if let FaultKind::Unusable(why) = &fault.kind {
-            write!(text, ": {why}").expect("a string takes all");
+            write!(text, ": {}", print::named(why)).expect("a string takes all");
         }
         text.push('\n');
     }
