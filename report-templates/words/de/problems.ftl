@@ -950,7 +950,10 @@ found_nothing_behind = { $sheet } wurde veröffentlicht, und in den Registern { 
 do_put_rows_back = Falls die Zeilen versehentlich entfernt wurden, setzen Sie sie wieder ein: Das Archiv enthält die Register, wie sie waren. Falls nicht, bleibt das Veröffentlichte im Archiv, und diese Zeile erinnert daran.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
-found_file_gone = Die Datei, auf der Veröffentlichtes beruht, ist nicht mehr da: { $sheets }. Ihr SHA-256-Wert war { $sha256 }.
+found_file_gone = Die Datei, auf der Veröffentlichtes beruht, { $how ->
+    [unopened] lässt sich nicht öffnen
+   *[gone] ist nicht mehr da
+}: { $sheets }. Ihr SHA-256-Wert war { $sha256 }.
 
 # It is there, and not as it was.
 found_file_changed = Die Datei ist nicht mehr so, wie sie bei der Veröffentlichung war: { $sheets }. Ihr SHA-256-Wert war { $sha256 } und ist jetzt { $now }.

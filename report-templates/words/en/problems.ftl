@@ -947,7 +947,10 @@ found_nothing_behind = { $sheet } was published, and { $what ->
 do_put_rows_back = If the rows were taken out by mistake, put them back: the archive has the registers as they were. If not, what was published stays in the archive, and this line reminds of it.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
-found_file_gone = The file is gone that what was published rests on: { $sheets }. Its SHA-256 was { $sha256 }.
+found_file_gone = The file { $how ->
+    [unopened] cannot be opened
+   *[gone] is gone
+} that what was published rests on: { $sheets }. Its SHA-256 was { $sha256 }.
 
 # It is there, and not as it was.
 found_file_changed = The file is not as it was when this was published: { $sheets }. Its SHA-256 was { $sha256 }, and is { $now }.

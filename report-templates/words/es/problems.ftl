@@ -947,7 +947,10 @@ found_nothing_behind = { $sheet } se publicó, y en los registros { $what ->
 do_put_rows_back = Si las filas se quitaron por error, vuelva a ponerlas: el archivo histórico tiene los registros tal como estaban. Si no, lo publicado permanece en el archivo histórico, y esta línea lo recuerda.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
-found_file_gone = Ya no está el archivo en que se basa lo publicado: { $sheets }. Su SHA-256 era { $sha256 }.
+found_file_gone = { $how ->
+    [unopened] No se puede abrir
+   *[gone] Ya no está
+} el archivo en que se basa lo publicado: { $sheets }. Su SHA-256 era { $sha256 }.
 
 # It is there, and not as it was.
 found_file_changed = El archivo no está como estaba cuando se publicó: { $sheets }. Su SHA-256 era { $sha256 } y ahora es { $now }.

@@ -443,7 +443,7 @@ messages! {
     /// What to do about it.
     do_put_rows_back();
     /// A lab file that published sheets rest on is gone.
-    found_file_gone(sheets: text, sha256: text);
+    found_file_gone(how: ["gone" "unopened"], sheets: text, sha256: text);
     /// It is there, and not as it was.
     found_file_changed(sheets: text, sha256: text, now: text);
     /// What to do about both.
