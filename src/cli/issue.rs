@@ -76,23 +76,10 @@ pub fn put_back(config: &Config) -> Result<()> {
     ];
     for (rows, what) in told {
         if !rows.is_empty() {
-            print::say(&format!("{register} {what}: {}.", few(rows)));
+            print::say(&format!("{register} {what}: {}.", healing::few(rows)));
         }
     }
     Ok(())
-}
-
-/// A few revisions by their numbers, and how many more.
-fn few(rows: &[IssuedRevision]) -> String {
-    const NAMED: usize = 5;
-    let named = rows.iter().take(NAMED);
-    let named: Vec<String> = named
-        .map(|row| format!("{} revision {}", row.sheet_number, row.revision))
-        .collect();
-    match rows.len().saturating_sub(NAMED) {
-        0 => named.join(", "),
-        more => format!("{} and {more} more", named.join(", ")),
-    }
 }
 
 fn as_text(issued: &Issued) -> String {

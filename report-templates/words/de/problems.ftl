@@ -960,3 +960,24 @@ found_file_changed = Die Datei ist nicht mehr so, wie sie bei der Veröffentlich
 
 # What to do about both.
 do_copy_back = In { $kept } liegt sie unverändert. Kopieren Sie sie zurück, oder geben Sie das, was darauf beruht, mit Begründung neu heraus.
+
+# The register of issues against the archive; $sheets has number and revision of each.
+found_register_differs = { $how ->
+    [says] Dieses Register sagt über Veröffentlichtes etwas anderes als das Archiv
+   *[lacks] Diesem Register fehlt, was das Archiv als veröffentlicht enthält
+}: { $sheets }.
+
+# What to do about it.
+do_let_run_mend = `galleyproof run` stellt es aus dem Archiv richtig, und was hier steht, beruht schon auf dem Archiv.
+
+# The register has what no archive has.
+found_unarchived = Laut diesem Register wurde dies veröffentlicht, und kein Archiv enthält es: { $sheets }.
+
+# What to do about it.
+do_copy_archive_back = Kopieren Sie archive/ zurück, falls es verschoben wurde; nehmen Sie die Zeilen heraus, falls niemand sie herausgegeben hat.
+
+# A bag's copy of the register.
+found_doubted_copy = Die Kopie von registers/issued.csv in diesem Archiv ist nicht so, wie sie archiviert wurde, und nichts wird aus ihr übernommen.
+
+# What to do about it.
+do_verify_bag = `galleyproof verify` nennt, was sich dort geändert hat.

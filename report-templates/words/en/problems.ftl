@@ -957,3 +957,24 @@ found_file_changed = The file is not as it was when this was published: { $sheet
 
 # What to do about both.
 do_copy_back = It stands in { $kept } as it was. Copy it back, or issue anew what it bears on, with the reason.
+
+# The register of issues against the archive; $sheets has number and revision of each.
+found_register_differs = This register { $how ->
+    [says] says something else than the archive of what was published
+   *[lacks] lacks what the archive holds as published
+}: { $sheets }.
+
+# What to do about it.
+do_let_run_mend = `galleyproof run` puts it right from the archive, and what is told here rests on the archive already.
+
+# The register has what no archive has.
+found_unarchived = This register says that this was published, and no archive has it: { $sheets }.
+
+# What to do about it.
+do_copy_archive_back = Copy archive/ back if it was moved; take the rows out if nobody issued them.
+
+# A bag's copy of the register.
+found_doubted_copy = The copy of registers/issued.csv in this archive is not as it was archived, and nothing is taken from it.
+
+# What to do about it.
+do_verify_bag = `galleyproof verify` names what has changed there.

@@ -957,3 +957,24 @@ found_file_changed = El archivo no está como estaba cuando se publicó: { $shee
 
 # What to do about both.
 do_copy_back = En { $kept } está tal como era. Cópielo de vuelta, o emita de nuevo lo que se basa en él, con el motivo.
+
+# The register of issues against the archive; $sheets has number and revision of each.
+found_register_differs = { $how ->
+    [says] Este registro dice de lo publicado algo distinto que el archivo histórico
+   *[lacks] A este registro le falta lo que el archivo histórico tiene como publicado
+}: { $sheets }.
+
+# What to do about it.
+do_let_run_mend = `galleyproof run` lo corrige a partir del archivo histórico, y lo que aquí se dice ya se basa en él.
+
+# The register has what no archive has.
+found_unarchived = Según este registro esto se publicó, y ningún archivo histórico lo tiene: { $sheets }.
+
+# What to do about it.
+do_copy_archive_back = Copie archive/ de vuelta si se movió; quite las filas si nadie las emitió.
+
+# A bag's copy of the register.
+found_doubted_copy = La copia de registers/issued.csv en este archivo histórico no está como se archivó, y no se toma nada de ella.
+
+# What to do about it.
+do_verify_bag = `galleyproof verify` nombra lo que ha cambiado allí.

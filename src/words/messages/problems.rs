@@ -448,4 +448,16 @@ messages! {
     found_file_changed(sheets: text, sha256: text, now: text);
     /// What to do about both.
     do_copy_back(kept: text);
+    /// The register of issues says otherwise than the archive.
+    found_register_differs(how: ["lacks" "says"], sheets: text);
+    /// What to do about it.
+    do_let_run_mend();
+    /// It has what no archive has.
+    found_unarchived(sheets: text);
+    /// What to do about it.
+    do_copy_archive_back();
+    /// A bag's copy of the register is not as it was archived.
+    found_doubted_copy();
+    /// What to do about it.
+    do_verify_bag();
 }
