@@ -147,7 +147,7 @@ fn a_disk_that_takes_no_more_leaves_all_as_it_was() {
             workspace
         })
         .collect();
-    for room in [0, 4, 64] {
+    for room in [0, 1, 2, 4, 8, 16, 32, 64, 128, 256] {
         for (command, whole) in WRITERS.iter().zip(&whole) {
             let workspace = programme();
             let before = kept(&workspace);
@@ -231,7 +231,7 @@ fn a_register_that_is_open_in_a_spreadsheet_program_is_not_written_to() {
     }
 }
 
-/// Something that is no register stands where the register is to be put once the bag is in its place.
+/// Something stands in the way of the outputs once the bag is in its place.
 #[test]
 fn an_issue_that_cannot_be_finished_says_that_it_is_issued() {
     let workspace = programme();
@@ -402,7 +402,6 @@ fn nothing_that_goes_to_the_lab_is_a_formula() {
         table.contains("A1,'=cmd|") && table.contains(",'+1,"),
         "{table}"
     );
-}
     // Programs of East Asia take the full width for the same.
     for formula in ["＝1+1", "＋1+1", "－1+1", "＠SUM(A1)"] {
         let products =
@@ -412,3 +411,4 @@ fn nothing_that_goes_to_the_lab_is_a_formula() {
         let table = workspace.text("out/requests/samples-1.csv");
         assert!(table.contains(&format!(",'{formula}")), "{table}");
     }
+}
