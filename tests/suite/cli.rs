@@ -366,7 +366,9 @@ fn what_is_named_and_is_not_there_is_one_sentence() {
     for (command, told) in cases {
         let run = workspace.run(command);
         run.exits(2);
-        let said = run.stderr().replace("\n\nFor more information, try '--help'.", "");
+        let said = run
+            .stderr()
+            .replace("\n\nFor more information, try '--help'.", "");
         assert_eq!(said.trim().lines().count(), 1, "{command:?}: {said}");
         assert!(said.contains(told), "{command:?}: {said}");
         assert_eq!(run.stdout(), "", "{command:?}");
