@@ -16,12 +16,23 @@ pub struct Lost {
     pub path: String,
     /// SHA-256 of its bytes when the sheets were issued.
     pub sha256: String,
-    /// SHA-256 of what stands under its name now; none where nothing does.
-    pub now: Option<String>,
+    /// What stands under its name now.
+    pub now: Now,
     /// The sheets that rest on it, each as the revision that was issued last.
     pub sheets: Vec<IssuedRevision>,
     /// Where the archive has it.
     pub kept: PathBuf,
+}
+
+/// What stands under the name of a lab file that is not there as it was.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Now {
+    /// Nothing.
+    Gone,
+    /// Something that cannot be opened.
+    Unopened,
+    /// Another file, with its SHA-256, whether it can be read as a lab file or not.
+    Changed(String),
 }
 
 /// How a line of `bag-info.txt` about a lab file begins, and what stands between its path and its checksum.
@@ -44,7 +55,8 @@ pub fn lost(root: &Path, there: &[Arc<LabFile>], issued: &[IssuedRevision]) -> R
         let missing: Vec<(String, String)> = named(&bag)?
             .into_iter()
             .filter(|(path, sha256)| {
-                !contents.contains(sha256.as_str()) && !is_there_unread(root, path, there)
+                !contents.contains(sha256.as_str())
+                    && now(root, path, there) != Now::Changed(sha256.clone())
             })
             .collect();
         if missing.is_empty() {
@@ -78,11 +90,10 @@ pub fn lost(root: &Path, there: &[Arc<LabFile>], issued: &[IssuedRevision]) -> R
             if sheets.is_empty() {
                 continue;
             }
-            let now = there.iter().find(|file| file.path == path);
             let known = lost
                 .entry((path.clone(), sha256.clone()))
                 .or_insert_with(|| Lost {
-                    now: now.map(|file| file.sha256.clone()),
+                    now: now(root, &path, there),
                     kept: bag::programme(&bag).join(&path),
                     sheets: Vec::new(),
                     path,
@@ -94,10 +105,20 @@ pub fn lost(root: &Path, there: &[Arc<LabFile>], issued: &[IssuedRevision]) -> R
     Ok(lost.into_values().collect())
 }
 
-/// Whether a file stands under this name that is not among those that were read: it cannot be read, which is told by
-/// itself, or a later one replaces it.
-fn is_there_unread(root: &Path, path: &str, there: &[Arc<LabFile>]) -> bool {
-    !there.iter().any(|file| file.path == path) && root.join(path).exists()
+/// What stands under a lab file's name, among those that were read or not: one that cannot be read is told by itself, and has
+/// taken the place of the other all the same.
+fn now(root: &Path, path: &str, there: &[Arc<LabFile>]) -> Now {
+    if let Some(file) = there.iter().find(|file| file.path == path) {
+        return Now::Changed(file.sha256.clone());
+    }
+    if !files::stays_below(path) {
+        return Now::Gone;
+    }
+    match files::read_unlinked(&root.join(path)) {
+        Ok(Some(bytes)) => Now::Changed(files::sha256_of(&bytes)),
+        Ok(None) => Now::Gone,
+        Err(_) => Now::Unopened,
+    }
 }
 
 /// The lab files of a bag by path and content, as its `bag-info.txt` has them.

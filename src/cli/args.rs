@@ -3,7 +3,7 @@
 use crate::model::guide;
 use crate::pipeline::tables;
 use anyhow::{Result, bail};
-use chrono::{DateTime, NaiveDate};
+use chrono::{DateTime, Datelike, NaiveDate};
 use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 use clap_complete::Shell;
 use std::ffi::OsStr;
@@ -94,7 +94,7 @@ pub enum Command {
         #[arg(long, value_name = "DIR")]
         out: Option<PathBuf>,
         /// Make the documents of this product only; may be given several times.
-        #[arg(long, value_name = "ID")]
+        #[arg(long, value_name = "ID", value_parser = id)]
         only: Vec<String>,
         #[command(flatten)]
         date: Date,
@@ -225,7 +225,7 @@ pub enum Command {
     )]
     ContactSheet {
         /// Show packages of this product only; may be given several times.
-        #[arg(long, value_name = "ID")]
+        #[arg(long, value_name = "ID", value_parser = id)]
         only: Vec<String>,
         /// Show packages of this round only.
         #[arg(long, value_name = "ROUND")]
@@ -257,7 +257,7 @@ pub enum Command {
 #[derive(Args, Debug)]
 pub struct IssueArguments {
     /// Issue the sheets of this product only; may be given several times.
-    #[arg(long, value_name = "ID")]
+    #[arg(long, value_name = "ID", value_parser = id)]
     pub only: Vec<String>,
     /// Day of issue [default: SOURCE_DATE_EPOCH, else today in UTC].
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = day)]
@@ -300,7 +300,7 @@ pub struct PlanArguments {
     #[arg(long, value_name = "R")]
     pub round: Option<String>,
     /// Plan this product only; may be given several times.
-    #[arg(long, value_name = "ID")]
+    #[arg(long, value_name = "ID", value_parser = id)]
     pub only: Vec<String>,
     /// Packages of each product [default: packages_per_product of programme.toml].
     #[arg(long, value_name = "N")]
@@ -397,15 +397,16 @@ impl Date {
         else {
             return Ok(None);
         };
-        let time = epoch
+        let day = epoch
             .to_str()
             .and_then(|text| text.parse().ok())
-            .and_then(|secs| DateTime::from_timestamp(secs, 0));
-        match time {
-            Some(time) => Ok(Some(time.date_naive())),
-            None => {
-                bail!("SOURCE_DATE_EPOCH is {epoch:?}: a number of seconds since 1970 is needed")
-            }
+            .and_then(|secs| DateTime::from_timestamp(secs, 0))
+            .map(|time| time.date_naive());
+        match day.filter(has_written_year) {
+            Some(day) => Ok(Some(day)),
+            None => bail!(
+                "SOURCE_DATE_EPOCH is {epoch:?}: a number of seconds since 1970 is needed, of a day in the years 0001 to 9999"
+            ),
         }
     }
 }
@@ -414,16 +415,38 @@ impl Date {
     /// The same, and where nothing is given today (UTC) by the machine's clock.
     ///
     /// # Errors
-    /// As [`Date::given`].
+    /// As [`Date::given`], and where the clock is set to a day that nobody writes.
     pub fn or_today(&self) -> Result<NaiveDate> {
-        let now = || DateTime::<chrono::Utc>::from(std::time::SystemTime::now()).date_naive();
-        Ok(self.given()?.unwrap_or_else(now))
+        if let Some(day) = self.given()? {
+            return Ok(day);
+        }
+        let now = DateTime::<chrono::Utc>::from(std::time::SystemTime::now()).date_naive();
+        if !has_written_year(&now) {
+            bail!(
+                "the clock of this machine says {now}: set it right, or give the day with --date"
+            );
+        }
+        Ok(now)
     }
 }
 
 fn day(text: &str) -> Result<NaiveDate, String> {
-    NaiveDate::parse_from_str(text, "%Y-%m-%d")
-        .map_err(|_| "a day such as 2031-05-06 is needed".to_owned())
+    let day = NaiveDate::parse_from_str(text, "%Y-%m-%d").ok();
+    day.filter(has_written_year)
+        .ok_or_else(|| "a day such as 2031-05-06 is needed, in the years 0001 to 9999".to_owned())
+}
+
+/// What a shell makes of a variable that is not set is no product.
+fn id(text: &str) -> Result<String, String> {
+    match text.trim().is_empty() {
+        true => Err("the id of a product is needed".to_owned()),
+        false => Ok(text.to_owned()),
+    }
+}
+
+/// Whether the day is of a year that documents, registers and the names of archives can write: four digits, and not 0000.
+fn has_written_year(day: &NaiveDate) -> bool {
+    (1..=9999).contains(&day.year())
 }
 
 /// How a result is printed.

@@ -3,6 +3,7 @@
 use crate::cli::Ending;
 use crate::cli::args::Format;
 use crate::cli::print;
+use crate::model::letters::in_line;
 use crate::pipeline::archive::{self, Comparison, Sheet};
 use anyhow::Result;
 use std::fmt::Write;
@@ -10,6 +11,7 @@ use std::path::Path;
 
 /// Compares two bags.
 pub fn compare(first: &Path, second: &Path, format: Format) -> Result<Ending> {
+    print::tell_unfinished_above(second);
     let comparison = archive::compare(first, second)?;
     print::result(&match format {
         Format::Text => as_text(&comparison),
@@ -41,13 +43,15 @@ fn as_text(comparison: &Comparison) -> String {
             amended.replaces
         );
         for reason in &amended.reasons {
-            write!(lines, "\n    why: {reason}").expect("a string takes all");
+            write!(lines, "\n    why: {}", in_line(reason)).expect("a string takes all");
         }
         for change in &amended.changes {
             write!(
                 lines,
                 "\n    {}: {} → {}",
-                change.what, change.old, change.new
+                in_line(&change.what),
+                in_line(&change.old),
+                in_line(&change.new)
             )
             .expect("a string takes all");
         }
@@ -61,7 +65,10 @@ fn as_text(comparison: &Comparison) -> String {
     );
     let verdicts = comparison.verdicts.iter().map(|verdict| {
         let (old, new) = (words(&verdict.old), words(&verdict.new));
-        format!("{}, {}: {old} → {new}", verdict.sheet_number, verdict.name)
+        {
+            let name = in_line(&verdict.name);
+            format!("{}, {name}: {old} → {new}", verdict.sheet_number)
+        }
     });
     section(&mut text, "Changed verdicts", verdicts);
     if text.is_empty() {
@@ -88,7 +95,7 @@ fn line(sheet: &Sheet) -> String {
     let name = sheet
         .name
         .as_deref()
-        .map(|name| format!(", {name}"))
+        .map(|name| format!(", {}", in_line(name)))
         .unwrap_or_default();
     let verdict = sheet
         .verdict

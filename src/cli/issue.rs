@@ -4,7 +4,7 @@ use crate::cli::args::{Date, Format, IssueArguments};
 use crate::cli::print::{self, Meter};
 use crate::cli::{self, Ending};
 use crate::config::Config;
-use crate::model::registers::IssuedRevision;
+use crate::model::letters::in_line;
 use crate::pipeline::issue::{self, Issued, Order};
 use crate::pipeline::{self, healing};
 use anyhow::Result;
@@ -76,23 +76,10 @@ pub fn put_back(config: &Config) -> Result<()> {
     ];
     for (rows, what) in told {
         if !rows.is_empty() {
-            print::say(&format!("{register} {what}: {}.", few(rows)));
+            print::say(&format!("{register} {what}: {}.", healing::few(rows)));
         }
     }
     Ok(())
-}
-
-/// A few revisions by their numbers, and how many more.
-fn few(rows: &[IssuedRevision]) -> String {
-    const NAMED: usize = 5;
-    let named = rows.iter().take(NAMED);
-    let named: Vec<String> = named
-        .map(|row| format!("{} revision {}", row.sheet_number, row.revision))
-        .collect();
-    match rows.len().saturating_sub(NAMED) {
-        0 => named.join(", "),
-        more => format!("{} and {more} more", named.join(", ")),
-    }
 }
 
 fn as_text(issued: &Issued) -> String {
@@ -109,7 +96,7 @@ fn as_text(issued: &Issued) -> String {
         write!(text, "  {} revision {}", row.sheet_number, row.revision)
             .expect("a string takes all");
         if let Some(changed) = &row.changed {
-            write!(text, "   {changed}").expect("a string takes all");
+            write!(text, "   {}", in_line(changed)).expect("a string takes all");
         }
         text.push('\n');
     }
@@ -133,7 +120,9 @@ fn held(issued: &Issued) -> String {
         writeln!(
             text,
             "  {} ({}): {}",
-            one.sheet_number, one.name, one.standing
+            one.sheet_number,
+            in_line(&one.name),
+            in_line(&one.standing)
         )
         .expect("a string takes all");
     }

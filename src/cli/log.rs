@@ -13,6 +13,7 @@ pub fn log(dir: &Path, kind: &str, product: &str, what: &LogArguments) -> Result
     let config = Config::read(dir)?;
     let on = Date { date: what.date }.or_today()?;
     let _lock = cli::lock(&config.root.join("out"), "log")?;
+    print::tell_unfinished(&config.root.join("out"));
     let entry = Entry {
         kind,
         product,

@@ -4,6 +4,7 @@ use crate::cli::Ending;
 use crate::cli::args::PlanArguments;
 use crate::cli::print::{self, Meter};
 use crate::config::Config;
+use crate::model::letters::in_line;
 use crate::pipeline;
 use crate::pipeline::planning::{self, LabelGrid, Request};
 use anyhow::Result;
@@ -29,13 +30,15 @@ pub fn plan(dir: &Path, what: &PlanArguments, quiet: bool) -> Result<Ending> {
     config.refuse_as_outputs(&out)?;
     // Before the registers are read: rows are entered into what stands in them now.
     let _lock = crate::cli::lock(&out, "plan")?;
+    print::tell_unfinished(&out);
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, made_on, &|progress| meter.note(progress))?;
     drop(meter);
     let planned = planning::plan(&decided, &config, &request, made_on, &out)?;
     let mut text = format!("{}\n", planned.lede.replace('\u{a0}', " "));
     for line in planned.lines {
-        writeln!(text, "{}", line.replace('\u{a0}', " ")).expect("a string takes all");
+        let line = line.replace('\u{a0}', " ");
+        writeln!(text, "{}", in_line(&line)).expect("a string takes all");
     }
     for path in planned.paths {
         writeln!(text, "{}", path.display()).expect("a string takes all");

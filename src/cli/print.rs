@@ -44,6 +44,15 @@ pub fn tell_unfinished(out: &Path) {
     }
 }
 
+/// The same of what a sheet or a bag may lie in or beside: an outputs folder, an archive beside one.
+pub fn tell_unfinished_above(looked_at: &Path) {
+    let whole = looked_at.canonicalize().unwrap_or_default();
+    for above in whole.ancestors().skip(1) {
+        tell_unfinished(above);
+        tell_unfinished(&above.join("out"));
+    }
+}
+
 /// A text as a screen may have it: names, cells and paths come from strangers, and a control character or one that turns the
 /// direction of writing could have the screen say something else. Each is shown as its code, `<U+001B>`; line ends and tabs
 /// stay. Nothing of ours needs one: we print no colours of our own.
@@ -63,6 +72,12 @@ pub fn shown(text: &str) -> Cow<'_, str> {
         }
     }
     Cow::Owned(out)
+}
+
+/// A path or name as it stands on one line, byte for byte: an end of a line in it is shown as its code, too.
+pub fn named(path: &str) -> String {
+    let path = path.replace('\n', "<U+000A>");
+    path.replace('\r', "<U+000D>").replace('\t', "<U+0009>")
 }
 
 /// The marks of Unicode's bidirectional algorithm that embed, override or isolate (UAX 9), and the invisible ones that part

@@ -94,6 +94,13 @@ fn told_once(failures: &[Failure]) -> Vec<String> {
     told.collect()
 }
 
+/// What to say of a file that was left where it stood.
+pub fn left(path: &str) -> String {
+    format!(
+        "{path} had been changed by someone and is made no more; it was left as it is. Remove it when it has served."
+    )
+}
+
 /// What was written, where, and what to look at.
 fn closing(made: &Made, out: &Path, errors: usize) -> String {
     let mut text = format!(
@@ -125,6 +132,9 @@ fn closing(made: &Made, out: &Path, errors: usize) -> String {
             "{path} had been changed by someone; it was kept as “{kept}”."
         )
         .expect("a string takes all");
+    }
+    for path in &made.outcome.left {
+        writeln!(text, "{}", left(path)).expect("a string takes all");
     }
     if errors > 0 {
         let (what, them) = if errors == 1 {

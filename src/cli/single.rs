@@ -57,6 +57,7 @@ pub fn contact_sheet(
 
 fn decided(dir: &Path, date: &Date, quiet: bool) -> Result<(Config, Decided)> {
     let config = Config::read(dir)?;
+    print::tell_unfinished(&config.root.join("out"));
     let meter = Meter::new(quiet);
     let decided = pipeline::decide(&config, date.given()?, &|progress| meter.note(progress))?;
     Ok((config, decided))

@@ -1,6 +1,7 @@
 //! `check --explain`: how a lab file was understood, and what became of each of its rows.
 
 use crate::model::decided::Decided;
+use crate::model::letters::in_line;
 use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::Source;
 use crate::model::problem::Problem;
@@ -83,7 +84,7 @@ fn account(understanding: &Understanding, fates: &Fates<'_>, problems: &[&Proble
         understanding.file, understanding.format
     );
     for reason in &understanding.passed_over {
-        writeln!(text, "  passed over: {reason}").expect("a string takes all");
+        writeln!(text, "  passed over: {}", in_line(reason)).expect("a string takes all");
     }
     for table in &understanding.tables {
         text.push_str(&table_account(table, fates));
@@ -121,13 +122,15 @@ fn table_account(table: &UnderstoodTable, fates: &Fates<'_>) -> String {
         table.heading_row
     );
     for about in &table.shape {
-        writeln!(text, "    {about}").expect("a string takes all");
+        writeln!(text, "    {}", in_line(about)).expect("a string takes all");
     }
     for column in &table.columns {
         writeln!(
             text,
             "    column {:<3} “{}”  is taken for: {}",
-            column.letter, column.heading, column.taken_for
+            column.letter,
+            in_line(&column.heading),
+            in_line(&column.taken_for)
         )
         .expect("a string takes all");
     }
@@ -141,9 +144,9 @@ fn table_account(table: &UnderstoodTable, fates: &Fates<'_>) -> String {
             text,
             "    row {:<4} {:<14} {}{}",
             row.row,
-            row.sample,
-            row.outcome,
-            fate.unwrap_or_default()
+            in_line(&row.sample),
+            in_line(&row.outcome),
+            in_line(&fate.unwrap_or_default())
         )
         .expect("a string takes all");
     }

@@ -11,7 +11,7 @@ use std::path::Path;
 
 /// Checks every file of a bag against its manifests, or every file that a sheet carries against its case.
 pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
-    tell_unfinished(bag);
+    print::tell_unfinished_above(bag);
     let is_sheet = bag.is_file() && bag.extension().is_some_and(|end| end == "pdf");
     let (found, sheet) = match is_sheet {
         true => {
@@ -40,25 +40,18 @@ pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
     })
 }
 
-/// A sheet may lie in an outputs folder, and a bag in the archive beside one.
-fn tell_unfinished(looked_at: &Path) {
-    let whole = looked_at.canonicalize().unwrap_or_default();
-    for above in whole.ancestors().skip(1) {
-        print::tell_unfinished(above);
-        print::tell_unfinished(&above.join("out"));
-    }
-}
-
 fn as_text(bag: &Path, found: &Verification) -> String {
-    let bag = bag.display();
+    let bag = bag.display().to_string();
+    let bag = print::named(&bag);
     if found.faults.is_empty() {
         return format!("{bag} is as it was made: {} files.\n", found.sound);
     }
     let mut text = String::new();
     for fault in &found.faults {
-        write!(text, "  {:<9} {}", fault.kind.word(), fault.path).expect("a string takes all");
+        let path = print::named(&fault.path);
+        write!(text, "  {:<9} {path}", fault.kind.word()).expect("a string takes all");
         if let FaultKind::Unusable(why) = &fault.kind {
-            write!(text, ": {why}").expect("a string takes all");
+            write!(text, ": {}", print::named(why)).expect("a string takes all");
         }
         text.push('\n');
     }

@@ -372,6 +372,7 @@ impl Config {
             files::refuse_file_as_folder(&root.join(folder))?;
         }
         let path = root.join(FILE_NAME);
+        files::refuse_link_out(root, &path)?;
         let Some(bytes) = files::read_if_there(&path)? else {
             bail!(
                 "{} is not a programme folder: it has no {FILE_NAME}. Start one with `galleyproof init {}`",

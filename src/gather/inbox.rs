@@ -8,7 +8,7 @@ use crate::model::place::Place;
 use crate::model::problem::{Code, Problems};
 use crate::model::said::Said;
 use crate::words::say;
-use anyhow::{Context, Result, bail};
+use anyhow::{Result, bail};
 use std::collections::{BTreeMap, BTreeSet};
 use std::ffi::OsStr;
 use std::path::{Path, PathBuf};
@@ -50,7 +50,7 @@ pub fn list(config: &Config, problems: &mut Problems) -> Result<Inbox> {
             config.root.display()
         );
     }
-    std::fs::read_dir(&inbox).with_context(|| format!("cannot list {}", inbox.display()))?;
+    std::fs::read_dir(&inbox).map_err(|error| files::refused("list", &inbox, &error))?;
     let mut seen = Vec::new();
     let walk = WalkDir::new(&inbox).follow_links(false).min_depth(1);
     for entry in walk
@@ -108,18 +108,6 @@ fn names(root: &Path, paths: &[&Path]) -> Vec<String> {
     names
 }
 
-/// Whether a link leads out of the programme folder, or out of an inbox that stands elsewhere itself: what it leads to would
-/// be copied into every archive.
-pub fn leads_out(root: &Path, link: &Path) -> bool {
-    let Ok(target) = link.canonicalize() else {
-        return false;
-    };
-    [root.to_owned(), root.join("inbox")]
-        .iter()
-        .filter_map(|folder| folder.canonicalize().ok())
-        .all(|folder| !target.starts_with(folder))
-}
-
 fn look_at(
     entry: &walkdir::DirEntry,
     name: String,
@@ -134,13 +122,17 @@ fn look_at(
     if kind.is_symlink() {
         // A link to a file is that file; a link to a folder could lead in a circle, or out of the programme.
         match std::fs::metadata(entry.path()) {
-            Ok(target) if target.is_file() && leads_out(root, entry.path()) => {
+            Ok(target) if target.is_file() && files::leads_out(root, entry.path()) => {
                 passed_over(say::found_link("outward"), say::do_copy_itself("file"));
                 return;
             }
             Ok(target) if target.is_file() => {}
-            Ok(_) => {
+            Ok(target) if target.is_dir() => {
                 passed_over(say::found_link("folder"), say::do_copy_itself("folder"));
+                return;
+            }
+            Ok(_) => {
+                passed_over(say::found_no_file(), say::do_lab_files());
                 return;
             }
             Err(_) => {

@@ -230,7 +230,7 @@ fn add_folder(bag: &mut Bag, root: &Path, folder: &str) -> Result<()> {
     for listed in files::list(&path)? {
         let name = listed.path.rsplit('/').next().unwrap_or_default();
         let whole = format!("{folder}/{}", listed.path);
-        if !listed.is_plain_file && inbox::leads_out(root, &path.join(&listed.path)) {
+        if !listed.is_plain_file && files::leads_out(root, &path.join(&listed.path)) {
             bail!(
                 "nothing was issued: {whole} is a link that leads out of the programme folder. Put a copy of the file in its place"
             );

@@ -1,6 +1,7 @@
 //! What published sheets have behind them: told where that is gone, since a sheet that anyone has read stands until it is
 //! issued otherwise, whatever became of its product's row or of a lab file.
 
+use crate::archive::sources::Now;
 use crate::archive::{issued, sources};
 use crate::config::Config;
 use crate::model::decided::Decided;
@@ -66,11 +67,15 @@ fn lab_files(decided: &mut Decided, config: &Config) -> Result<()> {
         let sheets = sheets.join(", ");
         let kept = file.kept.strip_prefix(&config.root).unwrap_or(&file.kept);
         let (code, found) = match file.now {
-            None => (
+            Now::Gone => (
                 Code::UnreadableFile,
-                say::found_file_gone(sheets, file.sha256),
+                say::found_file_gone("gone", sheets, file.sha256),
             ),
-            Some(now) => (
+            Now::Unopened => (
+                Code::UnreadableFile,
+                say::found_file_gone("unopened", sheets, file.sha256),
+            ),
+            Now::Changed(now) => (
                 Code::Suspicious,
                 say::found_file_changed(sheets, file.sha256, now),
             ),

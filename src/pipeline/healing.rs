@@ -4,18 +4,23 @@
 use crate::archive::{bag, issued, verify};
 use crate::config::Config;
 use crate::files;
-use crate::model::registers::IssuedRevision;
+use crate::model::place::Place;
+use crate::model::problem::{Code, Problems};
+use crate::model::registers::{IssuedRevision, Registers};
 use crate::save::alone;
+use crate::words::say;
 use anyhow::{Result, bail};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
-/// What was put right, and what could not be.
+/// What is to be put right, and what cannot be.
 #[derive(Clone, Debug, Default)]
 pub struct Healed {
-    /// Rows that were missing and are there again.
+    /// The register as it should be; none where it is so already.
+    register: Option<Vec<u8>>,
+    /// Rows that are missing, or were and are there again.
     pub added: Vec<IssuedRevision>,
-    /// Rows that said something else than when they were issued, and are again as they were.
+    /// Rows that say something else than when they were issued, or did and are again as they were.
     pub mended: Vec<IssuedRevision>,
     /// Rows that no bag has; none while a bag is in doubt, which may have them.
     pub unarchived: Vec<IssuedRevision>,
@@ -36,6 +41,19 @@ pub fn heal(config: &Config) -> Result<Healed> {
     let archive = config.root.join("archive");
     bag::sweep(&archive)?;
     alone::sweep(&config.registers())?;
+    let healed = look(config)?;
+    if let Some(whole) = &healed.register {
+        alone::register(&config.root.join(issued::FILE_NAME), whole)?;
+    }
+    Ok(healed)
+}
+
+/// Holds the register against the archive and writes nothing.
+///
+/// # Errors
+/// Where the archive cannot be read.
+pub fn look(config: &Config) -> Result<Healed> {
+    let archive = config.root.join("archive");
     let Ok(living) = read(config) else {
         // A register that `issue` does not write is no register to finish.
         return Ok(Healed::default());
@@ -46,15 +64,74 @@ pub fn heal(config: &Config) -> Result<Healed> {
     let mut healed = Healed::default();
     let archived = archived(&archive, &mut healed.doubted)?;
     let mended = issued::mended(living.as_deref().unwrap_or_default(), archived)?;
-    if let Some(whole) = &mended.register {
-        alone::register(&config.root.join(issued::FILE_NAME), whole)?;
-    }
+    healed.register = mended.register;
     healed.added = mended.added;
     healed.mended = mended.mended;
     if healed.doubted.is_empty() {
         healed.unarchived = mended.unarchived;
     }
     Ok(healed)
+}
+
+/// Has everything that is decided rest on what was issued as the archive has it, and tells where the register says
+/// otherwise: who only looks is told no other than who runs.
+///
+/// # Errors
+/// Where the archive cannot be read.
+pub fn note(registers: &mut Registers, config: &Config, problems: &mut Problems) -> Result<()> {
+    let healed = look(config)?;
+    if let Some(whole) = &healed.register {
+        // A row that no bag has counts where the reader of registers took it.
+        let unarchived: BTreeSet<_> = healed.unarchived.iter().map(key).collect();
+        let taken: BTreeSet<_> = registers.issued.iter().map(key).collect();
+        let mut rows = issued::rows(whole)?;
+        rows.retain(|row| !unarchived.contains(&key(row)) || taken.contains(&key(row)));
+        registers.issued = rows;
+    }
+    let mut tell = |file: &str, found, to_do| {
+        problems.add(Code::Suspicious, Place::file(file), found, to_do);
+    };
+    for (rows, how) in [(&healed.added, "lacks"), (&healed.mended, "says")] {
+        if !rows.is_empty() {
+            let found = say::found_register_differs(how, few(rows));
+            tell(issued::FILE_NAME, found, say::do_let_run_mend());
+        }
+    }
+    if !healed.unarchived.is_empty() && !is_in_a_bag(&config.root) {
+        let found = say::found_unarchived(few(&healed.unarchived));
+        tell(issued::FILE_NAME, found, say::do_copy_archive_back());
+    }
+    for bag in &healed.doubted {
+        let bag = bag.strip_prefix(&config.root).unwrap_or(bag);
+        let bag = bag.display().to_string();
+        tell(&bag, say::found_doubted_copy(), say::do_verify_bag());
+    }
+    Ok(())
+}
+
+fn key(row: &IssuedRevision) -> (String, u32) {
+    (row.sheet_number.clone(), row.revision)
+}
+
+/// Whether a programme folder is the one in a bag, which has no archive of its own and needs none.
+fn is_in_a_bag(root: &Path) -> bool {
+    let root = root.canonicalize().unwrap_or_default();
+    let payload = root.ancestors().take(2).find(|at| at.ends_with("data"));
+    let bag = payload.and_then(Path::parent);
+    bag.is_some_and(|bag| bag.join("bagit.txt").is_file())
+}
+
+/// A few revisions by their numbers, and how many more.
+pub fn few(rows: &[IssuedRevision]) -> String {
+    const NAMED: usize = 5;
+    let named = rows.iter().take(NAMED);
+    let named: Vec<String> = named
+        .map(|row| format!("{} revision {}", row.sheet_number, row.revision))
+        .collect();
+    match rows.len().saturating_sub(NAMED) {
+        0 => named.join(", "),
+        more => format!("{} and {more} more", named.join(", ")),
+    }
 }
 
 /// Whether nothing happened since the last issue, as before nearly every run.
@@ -104,8 +181,7 @@ fn archived(archive: &Path, doubted: &mut Vec<PathBuf>) -> Result<Vec<IssuedRevi
         let is_grown = bytes.starts_with(&before) && !before.is_empty();
         let known = if is_grown { rows.len() } else { 0 };
         for row in issued::rows(&bytes)?.into_iter().skip(known) {
-            let key = (row.sheet_number.clone(), row.revision);
-            let place = *at.entry(key).or_insert(rows.len());
+            let place = *at.entry(key(&row)).or_insert(rows.len());
             match rows.get_mut(place) {
                 Some(known) => *known = row,
                 None => rows.push(row),

@@ -21,7 +21,7 @@ use crate::render::facts::sheet;
 use crate::render::words;
 use crate::save::out::Outcome;
 use crate::save::{alone, results};
-use crate::words::english;
+use crate::words::{english, say};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -340,9 +340,12 @@ fn revisions(
             reason: reason(judged)
                 .filter(|_| amends || early)
                 .map(str::to_owned),
-            changed: amends
-                .then(|| before.changed(&key, now.get(&key), judged, config))
-                .flatten(),
+            changed: amends.then(|| {
+                let told = before.changed(&key, now.get(&key), judged, config);
+                let former = judged.publication.revision - 1;
+                let unknown = || config.words.say(&say::amended_unknown(former.to_string()));
+                told.unwrap_or_else(unknown)
+            }),
             verdict: Some(verdict.verdict.word().to_owned()),
             label: Some(verdict.label.finding.word().to_owned()),
             early: early.then(|| words::publication::early(&judged.publication, &config.words)),

@@ -98,9 +98,10 @@ pub fn decide(
     listener: Listener<'_>,
 ) -> Result<Decided> {
     let mut problems = Problems::default();
-    let gathered = gather::gather(config, &mut problems, &|done, total| {
+    let mut gathered = gather::gather(config, &mut problems, &|done, total| {
         listener(Progress::Reading { done, total })
     })?;
+    healing::note(&mut gathered.registers, config, &mut problems)?;
     let judged = guard::naming(
         "the results in inbox/ and registers/ taken together",
         || {

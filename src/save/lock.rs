@@ -4,7 +4,7 @@
 //! read-only programme folder can still be read. It names its holder for whoever has to wait.
 
 use crate::files;
-use anyhow::{Context, Result, bail};
+use anyhow::{Result, bail};
 use chrono::DateTime;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{Read, Seek, Write};
@@ -46,7 +46,7 @@ pub fn take(
                 return Ok(Lock { file, path });
             }
             Err(TryLockError::Error(error)) => {
-                return Err(error).with_context(|| format!("cannot lock {}", path.display()));
+                return Err(files::refused("lock", &path, &error));
             }
             Err(TryLockError::WouldBlock) => {
                 let holder = read_holder(&mut file);

@@ -64,6 +64,8 @@ pub struct Outcome {
     pub cleared: Vec<String>,
     /// Files that a person had changed, and the names under which they were kept.
     pub set_aside: Vec<(String, String)>,
+    /// Files of an earlier run that nothing makes any more and that a person had changed: they stand where they stood.
+    pub left: Vec<String>,
 }
 
 /// An outputs folder that is being filled.
@@ -99,6 +101,7 @@ impl Staging {
     /// # Errors
     /// Where the folder cannot be made or its record cannot be read.
     pub fn open(folder: &Path) -> Result<Staging> {
+        files::refuse_file_as_folder(folder)?;
         let stage = folder.join(STAGE);
         files::remove_folder(&stage)?;
         files::sweep_unfinished(folder)?;
@@ -275,11 +278,13 @@ fn clear(
         let Some(bytes) = files::read_if_there(&target)? else {
             continue;
         };
-        if is_ours(path, &bytes, earlier) {
-            files::remove_file(&target)?;
-            outcome.cleared.push(path.clone());
-            files::remove_empty_folders(folder, &target)?;
+        if !is_ours(path, &bytes, earlier) {
+            outcome.left.push(path.clone());
+            continue;
         }
+        files::remove_file(&target)?;
+        outcome.cleared.push(path.clone());
+        files::remove_empty_folders(folder, &target)?;
     }
     Ok(())
 }
@@ -361,6 +366,7 @@ mod tests {
         assert_eq!(text("drafts/a.eml"), "ours again");
         assert_eq!(text("drafts/a (kept 1).eml"), "edited");
         assert_eq!(text("drafts/b.eml"), "edited too");
+        assert_eq!(outcome.left, ["drafts/b.eml"], "it is named");
         assert_eq!(text("notes.txt"), "a person's");
     }
 

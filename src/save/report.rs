@@ -1,6 +1,7 @@
 //! `inbox-report.txt`: every problem, by file, in words, with what to do.
 
 use crate::model::decided::Decided;
+use crate::model::letters::in_line;
 use crate::model::problem::{Problem, Severity};
 use crate::words::{Catalogue, say};
 use std::collections::BTreeMap;
@@ -28,9 +29,7 @@ pub fn text(decided: &Decided, words: &Catalogue) -> String {
             .push(problem);
     }
     for (file, problems) in by_file {
-        // A line break in a file's name would print a line of its own.
-        let file: Vec<&str> = file.split(['\n', '\r']).collect();
-        write!(text, "\n{}\n", file.join(" ")).expect("a string takes all");
+        write!(text, "\n{}\n", in_line(file)).expect("a string takes all");
         for problem in problems {
             text.push_str(&entry(problem, words));
         }

@@ -2,23 +2,28 @@
 
 use super::catalogue::Catalogue;
 use super::messages::say;
+use crate::model::letters::in_line;
 use crate::model::place::Place;
 use crate::model::problem::{Problem, Severity};
 use crate::model::said::Item;
 
 impl Catalogue {
-    /// What was found, in words.
+    /// What was found, in words: one line, whatever is quoted in it.
     pub fn found(&self, problem: &Problem) -> String {
-        self.say(&problem.message)
+        in_line(&self.say(&problem.message)).into_owned()
     }
 
-    /// What to do, in words; empty where there is nothing to do.
+    /// What to do, in words, in one line but for a block to be pasted; empty where there is nothing to do.
     pub fn to_do(&self, problem: &Problem) -> String {
-        problem
-            .hint
-            .as_ref()
-            .map(|hint| self.say(hint))
-            .unwrap_or_default()
+        let Some(hint) = &problem.hint else {
+            return String::new();
+        };
+        let worded = self.say(hint);
+        // A block to be pasted has lines of its own, and quotes what it names.
+        match hint.text("block") {
+            Some(_) => worded,
+            None => in_line(&worded).into_owned(),
+        }
     }
 
     /// How much a problem matters, as the report's margin has it.

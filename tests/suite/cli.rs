@@ -292,3 +292,96 @@ fn the_version_names_the_tables_that_a_verdict_rests_on() {
         .collect();
     assert_eq!(lines[1], format!("rule table  {}", &digest[..12]));
 }
+
+#[test]
+fn a_day_that_no_document_can_write_is_refused_by_name() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", crate::flow::OVER);
+    let commands: [&[&str]; 7] = [
+        &["check"],
+        &["run"],
+        &["issue"],
+        &["status"],
+        &["plan"],
+        &["log", "notice-sent", "P1"],
+        &["facts", "P1"],
+    ];
+    let years = "in the years 0001 to 9999";
+    for command in commands {
+        // The first second of the year 10000, the last that is known, and the last before the year 1.
+        for epoch in ["253402300800", "8210266876799", "-62135596801"] {
+            let run = workspace.run_with(command, &[("SOURCE_DATE_EPOCH", epoch)]);
+            run.exits(2);
+            let said = run.stderr();
+            assert_eq!(
+                said.trim().lines().count(),
+                1,
+                "{command:?} {epoch}: {said}"
+            );
+            assert!(said.contains("SOURCE_DATE_EPOCH"), "{said}");
+            assert!(said.contains(years), "{said}");
+        }
+        for day in ["+12345-01-01", "0000-01-01", "-0001-12-31"] {
+            let day = format!("--date={day}");
+            let mut command = command.to_vec();
+            command.push(&day);
+            let run = workspace.run(&command);
+            run.exits(2);
+            let said = run.stderr();
+            assert!(said.contains("--date") && said.contains(years), "{said}");
+        }
+    }
+    for made in [
+        "out",
+        "archive",
+        "registers/issued.csv",
+        "registers/followups.csv",
+    ] {
+        assert!(!workspace.path(made).exists(), "{made}");
+    }
+    for epoch in ["-62135596800", "253402300799"] {
+        let run = workspace.run_with(&["-q", "run"], &[("SOURCE_DATE_EPOCH", epoch)]);
+        run.exits(0);
+    }
+}
+
+#[test]
+fn what_is_named_and_is_not_there_is_one_sentence() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", crate::flow::WITHIN);
+    workspace.with("elsewhere/note.txt", "mine");
+    let empty = "for '--only <ID>': the id of a product is needed";
+    let no_programme = "elsewhere is not a programme folder: it has no programme.toml";
+    let no_bag = "elsewhere is not an archive that `issue` wrote";
+    let cases: [(&[&str], &str); 8] = [
+        (&["run", "--only", ""], empty),
+        (&["issue", "--only", " "], empty),
+        (&["plan", "--only", ""], empty),
+        (&["contact-sheet", "--only", ""], empty),
+        (&["request", "elsewhere"], no_programme),
+        (&["compare", "elsewhere", "elsewhere"], no_bag),
+        (&["verify", "elsewhere"], no_bag),
+        (&["verify", "none"], "there is no folder none"),
+    ];
+    for (command, told) in cases {
+        let run = workspace.run(command);
+        run.exits(2);
+        let said = run
+            .stderr()
+            .replace("\n\nFor more information, try '--help'.", "");
+        assert_eq!(said.trim().lines().count(), 1, "{command:?}: {said}");
+        assert!(said.contains(told), "{command:?}: {said}");
+        assert_eq!(run.stdout(), "", "{command:?}");
+    }
+    std::fs::remove_dir_all(workspace.path("inbox")).expect("removes");
+    for command in [&["check"][..], &["run"], &["issue"], &["status"], &["plan"]] {
+        let run = workspace.run(command);
+        run.exits(2);
+        let said = run.stderr();
+        assert!(
+            said.contains("has no folder “inbox”: make one and put the lab's files into it"),
+            "{command:?}: {said}"
+        );
+    }
+    assert!(!workspace.path("out/summary.pdf").exists());
+}

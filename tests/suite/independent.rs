@@ -14,11 +14,15 @@ const PRODUCTS: [&str; 21] = [
     "TW-024", "TW-025", "TW-027",
 ];
 
-fn python_there() -> bool {
+fn python_has(module: &str) -> bool {
     let tried = Command::new("python3")
-        .args(["-c", "import tomllib"])
+        .args(["-c", &format!("import {module}")])
         .output();
     tried.is_ok_and(|output| output.status.success())
+}
+
+fn python_there() -> bool {
+    python_has("tomllib")
 }
 
 fn recompute(workspace: &Workspace, products: &[&str]) -> Output {
@@ -109,4 +113,41 @@ fn another_hand_reads_the_newsletters_mail() {
         mail.replacen("At or above", "Below", 1),
     );
     assert!(!read(&workspace, "archive/2031-12-31/data/public", "issue").0);
+}
+
+/// Another checker of bags, of which `.ci/run` asks that it be there: what it refuses is refused, and where the two differ
+/// README says so.
+#[cfg(unix)]
+#[test]
+fn another_hand_comes_to_the_same_of_bags() {
+    if !python_has("bagit") {
+        println!("there is no Python with bagit: no bag was held against it");
+        return;
+    }
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", crate::flow::WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    let check = |program: &str| {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+        let output = Command::new("python3")
+            .arg("-B")
+            .arg(root.join("tests/independent/bags.py"))
+            .arg(program)
+            .arg(workspace.path("archive/2031-05-06"))
+            .arg(root.join("README.md"))
+            .output()
+            .expect("python3 runs");
+        let said = String::from_utf8_lossy(&output.stdout).into_owned();
+        (output.status.success(), said)
+    };
+    let (holds, said) = check(env!("CARGO_BIN_EXE_galleyproof"));
+    assert!(holds, "{said}");
+    // A program that takes all of them, and one that takes none.
+    for program in ["true", "false"] {
+        let (holds, said) = check(program);
+        assert!(
+            !holds && said.contains("as it was made") == (program == "false"),
+            "{said}"
+        );
+    }
 }

@@ -77,3 +77,6 @@ amended_no_figure = Weder Zahlen noch Urteil haben sich geändert.
 
 # After them; $parts is a list of parts of the sheet.
 amended_parts = Diese Teile lauten anders: { $parts }.
+
+# In their place, where no archive has the revision before.
+amended_unknown = Was Revision { $revision } sagte, ist in keinem Archiv mehr; deshalb lässt sich hier nicht Zahl für Zahl sagen, was sich geändert hat.

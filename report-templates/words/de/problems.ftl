@@ -232,6 +232,9 @@ found_encoding = Die Datei sagt nicht, wie ihre Buchstaben geschrieben sind, und
 # What to do about it.
 do_ask_for_utf8 = Wenn Buchstaben wie é oder µ falsch aussehen, bitten Sie das Labor um die Datei in UTF-8.
 
+# What to do about it where it is a register.
+do_save_as_utf8 = Wenn Buchstaben wie é oder µ in den Ausgaben falsch aussehen, speichern Sie das Register noch einmal als „CSV UTF-8“.
+
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] Die Zelle enthält Zeichen, die ein Gerät steuern und nichts zeigen; sie werden ausgelassen.
@@ -947,10 +950,34 @@ found_nothing_behind = { $sheet } wurde veröffentlicht, und in den Registern { 
 do_put_rows_back = Falls die Zeilen versehentlich entfernt wurden, setzen Sie sie wieder ein: Das Archiv enthält die Register, wie sie waren. Falls nicht, bleibt das Veröffentlichte im Archiv, und diese Zeile erinnert daran.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
-found_file_gone = Die Datei, auf der Veröffentlichtes beruht, ist nicht mehr da: { $sheets }. Ihr SHA-256-Wert war { $sha256 }.
+found_file_gone = Die Datei, auf der Veröffentlichtes beruht, { $how ->
+    [unopened] lässt sich nicht öffnen
+   *[gone] ist nicht mehr da
+}: { $sheets }. Ihr SHA-256-Wert war { $sha256 }.
 
 # It is there, and not as it was.
 found_file_changed = Die Datei ist nicht mehr so, wie sie bei der Veröffentlichung war: { $sheets }. Ihr SHA-256-Wert war { $sha256 } und ist jetzt { $now }.
 
 # What to do about both.
 do_copy_back = In { $kept } liegt sie unverändert. Kopieren Sie sie zurück, oder geben Sie das, was darauf beruht, mit Begründung neu heraus.
+
+# The register of issues against the archive; $sheets has number and revision of each.
+found_register_differs = { $how ->
+    [says] Dieses Register sagt über Veröffentlichtes etwas anderes als das Archiv
+   *[lacks] Diesem Register fehlt, was das Archiv als veröffentlicht enthält
+}: { $sheets }.
+
+# What to do about it.
+do_let_run_mend = `galleyproof run` stellt es aus dem Archiv richtig, und was hier steht, beruht schon auf dem Archiv.
+
+# The register has what no archive has.
+found_unarchived = Laut diesem Register wurde dies veröffentlicht, und kein Archiv enthält es: { $sheets }.
+
+# What to do about it.
+do_copy_archive_back = Kopieren Sie archive/ zurück, falls es verschoben wurde; nehmen Sie die Zeilen heraus, falls niemand sie herausgegeben hat.
+
+# A bag's copy of the register.
+found_doubted_copy = Die Kopie von registers/issued.csv in diesem Archiv ist nicht so, wie sie archiviert wurde, und nichts wird aus ihr übernommen.
+
+# What to do about it.
+do_verify_bag = `galleyproof verify` nennt, was sich dort geändert hat.

@@ -77,3 +77,6 @@ amended_no_figure = No figure and no verdict changed.
 
 # After them; $parts is a list of parts of the sheet.
 amended_parts = These parts read otherwise: { $parts }.
+
+# In their place, where no archive has the revision before.
+amended_unknown = What revision { $revision } said is in no archive any more, so that it cannot be told here figure by figure what changed.

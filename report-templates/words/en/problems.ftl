@@ -229,6 +229,9 @@ found_encoding = The file does not say how its letters are written, and was read
 # What to do about it.
 do_ask_for_utf8 = If letters such as é or µ look wrong, ask the lab for the file in UTF-8.
 
+# What to do about it where it is a register.
+do_save_as_utf8 = If letters such as é or µ look wrong in the outputs, save the register again as “CSV UTF-8”.
+
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] The cell holds characters that steer a device and show nothing; they are left out.
@@ -944,10 +947,34 @@ found_nothing_behind = { $sheet } was published, and { $what ->
 do_put_rows_back = If the rows were taken out by mistake, put them back: the archive has the registers as they were. If not, what was published stays in the archive, and this line reminds of it.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
-found_file_gone = The file is gone that what was published rests on: { $sheets }. Its SHA-256 was { $sha256 }.
+found_file_gone = The file { $how ->
+    [unopened] cannot be opened
+   *[gone] is gone
+} that what was published rests on: { $sheets }. Its SHA-256 was { $sha256 }.
 
 # It is there, and not as it was.
 found_file_changed = The file is not as it was when this was published: { $sheets }. Its SHA-256 was { $sha256 }, and is { $now }.
 
 # What to do about both.
 do_copy_back = It stands in { $kept } as it was. Copy it back, or issue anew what it bears on, with the reason.
+
+# The register of issues against the archive; $sheets has number and revision of each.
+found_register_differs = This register { $how ->
+    [says] says something else than the archive of what was published
+   *[lacks] lacks what the archive holds as published
+}: { $sheets }.
+
+# What to do about it.
+do_let_run_mend = `galleyproof run` puts it right from the archive, and what is told here rests on the archive already.
+
+# The register has what no archive has.
+found_unarchived = This register says that this was published, and no archive has it: { $sheets }.
+
+# What to do about it.
+do_copy_archive_back = Copy archive/ back if it was moved; take the rows out if nobody issued them.
+
+# A bag's copy of the register.
+found_doubted_copy = The copy of registers/issued.csv in this archive is not as it was archived, and nothing is taken from it.
+
+# What to do about it.
+do_verify_bag = `galleyproof verify` names what has changed there.

@@ -77,3 +77,6 @@ amended_no_figure = No ha cambiado ninguna cifra ni el dictamen.
 
 # After them; $parts is a list of parts of the sheet.
 amended_parts = Estas partes dicen otra cosa: { $parts }.
+
+# In their place, where no archive has the revision before.
+amended_unknown = Lo que decía la revisión { $revision } ya no está en ningún archivo histórico, así que aquí no se puede decir cifra por cifra qué cambió.

@@ -229,6 +229,9 @@ found_encoding = El archivo no dice cómo están escritas sus letras, y se leyó
 # What to do about it.
 do_ask_for_utf8 = Si letras como é o µ se ven mal, pida al laboratorio el archivo en UTF-8.
 
+# What to do about it where it is a register.
+do_save_as_utf8 = Si letras como é o µ se ven mal en los resultados, guarde el registro otra vez como «CSV UTF-8».
+
 # Control characters in cells of a lab's file; $more is how many further cells have some.
 found_control_characters = { $more ->
     [0] La celda contiene caracteres que gobiernan un aparato y no muestran nada; se omiten.
@@ -944,10 +947,34 @@ found_nothing_behind = { $sheet } se publicó, y en los registros { $what ->
 do_put_rows_back = Si las filas se quitaron por error, vuelva a ponerlas: el archivo histórico tiene los registros tal como estaban. Si no, lo publicado permanece en el archivo histórico, y esta línea lo recuerda.
 
 # A lab file that published sheets rest on is gone; $sheets has number, revision and day of each.
-found_file_gone = Ya no está el archivo en que se basa lo publicado: { $sheets }. Su SHA-256 era { $sha256 }.
+found_file_gone = { $how ->
+    [unopened] No se puede abrir
+   *[gone] Ya no está
+} el archivo en que se basa lo publicado: { $sheets }. Su SHA-256 era { $sha256 }.
 
 # It is there, and not as it was.
 found_file_changed = El archivo no está como estaba cuando se publicó: { $sheets }. Su SHA-256 era { $sha256 } y ahora es { $now }.
 
 # What to do about both.
 do_copy_back = En { $kept } está tal como era. Cópielo de vuelta, o emita de nuevo lo que se basa en él, con el motivo.
+
+# The register of issues against the archive; $sheets has number and revision of each.
+found_register_differs = { $how ->
+    [says] Este registro dice de lo publicado algo distinto que el archivo histórico
+   *[lacks] A este registro le falta lo que el archivo histórico tiene como publicado
+}: { $sheets }.
+
+# What to do about it.
+do_let_run_mend = `galleyproof run` lo corrige a partir del archivo histórico, y lo que aquí se dice ya se basa en él.
+
+# The register has what no archive has.
+found_unarchived = Según este registro esto se publicó, y ningún archivo histórico lo tiene: { $sheets }.
+
+# What to do about it.
+do_copy_archive_back = Copie archive/ de vuelta si se movió; quite las filas si nadie las emitió.
+
+# A bag's copy of the register.
+found_doubted_copy = La copia de registers/issued.csv en este archivo histórico no está como se archivó, y no se toma nada de ella.
+
+# What to do about it.
+do_verify_bag = `galleyproof verify` nombra lo que ha cambiado allí.

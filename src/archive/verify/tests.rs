@@ -118,7 +118,7 @@ type Rewriting<'a> = (&'a str, &'a dyn Fn(&str) -> String, bool);
 #[test]
 fn other_spellings_of_a_bag_are_read_and_what_other_checkers_refuse_is_refused() {
     let with_bom = |text: &str| format!("\u{feff}{text}");
-    let cases: [Rewriting<'_>; 20] = [
+    let cases: [Rewriting<'_>; 21] = [
         (MANIFEST, &|text| text.replace('\n', "\r\n"), true),
         (MANIFEST, &|text| text.replace('\n', "\r"), true),
         (MANIFEST, &with_bom, true),
@@ -129,9 +129,14 @@ fn other_spellings_of_a_bag_are_read_and_what_other_checkers_refuse_is_refused()
         (DECLARATION, &with_bom, false),
         (DECLARATION, &|text| text.replace("UTF-8", "utf-8"), true),
         (DECLARATION, &|text| text.replace("1.0", "0.97"), true),
-        // These three, and a name in another form of Unicode, some checkers take; README says that we do not.
+        // These four, and a name in another form of Unicode, some checkers take; README says that we do not.
         (DECLARATION, &|text| text.replace("1.0", "0.96"), false),
         (DECLARATION, &|text| text.replace("UTF-8", "UTF8"), false),
+        (
+            DECLARATION,
+            &|text| text.replace("UTF-8", "ISO-8859-1"),
+            false,
+        ),
         (
             DECLARATION,
             &|text| text.lines().rev().map(|line| format!("{line}\n")).collect(),
@@ -171,6 +176,20 @@ fn a_bag_to_which_something_was_added_is_a_bag_and_not_as_it_was() {
     fs::write(bag.join("note.txt"), "hello").expect("writes");
     let found = verify(&bag).expect("verifies");
     assert!(found.is_valid_bag() && found.faults.len() == 1, "{found:?}");
+    fs::create_dir(bag.join("meta")).expect("makes");
+    fs::write(bag.join("meta/note.txt"), "hello").expect("writes");
+    let found = verify(&bag).expect("verifies");
+    assert!(found.is_valid_bag() && found.faults.len() == 2, "{found:?}");
+    // Without what vouches for its own texts they were added, and it is a bag all the same.
+    let tags = fs::read(bag.join(TAG_MANIFEST)).expect("reads");
+    fs::write(bag.join(TAG_MANIFEST), "").expect("writes");
+    let found = verify(&bag).expect("verifies");
+    assert!(found.is_valid_bag() && found.faults.len() == 5, "{found:?}");
+    fs::remove_file(bag.join(TAG_MANIFEST)).expect("removes");
+    let found = verify(&bag).expect("verifies");
+    assert!(found.is_valid_bag(), "{found:?}");
+    assert!(found.faults.iter().any(|fault| fault.path == TAG_MANIFEST));
+    fs::write(bag.join(TAG_MANIFEST), tags).expect("writes");
     fs::write(bag.join("data/note.txt"), "hello").expect("writes");
     assert!(!verify(&bag).expect("verifies").is_valid_bag());
 }
@@ -210,6 +229,21 @@ fn neither_a_pipe_nor_a_device_in_the_place_of_a_manifest_is_opened() {
             found.contains(&(MANIFEST.to_owned(), "missing")),
             "{found:?}"
         );
+    }
+    // A pipe itself, which would hold whoever opens it for as long as nobody writes to it.
+    for name in [
+        MANIFEST,
+        TAG_MANIFEST,
+        DECLARATION,
+        "data/registers/products.csv",
+    ] {
+        let (_archive, bag) = sample();
+        fs::remove_file(bag.join(name)).expect("removes");
+        let mut mkfifo = std::process::Command::new("mkfifo");
+        let made = mkfifo.arg(bag.join(name)).status();
+        assert!(made.expect("is there").success());
+        let found = faults(&bag);
+        assert!(found.iter().any(|(path, _)| path == name), "{found:?}");
     }
 }
 

@@ -7,6 +7,7 @@ use crate::cli::Ending;
 use crate::cli::args::{Date, Format, StatusArguments};
 use crate::cli::print::{self, Meter};
 use crate::config::Config;
+use crate::model::letters::in_line;
 use crate::pipeline::{self, planning};
 use agenda::{Kind, Patience, Task, agenda};
 use anyhow::Result;
@@ -59,14 +60,10 @@ fn as_text(tasks: &[Task], today: NaiveDate) -> String {
             let name = task
                 .name
                 .as_deref()
-                .map(|name| {
-                    format!(
-                        " ({})",
-                        name.split_whitespace().collect::<Vec<_>>().join(" ")
-                    )
-                })
+                .map(|name| format!(" ({})", in_line(name)))
                 .unwrap_or_default();
-            writeln!(text, "  {}{name}: {}", task.subject, task.what).expect("a string takes all");
+            let (subject, what) = (in_line(&task.subject), in_line(&task.what));
+            writeln!(text, "  {subject}{name}: {what}").expect("a string takes all");
         }
     }
     text

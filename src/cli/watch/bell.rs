@@ -158,6 +158,11 @@ mod tests {
         let looks: Vec<_> =
             std::iter::from_fn(|| bell.rings.recv_timeout(Duration::from_millis(50)).ok())
                 .collect();
+        assert!(!looks.is_empty(), "a look is heard, or nothing is");
         assert!(looks.iter().all(is_only_a_look), "{looks:?}");
+        fs::read(root.path().join("inbox/a.csv")).expect("reads");
+        let (began, second) = (Instant::now(), Duration::from_secs(1));
+        assert_eq!(bell.wait(second), [], "it ends no wait");
+        assert!(began.elapsed() >= second, "{:?}", began.elapsed());
     }
 }

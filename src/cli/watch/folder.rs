@@ -33,6 +33,9 @@ pub struct Stamp {
     pub length: u64,
     /// Last change, where the file system knows it.
     pub modified: Option<SystemTime>,
+    /// When the system last put anything of it down, in seconds and their billionths, where it tells: a copying program can
+    /// give a file the length and the day of the one before, and cannot set this.
+    pub changed: Option<(i64, i64)>,
 }
 
 /// Lists the folder.
@@ -114,7 +117,19 @@ fn stamp(metadata: &fs::Metadata) -> Stamp {
     Stamp {
         length: metadata.len(),
         modified: metadata.modified().ok(),
+        changed: changed(metadata),
     }
+}
+
+#[cfg(unix)]
+fn changed(metadata: &fs::Metadata) -> Option<(i64, i64)> {
+    use std::os::unix::fs::MetadataExt;
+    Some((metadata.ctime(), metadata.ctime_nsec()))
+}
+
+#[cfg(not(unix))]
+fn changed(_metadata: &fs::Metadata) -> Option<(i64, i64)> {
+    None
 }
 
 /// The file that a lock or a partial download stands for: `~$a.xlsx` and `.~lock.a.ods#` say that `a` is open in an
@@ -220,6 +235,26 @@ mod tests {
             what_it_holds("inbox/a.csv.crdownload"),
             Some("inbox/a.csv".to_owned())
         );
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn another_file_of_the_same_length_and_day_is_seen() {
+        let root = programme();
+        let path = root.path().join("inbox/2031/a.csv");
+        let day = fs::metadata(&path).and_then(|about| about.modified());
+        let before = snapshot(root.path(), &Snapshot::default()).expect("is there");
+        // The clock of a file system may tick a hundred times a second only.
+        std::thread::sleep(std::time::Duration::from_millis(30));
+        fs::write(&path, "INBOX/2031/A.CSV").expect("writes");
+        let written = fs::File::options().append(true).open(&path);
+        let dated = written.and_then(|file| file.set_modified(day?));
+        dated.expect("sets the day");
+        let after = snapshot(root.path(), &before).expect("is there");
+        let stamps = |seen: &Snapshot| seen.files["inbox/2031/a.csv"];
+        assert_eq!(stamps(&before).length, stamps(&after).length);
+        assert_eq!(stamps(&before).modified, stamps(&after).modified);
+        assert_ne!(before, after);
     }
 
     #[test]

@@ -5,6 +5,7 @@ mod folder;
 mod settling;
 
 use crate::cli::print;
+use crate::cli::run::left;
 use crate::cli::{Ending, issue, lock, own_fault};
 use crate::config::Config;
 use crate::guard;
@@ -69,6 +70,9 @@ fn one_run(dir: &Path, date: Option<NaiveDate>) -> Result<String> {
     }
     for (path, kept) in &made.outcome.set_aside {
         line += &format!("; {path} had been changed by someone and was kept as “{kept}”");
+    }
+    for path in &made.outcome.left {
+        print::say(&left(path));
     }
     for failure in &made.failures {
         print::say(&failure.to_string());
@@ -164,8 +168,9 @@ fn keep_watch(root: &Path, duties: &mut Duties<'_>) {
                 state.say_once(
                     duties,
                     &format!(
-                        "Waiting: somebody has a file open, or it is still on its way ({}).",
-                        by.join(", ")
+                        "Waiting: somebody has a file open, or it is still on its way ({}). After {} minutes without a change it is read all the same.",
+                        by.join(", "),
+                        settling::HELD.as_secs() / 60
                     ),
                 );
                 continue;

@@ -17,6 +17,10 @@ const UNTOLD: Duration = Duration::from_secs(2);
 /// Rest for a file that somebody keeps open for writing.
 const OPEN: Duration = Duration::from_secs(10);
 
+/// Rest after which a file is read although a lock or a partial download says that somebody has it: such a sign stays
+/// behind where a program or a machine has broken down, and must not hold up all else for ever.
+pub const HELD: Duration = Duration::from_secs(600);
+
 /// One change since the last run.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Change {
@@ -131,8 +135,13 @@ impl Settling {
             };
             longest = longest.max(needed.saturating_sub(now.duration_since(moving.since)));
         }
+        let is_fresh = |path: &String| {
+            let moving = self.moving.get(path);
+            moving.is_some_and(|moving| now.duration_since(moving.since) < HELD)
+        };
         let holding: Vec<String> = changes
             .iter()
+            .filter(|change| is_fresh(&change.path))
             .filter_map(|change| there.held.get(&change.path).cloned())
             .collect();
         if changes.is_empty() {
@@ -150,8 +159,12 @@ impl Settling {
 /// Before the first run every file is new; one that was last written long ago need not rest again.
 fn rested_since(now: Instant, stamp: Option<Stamp>) -> Instant {
     let age = stamp.and_then(|stamp| stamp.modified?.elapsed().ok());
-    age.and_then(|age| now.checked_sub(age.min(OPEN)))
-        .unwrap_or(now)
+    // A machine that has just been started cannot look back as far.
+    age.and_then(|age| {
+        let mut most = [HELD, OPEN].into_iter();
+        most.find_map(|most| now.checked_sub(age.min(most)))
+    })
+    .unwrap_or(now)
 }
 
 fn changes(before: &Snapshot, after: &Snapshot) -> Vec<Change> {
@@ -185,6 +198,7 @@ mod tests {
                 Stamp {
                     length: *length,
                     modified: None,
+                    changed: None,
                 },
             );
         }
@@ -288,5 +302,31 @@ mod tests {
             Look::Held(vec!["inbox/~$a.xlsx".to_owned()])
         );
         assert!(ready(&settling.look(later, &there(&[("inbox/a.xlsx", 1)]))));
+    }
+
+    #[test]
+    fn a_lock_that_was_left_behind_holds_nothing_up_for_ever() {
+        let start = Instant::now();
+        let mut settling = Settling::default();
+        settling.after(there(&[("programme.toml", 1)]));
+        let mut stale = there(&[("programme.toml", 1), ("inbox/a.xlsx", 1)]);
+        let lock = "inbox/~$a.xlsx".to_owned();
+        stale.held.insert("inbox/a.xlsx".to_owned(), lock.clone());
+        settling.look(start, &stale);
+        stale.files.extend(there(&[("inbox/b.csv", 1)]).files);
+        assert_eq!(
+            settling.look(start + HELD / 2, &stale),
+            Look::Held(vec![lock.clone()])
+        );
+        let Look::Ready(changes) = settling.look(start + HELD, &stale) else {
+            panic!("both are read");
+        };
+        assert_eq!(changes.len(), 2);
+        // Whoever goes on writing it has it still.
+        stale.files.extend(there(&[("inbox/a.xlsx", 2)]).files);
+        assert_eq!(
+            settling.look(start + HELD * 2, &stale),
+            Look::Held(vec![lock])
+        );
     }
 }

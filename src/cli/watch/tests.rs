@@ -146,3 +146,29 @@ fn many_changes_are_named_in_part() {
         "inbox/1.csv (gone), inbox/2.csv (gone), inbox/3.csv (gone) and 2 more: "
     );
 }
+
+#[test]
+fn at_rest_it_looks_once_a_second() {
+    const REST: Duration = Duration::from_secs(5);
+    let watched = Watched::new();
+    let (ran_at, looks) = (Cell::new(None::<Instant>), Cell::new(0));
+    let goes_on = || {
+        let goes_on = ran_at.get().is_none_or(|at| at.elapsed() < REST);
+        looks.set(looks.get() + u32::from(ran_at.get().is_some() && goes_on));
+        goes_on
+    };
+    let mut run = |_: &[Change]| {
+        assert!(ran_at.replace(Some(Instant::now())).is_none(), "one run");
+        ran()
+    };
+    keep_watch(
+        watched.root.path(),
+        &mut Duties {
+            run: &mut run,
+            say: &mut |_| {},
+            goes_on: &goes_on,
+        },
+    );
+    // One at once, for what changed meanwhile; on a machine that does much else there are fewer.
+    assert!((2..=6).contains(&looks.get()), "{} looks", looks.get());
+}

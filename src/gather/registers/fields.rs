@@ -46,6 +46,14 @@ impl Table {
         doubts: &mut Vec<Doubt>,
         problems: &mut Problems,
     ) -> Result<Table> {
+        if book.guessed_encoding {
+            problems.add(
+                Code::Encoding,
+                Place::file(file.clone()),
+                say::found_encoding(),
+                say::do_save_as_utf8(),
+            );
+        }
         let mut sheets = book.sheets.into_iter();
         let sheet = sheets.next().unwrap_or_default();
         let of_first = book

@@ -37,7 +37,8 @@ impl Files {
     /// Lists them; tells of those that are no register.
     ///
     /// # Errors
-    /// Where the folder cannot be listed, or there are two workbooks of registers, or one that cannot be read.
+    /// Where the folder cannot be listed, a register is a link out of the programme folder, or there are two workbooks of
+    /// registers, or one that cannot be read.
     pub fn list(folder: &Path, doubts: &mut Vec<Doubt>, problems: &mut Problems) -> Result<Files> {
         let mut files = Files {
             found: Vec::new(),
@@ -50,6 +51,7 @@ impl Files {
                 continue;
             }
             let is_file = path.is_file();
+            let root = folder.parent().unwrap_or(folder);
             let (stem, ending) = name.rsplit_once('.').unwrap_or((&name, ""));
             let (stem, ending) = (stem.to_lowercase(), ending.to_lowercase());
             if is_file && stem == TOGETHER && WORKBOOKS.contains(&ending.as_str()) {
@@ -59,6 +61,7 @@ impl Files {
                         shown(&path)
                     );
                 }
+                files::refuse_link_out(root, &path)?;
                 files.together = Some(Together::read(&path, doubts, problems)?);
                 continue;
             }
@@ -72,6 +75,7 @@ impl Files {
             }
             match exact {
                 Some(shape) if is_file && ENDINGS.contains(&ending.as_str()) => {
+                    files::refuse_link_out(root, &path)?;
                     files.found.push((shape, path));
                 }
                 _ => {

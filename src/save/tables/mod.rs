@@ -13,6 +13,7 @@ pub use registers::registers as blank_registers;
 use crate::config::{Config, CsvKind};
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
+use crate::model::formula;
 use crate::save::results;
 use crate::save::tables::columns::{Column, ExtractionRow, PackageRow, ProductRow};
 use serde_json::{Value, json};
@@ -171,9 +172,10 @@ fn csv(table: &Table, kind: CsvKind) -> Vec<u8> {
     writer.into_inner().expect(into_memory)
 }
 
-/// A text that a spreadsheet program will not take for a formula: an apostrophe goes before `= + - @`, tab and CR.
+/// A text that a spreadsheet program will not take for a formula: an apostrophe goes before what begins one, and
+/// before a tab or a line end, which such a program may pass over to find one.
 pub fn safe(text: &str) -> String {
-    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+    if text.starts_with(formula::BEGINNINGS) || text.starts_with(['\t', '\r', '\n']) {
         format!("'{text}")
     } else {
         text.to_owned()

@@ -30,4 +30,6 @@ messages! {
     amended_no_figure();
     /// All parts that read otherwise.
     amended_parts(parts: text);
+    /// What the revision before said is not known.
+    amended_unknown(revision: text);
 }

@@ -108,6 +108,8 @@ messages! {
     found_encoding();
     /// What to do about it.
     do_ask_for_utf8();
+    /// What to do about it where it is a register.
+    do_save_as_utf8();
     /// Control characters in cells of a lab's file; $more is how many further cells have some.
     found_control_characters(more: count);
     /// What to do about it.
@@ -441,9 +443,21 @@ messages! {
     /// What to do about it.
     do_put_rows_back();
     /// A lab file that published sheets rest on is gone.
-    found_file_gone(sheets: text, sha256: text);
+    found_file_gone(how: ["gone" "unopened"], sheets: text, sha256: text);
     /// It is there, and not as it was.
     found_file_changed(sheets: text, sha256: text, now: text);
     /// What to do about both.
     do_copy_back(kept: text);
+    /// The register of issues says otherwise than the archive.
+    found_register_differs(how: ["lacks" "says"], sheets: text);
+    /// What to do about it.
+    do_let_run_mend();
+    /// It has what no archive has.
+    found_unarchived(sheets: text);
+    /// What to do about it.
+    do_copy_archive_back();
+    /// A bag's copy of the register is not as it was archived.
+    found_doubted_copy();
+    /// What to do about it.
+    do_verify_bag();
 }

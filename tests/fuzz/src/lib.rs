@@ -6,7 +6,7 @@ pub mod model;
 #[path = "../../../src/config/mod.rs"]
 pub mod config;
 
-#[path = "../../../src/files.rs"]
+#[path = "../../../src/files/mod.rs"]
 pub mod files;
 
 #[path = "../../../src/guard.rs"]

@@ -89,6 +89,18 @@ fn a_lab_file_that_is_gone_is_named_with_its_hash_and_the_sheets_that_rest_on_it
     let said = check.split_whitespace().collect::<Vec<_>>().join(" ");
     let changed = "The file is not as it was when this was published: TKW-P1-1 / 1 (2031-05-06)";
     assert!(said.contains(changed) && said.contains(sha256), "{said}");
+    let now = "and is 3245116e75089c35b4aa65307e835bd00a074c63da919f2c18a0e592aed503b9.";
+    assert!(said.contains(now), "{said}");
+    // One that cannot be read has taken its place all the same.
+    workspace.with(FILE, "PK\u{3}\u{4} cut");
+    let check = workspace.run(&["check"]).exits(1).stdout();
+    let said = check.split_whitespace().collect::<Vec<_>>().join(" ");
+    let now = "and is ceaf410e206e1fd11a6ddf3cafd0fc57d9f36e19a39a828b37c0e75c8d90b1f5.";
+    for word in [changed, sha256, now, "TKW-P1-1 / 1"] {
+        assert!(said.contains(word), "{word}: {said}");
+    }
+    assert!(!said.contains("TKW-P2-1 / 1"), "{said}");
+    workspace.with(FILE, WITHIN.replace("7.1", "7.4"));
     // Once the sheet is issued anew it rests on what is there.
     let issue = [
         "issue",

@@ -103,7 +103,20 @@ fn a_run_that_is_killed_leaves_no_half_file() {
         whole(&before, &["run"]);
         before.with("inbox/a.csv", OVER);
         killed_after(&before, &["run"], length * (kill + 1) / kills());
-        for file in whole_files(&before)
+        let left = whole_files(&before);
+        let is_of = |files: &[(String, Vec<u8>)], other: &[(String, Vec<u8>)]| {
+            let outputs = left.iter().filter(|(path, _)| !path.starts_with('.'));
+            let mut own = outputs.filter(|file| files.contains(file) && !other.contains(file));
+            own.next().is_some()
+        };
+        let has_note = left
+            .iter()
+            .any(|(path, _)| path.starts_with("NOT FINISHED"));
+        assert!(
+            has_note || !(is_of(&old, &new) && is_of(&new, &old)),
+            "kill {kill}: partly new, and no note says so"
+        );
+        for file in left
             .iter()
             // The note that the folder is not finished is told of in its own test.
             .filter(|(path, _)| !path.starts_with(['.', 'N']))
@@ -155,6 +168,25 @@ fn of_two_runs_at_once_one_waits() {
     alone.with("inbox/a.csv", WITHIN);
     whole(&alone, &["run"]);
     assert!(tree(&alone.path("out")) == tree(&workspace.path("out")));
+    // A run beside an issue: whichever was first, the next run comes to the same.
+    let commands: [&[&str]; 2] = [&["issue", "--date", "2031-05-06"], &["run"]];
+    let mut children =
+        commands.map(|command| program(&workspace, command).spawn().expect("starts"));
+    for child in &mut children {
+        assert!(child.wait().expect("ends").success());
+    }
+    for command in commands {
+        whole(&alone, command);
+    }
+    whole(&workspace, &["run"]);
+    workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
+    let kept = |folder: &Workspace| {
+        (
+            tree(&folder.path("out")),
+            folder.text("registers/issued.csv"),
+        )
+    };
+    assert!(kept(&alone) == kept(&workspace));
     let locks = fs::read_dir(workspace.path("")).expect("lists").flatten();
     let left = locks.filter(|entry| entry.file_name().to_string_lossy().ends_with(".lock"));
     assert_eq!(left.count(), 0, "no lock is left");
@@ -197,8 +229,15 @@ fn every_command_tells_of_outputs_that_are_partly_new() {
     workspace.with("inbox/a.csv", WITHIN);
     workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
     let sheet = "out/sheets/P1--1.pdf";
-    let commands: [&[&str]; 6] = [
+    let commands: [&[&str]; 13] = [
         &["check"],
+        &["explain", "P1"],
+        &["facts", "P1"],
+        &["request", "--round", "1"],
+        &["contact-sheet"],
+        &["plan", "--date", "2031-05-06"],
+        &["log", "notice-sent", "P1", "--date", "2031-05-06"],
+        &["compare", "archive/2031-05-06", "archive/2031-05-06"],
         &["status", "--date", "2031-05-06"],
         &["verify", "archive/2031-05-06"],
         &["verify", sheet],

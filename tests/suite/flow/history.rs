@@ -27,19 +27,15 @@ fn issued_twice() -> Workspace {
     workspace
 }
 
-#[test]
-fn a_register_that_was_changed_is_mended_from_the_archive() {
-    let workspace = issued_twice();
-    let whole = workspace.text(REGISTER);
-    workspace.run(&["run"]).exits(0);
-    let out = tree(&workspace.path("out"));
+/// What people and spreadsheet programs make of the register: every kind that `run` mends.
+fn changes(whole: &str) -> Vec<String> {
     let second: String = whole
         .lines()
         .enumerate()
         .filter(|(at, _)| *at != 2)
         .map(|(_, line)| format!("{line}\n"))
         .collect();
-    let changes = [
+    let changes = vec![
         whole.replace("2031-05-06", "6.5.2031"),
         whole.replace("2031-05-06", "05/06/2031"),
         whole.replace("2031-05-07", "2031-05-07 00:00:00"),
@@ -49,8 +45,17 @@ fn a_register_that_was_changed_is_mended_from_the_archive() {
         whole.replace("TKW-P1-1,P1,1,2", "TKW-P1-1,P1,2,2"),
         second,
     ];
-    for changed in changes {
-        assert_ne!(changed, whole);
+    assert!(changes.iter().all(|changed| changed != whole));
+    changes
+}
+
+#[test]
+fn a_register_that_was_changed_is_mended_from_the_archive() {
+    let workspace = issued_twice();
+    let whole = workspace.text(REGISTER);
+    workspace.run(&["run"]).exits(0);
+    let out = tree(&workspace.path("out"));
+    for changed in changes(&whole) {
         workspace.with(REGISTER, &changed);
         let run = workspace.run(&["-q", "run"]);
         run.exits(0);
@@ -163,4 +168,71 @@ fn an_archive_that_is_gone_is_told() {
     let run = workspace.run(&["-q", "run"]);
     run.exits(0);
     assert!(run.stderr().contains("no archive has"), "{}", run.stderr());
+}
+
+/// What `check` and `status` say, each in one line.
+fn looks(workspace: &Workspace) -> [String; 2] {
+    [&["check"][..], &["status", "--date", "2031-05-08"]].map(|command| {
+        let said = workspace.run(command).stdout();
+        said.split_whitespace().collect::<Vec<_>>().join(" ")
+    })
+}
+
+#[test]
+fn who_only_looks_at_a_register_that_was_changed_is_told_so_too() {
+    let workspace = issued_twice();
+    let whole = workspace.text(REGISTER);
+    let published = workspace.results()["products"].clone();
+    for said in looks(&workspace) {
+        assert!(!said.contains("TKW-P1-1 revision"), "{said}");
+    }
+    let mut changed: Vec<Option<String>> = changes(&whole).into_iter().map(Some).collect();
+    changed.push(None);
+    for changed in changed {
+        match &changed {
+            Some(changed) => drop(workspace.with(REGISTER, changed)),
+            None => fs::remove_file(workspace.path(REGISTER)).expect("removes"),
+        }
+        let before = tree(&workspace.path(""));
+        for said in looks(&workspace) {
+            assert!(
+                said.contains(REGISTER) && said.contains("TKW-P1-1 revision"),
+                "{changed:?}: {said}"
+            );
+            assert!(said.contains("`galleyproof run` puts it right"), "{said}");
+            for word in ["be published now", "is ready", " ready "] {
+                let said = said.replace("Nothing may be published now", "");
+                assert!(!said.contains(word), "{changed:?}: {word}: {said}");
+            }
+        }
+        assert_eq!(
+            workspace.results()["products"],
+            published,
+            "{changed:?}: it is decided as the archive has it"
+        );
+        assert!(before == tree(&workspace.path("")), "nothing is written");
+    }
+    workspace.with(REGISTER, &whole);
+    fs::rename(workspace.path("archive"), workspace.path("elsewhere")).expect("moves");
+    for said in looks(&workspace) {
+        assert!(
+            said.contains("no archive has it: TKW-P1-1 revision 1, TKW-P1-1 revision 2"),
+            "{said}"
+        );
+        assert!(said.contains("Copy archive/ back"), "{said}");
+    }
+    assert_eq!(workspace.results()["products"], published);
+    fs::rename(workspace.path("elsewhere"), workspace.path("archive")).expect("moves back");
+    // The folder in a bag has no archive of its own, and lacks none.
+    let bag = workspace.path("archive/2031-05-07/data/private");
+    let check = workspace.run(&["check", &bag.to_string_lossy()]);
+    assert!(!check.stdout().contains("no archive"), "{}", check.stdout());
+    let copy = "archive/2031-05-07/data/private/registers/issued.csv";
+    workspace.with(copy, whole.replace("misspelt", "in another spelling"));
+    for said in looks(&workspace) {
+        assert!(
+            said.contains("archive/2031-05-07") && said.contains("is not as it was archived"),
+            "{said}"
+        );
+    }
 }

@@ -8,7 +8,7 @@ use std::fs;
 const DAY: &str = "2031-05-06";
 
 /// What commands a terminal, turns the direction of what follows, or stands for nothing.
-const HOSTILE: [&str; 6] = [
+pub const HOSTILE: [&str; 6] = [
     "\u{1b}[31mred\u{1b}]0;title\u{7}",
     "\u{9b}31m\u{90}q\u{9c}\u{85}",
     "a\u{202e}dna\u{202c}\u{2066}b\u{2069}",
@@ -45,7 +45,7 @@ fn quoted(text: &str) -> String {
 }
 
 /// A programme with this text in each field of each register, in its settings, in a lab file and in that one's name.
-fn programme(text: &str) -> Workspace {
+pub fn programme(text: &str) -> Workspace {
     let workspace = Workspace::new();
     let cell = quoted(text);
     let settings: serde_json::Value = text.into();
@@ -276,6 +276,10 @@ fn what_is_typed_into_a_register_is_never_a_formula() {
         "@SUM(A1)",
         "+cmd|' /C calc'!A0",
         "-new lot",
+        "＝HYPERLINK(\"x\")",
+        "＋cmd|' /C calc'!A0",
+        "－new lot",
+        "＠SUM(A1)",
     ] {
         for reason in [formula.to_owned(), format!("P1={formula}")] {
             let reason = format!("--reason={reason}");

@@ -288,3 +288,54 @@ fn a_file_with_a_decomposed_name_is_attached_archived_and_issued() {
     assert_eq!(bytes, WITHIN.as_bytes());
     workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
 }
+
+#[cfg(unix)]
+#[test]
+fn names_that_are_no_text_or_differ_in_their_accents_alone_are_issued() {
+    use std::ffi::OsStr;
+    use std::os::unix::ffi::OsStrExt;
+    let lines = |code: &str| format!("Sample,Extraction,Gluten (ppm)\n{code},1,<5\n{code},2,<5\n");
+    let workspace = Workspace::new();
+    workspace.with("inbox/Ma\u{308}rz.csv", lines("A1"));
+    workspace.with("inbox/M\u{e4}rz.csv", lines("A2"));
+    let latin = workspace
+        .path("inbox")
+        .join(OsStr::from_bytes(b"Mai \xe4.csv"));
+    if std::fs::write(latin, lines("A3")).is_err() {
+        // A file system that takes no such name has none to issue.
+        workspace.with("inbox/Mai.csv", lines("A3"));
+    }
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    workspace.run(&["verify", "archive/2031-05-06"]).exits(0);
+    let archived = tree(&workspace.path("archive/2031-05-06/data/private/inbox"));
+    let archived: Vec<&[u8]> = archived.iter().map(|(_, bytes)| bytes.as_slice()).collect();
+    assert_eq!(archived.len(), 3);
+    for code in ["A1", "A2", "A3"] {
+        assert!(archived.contains(&lines(code).as_bytes()), "{code}");
+    }
+    let issue = workspace.run(&["issue", "--date", "2031-05-07"]);
+    issue.exits(0);
+    assert!(issue.stdout().starts_with("Nothing to issue"));
+}
+
+#[test]
+fn an_amendment_of_what_no_archive_has_says_that_it_cannot_be_compared() {
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", WITHIN);
+    workspace.run(&["issue", "--date", "2031-05-06"]).exits(0);
+    std::fs::rename(workspace.path("archive"), workspace.path("elsewhere")).expect("moves");
+    workspace.with("inbox/a.csv", WITHIN.replace("7.1", "7.4"));
+    let amended = workspace.run(&["-q", "issue", "--date", "2031-05-07", "--reason", "A slip."]);
+    amended.exits(0);
+    let said = amended.stderr();
+    assert!(
+        said.contains("no archive has") && said.contains("TKW-P1-1 revision 1"),
+        "{said}"
+    );
+    let register = workspace.text("registers/issued.csv");
+    let row = register.lines().nth(2).expect("a second row");
+    assert!(
+        row.contains("What revision 1 said is in no archive any more"),
+        "{row}"
+    );
+}

@@ -11,7 +11,12 @@ mod hostile_texts;
 mod issue;
 mod leaks;
 mod life;
+mod lines;
+#[cfg(unix)]
+mod links;
 mod own_faults;
+#[cfg(unix)]
+mod permits;
 mod public;
 mod refused;
 mod shared;
@@ -23,7 +28,7 @@ mod watch;
 use crate::workspace::Workspace;
 
 /// A product that is within the limit.
-const WITHIN: &str =
+pub const WITHIN: &str =
     "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,7.1\nA2,2,8.3\nA3,1,<5\nA3,2,<5\n";
 
 /// The same product with a package over the limit.

@@ -113,3 +113,24 @@ fn where_detection_decides_no_document_speaks_of_a_limit_on_an_amount() {
         }
     }
 }
+
+#[test]
+fn a_sheet_that_a_person_edited_is_named_when_its_product_goes() {
+    let workspace = Workspace::new();
+    let one = workspace.text("registers/products.csv");
+    let packages = workspace.text("registers/packages.csv");
+    super::with_second_product(&workspace);
+    workspace.with("inbox/a.csv", super::WITHIN);
+    workspace.run(&["run"]).exits(0);
+    workspace.with("out/sheets/P2--1.pdf", "edited");
+    workspace.with("registers/products.csv", one);
+    workspace.with("registers/packages.csv", packages);
+    std::fs::remove_file(workspace.path("inbox/b.csv")).expect("removes");
+    let run = workspace.run(&["run"]);
+    run.exits(0);
+    let named = "sheets/P2--1.pdf had been changed by someone and is made no more";
+    assert!(run.stdout().contains(named), "{}", run.stdout());
+    assert_eq!(workspace.text("out/sheets/P2--1.pdf"), "edited");
+    let again = workspace.run(&["run"]).exits(0).stdout();
+    assert!(!again.contains("P2--1"), "it is a person's now: {again}");
+}

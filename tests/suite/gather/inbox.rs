@@ -1,6 +1,7 @@
 //! The inbox: what a file is called, what it is opened by, and what is passed over.
 
 use super::folder::Folder;
+use galleyproof::words::english;
 
 const SHEET: &[u8] = b"Sample,Gluten ppm\nTKW-101,7\nTKW-101,8\n";
 
@@ -83,4 +84,56 @@ fn every_empty_file_is_named_and_litter_is_not() {
     );
     let others: Vec<&String> = read.gathered.others.keys().collect();
     assert_eq!(others, ["inbox/a.JPEG", "inbox/a.pdf"]);
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_is_called_what_it_is() {
+    use std::os::unix::fs::symlink;
+    let folder = Folder::new().with("inbox/sub/a.csv", SHEET);
+    let pipe = folder.path("pipe");
+    let made = std::process::Command::new("mkfifo").arg(&pipe).status();
+    assert!(made.expect("is there").success());
+    for (name, target) in [
+        ("inbox/device.csv", "/dev/zero"),
+        ("inbox/pipe.csv", "../pipe"),
+        ("inbox/folder.csv", "sub"),
+        ("inbox/nowhere.csv", "none"),
+    ] {
+        symlink(target, folder.path(name)).expect("links");
+    }
+    let read = folder.gather();
+    let said: Vec<String> = read
+        .problems
+        .sorted()
+        .into_iter()
+        .map(|one| format!("{}: {}", one.place.file, english().found(one)))
+        .collect();
+    assert_eq!(
+        said,
+        [
+            "inbox/device.csv: This is no ordinary file.",
+            "inbox/folder.csv: This is a link to a folder, and such links are not followed.",
+            "inbox/nowhere.csv: This is a link that leads nowhere, or in a circle.",
+            "inbox/pipe.csv: This is no ordinary file.",
+        ]
+    );
+    assert_eq!(read.readings(), ["TKW-101 1 7", "TKW-101 2 8"]);
+}
+
+#[test]
+fn a_register_that_is_not_in_utf_8_is_read_and_named() {
+    let products = b"product_id,name,claim\noat-bar,Har\xff\xfebour,gluten-free\n";
+    let read = Folder::new()
+        .with("registers/products.csv", products)
+        .with("inbox/a.csv", SHEET)
+        .gather();
+    assert_eq!(read.problems(), ["encoding registers/products.csv"]);
+    let problem = read.problems.sorted()[0];
+    let to_do = english().to_do(problem);
+    assert!(to_do.contains("save the register again as “CSV UTF-8”"));
+    assert_eq!(
+        read.gathered.registers.products["oat-bar"].name,
+        "Har\u{ff}\u{fe}bour"
+    );
 }

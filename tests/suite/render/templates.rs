@@ -147,3 +147,32 @@ fn a_mail_template_that_never_ends_is_told() {
     run.exits(2);
     assert!(run.stderr().contains("mail-maker.txt"), "{}", run.stderr());
 }
+
+/// A template that is a link could lead anywhere, and a pipe would hold the run up for as long as nobody writes to it.
+#[cfg(unix)]
+#[test]
+fn a_mail_template_that_is_a_link_or_a_pipe_is_not_followed() {
+    use crate::workspace::{Workspace, tree};
+    let workspace = Workspace::demo();
+    workspace.with("elsewhere.txt", "Subject: Borrowed\n\nborrowed words\n");
+    let template = workspace.path("report-templates/mail-maker.txt");
+    std::fs::create_dir_all(workspace.path("report-templates")).expect("makes");
+    std::os::unix::fs::symlink("../elsewhere.txt", &template).expect("links");
+    workspace.run(&["run", "."]).exits(1);
+    let drafts = tree(&workspace.path("out/drafts"));
+    assert!(drafts.len() > 3, "{}", drafts.len());
+    for (path, bytes) in drafts {
+        let said = String::from_utf8_lossy(&bytes);
+        assert!(!said.contains("orrowed"), "{path}");
+    }
+    std::fs::remove_file(&template).expect("removes");
+    let made = std::process::Command::new("mkfifo").arg(&template).status();
+    assert!(made.expect("is there").success());
+    let run = workspace.run(&["-q", "run", "."]);
+    run.exits(2);
+    let said = run.stderr();
+    assert!(
+        said.contains("report-templates/mail-maker.txt") && said.contains("a pipe or a device"),
+        "{said}"
+    );
+}

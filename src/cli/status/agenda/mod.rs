@@ -133,15 +133,17 @@ pub fn agenda(decided: &Decided, today: NaiveDate, patience: Patience) -> Vec<Ta
     tasks
 }
 
-fn in_a_register(problem: &Problem) -> bool {
-    problem.place.file.starts_with("registers/")
+/// Whether it is about what the programme keeps itself, and not about what a lab sent.
+fn is_of_the_programme(problem: &Problem) -> bool {
+    let mut kept = ["registers/", "archive/"].into_iter();
+    kept.any(|folder| problem.place.file.starts_with(folder))
 }
 
 fn error(problem: &Problem) -> Option<Task> {
     let kind = match (problem.code, problem.severity()) {
         (Code::Conflict, _) => Kind::Conflict,
         (_, Severity::Error) => Kind::Error,
-        (Code::Suspicious, _) if in_a_register(problem) => Kind::Question,
+        (Code::Suspicious, _) if is_of_the_programme(problem) => Kind::Question,
         _ => return None,
     };
     let what = format!("{} {}", english().found(problem), english().to_do(problem));

@@ -1,6 +1,13 @@
 //! The one place that opens or writes a file: every failure names its path, every write is whole or not at all.
 
-use anyhow::{Context, Result};
+mod links;
+mod refusals;
+
+pub use links::{leads_out, refuse_link_out};
+pub use refusals::refused;
+
+use anyhow::Result;
+use refusals::{held_by_another, not_listed};
 use sha2::{Digest, Sha256};
 use std::fs;
 use std::io::{self, Read, Write};
@@ -25,6 +32,10 @@ fn read_bounded(path: &Path) -> io::Result<Vec<u8>> {
         return Err(io::Error::other(
             "it is no plain file but a pipe or a device. Put a copy in its place",
         ));
+    }
+    // A file that says that it has no bytes and has some is one of the system's own: some of those never end.
+    if about.len() == 0 {
+        return Ok(Vec::new());
     }
     let mut bytes = Vec::with_capacity(about.len().min(LARGEST) as usize);
     let read = fs::File::open(path)?
@@ -113,47 +124,6 @@ pub fn stays_below(path: &str) -> bool {
             .all(|part| matches!(part, std::path::Component::Normal(_)))
 }
 
-/// What the system refused, in words that say what to do about the usual reasons.
-pub fn refused(what: &str, path: &Path, error: &io::Error) -> anyhow::Error {
-    let why = match error.kind() {
-        io::ErrorKind::StorageFull => "the disk is full. Make room and try again".to_owned(),
-        io::ErrorKind::QuotaExceeded => {
-            "your share of the disk is used up. Make room and try again".to_owned()
-        }
-        io::ErrorKind::ReadOnlyFilesystem => "the disk can only be read, not written to. Copy the folder to another disk and work there".to_owned(),
-        io::ErrorKind::PermissionDenied => {
-            "permission was denied: it may be write-protected, or open in another program"
-                .to_owned()
-        }
-        io::ErrorKind::NotFound => "it is not there".to_owned(),
-        io::ErrorKind::NotADirectory => {
-            "a file stands where a folder should be. Move it away and try again".to_owned()
-        }
-        io::ErrorKind::IsADirectory => {
-            "a folder stands where a file should be. Move it away and try again".to_owned()
-        }
-        io::ErrorKind::DirectoryNotEmpty | io::ErrorKind::AlreadyExists => {
-            "something stands there already. Move it away and try again".to_owned()
-        }
-        io::ErrorKind::InvalidFilename => {
-            "the name is too long or has a character that this disk does not take".to_owned()
-        }
-        io::ErrorKind::FileTooLarge => "this disk takes no file of that size".to_owned(),
-        io::ErrorKind::StaleNetworkFileHandle
-        | io::ErrorKind::NetworkDown
-        | io::ErrorKind::HostUnreachable
-        | io::ErrorKind::TimedOut
-        | io::ErrorKind::NotConnected => {
-            "the network drive does not answer. Connect it again, then try again".to_owned()
-        }
-        _ if held_by_another(error) => {
-            "another program has it open. Close it there, then try again".to_owned()
-        }
-        _ => error.to_string(),
-    };
-    anyhow::anyhow!("cannot {what} {}: {why}", path.display())
-}
-
 /// Gives a file a free name beside its own, `a (kept 1).pdf`, and returns it.
 pub fn set_aside(path: &Path) -> Result<String> {
     let stem = path.file_stem().unwrap_or_default().to_string_lossy();
@@ -233,7 +203,7 @@ pub fn write_new(path: &Path, bytes: &[u8]) -> Result<()> {
 /// Brings every file and folder below a folder to the disk, then moves the folder to a place where nothing stands.
 pub fn publish_folder(from: &Path, to: &Path) -> Result<()> {
     for entry in walkdir::WalkDir::new(from).contents_first(true) {
-        let entry = entry.with_context(|| format!("cannot list {}", from.display()))?;
+        let entry = entry.map_err(|error| not_listed(from, &error))?;
         let synced = match entry.file_type().is_dir() {
             true => sync_folder(entry.path()),
             false => fs::File::open(entry.path()).and_then(|file| file.sync_all()),
@@ -285,7 +255,7 @@ pub fn sha256_of(bytes: &[u8]) -> String {
 pub fn list(folder: &Path) -> Result<Vec<Listed>> {
     let mut listed = Vec::new();
     for entry in walkdir::WalkDir::new(folder).min_depth(1) {
-        let entry = entry.with_context(|| format!("cannot list {}", folder.display()))?;
+        let entry = entry.map_err(|error| not_listed(folder, &error))?;
         if entry.file_type().is_dir() {
             continue;
         }
@@ -360,16 +330,14 @@ pub fn entries(folder: &Path) -> Result<Vec<PathBuf>> {
 
 /// The names of the folders in a folder, in order; none where there is no such folder.
 pub fn folders_in(folder: &Path) -> Result<Vec<PathBuf>> {
+    let refused = |error: io::Error| refused("list", folder, &error);
     let entries = match fs::read_dir(folder) {
-        Ok(entries) => entries,
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(Vec::new()),
-        Err(error) => {
-            return Err(refused("list", folder, &error));
-        }
+        entries => entries.map_err(refused)?,
     };
     let mut folders = Vec::new();
     for entry in entries {
-        let entry = entry.with_context(|| format!("cannot list {}", folder.display()))?;
+        let entry = entry.map_err(refused)?;
         if entry.file_type().is_ok_and(|kind| kind.is_dir()) {
             folders.push(entry.path());
         }
@@ -451,11 +419,6 @@ fn persist(mut file: tempfile::NamedTempFile, path: &Path) -> io::Result<()> {
     }
 }
 
-fn held_by_another(error: &io::Error) -> bool {
-    // Windows: 5 is access denied, 32 is in use by another process.
-    cfg!(windows) && matches!(error.raw_os_error(), Some(5 | 32))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -464,6 +427,13 @@ mod tests {
     fn a_failure_names_the_path() {
         let error = read(Path::new("no/such/file.csv")).expect_err("there is none");
         assert!(error.to_string().contains("no/such/file.csv"), "{error}");
+    }
+
+    #[cfg(target_os = "linux")]
+    #[test]
+    fn a_file_of_the_systems_that_never_ends_is_not_begun() {
+        let read = read(Path::new("/proc/self/pagemap"));
+        assert!(read.is_ok_and(|bytes| bytes.is_empty()));
     }
 
     #[test]
