@@ -1,6 +1,6 @@
 //! Correspondence with a maker -> where things stand.
 
-use crate::model::followup::FollowUpState;
+use crate::model::followup::{FollowUpState, Told};
 use crate::model::registers::{Followup, FollowupKind};
 use crate::model::verdict::ProductVerdict;
 use chrono::{Days, NaiveDate};
@@ -16,7 +16,10 @@ pub fn state(verdict: &ProductVerdict, reply_days: u32, as_of: Option<NaiveDate>
     let notice_at = events
         .iter()
         .rposition(|event| event.kind == FollowupKind::NoticeSent);
-    let notice = notice_at.map(|at| (events[at].on, due_on(events[at], reply_days)));
+    let told = notice_at.map(|at| Told {
+        on: events[at].on,
+        due_on: due_on(events[at], reply_days),
+    });
     let since = &events[notice_at.map_or(0, |at| at + 1)..];
     let last = |kind| since.iter().rfind(|event| event.kind == kind);
     let answer = since
@@ -25,19 +28,21 @@ pub fn state(verdict: &ProductVerdict, reply_days: u32, as_of: Option<NaiveDate>
 
     if let Some(closed) = last(FollowupKind::Closed) {
         return FollowUpState::Closed {
+            told,
+            replied_on: answer.map(|answer| answer.on),
             closed_on: closed.on,
         };
     }
-    match (answer, notice) {
-        (Some(answer), notice) => FollowUpState::Replied {
-            told_on: notice.map(|(told_on, _)| told_on),
+    match (answer, told) {
+        (Some(answer), told) => FollowUpState::Replied {
+            told,
             replied_on: answer.on,
-            late: notice.is_some_and(|(_, due_on)| answer.on > due_on),
+            late: told.is_some_and(|told| answer.on > told.due_on),
         },
-        (None, Some((told_on, due_on))) if as_of.is_some_and(|day| day > due_on) => {
-            FollowUpState::Overdue { told_on, due_on }
+        (None, Some(told)) if as_of.is_some_and(|day| day > told.due_on) => {
+            FollowUpState::Overdue(told)
         }
-        (None, Some((told_on, due_on))) => FollowUpState::Waiting { told_on, due_on },
+        (None, Some(told)) => FollowUpState::Waiting(told),
         (None, None) if verdict.notify_maker => FollowUpState::ToSend,
         (None, None) => FollowUpState::NotNeeded,
     }

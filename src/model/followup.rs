@@ -3,6 +3,15 @@
 use crate::model::registers::{Followup, FollowupKind};
 use chrono::{Days, NaiveDate};
 
+/// A notice to a maker.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// Its day.
+    pub on: NaiveDate,
+    /// By when it asks for an answer.
+    pub due_on: NaiveDate,
+}
+
 /// Where a product stands between the programme and its maker.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum FollowUpState {
@@ -11,23 +20,13 @@ pub enum FollowUpState {
     /// The maker is to be told and has not been.
     ToSend,
     /// Told; an answer is awaited.
-    Waiting {
-        /// Day of the notice.
-        told_on: NaiveDate,
-        /// By when an answer is asked for.
-        due_on: NaiveDate,
-    },
+    Waiting(Told),
     /// Told, and the day of answer has passed. Only a run that is given a date can know.
-    Overdue {
-        /// Day of the notice.
-        told_on: NaiveDate,
-        /// By when an answer was asked for.
-        due_on: NaiveDate,
-    },
+    Overdue(Told),
     /// The maker answered.
     Replied {
-        /// Day of the notice, where one is registered.
-        told_on: Option<NaiveDate>,
+        /// The notice, where one is registered.
+        told: Option<Told>,
         /// Day of the answer.
         replied_on: NaiveDate,
         /// Whether it came after the day asked for.
@@ -35,6 +34,10 @@ pub enum FollowUpState {
     },
     /// Nothing further is expected.
     Closed {
+        /// The notice, where one is registered.
+        told: Option<Told>,
+        /// Day of the answer, where there was one.
+        replied_on: Option<NaiveDate>,
         /// Since when.
         closed_on: NaiveDate,
     },
@@ -46,8 +49,8 @@ impl FollowUpState {
         match self {
             FollowUpState::NotNeeded => "not_needed",
             FollowUpState::ToSend => "to_send",
-            FollowUpState::Waiting { .. } => "waiting",
-            FollowUpState::Overdue { .. } => "overdue",
+            FollowUpState::Waiting(_) => "waiting",
+            FollowUpState::Overdue(_) => "overdue",
             FollowUpState::Replied { .. } => "replied",
             FollowUpState::Closed { .. } => "closed",
         }

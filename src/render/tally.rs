@@ -1,9 +1,11 @@
 //! Counts that several documents print: products, packages and pairs, by what became of them.
 
 use crate::model::decided::{Decided, JudgedProduct};
+use crate::model::extraction::AssayKind;
 use crate::model::label::LabelFinding;
 use crate::model::package::{ResultKind, Standing};
 use crate::model::pair::PairState;
+use crate::model::registers::Processing;
 use crate::model::verdict::{Grade, Verdict};
 use crate::words::{Catalogue, say};
 use serde::Serialize;
@@ -62,6 +64,8 @@ pub struct Tally {
     pub packages: BandCounts,
     /// Packages that all extractions put below quantification, whether or not that decides.
     pub unmeasured: u64,
+    /// Those of them that are of a fermented or hydrolysed food and were tested by a sandwich assay, which can miss gluten there.
+    pub perhaps_missed: u64,
     /// Packages by agreement.
     pub pairs: Pairs,
 }
@@ -114,7 +118,14 @@ pub fn tally<'a>(products: impl IntoIterator<Item = &'a JudgedProduct>) -> Tally
                 Standing::Over => tally.packages.over += 1,
                 Standing::Unresolved | Standing::Inconclusive => tally.packages.undecided += 1,
             }
-            tally.unmeasured += u64::from(matches!(package.result, ResultKind::Below { .. }));
+            let unmeasured = matches!(package.result, ResultKind::Below { .. });
+            let can_miss = package.pair.assay_kind == AssayKind::Sandwich
+                && matches!(
+                    product.verdict.product.processing,
+                    Processing::Fermented | Processing::Hydrolysed
+                );
+            tally.unmeasured += u64::from(unmeasured);
+            tally.perhaps_missed += u64::from(unmeasured && can_miss);
             match package.pair.state {
                 PairState::Agree => tally.pairs.agree += 1,
                 PairState::Disagree => tally.pairs.disagree += 1,

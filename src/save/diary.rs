@@ -64,14 +64,12 @@ fn of_product(judged: &JudgedProduct, words: &Catalogue) -> Vec<Entry> {
     let (name, id) = (&verdict.product.name, &verdict.product.product_id);
     let stem = verdict.stem();
     let mut entries = Vec::new();
-    if let FollowUpState::Waiting { told_on, due_on } | FollowUpState::Overdue { told_on, due_on } =
-        judged.follow_up
-    {
+    if let FollowUpState::Waiting(told) | FollowUpState::Overdue(told) = judged.follow_up {
         entries.push(Entry {
-            day: due_on,
-            key: format!("reply {stem} {told_on}"),
+            day: told.due_on,
+            key: format!("reply {stem} {}", told.on),
             summary: words.say(&say::diary_reply(name, id)),
-            description: words.say(&say::diary_told(words.day(told_on))),
+            description: words.say(&say::diary_told(words.day(told.on))),
         });
     }
     let publication = &judged.publication;

@@ -968,22 +968,7 @@ maker_replied = { $late ->
 }
 
 # Likewise.
-maker_closed = Abgeschlossen
-
-# Under it, the days.
-maker_days_due = Mitgeteilt am { $told }, Antwort erbeten bis { $due }.
-
-# Likewise.
-maker_days_was_due = Mitgeteilt am { $told }, Antwort war erbeten bis { $due }.
-
-# Likewise.
-maker_days_replied = Mitgeteilt am { $told }, Antwort am { $replied }.
-
-# Likewise, where no notice is on record.
-maker_days_replied_untold = Antwort am { $replied }.
-
-# Likewise.
-maker_days_since = Seit { $day }.
+maker_closed = Abgeschlossen am { $day }
 
 # In the place of a long reply.
 maker_long_text = Der ganze Wortlaut steht auf dem Blatt des Produkts.

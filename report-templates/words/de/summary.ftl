@@ -179,6 +179,13 @@ summary_bands_unmeasured = { $n ->
    *[other] In { spelt } von { $packages } war zu wenig Gluten, um es zu messen.
 }
 
+# After the number of packages with too little gluten to measure, here, above the strip and in the newsletter, where a
+# sandwich assay was used for fermented or hydrolysed foods, in which proteins in pieces escape it (J AOAC 98:1346, 2015).
+summary_perhaps_missed = { $n ->
+    [one] Eine davon ist von einem fermentierten oder hydrolysierten Lebensmittel, in dem der Test Gluten übersehen kann.
+   *[other] Davon sind { $n } von fermentierten oder hydrolysierten Lebensmitteln, in denen der Test Gluten übersehen kann.
+}
+
 # Taken into the sentence above, and the one on what would have to be tested.
 summary_packages_spelt = { $n ->
     [0] null Packungen
@@ -677,7 +684,7 @@ summary_over_empty = Von keinem Produkt ist gezeigt, dass es { $rule ->
 }
 
 # Above the list.
-summary_over_lede = Jeder Hersteller erfährt es, bevor etwas veröffentlicht wird, und wird um Antwort gebeten. Antworten sind gedruckt, wie sie geschrieben wurden.
+summary_over_lede = Jeder Hersteller soll es vor der Veröffentlichung erfahren und wird um Antwort gebeten; was vor dieser Zeit veröffentlicht wurde, sagt es. Antworten sind gedruckt, wie sie geschrieben wurden.
 
 # Heads of the columns of lists, from here on.
 summary_list_number = Nummer
@@ -687,6 +694,15 @@ summary_list_product = Marke und Produkt
 
 # Likewise.
 summary_list_results = Ergebnisse der Packungen, { $unit }
+
+# Likewise: the day of the notice.
+summary_list_told = Mitgeteilt
+
+# Likewise: by when it asks for an answer.
+summary_list_due = Antwort bis
+
+# Likewise: the day of the answer.
+summary_list_replied = Geantwortet
 
 # Likewise.
 summary_list_stands = Stand

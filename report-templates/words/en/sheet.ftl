@@ -909,22 +909,7 @@ maker_replied = { $late ->
 }
 
 # Likewise.
-maker_closed = Closed
-
-# Under it, the days.
-maker_days_due = Told { $told }, reply due { $due }.
-
-# Likewise.
-maker_days_was_due = Told { $told }, reply was due { $due }.
-
-# Likewise.
-maker_days_replied = Told { $told }, replied { $replied }.
-
-# Likewise, where no notice is on record.
-maker_days_replied_untold = Replied { $replied }.
-
-# Likewise.
-maker_days_since = Since { $day }.
+maker_closed = Closed on { $day }
 
 # In the place of a long reply.
 maker_long_text = The whole text is on the product’s sheet.

@@ -154,6 +154,13 @@ summary_bands_unmeasured = { $n ->
    *[other] In { spelt } of { $packages } there was too little gluten to measure.
 }
 
+# After the number of packages with too little gluten to measure, here, above the strip and in the newsletter, where a
+# sandwich assay was used for fermented or hydrolysed foods, in which proteins in pieces escape it (J AOAC 98:1346, 2015).
+summary_perhaps_missed = { $n ->
+    [one] One of these is of a fermented or hydrolysed food, in which the test can miss gluten.
+   *[other] Of these, { $n } are of fermented or hydrolysed foods, in which the test can miss gluten.
+}
+
 # Taken into the sentence above, and the one on what would have to be tested.
 summary_packages_spelt = { $n ->
     [0] no packages
@@ -583,6 +590,15 @@ summary_list_product = Brand and product
 
 # Likewise.
 summary_list_results = Package results, { $unit }
+
+# Likewise: the day of the notice.
+summary_list_told = Told
+
+# Likewise: by when it asks for an answer.
+summary_list_due = Reply due
+
+# Likewise: the day of the answer.
+summary_list_replied = Replied
 
 # Likewise.
 summary_list_stands = Where it stands

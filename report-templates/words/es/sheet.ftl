@@ -1021,22 +1021,7 @@ maker_replied = { $late ->
 }
 
 # Likewise.
-maker_closed = Cerrado
-
-# Under it, the days.
-maker_days_due = Informado el { $told }; respuesta pedida para el { $due }.
-
-# Likewise.
-maker_days_was_due = Informado el { $told }; la respuesta se pidió para el { $due }.
-
-# Likewise.
-maker_days_replied = Informado el { $told }; respondió el { $replied }.
-
-# Likewise, where no notice is on record.
-maker_days_replied_untold = Respondió el { $replied }.
-
-# Likewise.
-maker_days_since = Desde el { $day }.
+maker_closed = Cerrado el { $day }
 
 # In the place of a long reply.
 maker_long_text = El texto completo está en la hoja del producto.

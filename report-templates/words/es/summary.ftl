@@ -175,6 +175,13 @@ summary_bands_unmeasured = { $n ->
    *[other] En { spelt } de { $packages } había demasiado poco gluten para medirlo.
 }
 
+# After the number of packages with too little gluten to measure, here, above the strip and in the newsletter, where a
+# sandwich assay was used for fermented or hydrolysed foods, in which proteins in pieces escape it (J AOAC 98:1346, 2015).
+summary_perhaps_missed = { $n ->
+    [one] Uno de ellos es de un alimento fermentado o hidrolizado, en el que el ensayo puede no detectar el gluten.
+   *[other] De ellos, { $n } son de alimentos fermentados o hidrolizados, en los que el ensayo puede no detectar el gluten.
+}
+
 # Taken into the sentence above, and the one on what would have to be tested.
 summary_packages_spelt = { $n ->
     [0] cero envases
@@ -637,7 +644,7 @@ summary_over_empty = { $rule ->
 }
 
 # Above the list.
-summary_over_lede = A cada fabricante se le informa antes de publicar nada y se le pide respuesta. Las respuestas se imprimen como se escribieron.
+summary_over_lede = A cada fabricante se le debe informar antes de publicar y se le pide respuesta; lo que se publicó antes de ese plazo lo dice. Las respuestas se imprimen como se escribieron.
 
 # Heads of the columns of lists, from here on.
 summary_list_number = Número
@@ -647,6 +654,15 @@ summary_list_product = Marca y producto
 
 # Likewise.
 summary_list_results = Resultados de los envases, { $unit }
+
+# Likewise: the day of the notice.
+summary_list_told = Informado
+
+# Likewise: by when it asks for an answer.
+summary_list_due = Respuesta para
+
+# Likewise: the day of the answer.
+summary_list_replied = Respondió
 
 # Likewise.
 summary_list_stands = Estado

@@ -5,6 +5,7 @@ use crate::model::registers::{Followup, FollowupKind};
 use crate::model::verdict::ProductVerdict;
 use crate::render::words::breakable;
 use crate::words::{Catalogue, Said, say, yes_or_no};
+use chrono::NaiveDate;
 use serde::Serialize;
 
 /// What was said in the correspondence about a product, one sentence an event; none where nobody has said anything. The days
@@ -31,8 +32,12 @@ fn event(followup: &Followup, words: &Catalogue) -> Option<Said> {
 pub struct Standing {
     /// In a few words.
     pub head: String,
-    /// The days.
-    pub days: String,
+    /// The day of the notice.
+    pub told: Option<String>,
+    /// By when it asks for an answer.
+    pub due: Option<String>,
+    /// The day of the answer.
+    pub replied: Option<String>,
     /// The maker's own words, and what was done; as written.
     pub notes: Vec<Quote>,
 }
@@ -51,37 +56,28 @@ const LONGEST_QUOTE: usize = 260;
 
 /// Where a product stands with its maker.
 pub fn standing(state: &FollowUpState, followups: &[Followup], words: &Catalogue) -> Standing {
-    let day = |day| words.day(day);
-    let (head, days) = match *state {
-        FollowUpState::NotNeeded => (say::maker_not_needed(), None),
-        FollowUpState::ToSend => (say::maker_to_send(), None),
-        FollowUpState::Waiting { told_on, due_on } => (
-            say::maker_waiting(),
-            Some(say::maker_days_due(day(told_on), day(due_on))),
-        ),
-        FollowUpState::Overdue { told_on, due_on } => (
-            say::maker_overdue(),
-            Some(say::maker_days_was_due(day(told_on), day(due_on))),
-        ),
+    let (head, told, replied_on) = match *state {
+        FollowUpState::NotNeeded => (say::maker_not_needed(), None, None),
+        FollowUpState::ToSend => (say::maker_to_send(), None, None),
+        FollowUpState::Waiting(told) => (say::maker_waiting(), Some(told), None),
+        FollowUpState::Overdue(told) => (say::maker_overdue(), Some(told), None),
         FollowUpState::Replied {
-            told_on,
+            told,
             replied_on,
             late,
-        } => (
-            say::maker_replied(yes_or_no(late)),
-            Some(match told_on {
-                Some(told_on) => say::maker_days_replied(day(told_on), day(replied_on)),
-                None => say::maker_days_replied_untold(day(replied_on)),
-            }),
-        ),
-        FollowUpState::Closed { closed_on } => (
-            say::maker_closed(),
-            Some(say::maker_days_since(day(closed_on))),
-        ),
+        } => (say::maker_replied(yes_or_no(late)), told, Some(replied_on)),
+        FollowUpState::Closed {
+            told,
+            replied_on,
+            closed_on,
+        } => (say::maker_closed(words.day(closed_on)), told, replied_on),
     };
+    let day = |day: Option<NaiveDate>| day.map(|day| words.day(day));
     Standing {
         head: words.say(&head),
-        days: days.map(|said| words.say(&said)).unwrap_or_default(),
+        told: day(told.map(|told| told.on)),
+        due: day(told.map(|told| told.due_on)),
+        replied: day(replied_on),
         notes: last_words(followups, words),
     }
 }

@@ -7,7 +7,7 @@ use crate::render::numbers::plain;
 use crate::render::tally::Tally;
 use crate::render::terms::Terms;
 use crate::render::words::method::percent;
-use crate::render::words::summary::upper_bound;
+use crate::render::words::summary::{perhaps_missed, upper_bound};
 use crate::render::words::{breakable, full_stop, verdict_word};
 use crate::words::{Catalogue, Said, say, side, yes_or_no};
 
@@ -208,8 +208,9 @@ pub fn totals(tally: &Tally, all_new: bool, with_lab: usize, terms: &Terms) -> S
         let spelt = words.spelt_first(packages as usize);
         say::newsletter_packages_so_far(packages, spelt, tally.unmeasured.to_string())
     });
+    let missed = perhaps_missed(tally);
     let with_lab = (with_lab > 0)
         .then(|| say::newsletter_with_lab(with_lab as u64, words.spelt_first(with_lab)));
     let counted = (!all_new).then_some(counted);
-    words.text([counted, packages, with_lab].into_iter().flatten())
+    words.text([counted, packages, missed, with_lab].into_iter().flatten())
 }

@@ -82,11 +82,11 @@ pub fn next(judged: &JudgedProduct, asked_for: usize, words: &Catalogue) -> Opti
     }
     match judged.follow_up {
         FollowUpState::ToSend => said.push(say::story_next_tell()),
-        FollowUpState::Waiting { due_on, .. } => {
-            said.push(say::story_next_answer(words.day(due_on)));
+        FollowUpState::Waiting(told) => {
+            said.push(say::story_next_answer(words.day(told.due_on)));
         }
         FollowUpState::NotNeeded
-        | FollowUpState::Overdue { .. }
+        | FollowUpState::Overdue(_)
         | FollowUpState::Replied { .. }
         | FollowUpState::Closed { .. } => {}
     }

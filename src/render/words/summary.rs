@@ -135,6 +135,11 @@ pub fn how(testing: &Testing, words: &Catalogue) -> String {
     ))
 }
 
+/// That the assay may have missed gluten in some of the packages without enough of it to measure.
+pub fn perhaps_missed(tally: &Tally) -> Option<Said> {
+    (tally.perhaps_missed > 0).then(|| say::summary_perhaps_missed(tally.perhaps_missed))
+}
+
 /// The lede above the table of bands.
 pub fn bands_lede(tally: &Tally, terms: &Terms) -> String {
     let words = &terms.words;
@@ -147,7 +152,12 @@ pub fn bands_lede(tally: &Tally, terms: &Terms) -> String {
     let over = say::summary_bands_over(tally.over, open(tally), side(terms.rule));
     let loose = (loose > 0).then(|| say::summary_bands_loose(loose, unshown(terms), &terms.limit));
     let undecided = (tally.none > 0).then(|| say::summary_bands_undecided(tally.none));
-    words.text([unmeasured, over].into_iter().chain(loose).chain(undecided))
+    let missed = perhaps_missed(tally);
+    words.text(
+        [Some(unmeasured), missed, Some(over), loose, undecided]
+            .into_iter()
+            .flatten(),
+    )
 }
 
 /// What the counts say. Rounds that a later round of the same product supersedes are `left_out` of the share.
@@ -208,11 +218,18 @@ pub fn strip_lede(tally: &Tally, groups: usize, groups_over: usize, terms: &Term
         open(tally),
         side(terms.rule),
     );
-    words.text([
-        say::summary_strip_packages(packages),
-        say::summary_strip_unmeasured(tally.unmeasured),
-        over,
-    ])
+    let packages = say::summary_strip_packages(packages);
+    let unmeasured = say::summary_strip_unmeasured(tally.unmeasured);
+    words.text(
+        [
+            Some(packages),
+            Some(unmeasured),
+            perhaps_missed(tally),
+            Some(over),
+        ]
+        .into_iter()
+        .flatten(),
+    )
 }
 
 /// What the marks of the strip plot mean; `crowded` where some rows have columns in their place.

@@ -317,18 +317,8 @@ messages! {
     maker_overdue();
     /// It came.
     maker_replied(late: ["yes" "no"]);
-    /// Nothing further is expected.
-    maker_closed();
-    /// The days: when a reply is due.
-    maker_days_due(told: text, due: text);
-    /// When it was due.
-    maker_days_was_due(told: text, due: text);
-    /// When it came.
-    maker_days_replied(told: text, replied: text);
-    /// The same where no notice is on record.
-    maker_days_replied_untold(replied: text);
-    /// Since when it is closed.
-    maker_days_since(day: text);
+    /// Nothing further is expected, since a day.
+    maker_closed(day: text);
     /// A reply that is too long for a list.
     maker_long_text();
 

@@ -60,6 +60,8 @@ messages! {
     summary_bands_empty();
     /// Packages with too little to measure.
     summary_bands_unmeasured(n: count, packages: text);
+    /// How many of those the assay may have missed gluten in; at least one.
+    summary_perhaps_missed(n: count);
     /// So many packages in a sentence.
     summary_packages_spelt(n: count);
     /// Products with a package over the limit.
@@ -256,6 +258,12 @@ messages! {
     summary_list_product();
     /// The results of its packages.
     summary_list_results(unit: text);
+    /// The day of the notice to the maker.
+    summary_list_told();
+    /// By when an answer is asked for.
+    summary_list_due();
+    /// The day of the answer.
+    summary_list_replied();
     /// Where it stands with the maker.
     summary_list_stands();
     /// Why there is no verdict.

@@ -5,7 +5,7 @@ use chrono::NaiveDate;
 use galleyproof::judge::{judge, method_notes};
 use galleyproof::model::caution::Caution;
 use galleyproof::model::extraction::AssayKind;
-use galleyproof::model::followup::FollowUpState;
+use galleyproof::model::followup::{FollowUpState, Told};
 use galleyproof::model::place::Place;
 use galleyproof::model::problem::{Code, Problems};
 use galleyproof::model::registers::{Followup, FollowupKind, Oats, Processing, Product};
@@ -45,22 +45,16 @@ fn state(events: &[(FollowupKind, u32)], as_of: Option<NaiveDate>) -> FollowUpSt
 fn a_notice_is_sent_awaited_overdue_answered_and_closed() {
     use FollowupKind::{Action, Closed, NoticeSent, Reply};
     assert_eq!(state(&[], None), FollowUpState::ToSend);
-    let (told_on, due_on) = (day(4), day(19));
+    let told = Told {
+        on: day(4),
+        due_on: day(19),
+    };
     let sent = [(NoticeSent, 4)];
-    assert_eq!(
-        state(&sent, None),
-        FollowUpState::Waiting { told_on, due_on }
-    );
-    assert_eq!(
-        state(&sent, Some(day(19))),
-        FollowUpState::Waiting { told_on, due_on }
-    );
-    assert_eq!(
-        state(&sent, Some(day(20))),
-        FollowUpState::Overdue { told_on, due_on }
-    );
+    assert_eq!(state(&sent, None), FollowUpState::Waiting(told));
+    assert_eq!(state(&sent, Some(day(19))), FollowUpState::Waiting(told));
+    assert_eq!(state(&sent, Some(day(20))), FollowUpState::Overdue(told));
     let replied = |on, late| FollowUpState::Replied {
-        told_on: Some(told_on),
+        told: Some(told),
         replied_on: day(on),
         late,
     };
@@ -75,12 +69,16 @@ fn a_notice_is_sent_awaited_overdue_answered_and_closed() {
     let closed = [(Closed, 25), (NoticeSent, 4), (Reply, 10)];
     assert_eq!(
         state(&closed, None),
-        FollowUpState::Closed { closed_on: day(25) },
+        FollowUpState::Closed {
+            told: Some(told),
+            replied_on: Some(day(10)),
+            closed_on: day(25)
+        },
         "in order of date"
     );
     let again = [(NoticeSent, 4), (Closed, 10), (NoticeSent, 12)];
     assert!(
-        matches!(state(&again, None), FollowUpState::Waiting { .. }),
+        matches!(state(&again, None), FollowUpState::Waiting(_)),
         "a new notice opens it again"
     );
 }

@@ -5,7 +5,7 @@ use galleyproof::config::Config;
 use galleyproof::model::claim::Claim;
 use galleyproof::model::decided::{Decided, JudgedProduct};
 use galleyproof::model::extraction::{AssayKind, Extraction, Interval, Outcome};
-use galleyproof::model::followup::FollowUpState;
+use galleyproof::model::followup::{FollowUpState, Told};
 use galleyproof::model::label::{LabelFinding, LabelReview, LabelTerm, StatementPiece, TermClass};
 use galleyproof::model::package::{PackageResult, ResultKind, Standing};
 use galleyproof::model::pair::{Comparison, Pair, PairState, PairedExtraction, Usage};
@@ -501,15 +501,13 @@ fn correspondence(
         place: Default::default(),
     };
     let sent = event(FollowupKind::NoticeSent, 20, None);
+    let told = Told {
+        on: on(20),
+        due_on: on(35),
+    };
     match number % 4 {
         0 => (Vec::new(), FollowUpState::ToSend),
-        1 => (
-            vec![sent],
-            FollowUpState::Waiting {
-                told_on: on(20),
-                due_on: on(35),
-            },
-        ),
+        1 => (vec![sent], FollowUpState::Waiting(told)),
         2 => (
             vec![
                 sent,
@@ -520,7 +518,7 @@ fn correspondence(
                 ),
             ],
             FollowUpState::Replied {
-                told_on: Some(on(20)),
+                told: Some(told),
                 replied_on: on(30),
                 late: false,
             },
@@ -531,7 +529,11 @@ fn correspondence(
                 event(FollowupKind::Action, 41, Some("Lot withdrawn.")),
                 event(FollowupKind::Closed, 60, None),
             ],
-            FollowUpState::Closed { closed_on: on(60) },
+            FollowUpState::Closed {
+                told: Some(told),
+                replied_on: Some(on(41)),
+                closed_on: on(60),
+            },
         ),
     }
 }

@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use galleyproof::config::Config;
 use galleyproof::model::decided::Decided;
 use galleyproof::model::document::Document;
-use galleyproof::model::followup::FollowUpState;
+use galleyproof::model::followup::{FollowUpState, Told};
 use galleyproof::model::label::LabelReview;
 use galleyproof::model::package::{ResultKind, Standing};
 use galleyproof::model::publication::PublicationState;
@@ -355,10 +355,10 @@ fn the_printed_newsletter_can_be_made_of_nothing_few_and_many() {
 fn a_maker_who_was_not_told_is_not_said_to_be_silent() {
     let config = invented::config(US, "a4");
     let mut decided = invented::decided(3, &config);
-    let told = FollowUpState::Waiting {
-        told_on: NaiveDate::from_ymd_opt(2031, 3, 4).expect("a date"),
+    let told = FollowUpState::Waiting(Told {
+        on: NaiveDate::from_ymd_opt(2031, 3, 4).expect("a date"),
         due_on: NaiveDate::from_ymd_opt(2031, 3, 19).expect("a date"),
-    };
+    });
     let states = [FollowUpState::ToSend, told, FollowUpState::NotNeeded];
     for (number, (product, state)) in decided.products.iter_mut().zip(states).enumerate() {
         product.verdict.product.name = format!("Food {number}");

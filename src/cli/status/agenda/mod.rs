@@ -1,7 +1,7 @@
 //! What needs a person now, in the order in which it should be done.
 
 use crate::model::decided::{Decided, JudgedProduct};
-use crate::model::followup::FollowUpState;
+use crate::model::followup::{FollowUpState, Told};
 use crate::model::pair::PairState;
 use crate::model::place::Place;
 use crate::model::problem::{Code, Problem, Severity};
@@ -203,14 +203,14 @@ fn correspondence(judged: &JudgedProduct) -> Option<Task> {
                 None,
             )
         }
-        FollowUpState::Overdue { told_on, due_on } => {
+        FollowUpState::Overdue(Told { on, due_on }) => {
             let what = format!(
-                "the maker was told on {told_on} and asked to answer by {due_on}; no answer is registered"
+                "the maker was told on {on} and asked to answer by {due_on}; no answer is registered"
             );
             (Kind::ReplyOverdue, what, Some(due_on))
         }
         FollowUpState::NotNeeded
-        | FollowUpState::Waiting { .. }
+        | FollowUpState::Waiting(_)
         | FollowUpState::Replied { .. }
         | FollowUpState::Closed { .. } => return None,
     };
@@ -304,8 +304,8 @@ fn coming(judged: &JudgedProduct, today: NaiveDate) -> Vec<Task> {
         since: Some(day),
     };
     let mut tasks = Vec::new();
-    if let FollowUpState::Waiting { due_on, .. } = judged.follow_up {
-        tasks.push(task("the maker’s answer is due", due_on));
+    if let FollowUpState::Waiting(told) = judged.follow_up {
+        tasks.push(task("the maker’s answer is due", told.due_on));
     }
     let publication = &judged.publication;
     if let (PublicationState::Held, Some(day)) = (publication.state, publication.may_publish_on)

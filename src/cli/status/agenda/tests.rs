@@ -117,10 +117,10 @@ fn kinds(tasks: &[Task]) -> Vec<Kind> {
 
 #[test]
 fn everything_comes_in_the_order_in_which_it_is_to_be_done() {
-    let overdue = FollowUpState::Overdue {
-        told_on: day("2031-03-01"),
+    let overdue = FollowUpState::Overdue(Told {
+        on: day("2031-03-01"),
         due_on: day("2031-03-20"),
-    };
+    });
     let mut decided = decided(vec![
         product("A", vec![package("A1", PairState::Missing)], overdue),
         product(
