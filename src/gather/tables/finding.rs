@@ -3,12 +3,10 @@
 use crate::gather::books::bounds::{MOST_LOOKS, MOST_TABLES};
 use crate::gather::books::{Bound, Content, Merged, Row, Sheet};
 use crate::gather::codes::Codes;
-use crate::gather::numbers::Marks;
-use crate::gather::readings::values;
 use crate::gather::tables::blocks;
 use crate::gather::tables::headings::{self, Heading, Part, Role};
+use crate::gather::tables::stacked;
 use crate::gather::tables::units::Unit;
-use crate::gather::text;
 use std::collections::BTreeMap;
 use std::ops::Range;
 
@@ -111,7 +109,8 @@ pub fn find(sheet: &Sheet, codes: &Codes) -> Result<Vec<Table>, Bound> {
             .filter(|above| above.rows.contains(&index))
             .flat_map(|above| blocks::samples(&above.columns))
             .collect();
-        let Some((height, columns)) = headings_at(sheet, index, (codes, &taken), &mut known) else {
+        let found = stacked::headings_at(sheet, index, (codes, &taken), &mut known);
+        let Some((height, columns)) = found else {
             index += 1;
             continue;
         };
@@ -155,9 +154,9 @@ pub struct Known<'a> {
     /// Joined cells, by their first column and row.
     spans: BTreeMap<(u32, u32), Merged>,
     /// Where registered codes stand.
-    coded: blocks::Coded<'a>,
+    pub coded: blocks::Coded<'a>,
     /// Cells that were looked at so far: [`MOST_LOOKS`].
-    looks: usize,
+    pub looks: usize,
 }
 
 /// Joined cells by their first column and row: no two of them share a cell.
@@ -167,8 +166,9 @@ fn spans(merged: &[Merged]) -> BTreeMap<(u32, u32), Merged> {
 }
 
 impl Known<'_> {
-    fn read(&mut self, written: &str) -> Option<Heading> {
-        if !headings::may_be_heading(written) && !numbers_a_column(written) {
+    /// What a text means as a heading.
+    pub fn read(&mut self, written: &str) -> Option<Heading> {
+        if !headings::may_be_heading(written) && !stacked::numbers_a_column(written) {
             return None;
         }
         if let Some(known) = self.headings.get(written) {
@@ -184,65 +184,12 @@ impl Known<'_> {
     }
 
     /// The last column of the joined cells that start in this column and reach over this row.
-    fn spans_to(&self, row: u32, column: u32) -> Option<u32> {
+    pub fn spans_to(&self, row: u32, column: u32) -> Option<u32> {
         let above = self.spans.range((column, 0)..=(column, row)).next_back();
         above
             .filter(|(_, merged)| row <= merged.bottom)
             .map(|(_, merged)| merged.right)
     }
-}
-
-/// A bare `1` or `2` under a heading such as "Extraction".
-fn numbers_a_column(written: &str) -> bool {
-    (1..=2).contains(&written.len()) && written.bytes().all(|b| b.is_ascii_digit())
-}
-
-/// The headings that start in this row, and over how many rows they stand: the fewest that make a table, and one more
-/// where that one completes them.
-fn headings_at(
-    sheet: &Sheet,
-    index: usize,
-    (codes, taken): (&Codes, &[u32]),
-    known: &mut Known<'_>,
-) -> Option<(usize, Vec<Column>)> {
-    const TALLEST: usize = 3;
-    let mut best: Option<(usize, usize, Vec<Column>)> = None;
-    for height in 1..=TALLEST.min(sheet.rows.len() - index) {
-        let rows = &sheet.rows[index..index + height];
-        if height > 1 {
-            let together = rows[height - 1].number - rows[height - 2].number == 1;
-            if !together || !heading_like(&rows[height - 1], codes, known) {
-                break;
-            }
-        }
-        let mut columns = columns_of(rows, codes, known);
-        let data: Vec<u32> = rows.iter().flat_map(|row| data_in(row, codes)).collect();
-        let below = index + height;
-        let coded = &mut known.coded;
-        known.looks += blocks::name_samples(&mut columns, below, coded, (taken, &data));
-        let alone = (height > 1).then(|| columns_of(&rows[height - 1..], codes, known));
-        if let Some(score) = score(&columns)
-            && alone.is_none_or(|alone| says_more(&columns, &alone))
-            && best.as_ref().is_none_or(|(_, known, _)| score > *known)
-        {
-            best = Some((height, score, columns));
-        }
-    }
-    best.map(|(height, _, columns)| (height, columns))
-}
-
-/// Whether headings say more of their columns than the lowest row does alone. A title above headings that are complete
-/// without it is none of them.
-fn says_more(columns: &[Column], alone: &[Column]) -> bool {
-    let Some(least) = score(alone) else {
-        return true;
-    };
-    let same: Vec<Column> = columns
-        .iter()
-        .filter(|column| at(alone, column.column).is_some())
-        .cloned()
-        .collect();
-    score(&same).is_some_and(|score| score > least)
 }
 
 /// Whether any cell of a row is a known heading: most rows are data, and this tells them apart cheaply.
@@ -252,101 +199,8 @@ fn could_be_headings(row: &Row, known: &mut Known<'_>) -> bool {
         .any(|cell| known.read(&cell.content.shown()).is_some())
 }
 
-/// Whether a row can be the second row of headings: one cell at least is a heading, a unit or a number of a column, and
-/// none is a code or a result.
-fn heading_like(row: &Row, codes: &Codes, known: &mut Known<'_>) -> bool {
-    let mut says = false;
-    for cell in &row.cells {
-        let shown = cell.content.shown();
-        let is_known = known.read(&shown).is_some()
-            || crate::gather::tables::vocabulary::ordinal(&text::words(&shown)).is_some();
-        says |= is_known;
-        let may_be = is_known
-            || (matches!(cell.content, Content::Text(_))
-                && headings::may_be_heading(&shown)
-                && values::read_text(&shown, Marks::Unsettled).is_err());
-        if !may_be || codes.find(&shown).is_some() {
-            return false;
-        }
-    }
-    says
-}
-
-/// The columns of those runs of cells that hold a code or a result: only headings can stand over codes without saying so. The
-/// column before a run is one of it, since the heading over it may be missing.
-fn data_in(row: &Row, codes: &Codes) -> Vec<u32> {
-    let is_data = |content: &Content| {
-        let shown = content.shown();
-        !matches!(content, Content::Text(_))
-            || codes.find(&shown).is_some()
-            || (!numbers_a_column(&shown) && values::read_text(&shown, Marks::Unsettled).is_ok())
-    };
-    let runs = row
-        .cells
-        .chunk_by(|a, b| b.column == a.column + 1)
-        .filter(|run| run.iter().any(|cell| is_data(&cell.content)));
-    runs.flat_map(|run| {
-        let before = run[0].column.saturating_sub(1);
-        run.iter().map(|cell| cell.column).chain([before])
-    })
-    .collect()
-}
-
-/// Looks that a cell costs which is read as a heading.
-const READING: usize = 20;
-
-/// The columns under one, two or three rows of headings. A code or a figure is no heading: it belongs to a table beside.
-fn columns_of(rows: &[Row], codes: &Codes, known: &mut Known<'_>) -> Vec<Column> {
-    let width = rows
-        .iter()
-        .filter_map(|row| row.cells.last())
-        .map(|cell| cell.column)
-        .max()
-        .unwrap_or(0);
-    let mut wordings: BTreeMap<u32, (Vec<String>, bool)> = BTreeMap::new();
-    for (depth, row) in rows.iter().enumerate() {
-        let is_last = depth + 1 == rows.len();
-        known.looks += READING * row.cells.len();
-        for (at, cell) in row.cells.iter().enumerate() {
-            let shown = cell.content.shown();
-            let is_data =
-                codes.find(&shown).is_some() || (depth == 0 && !headings::may_be_heading(&shown));
-            if is_data {
-                continue;
-            }
-            let next = row.cells.get(at + 1).map_or(width + 1, |next| next.column);
-            let end = match (is_last, known.spans_to(row.number, cell.column)) {
-                (_, Some(right)) => right.max(cell.column),
-                (true, None) => cell.column,
-                // A heading above others reaches to the next one beside it.
-                (false, None) => next - 1,
-            };
-            for column in cell.column..=end.min(width.max(cell.column)) {
-                let (wording, owned) = wordings.entry(column).or_default();
-                wording.push(shown.clone().into_owned());
-                *owned |= column == cell.column;
-            }
-        }
-    }
-    wordings
-        .into_iter()
-        .map(|(column, (wording, owned))| {
-            let heading = wording.join(" ");
-            let whole = known.read(&heading);
-            // Where the two together say nothing, one of them may: the lower one first.
-            let meaning = whole.or_else(|| wording.iter().rev().find_map(|part| known.read(part)));
-            Column {
-                column,
-                meaning,
-                heading,
-                spread: !owned,
-            }
-        })
-        .collect()
-}
-
 /// How much a set of columns says; none where it is no table of results.
-fn score(columns: &[Column]) -> Option<usize> {
+pub fn score(columns: &[Column]) -> Option<usize> {
     let has = |wanted: fn(Role) -> bool| columns.iter().filter_map(Column::role).any(wanted);
     if !(has(Role::names_sample) && has(Role::is_reported)) {
         return None;

@@ -21,6 +21,9 @@ pub mod plan;
 /// What a column can be.
 pub mod roles;
 
+/// Headings over several rows.
+mod stacked;
+
 /// Tables that stand upright.
 pub mod turned;
 
