@@ -42,6 +42,9 @@ pub mod readings;
 /// What stands outside the tables.
 pub mod facts;
 
+/// Sentences that stand there.
+mod sentences;
+
 /// Certificates and photographs in the inbox.
 pub mod exhibits;
 

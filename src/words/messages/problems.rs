@@ -207,9 +207,35 @@ messages! {
     /// A result with a unit that cannot be converted.
     found_bad_unit(written: text, unit: text);
     /// A cell of results that cannot be read as one.
-    found_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated"], written: text);
+    found_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated" "sign"], written: text);
     /// What to do about it.
-    do_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated"]);
+    do_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated" "sign"]);
+    /// A sign such as < in a cell of its own that goes with no figure.
+    found_loose_sign(sign: text);
+    /// A sign or a word beside a result that contradicts it.
+    found_sign_contradicts(sign: text, written: text);
+    /// What to do about both.
+    do_ask_for_sign_before();
+    /// A number format that shows something else than a figure in place of one.
+    found_figure_hidden(shown: text, written: text);
+    /// An extraction that is numbered 0.
+    found_zeroth();
+    /// What to do about it.
+    do_ask_for_numbers();
+    /// A row that says of itself that it is no result of the package.
+    found_withdrawn(why: ["spiked" "invalid"], written: text);
+    /// What to do about it.
+    do_ask_without_row();
+    /// A row, or a table, of another substance than gluten, where nothing names gluten.
+    found_other_analyte(what: ["row" "table"], written: text);
+    /// What to do about it.
+    do_ask_for_gluten(what: ["row" "table"]);
+    /// A table of another substance beside one of gluten.
+    found_table_of_other(written: text);
+    /// A table whose results are gliadin or gluten; what leaves it open.
+    found_gluten_or_gliadin(written: text);
+    /// What to do about it.
+    do_ask_gluten_or_gliadin();
     /// The lab's mean is not that of its readings.
     found_mean_differs(package: text, written: text, kind: ["number" "range" "above"], lower: figure, upper: figure);
     /// What to do about it.
