@@ -808,6 +808,28 @@ do_mend_correction = { $reported ->
    *[somewhere] Über diese Packung wird in { $files } berichtet. Berichtigen Sie Datei oder Extraktion der Zeile, oder nehmen Sie die Zeile heraus.
 }
 
+# An exclusion of every reading that another row declares a repeat.
+found_corrections_clash = Diese Korrektur nimmt jede Messung heraus, die Zeile { $row } als Wiederholung nimmt: Beides zugleich kann nicht gemeint sein.
+
+# What to do about it.
+do_keep_one_correction = Behalten Sie die gemeinte Zeile, und nehmen Sie die andere heraus.
+
+# A cell of a register that stands under no heading.
+found_beyond_headings = „{ $written }“ steht unter keiner Überschrift. Ein Text kann an seinen Kommas zerrissen sein, und was in dieser Zeile gelesen wird, ist dann nicht alles; { $costs ->
+    [verdict] bis das behoben ist, erhält das, was die Zeile betrifft, kein Urteil
+    [issue] bis das behoben ist, wird nichts herausgegeben, was die Zeile betrifft
+   *[nothing] es wird nicht gelesen
+}.
+
+# What to do about it.
+do_mend_columns = Setzen Sie einen Text mit Kommas in Anführungszeichen, oder speichern Sie das Register aus einem Tabellenprogramm. Ist die Zelle eine Notiz von Ihnen, geben Sie ihrer Spalte eine Überschrift.
+
+# A notice that is dated before there was anything to tell.
+found_early_notice = Die Mitteilung zum Produkt „{ $product }“ ist auf den { $on } datiert, vor den Tag, an dem seine erste Packung gekauft oder versandt wurde ({ $day }): Bis das behoben ist, wird sein Blatt zurückgehalten.
+
+# What to do about it.
+do_mend_notice = Berichtigen Sie den Tag der Mitteilung oder ihre Runde, oder den Tag in registers/packages.
+
 # Two rows about one file.
 found_report_twice = Die Datei { $file } hat in diesem Register schon eine Zeile, Zeile { $row }; diese Zeile wird nicht verwendet.
 
@@ -823,6 +845,7 @@ do_mend_day = Berichtigen Sie einen der beiden Tage.
 # A report that is said to replace another one.
 found_nothing_replaced = { $since ->
     [itself] „{ $written }“ kann sich nicht selbst ersetzen; nichts wird ersetzt.
+    [circle] „{ $written }“ ersetzt seinerseits diesen Bericht: Jeder brächte den anderen zum Schweigen, und nichts wird ersetzt.
    *[unclear] „{ $written }“ ist nicht genau eine Datei des Labors im Ordner inbox; nichts wird ersetzt.
 }
 

@@ -805,6 +805,28 @@ do_mend_correction = { $reported ->
    *[somewhere] This package is reported in { $files }. Correct the line’s file or extraction, or take the line out.
 }
 
+# An exclusion of every reading that another row declares a repeat.
+found_corrections_clash = This correction sets aside every reading that row { $row } takes for a repeat: both cannot be meant.
+
+# What to do about it.
+do_keep_one_correction = Keep the one that is meant, and take the other line out.
+
+# A cell of a register that stands under no heading.
+found_beyond_headings = “{ $written }” stands under no heading. A text may have been torn apart at its commas, and what is read in this row may not be all; { $costs ->
+    [verdict] until it is mended, what the row bears on gets no verdict
+    [issue] until it is mended, nothing of what the row bears on is issued
+   *[nothing] it is not read
+}.
+
+# What to do about it.
+do_mend_columns = Put a text with commas into quotation marks, or save the register from a spreadsheet program. If the cell is a note of yours, give its column a heading.
+
+# A notice that is dated before there was anything to tell.
+found_early_notice = The notice on product “{ $product }” is dated { $on }, before its first package was bought or sent ({ $day }): until it is mended, its sheet is held.
+
+# What to do about it.
+do_mend_notice = Mend the day of the notice, or its round; or the day in registers/packages.
+
 # Two rows about one file.
 found_report_twice = The file { $file } has a row in this register already, row { $row }; this row is not used.
 
@@ -820,6 +842,7 @@ do_mend_day = Mend one of the two days.
 # A report that is said to replace another one.
 found_nothing_replaced = { $since ->
     [itself] “{ $written }” cannot replace itself; nothing is replaced.
+    [circle] “{ $written }” replaces this report in its turn: each would silence the other, and nothing is replaced.
    *[unclear] “{ $written }” is not one lab file in the inbox; nothing is replaced.
 }
 

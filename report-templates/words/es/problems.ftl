@@ -805,6 +805,28 @@ do_mend_correction = { $reported ->
    *[somewhere] De este envase se informa en { $files }. Corrija el archivo o la extracción de la línea, o quite la línea.
 }
 
+# An exclusion of every reading that another row declares a repeat.
+found_corrections_clash = Esta corrección aparta todas las lecturas que la fila { $row } toma por repetición: no pueden valer las dos.
+
+# What to do about it.
+do_keep_one_correction = Conserve la línea que vale y quite la otra.
+
+# A cell of a register that stands under no heading.
+found_beyond_headings = «{ $written }» no está bajo ningún encabezado. Puede que un texto se haya partido por sus comas y que lo que se lee en esta fila no sea todo; { $costs ->
+    [verdict] mientras no se corrija, no hay dictamen sobre lo que toca la fila
+    [issue] mientras no se corrija, no se emite nada de lo que toca la fila
+   *[nothing] no se lee
+}.
+
+# What to do about it.
+do_mend_columns = Ponga entre comillas el texto con comas, o guarde el registro desde un programa de hojas de cálculo. Si la celda es una nota suya, dé un encabezado a su columna.
+
+# A notice that is dated before there was anything to tell.
+found_early_notice = El aviso sobre el producto «{ $product }» lleva fecha { $on }, anterior al día en que se compró o envió su primer envase ({ $day }): mientras no se corrija, su hoja queda retenida.
+
+# What to do about it.
+do_mend_notice = Corrija el día del aviso o su ronda, o el día en registers/packages.
+
 # Two rows about one file.
 found_report_twice = El archivo { $file } ya tiene una fila en este registro, la fila { $row }; esta fila no se usa.
 
@@ -820,6 +842,7 @@ do_mend_day = Corrija uno de los dos días.
 # A report that is said to replace another one.
 found_nothing_replaced = { $since ->
     [itself] «{ $written }» no puede sustituirse a sí mismo; no se sustituye nada.
+    [circle] «{ $written }» reemplaza a su vez este informe: cada uno callaría al otro, y no se reemplaza nada.
    *[unclear] «{ $written }» no es exactamente un archivo del laboratorio en inbox; no se sustituye nada.
 }
 

@@ -2,18 +2,12 @@
 
 use crate::model::extraction::AssayKind;
 use crate::model::pair::{PairedExtraction, Repeat, Usage};
-use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Correction, CorrectionAction};
-use crate::words::say;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
-/// Applies every correction; one that fits no reading is named, since it may be a slip that leaves a wrong reading in.
-pub fn apply(
-    by_package: &mut HashMap<String, Vec<PairedExtraction>>,
-    corrections: &[Correction],
-    problems: &mut Problems,
-) {
+/// Applies every correction that fits a reading.
+pub fn apply(by_package: &mut HashMap<String, Vec<PairedExtraction>>, corrections: &[Correction]) {
     let mut by_code: BTreeMap<&str, Vec<&Correction>> = BTreeMap::new();
     for correction in corrections {
         by_code
@@ -22,14 +16,9 @@ pub fn apply(
             .push(correction);
     }
     for (code, corrections) in by_code {
-        let mut none = Vec::new();
-        let rows = by_package.get_mut(code).unwrap_or(&mut none);
-        for correction in &corrections {
-            if !rows.iter().any(|row| fits(correction, row)) {
-                name_the_unused(correction, rows, problems);
-            }
+        if let Some(rows) = by_package.get_mut(code) {
+            correct(rows, &corrections);
         }
-        correct(rows, &corrections);
     }
 }
 
@@ -113,31 +102,4 @@ fn fits(correction: &Correction, row: &PairedExtraction) -> bool {
 
 fn below_inbox(path: &str) -> &str {
     path.strip_prefix("inbox/").unwrap_or(path)
-}
-
-fn name_the_unused(correction: &Correction, rows: &[PairedExtraction], problems: &mut Problems) {
-    let (extraction_is, extraction) = match correction.extraction {
-        Some(number) => ("one", number.to_string()),
-        None => ("any", String::new()),
-    };
-    let files: BTreeSet<&str> = rows
-        .iter()
-        .map(|row| row.extraction.source.file.path.as_str())
-        .collect();
-    let files: Vec<_> = files.into_iter().collect();
-    let reported = match files.is_empty() {
-        true => "nowhere",
-        false => "somewhere",
-    };
-    problems.add(
-        Code::RegisterError,
-        correction.place.clone(),
-        say::found_idle_correction(
-            correction.file.as_str(),
-            correction.package_code.as_str(),
-            extraction_is,
-            extraction,
-        ),
-        say::do_mend_correction(reported, files.join(", ")),
-    );
 }

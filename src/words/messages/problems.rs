@@ -378,6 +378,18 @@ messages! {
     found_idle_correction(file: text, package: text, extraction_is: ["one" "any"], extraction: text);
     /// What to do about it; the files that report the package.
     do_mend_correction(reported: ["nowhere" "somewhere"], files: text);
+    /// An exclusion of every reading that another row declares a repeat.
+    found_corrections_clash(row: text);
+    /// What to do about it.
+    do_keep_one_correction();
+    /// A cell of a register that stands under no heading.
+    found_beyond_headings(written: text, costs: ["verdict" "issue" "nothing"]);
+    /// What to do about it.
+    do_mend_columns();
+    /// A notice that is dated before there was anything to tell.
+    found_early_notice(product: text, on: text, day: text);
+    /// What to do about it.
+    do_mend_notice();
     /// Two rows about one file.
     found_report_twice(file: text, row: text);
     /// What to do about it.
@@ -387,7 +399,7 @@ messages! {
     /// What to do about it.
     do_mend_day();
     /// A report that is said to replace another one.
-    found_nothing_replaced(written: text, since: ["unclear" "itself"]);
+    found_nothing_replaced(written: text, since: ["unclear" "itself" "circle"]);
     /// What to do about it.
     do_name_earlier_file();
     /// A certificate that is not there.

@@ -14,6 +14,7 @@ mod life;
 mod own_faults;
 mod public;
 mod refused;
+mod registers;
 mod shared;
 mod sheets;
 mod states;
