@@ -3,7 +3,7 @@
 use crate::cli::print;
 use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
-use crate::model::package::{PackageResult, ResultKind};
+use crate::model::package::PackageResult;
 use crate::model::problem::Severity;
 use crate::model::rule::Rule;
 use crate::pipeline::states;
@@ -28,19 +28,13 @@ pub fn text(decided: &Decided, config: &Config) -> String {
         .unwrap_or(0)
         .min(44);
     for judged in &decided.products {
-        let found = judged
-            .verdict
-            .packages
-            .iter()
-            .map(|package| result_words(&package.result));
-        let found: Vec<String> = found.collect();
         let [amount, label] = states::judgements(judged);
         let state = states::standing(judged);
         writeln!(
             text,
             "  {:<width$}  {amount:<18}  {label:<28}  {}\n      {state}",
             cut(&name(judged), width),
-            found.join(", "),
+            states::found(judged).join(", "),
         )
         .expect("a string takes all");
     }
@@ -68,19 +62,6 @@ fn cut(text: &str, width: usize) -> String {
         .take(width.saturating_sub(1))
         .chain(['…'])
         .collect()
-}
-
-/// A result on the screen: figures as they stand, since a terminal is no publication.
-fn result_words(result: &ResultKind) -> String {
-    match *result {
-        ResultKind::Value { mean } => format!("{}", mean.0),
-        ResultKind::Below { upper } => format!("<{}", upper.0),
-        ResultKind::Range(range) => match range.upper {
-            Some(upper) => format!("{}–{}", range.lower.0, upper.0),
-            None => format!(">{}", range.lower.0),
-        },
-        ResultKind::None => "none".to_owned(),
-    }
 }
 
 /// The rule for the claim gluten-free; other claims have their own, which their products' lines name.

@@ -3,8 +3,10 @@
 use crate::gather::books::{Content, Row};
 use crate::gather::dates;
 use crate::gather::numbers::Marks;
+use crate::gather::readings::subject::Named;
 use crate::gather::readings::tails;
 use crate::gather::readings::values::{self, Said};
+use crate::gather::sentences;
 use crate::gather::tables::headings::{self, Role};
 use crate::gather::tables::units::{self, Quantity, Unit};
 use crate::gather::text;
@@ -44,8 +46,12 @@ pub struct Facts {
     pub uncertainty: Option<Arc<str>>,
     /// The unit.
     pub unit: Option<Unit>,
+    /// A unit that is stated and cannot be converted.
+    pub foreign: Option<Arc<str>>,
     /// Gluten or gliadin.
     pub quantity: Option<Quantity>,
+    /// Which substances are named.
+    pub named: Named,
     /// The dilution.
     pub dilution: Option<Arc<str>>,
 }
@@ -68,8 +74,13 @@ impl Facts {
             uloq: self.uloq.or(others.uloq),
             lod: self.lod.or(others.lod),
             uncertainty: self.uncertainty.or_else(|| others.uncertainty.clone()),
-            unit: self.unit.or(others.unit),
+            unit: self.unit.or(others.unit.filter(|_| self.foreign.is_none())),
+            foreign: match self.unit {
+                Some(_) => self.foreign,
+                None => self.foreign.or_else(|| others.foreign.clone()),
+            },
             quantity: self.quantity.or(others.quantity),
+            named: self.named.or(&others.named),
             dilution: self.dilution.or_else(|| others.dilution.clone()),
         }
     }
@@ -106,21 +117,35 @@ pub fn collect<'a>(rows: impl Iterator<Item = &'a Row>, marks: Marks) -> Facts {
                 .map(|next| &next.content)
                 .filter(|content| !is_label(content))
                 .or(below.filter(|content| !is_label(content)));
-            take(&mut facts, written, beside, marks);
+            take(&mut facts, written, (beside, index == 0), marks);
         }
     }
     facts
 }
 
 /// A cell "Report no.: 77", or a cell "Report no." with its value in the next one, or a sentence that names the unit.
-fn take(facts: &mut Facts, written: &str, beside: Option<&Content>, marks: Marks) {
+fn take(facts: &mut Facts, written: &str, (beside, leads): (Option<&Content>, bool), marks: Marks) {
     const LONGEST: usize = 400;
     if written.len() > LONGEST {
         return;
     }
     for line in written.lines() {
         record_line(facts, line, beside);
-        let parted = parted(line);
+        // "Gluten analysis" is a title, and no label of what stands below it.
+        let is_title = |role: Role, inner: &str| {
+            role == Role::Analyte && inner.is_empty() && units::quantity(line).is_some()
+        };
+        let parted = parted(line).filter(|(role, inner)| !is_title(*role, inner));
+        let value = match &parted {
+            Some((role, inner)) if !inner.is_empty() => Some((*role, inner.clone())),
+            Some((role, _)) => {
+                let value = beside.map(|content| content.shown().into_owned());
+                Some((*role, value.unwrap_or_default()))
+            }
+            None => None,
+        };
+        let labelled = value.as_ref().map(|(role, value)| (*role, value.as_str()));
+        facts.named.take(line, labelled, leads);
         match parted {
             Some((role, inner)) if !inner.is_empty() => {
                 set(facts, role, line, &Content::Text(inner.into()), marks);
@@ -131,8 +156,8 @@ fn take(facts: &mut Facts, written: &str, beside: Option<&Content>, marks: Marks
                 }
             }
             None => {
-                sentence(facts, line);
-                if facts.lab.is_none() && names_a_lab(line) {
+                sentences::unit(facts, line);
+                if facts.lab.is_none() && sentences::names_a_lab(line) {
                     facts.lab = Some(text::plain(line).into());
                 }
             }
@@ -217,6 +242,11 @@ fn set(facts: &mut Facts, role: Role, label: &str, content: &Content, marks: Mar
         Role::Remark => facts.remarks.extend(words()),
         Role::Unit if facts.unit.is_none() => {
             facts.unit = units::read(&shown);
+            if facts.unit.is_none()
+                && (units::looks_like_unit(&shown) || units::part(&shown).unit.is_some())
+            {
+                facts.foreign = Some(text::short(&shown).into());
+            }
             facts.quantity = facts.quantity.or(units::quantity(&shown));
         }
         Role::Analyte => facts.quantity = facts.quantity.or(units::quantity(&shown)),
@@ -325,90 +355,6 @@ pub fn limit(
         _ => return None,
     };
     (figure > 0.0).then(|| (figure, value.unit.or(labelled)))
-}
-
-/// A sentence outside tables that says what the results are in: "All results in mg/kg".
-fn sentence(facts: &mut Facts, line: &str) {
-    let words = text::words(line);
-    const SAYS: [&str; 22] = [
-        "results in",
-        "results are in",
-        "results expressed",
-        "result in",
-        "results as",
-        "results are expressed",
-        "results reported",
-        "results are reported",
-        "values in",
-        "values are in",
-        "all values",
-        "all results",
-        "concentrations in",
-        "reported in",
-        "expressed in",
-        "ergebnisse in",
-        "angaben in",
-        "werte in",
-        "resultats en",
-        "resultats exprimes",
-        "resultados en",
-        "risultati in",
-    ];
-    if facts.unit.is_none() && SAYS.iter().any(|phrase| words.contains(phrase)) {
-        let parted = units::part(line);
-        facts.unit = parted.unit;
-        facts.quantity = facts
-            .quantity
-            .or(parted.unit.and_then(|unit| unit.quantity));
-    }
-}
-
-/// A title line that is a laboratory's name and nothing else: "Fenwick Hollow Laboratory".
-fn names_a_lab(line: &str) -> bool {
-    const SAYS: [&str; 9] = [
-        "laboratory",
-        "laboratories",
-        "labs",
-        "labor",
-        "laboratorium",
-        "laboratoire",
-        "laboratorio",
-        "analytical",
-        "analytics",
-    ];
-    const OTHERWISE: [&str; 22] = [
-        "report",
-        "reports",
-        "certificate",
-        "result",
-        "results",
-        "test",
-        "tested",
-        "method",
-        "methods",
-        "sample",
-        "samples",
-        "data",
-        "of",
-        "by",
-        "the",
-        "no",
-        "code",
-        "manager",
-        "director",
-        "id",
-        "bericht",
-        "rapport",
-    ];
-    const MOST_WORDS: usize = 7;
-    let words = text::words(line);
-    let words: Vec<&str> = words.split(' ').collect();
-    (2..=MOST_WORDS).contains(&words.len())
-        && words.iter().any(|word| SAYS.contains(word))
-        && !words
-            .iter()
-            .any(|word| OTHERWISE.contains(word) || word.contains(|c: char| c.is_ascii_digit()))
-        && !line.contains([':', ';', '='])
 }
 
 #[cfg(test)]

@@ -11,6 +11,7 @@ use crate::gather::inbox::InboxFile;
 use crate::gather::readings::extractions::{self, Context};
 use crate::gather::readings::missing;
 use crate::gather::readings::pages::Page;
+use crate::gather::readings::subject::{self, Subject};
 use crate::gather::record::{self, Reports};
 use crate::gather::tables::headings;
 use crate::gather::tables::location::{self, Located};
@@ -132,6 +133,7 @@ pub fn understand(
         .zip(cells)
         .map(|(found, named)| named.or(&found))
         .collect();
+    let names_gluten = located.iter().flatten().any(subject::names_gluten);
     let mut unread = Vec::new();
     let mut pages: Vec<Page<'_>> = Vec::new();
     for ((sheet, tables), facts) in book.sheets.iter().zip(&located).zip(&facts) {
@@ -147,7 +149,7 @@ pub fn understand(
         }
         let record = Arc::new(record::record(&stated.clone().or(facts), row));
         for located in tables {
-            let context = Context {
+            let mut context = Context {
                 file,
                 sheet: &located.sheet,
                 turned: located.turned,
@@ -157,6 +159,8 @@ pub fn understand(
                 facts,
                 stated: &stated,
                 record: &record,
+                subject: Subject::default(),
+                names_gluten,
             };
             match plan::plan(
                 &located.table,
@@ -165,6 +169,17 @@ pub fn understand(
                 located.by_layout,
             ) {
                 Ok(plan) => {
+                    if !located.by_layout {
+                        let rows = context.rows(&located.table);
+                        let of = (context.sheet.name.as_deref(), rows);
+                        context.subject =
+                            subject::of_table(&located.table, &plan, of, (facts, codes));
+                    }
+                    if let (Subject::Other(written), true) = (&context.subject, names_gluten) {
+                        let place = context.place(located.table.heading_row, 1);
+                        pass_over(written, place, &mut understanding, &mut taken.problems);
+                        continue;
+                    }
                     let start = taken.extractions.len();
                     if start + results_in(located, &plan) > MOST_RESULTS {
                         return beyond(file, Bound::Results, taken);
@@ -195,6 +210,23 @@ pub fn understand(
     }
     without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
+}
+
+/// A table of another substance, in a file that has gluten in another table.
+fn pass_over(
+    written: &str,
+    place: Place,
+    understanding: &mut Understanding,
+    problems: &mut Problems,
+) {
+    let place = Place {
+        column: None,
+        ..place
+    };
+    let found = say::found_table_of_other(written);
+    let said = english().say(&found);
+    understanding.passed_over.push(format!("{place}: {said}"));
+    problems.add(Code::PassedOver, place, found, None);
 }
 
 /// A file that passes a bound: nothing of it is used.

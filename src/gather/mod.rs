@@ -27,6 +27,9 @@ pub mod registers;
 /// What a lab's report says of itself.
 pub mod record;
 
+/// Corrections that fit no reading, and that take one another back.
+mod corrections;
+
 /// What follows from faults of the registers.
 mod consequences;
 
@@ -41,6 +44,9 @@ pub mod readings;
 
 /// What stands outside the tables.
 pub mod facts;
+
+/// Sentences that stand there.
+mod sentences;
 
 /// Certificates and photographs in the inbox.
 pub mod exhibits;
@@ -114,12 +120,22 @@ pub fn gather(
     };
     let mut gathered = Gathered {
         registers,
-        others: listed.others,
         ..Gathered::default()
     };
     for taken in taken {
         gathered.add(taken, problems);
     }
+    let doubts = {
+        let reports = Reports::new(&gathered.registers, named);
+        corrections::doubts(
+            &gathered.registers,
+            &gathered.extractions,
+            &reports,
+            problems,
+        )
+    };
+    gathered.registers.doubts.extend(doubts);
+    gathered.others = listed.others;
     consequences::fold(&lost, problems);
     Ok(gathered)
 }

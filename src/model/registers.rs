@@ -205,6 +205,8 @@ pub struct Correction {
     pub on: NaiveDate,
     /// Where the register says so.
     pub place: Place,
+    /// The columns of the file, the package and the extraction, from 1.
+    pub columns: [Option<u32>; 3],
 }
 
 /// What a correction does.
@@ -353,6 +355,11 @@ pub enum DoubtKind {
         found: String,
         /// The column that is missing.
         meant: String,
+    },
+    /// A column that is there twice.
+    HeadingTwice {
+        /// Its heading.
+        heading: String,
     },
     /// A field that cannot be read.
     Field {

@@ -11,6 +11,7 @@ use crate::model::publication::{Audience, PublicationState, UnderRevision};
 use crate::model::registers::{IssuedRevision, Registers};
 use crate::model::verdict::ProductVerdict;
 use crate::render::facts::sheet;
+use crate::render::numbers;
 use crate::render::words;
 use crate::words::english;
 use chrono::NaiveDate;
@@ -111,6 +112,15 @@ pub fn judgements(judged: &JudgedProduct) -> [String; 2] {
         words::verdict::headline(verdict.verdict, verdict.rule, english),
         words::label::judged(verdict, english).words,
     ]
+}
+
+/// What was found in each package of a product, in figures as they are printed.
+pub fn found(judged: &JudgedProduct) -> Vec<String> {
+    let limit = judged.verdict.rule.limit;
+    let packages = judged.verdict.packages.iter();
+    packages
+        .map(|package| numbers::result(&package.result, limit))
+        .collect()
 }
 
 /// What anyone may see: what was issued and still reads as it did, counted and summed up by itself.

@@ -95,6 +95,7 @@ pub fn reason_in_words(reason: &Reason, rule: &Rule, words: &Catalogue) -> Strin
 fn doubted(doubt: &DoubtKind) -> Said {
     match doubt {
         DoubtKind::Heading { found, meant } => say::reason_heading(found, meant),
+        DoubtKind::HeadingTwice { heading } => say::reason_heading_twice(heading),
         DoubtKind::Field { column, written } => say::reason_field(column, written),
         DoubtKind::Row => say::reason_row(),
         DoubtKind::Report { file } => say::reason_report(file),

@@ -450,6 +450,7 @@ found_bad_value = { $fault ->
     [scientific] „{ $written }“ steht in wissenschaftlicher Schreibweise, bei der Ziffern verloren gegangen sein können; der Wert wird nicht verwendet.
     [date] „{ $written }“ ist ein Datum, wo ein Ergebnis stehen sollte; es wird nicht verwendet.
     [cell_error] „{ $written }“ ist ein Fehler des Tabellenprogramms und kein Ergebnis; der Wert wird nicht verwendet.
+    [sign] „{ $written }“ zeigt die Zelle, aber die Zahl, die sie enthält, widerspricht dem Zeichen; sie wird nicht verwendet.
    *[uncalculated] Die Zelle enthält eine Formel, deren Ergebnis nicht in der Datei steht; sie wird nicht verwendet.
 }
 
@@ -462,8 +463,57 @@ do_bad_value = { $fault ->
     [scientific] Bitten Sie das Labor um die ausgeschriebene Zahl.
     [date] Ein Tabellenprogramm kann aus einer Zahl ein Datum gemacht haben. Fragen Sie das Labor nach der Zahl.
     [cell_error] Bitten Sie das Labor, die Zelle zu berichtigen und die Datei erneut zu senden.
+    [sign] Bitten Sie das Labor um das Ergebnis mit einem Zeichen und einer Zahl, die zueinander passen.
    *[uncalculated] Öffnen Sie die Datei in einem Tabellenprogramm, speichern Sie sie dort und ersetzen Sie sie; oder bitten Sie das Labor um Zahlen.
 }
+
+# A sign such as < in a cell of its own that goes with no figure.
+found_loose_sign = „{ $sign }“ steht in einer eigenen Zelle, und nichts sagt, zu welcher Zahl der Zeile es gehört: Kein Ergebnis der Zeile wird verwendet.
+
+# A sign or a word beside a result that contradicts it.
+found_sign_contradicts = „{ $sign }“ steht neben dem Ergebnis „{ $written }“, und beides zugleich kann nicht sein; das Ergebnis wird nicht verwendet.
+
+# What to do about both.
+do_ask_for_sign_before = Bitten Sie das Labor, Zeichen und Zahl in eine Zelle zu schreiben, etwa <20.
+
+# A number format that shows something else than a figure in place of one.
+found_figure_hidden = Die Zelle zeigt „{ $shown }“, enthält aber die Zahl { $written }; diese wird gelesen.
+
+# An extraction that is numbered 0.
+found_zeroth = Die Extraktion dieser Zeile hat die Nummer 0; ihr Ergebnis wird nicht verwendet.
+
+# What to do about it.
+do_ask_for_numbers = Bitten Sie das Labor, die Extraktionen jeder Packung ab 1 zu zählen.
+
+# A row that says of itself that it is no result of the package.
+found_withdrawn = { $why ->
+    [spiked] „{ $written }“ sagt, dass dieser Probe etwas zugesetzt wurde: Ihre Ergebnisse werden nicht verwendet.
+   *[invalid] „{ $written }“ sagt, dass das Labor zu dieser Zeile nicht steht: Ihre Ergebnisse werden nicht verwendet.
+}
+
+# What to do about it.
+do_ask_without_row = Bitten Sie das Labor um einen Bericht ohne diese Zeile oder um einen, der sagt, dass sie ein Ergebnis der Packung ist.
+
+# A row, or a table, of another substance than gluten, where nothing names gluten.
+found_other_analyte = { $what ->
+    [row] Die Zeile betrifft „{ $written }“, und keine Überschrift oder Zeile der Datei nennt Gluten; ihr Ergebnis wird nicht verwendet.
+   *[table] „{ $written }“ nennt einen anderen Stoff, und nichts sagt, dass die Ergebnisse dieser Tabelle Gluten sind: Keine ihrer Zeilen wird verwendet.
+}
+
+# What to do about it.
+do_ask_for_gluten = { $what ->
+    [row] Bitten Sie das Labor um die Ergebnisse für Gluten.
+   *[table] Bitten Sie das Labor um die Ergebnisse für Gluten oder um eine Überschrift, die sagt, dass es diese sind. Wenn Sie es sicher wissen, benennen Sie die Spalten der Tabelle in einem [[layout]] in programme.toml.
+}
+
+# A table of another substance beside one of gluten.
+found_table_of_other = Die Tabelle betrifft „{ $written }“ und nicht Gluten; sie wird übergangen.
+
+# A table whose results are gliadin or gluten; what leaves it open.
+found_gluten_or_gliadin = „{ $written }“ spricht von Gliadin, und es ist nicht zu erkennen, ob die Ergebnisse dieser Tabelle Gliadin sind oder Gluten, also das Doppelte: Keine ihrer Zeilen wird verwendet.
+
+# What to do about it.
+do_ask_gluten_or_gliadin = Bitten Sie das Labor, „Gluten“ oder „Gliadin“ in die Überschrift der Ergebnisse zu schreiben.
 
 # The lab's mean is not that of its readings.
 found_mean_differs = Der Mittelwert des Labors für { $package } ist „{ $written }“, aber seine Messwerte ergeben { $kind ->
@@ -761,6 +811,28 @@ do_mend_correction = { $reported ->
    *[somewhere] Über diese Packung wird in { $files } berichtet. Berichtigen Sie Datei oder Extraktion der Zeile, oder nehmen Sie die Zeile heraus.
 }
 
+# An exclusion of every reading that another row declares a repeat.
+found_corrections_clash = Diese Korrektur nimmt jede Messung heraus, die Zeile { $row } als Wiederholung nimmt: Beides zugleich kann nicht gemeint sein.
+
+# What to do about it.
+do_keep_one_correction = Behalten Sie die gemeinte Zeile, und nehmen Sie die andere heraus.
+
+# A cell of a register that stands under no heading.
+found_beyond_headings = „{ $written }“ steht unter keiner Überschrift. Ein Text kann an seinen Kommas zerrissen sein, und was in dieser Zeile gelesen wird, ist dann nicht alles; { $costs ->
+    [verdict] bis das behoben ist, erhält das, was die Zeile betrifft, kein Urteil
+    [issue] bis das behoben ist, wird nichts herausgegeben, was die Zeile betrifft
+   *[nothing] es wird nicht gelesen
+}.
+
+# What to do about it.
+do_mend_columns = Setzen Sie einen Text mit Kommas in Anführungszeichen, oder speichern Sie das Register aus einem Tabellenprogramm. Ist die Zelle eine Notiz von Ihnen, geben Sie ihrer Spalte eine Überschrift.
+
+# A notice that is dated before there was anything to tell.
+found_early_notice = Die Mitteilung zum Produkt „{ $product }“ ist auf den { $on } datiert, vor den Tag, an dem seine erste Packung gekauft oder versandt wurde ({ $day }): Bis das behoben ist, wird sein Blatt zurückgehalten.
+
+# What to do about it.
+do_mend_notice = Berichtigen Sie den Tag der Mitteilung oder ihre Runde, oder den Tag in registers/packages.
+
 # Two rows about one file.
 found_report_twice = Die Datei { $file } hat in diesem Register schon eine Zeile, Zeile { $row }; diese Zeile wird nicht verwendet.
 
@@ -776,6 +848,7 @@ do_mend_day = Berichtigen Sie einen der beiden Tage.
 # A report that is said to replace another one.
 found_nothing_replaced = { $since ->
     [itself] „{ $written }“ kann sich nicht selbst ersetzen; nichts wird ersetzt.
+    [circle] „{ $written }“ ersetzt seinerseits diesen Bericht: Jeder brächte den anderen zum Schweigen, und nichts wird ersetzt.
    *[unclear] „{ $written }“ ist nicht genau eine Datei des Labors im Ordner inbox; nichts wird ersetzt.
 }
 

@@ -42,6 +42,9 @@ reason_unknown_processing = Das Wort des Registers für die Verarbeitung ist nic
 # A register's heading is nearly the name of a column that is missing.
 reason_heading = Ein Register hat eine Spalte „{ $found }“ und keine mit dem Namen „{ $meant }“: Bis das geklärt ist, wird nichts entschieden.
 
+# A register has two columns of one name.
+reason_heading_twice = Ein Register hat zwei Spalten „{ $heading }“: Bis eine davon weg ist, wird nichts entschieden.
+
 # A field that bears on the verdict cannot be read.
 reason_field = „{ $written }“ in der Spalte „{ $column }“ eines Registers ist nicht zu lesen, und davon hängt das Urteil ab.
 

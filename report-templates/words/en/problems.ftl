@@ -447,6 +447,7 @@ found_bad_value = { $fault ->
     [scientific] “{ $written }” is in scientific form, in which digits may have been lost; it is not used.
     [date] “{ $written }” is a date where a result should stand; it is not used.
     [cell_error] “{ $written }” is a spreadsheet’s error, no result; it is not used.
+    [sign] “{ $written }” is what the cell shows, but the figure that it holds contradicts the sign; it is not used.
    *[uncalculated] The cell holds a formula whose result is not in the file; it is not used.
 }
 
@@ -459,8 +460,57 @@ do_bad_value = { $fault ->
     [scientific] Ask the lab for the figure in full.
     [date] A spreadsheet may have made a figure into a date. Ask the lab for the figure.
     [cell_error] Ask the lab to mend the cell and to send the file again.
+    [sign] Ask the lab for the result in a sign and a figure that agree.
    *[uncalculated] Open the file in a spreadsheet program, save it there, and replace it; or ask the lab for figures.
 }
+
+# A sign such as < in a cell of its own that goes with no figure.
+found_loose_sign = “{ $sign }” stands in a cell of its own, and nothing says to which figure of the row it belongs: no result of the row is used.
+
+# A sign or a word beside a result that contradicts it.
+found_sign_contradicts = “{ $sign }” stands beside the result “{ $written }”, and both cannot be so; the result is not used.
+
+# What to do about both.
+do_ask_for_sign_before = Ask the lab to write the sign and its figure in one cell, such as <20.
+
+# A number format that shows something else than a figure in place of one.
+found_figure_hidden = The cell shows “{ $shown }”, but it holds the figure { $written }, which is read.
+
+# An extraction that is numbered 0.
+found_zeroth = The extraction of this row is numbered 0; its result is not used.
+
+# What to do about it.
+do_ask_for_numbers = Ask the lab to number the extractions of each package from 1.
+
+# A row that says of itself that it is no result of the package.
+found_withdrawn = { $why ->
+    [spiked] “{ $written }” says that something was added to this sample: its results are not used.
+   *[invalid] “{ $written }” says that the lab does not stand by this row: its results are not used.
+}
+
+# What to do about it.
+do_ask_without_row = Ask the lab for a report without this row, or for one that says that it is a result of the package.
+
+# A row, or a table, of another substance than gluten, where nothing names gluten.
+found_other_analyte = { $what ->
+    [row] The row is of “{ $written }”, and no heading or row of the file names gluten; its result is not used.
+   *[table] “{ $written }” names another substance, and nothing says that the results of this table are gluten: no row of it is used.
+}
+
+# What to do about it.
+do_ask_for_gluten = { $what ->
+    [row] Ask the lab for the results of gluten.
+   *[table] Ask the lab for the results of gluten, or for a heading that says that these are. If you know that they are, name the columns of the table in a [[layout]] in programme.toml.
+}
+
+# A table of another substance beside one of gluten.
+found_table_of_other = The table is of “{ $written }”, not of gluten; it is passed over.
+
+# A table whose results are gliadin or gluten; what leaves it open.
+found_gluten_or_gliadin = “{ $written }” speaks of gliadin, and it cannot be told whether the results of this table are gliadin or gluten, which is twice as much: no row of it is used.
+
+# What to do about it.
+do_ask_gluten_or_gliadin = Ask the lab to write “gluten” or “gliadin” in the heading of the results.
 
 # The lab's mean is not that of its readings.
 found_mean_differs = The lab’s mean of { $package } is “{ $written }”, but its readings give { $kind ->
@@ -758,6 +808,28 @@ do_mend_correction = { $reported ->
    *[somewhere] This package is reported in { $files }. Correct the line’s file or extraction, or take the line out.
 }
 
+# An exclusion of every reading that another row declares a repeat.
+found_corrections_clash = This correction sets aside every reading that row { $row } takes for a repeat: both cannot be meant.
+
+# What to do about it.
+do_keep_one_correction = Keep the one that is meant, and take the other line out.
+
+# A cell of a register that stands under no heading.
+found_beyond_headings = “{ $written }” stands under no heading. A text may have been torn apart at its commas, and what is read in this row may not be all; { $costs ->
+    [verdict] until it is mended, what the row bears on gets no verdict
+    [issue] until it is mended, nothing of what the row bears on is issued
+   *[nothing] it is not read
+}.
+
+# What to do about it.
+do_mend_columns = Put a text with commas into quotation marks, or save the register from a spreadsheet program. If the cell is a note of yours, give its column a heading.
+
+# A notice that is dated before there was anything to tell.
+found_early_notice = The notice on product “{ $product }” is dated { $on }, before its first package was bought or sent ({ $day }): until it is mended, its sheet is held.
+
+# What to do about it.
+do_mend_notice = Mend the day of the notice, or its round; or the day in registers/packages.
+
 # Two rows about one file.
 found_report_twice = The file { $file } has a row in this register already, row { $row }; this row is not used.
 
@@ -773,6 +845,7 @@ do_mend_day = Mend one of the two days.
 # A report that is said to replace another one.
 found_nothing_replaced = { $since ->
     [itself] “{ $written }” cannot replace itself; nothing is replaced.
+    [circle] “{ $written }” replaces this report in its turn: each would silence the other, and nothing is replaced.
    *[unclear] “{ $written }” is not one lab file in the inbox; nothing is replaced.
 }
 

@@ -43,6 +43,9 @@ reason_unknown_processing = The register’s word for how the food is processed 
 # A register's heading is nearly the name of a column that is missing.
 reason_heading = A register has a column “{ $found }” and none named “{ $meant }”: until that is settled, nothing is decided.
 
+# A register has two columns of one name.
+reason_heading_twice = A register has two columns “{ $heading }”: until one of them is gone, nothing is decided.
+
 # A field that bears on the verdict cannot be read.
 reason_field = “{ $written }” in the column “{ $column }” of a register cannot be read, and the verdict depends on it.
 

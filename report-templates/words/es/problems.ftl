@@ -447,6 +447,7 @@ found_bad_value = { $fault ->
     [scientific] «{ $written }» está en notación científica, en la que pueden haberse perdido cifras; no se usa.
     [date] «{ $written }» es una fecha donde debería haber un resultado; no se usa.
     [cell_error] «{ $written }» es un error de la hoja de cálculo, no un resultado; no se usa.
+    [sign] La celda muestra «{ $written }», pero la cifra que contiene contradice el signo; no se usa.
    *[uncalculated] La celda contiene una fórmula cuyo resultado no está en el archivo; no se usa.
 }
 
@@ -459,8 +460,57 @@ do_bad_value = { $fault ->
     [scientific] Pida al laboratorio la cifra completa.
     [date] Una hoja de cálculo puede haber convertido una cifra en fecha. Pida la cifra al laboratorio.
     [cell_error] Pida al laboratorio que corrija la celda y que envíe de nuevo el archivo.
+    [sign] Pida al laboratorio el resultado con un signo y una cifra que concuerden.
    *[uncalculated] Abra el archivo en un programa de hojas de cálculo, guárdelo allí y reemplácelo; o pida cifras al laboratorio.
 }
+
+# A sign such as < in a cell of its own that goes with no figure.
+found_loose_sign = «{ $sign }» está en una celda propia y nada dice a qué cifra de la fila pertenece: no se usa ningún resultado de la fila.
+
+# A sign or a word beside a result that contradicts it.
+found_sign_contradicts = «{ $sign }» está junto al resultado «{ $written }», y no puede ser cierto lo uno y lo otro; el resultado no se usa.
+
+# What to do about both.
+do_ask_for_sign_before = Pida al laboratorio que escriba el signo y su cifra en una sola celda, como <20.
+
+# A number format that shows something else than a figure in place of one.
+found_figure_hidden = La celda muestra «{ $shown }», pero contiene la cifra { $written }, que es la que se lee.
+
+# An extraction that is numbered 0.
+found_zeroth = La extracción de esta fila lleva el número 0; su resultado no se usa.
+
+# What to do about it.
+do_ask_for_numbers = Pida al laboratorio que numere las extracciones de cada envase desde 1.
+
+# A row that says of itself that it is no result of the package.
+found_withdrawn = { $why ->
+    [spiked] «{ $written }» dice que se añadió algo a esta muestra: sus resultados no se usan.
+   *[invalid] «{ $written }» dice que el laboratorio no responde de esta fila: sus resultados no se usan.
+}
+
+# What to do about it.
+do_ask_without_row = Pida al laboratorio un informe sin esta fila, o uno que diga que es un resultado del envase.
+
+# A row, or a table, of another substance than gluten, where nothing names gluten.
+found_other_analyte = { $what ->
+    [row] La fila es de «{ $written }», y ningún encabezado ni fila del archivo nombra el gluten; su resultado no se usa.
+   *[table] «{ $written }» nombra otra sustancia, y nada dice que los resultados de esta tabla sean de gluten: no se usa ninguna de sus filas.
+}
+
+# What to do about it.
+do_ask_for_gluten = { $what ->
+    [row] Pida al laboratorio los resultados de gluten.
+   *[table] Pida al laboratorio los resultados de gluten, o un encabezado que diga que lo son. Si le consta, nombre las columnas de la tabla en un [[layout]] de programme.toml.
+}
+
+# A table of another substance beside one of gluten.
+found_table_of_other = La tabla es de «{ $written }», no de gluten; se pasa por alto.
+
+# A table whose results are gliadin or gluten; what leaves it open.
+found_gluten_or_gliadin = «{ $written }» habla de gliadina, y no se puede saber si los resultados de esta tabla son gliadina o gluten, que es el doble: no se usa ninguna de sus filas.
+
+# What to do about it.
+do_ask_gluten_or_gliadin = Pida al laboratorio que escriba «gluten» o «gliadina» en el encabezado de los resultados.
 
 # The lab's mean is not that of its readings.
 found_mean_differs = La media del laboratorio para { $package } es «{ $written }», pero sus lecturas dan { $kind ->
@@ -758,6 +808,28 @@ do_mend_correction = { $reported ->
    *[somewhere] De este envase se informa en { $files }. Corrija el archivo o la extracción de la línea, o quite la línea.
 }
 
+# An exclusion of every reading that another row declares a repeat.
+found_corrections_clash = Esta corrección aparta todas las lecturas que la fila { $row } toma por repetición: no pueden valer las dos.
+
+# What to do about it.
+do_keep_one_correction = Conserve la línea que vale y quite la otra.
+
+# A cell of a register that stands under no heading.
+found_beyond_headings = «{ $written }» no está bajo ningún encabezado. Puede que un texto se haya partido por sus comas y que lo que se lee en esta fila no sea todo; { $costs ->
+    [verdict] mientras no se corrija, no hay dictamen sobre lo que toca la fila
+    [issue] mientras no se corrija, no se emite nada de lo que toca la fila
+   *[nothing] no se lee
+}.
+
+# What to do about it.
+do_mend_columns = Ponga entre comillas el texto con comas, o guarde el registro desde un programa de hojas de cálculo. Si la celda es una nota suya, dé un encabezado a su columna.
+
+# A notice that is dated before there was anything to tell.
+found_early_notice = El aviso sobre el producto «{ $product }» lleva fecha { $on }, anterior al día en que se compró o envió su primer envase ({ $day }): mientras no se corrija, su hoja queda retenida.
+
+# What to do about it.
+do_mend_notice = Corrija el día del aviso o su ronda, o el día en registers/packages.
+
 # Two rows about one file.
 found_report_twice = El archivo { $file } ya tiene una fila en este registro, la fila { $row }; esta fila no se usa.
 
@@ -773,6 +845,7 @@ do_mend_day = Corrija uno de los dos días.
 # A report that is said to replace another one.
 found_nothing_replaced = { $since ->
     [itself] «{ $written }» no puede sustituirse a sí mismo; no se sustituye nada.
+    [circle] «{ $written }» reemplaza a su vez este informe: cada uno callaría al otro, y no se reemplaza nada.
    *[unclear] «{ $written }» no es exactamente un archivo del laboratorio en inbox; no se sustituye nada.
 }
 

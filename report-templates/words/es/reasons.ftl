@@ -42,6 +42,9 @@ reason_unknown_processing = La palabra del registro sobre el proceso del aliment
 # A register's heading is nearly the name of a column that is missing.
 reason_heading = Un registro tiene una columna «{ $found }» y ninguna llamada «{ $meant }»: mientras no se aclare, no se decide nada.
 
+# A register has two columns of one name.
+reason_heading_twice = Un registro tiene dos columnas «{ $heading }»: mientras no se quite una, no se decide nada.
+
 # A field that bears on the verdict cannot be read.
 reason_field = «{ $written }» en la columna «{ $column }» de un registro no se entiende, y el dictamen depende de ello.
 

@@ -6,14 +6,17 @@ use crate::gather::codes::Codes;
 use crate::gather::facts::Facts;
 use crate::gather::numbers::Marks;
 use crate::gather::readings::intervals;
+use crate::gather::readings::limits::Limits;
 use crate::gather::readings::means;
 use crate::gather::readings::outcomes::{CellRead, Kind, RowFacts, RowOutcome, RowReader};
 use crate::gather::readings::refusals;
+use crate::gather::readings::subject::Subject;
 use crate::gather::tables::finding::Table;
 use crate::gather::tables::plan::Plan;
 use crate::gather::text;
 use crate::model::extraction::{AssayKind, Extraction, LabRecord, Outcome};
 use crate::model::place::{LabFile, Place, Source};
+use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
 use crate::model::understanding::UnderstoodRow;
 use std::collections::{BTreeMap, BTreeSet};
@@ -39,6 +42,10 @@ pub struct Context<'a> {
     pub stated: &'a Facts,
     /// What the report says of itself.
     pub record: &'a Arc<LabRecord>,
+    /// What the results are of, where neither their heading nor their row says so.
+    pub subject: Subject,
+    /// Whether another table of the file says that it is of gluten: then rows of other substances are passed over.
+    pub names_gluten: bool,
 }
 
 impl Context<'_> {
@@ -85,6 +92,7 @@ pub fn extract(
     problems: &mut Problems,
 ) -> Given {
     refusals::headings(table, plan, context, problems);
+    refusals::subject(table, plan, context, problems);
     if let Some(doubt) = plan.ambiguous {
         refusals::ambiguous_columns(table, doubt, context, problems);
     }
@@ -309,6 +317,7 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
     }
     let remark = (!remarks.is_empty()).then(|| Arc::from(remarks.join("; ")));
     let lod = read().find_map(|reading| reading.lod);
+    let limits = limits_of(&group);
     let facts = &group.facts.facts;
     let source = group
         .cells
@@ -323,8 +332,8 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
         outcome,
         reported,
         from_gliadin,
-        lloq: group.facts.lloq,
-        lod: lod.unwrap_or(group.facts.lod),
+        lloq: limits.lloq,
+        lod: lod.unwrap_or(limits.lod),
         assay_kind: assay_kind(&group.facts.assay, context.config.lab.assay_kind),
         assay: group.facts.assay.clone(),
         lab: group.facts.lab.clone(),
@@ -340,6 +349,18 @@ fn assemble(group: Group, context: &Context<'_>) -> Extraction {
         remark,
         source,
     }
+}
+
+/// The limits in force for the wells of an extraction together: the greatest of each.
+fn limits_of(group: &Group) -> Limits {
+    let greater = |a: Ppm, b: Ppm| if a.0 >= b.0 { a } else { b };
+    let each = group.cells.iter().map(|cell| cell.limits);
+    each.reduce(|a, b| Limits {
+        lloq: greater(a.lloq, b.lloq),
+        uloq: greater(a.uloq, b.uloq),
+        lod: greater(a.lod, b.lod),
+    })
+    .expect("a group starts with a cell")
 }
 
 /// How an assay works, by its name.

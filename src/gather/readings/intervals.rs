@@ -2,6 +2,8 @@
 
 use crate::gather::books::Content;
 use crate::gather::numbers::Marks;
+use crate::gather::readings::limits::Limits;
+use crate::gather::readings::signs::{Sign, Written};
 use crate::gather::readings::values::{self, Fault, Said, Value};
 use crate::gather::tables::units::{self, Quantity, Scale, Unit};
 use crate::gather::text;
@@ -12,6 +14,7 @@ use crate::model::problem::{Code, Problems};
 use crate::model::said::Said as Message;
 use crate::words::say;
 use std::cmp::Ordering;
+use std::sync::Arc;
 
 /// A cell, understood.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,18 +58,36 @@ pub struct InForce {
     pub foreign: bool,
     /// Gluten or gliadin, by heading, analyte or title.
     pub quantity: Option<Quantity>,
-    /// What stands in the column of units.
-    pub unit_cell: Option<String>,
+    /// The unit that stands by the cell.
+    pub unit_cell: Option<UnitCell>,
     /// The unit in the title lines.
     pub facts: Option<Unit>,
-    /// The lowest quantity reported as a number.
-    pub lloq: Ppm,
-    /// The highest one.
-    pub uloq: Ppm,
-    /// The lowest quantity that the assay detects.
-    pub lod: Ppm,
+    /// A unit in the title lines that cannot be converted.
+    pub facts_foreign: Option<Arc<str>>,
+    /// The sign that stands in a column of its own.
+    pub sign: Option<Written>,
+    /// The limits of the assay.
+    pub limits: Limits,
     /// Whether "not detected" is held against the LOD.
     pub lod_decides: bool,
+}
+
+/// A unit that stands by a cell, as written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum UnitCell {
+    /// In a column of units.
+    Headed(String),
+    /// Under no heading, or right below that of the results.
+    Bare(String),
+}
+
+impl UnitCell {
+    /// As written.
+    pub fn written(&self) -> &str {
+        match self {
+            UnitCell::Headed(written) | UnitCell::Bare(written) => written,
+        }
+    }
 }
 
 /// Where and how a cell's problems are told.
@@ -80,6 +101,20 @@ pub struct Report<'a> {
 }
 
 impl Report<'_> {
+    /// Tells of a unit that cannot be converted, or that contradicts another one.
+    fn bad_unit(&mut self, unit: &str, value: &Value) {
+        let place = self
+            .unit_place
+            .clone()
+            .unwrap_or_else(|| self.place.clone());
+        self.problems.add(
+            Code::BadUnit,
+            place,
+            say::found_bad_unit_cell(text::short(unit), text::short(&value.reported)),
+            say::do_ask_for_ppm("one"),
+        );
+    }
+
     /// Tells of a cell that cannot be used.
     fn refuse(&mut self, fault: &Fault, shown: &str) -> Option<Reading> {
         let (code, message, hint) = refusal(fault, shown);
@@ -99,8 +134,17 @@ pub fn read(
         Ok(value) => value,
         Err(fault) => return report.refuse(&fault, &content.shown()),
     };
+    let value = signed(value, in_force, report)?;
     if value.said == Said::NotReported {
         return Some(Reading::not_reported());
+    }
+    if let Some(shown) = &value.hidden_by {
+        report.problems.add(
+            Code::Hidden,
+            report.place.clone(),
+            say::found_figure_hidden(text::short(shown), text::short(&value.reported)),
+            say::do_ask_whether_meant(),
+        );
     }
     if value.footnote {
         report.problems.add(
@@ -130,12 +174,12 @@ pub fn read(
     let ppm = |figure: f64| gluten(unit.ppm.to_ppm(figure), quantity);
     let raw = match value.said {
         Said::Number(figure) => Interval::number(ppm(figure.value)),
-        Said::Below(n) => Interval::below(n.map_or(in_force.lloq, ppm)),
+        Said::Below(n) => Interval::below(n.map_or(in_force.limits.lloq, ppm)),
         Said::NotDetected(n) if in_force.lod_decides => {
-            Interval::below(n.map_or(in_force.lod, ppm))
+            Interval::below(n.map_or(in_force.limits.lod, ppm))
         }
-        Said::NotDetected(_) => Interval::below(in_force.lloq),
-        Said::Above(n) => Interval::above(n.map_or(in_force.uloq, ppm)),
+        Said::NotDetected(_) => Interval::below(in_force.limits.lloq),
+        Said::Above(n) => Interval::above(n.map_or(in_force.limits.uloq, ppm)),
         Said::NotReported => return Some(Reading::not_reported()),
     };
     let highest = raw.upper.unwrap_or(raw.lower);
@@ -146,7 +190,7 @@ pub fn read(
     if let Some(number) = raw.as_number()
         && number.0 < 0.0
     {
-        if Ppm(-number.0).compare(in_force.lloq) == Ordering::Greater {
+        if Ppm(-number.0).compare(in_force.limits.lloq) == Ordering::Greater {
             return report.refuse(&Fault::Negative, &value.reported);
         }
         report.problems.add(
@@ -157,8 +201,8 @@ pub fn read(
         );
     }
     let interval = match raw.as_number() {
-        Some(number) if number.compare(in_force.lloq) == Ordering::Less => {
-            Interval::below(in_force.lloq)
+        Some(number) if number.compare(in_force.limits.lloq) == Ordering::Less => {
+            Interval::below(in_force.limits.lloq)
         }
         _ => raw,
     };
@@ -176,6 +220,33 @@ pub fn read(
     })
 }
 
+/// A value with the sign that stands in a column of its own; none, with a problem, where the two contradict one another.
+fn signed(value: Value, in_force: &InForce, report: &mut Report<'_>) -> Option<Value> {
+    let Some(written) = &in_force.sign else {
+        return Some(value);
+    };
+    let said = match value.uncertainty {
+        Some(_) if written.sign != Sign::Equal => None,
+        _ => written.sign.before(value.said),
+    };
+    let Some(said) = said else {
+        let message = say::found_sign_contradicts(&written.text, text::short(&value.reported));
+        let to_do = say::do_ask_for_sign_before();
+        let place = report.place.clone();
+        report.problems.add(Code::BadValue, place, message, to_do);
+        return None;
+    };
+    let reported = match said == value.said {
+        true => value.reported,
+        false => format!("{}{}", written.text, value.reported),
+    };
+    Some(Value {
+        said,
+        reported,
+        ..value
+    })
+}
+
 /// A figure in ppm of what was measured, as ppm gluten: twice the gliadin, by the convention of Codex and the assays.
 pub fn gluten(figure: f64, quantity: Option<Quantity>) -> Ppm {
     let factor = if quantity == Some(Quantity::Gliadin) {
@@ -190,23 +261,19 @@ pub fn gluten(figure: f64, quantity: Option<Quantity>) -> Ppm {
 fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(Unit, bool), ()> {
     let of_row = match &in_force.unit_cell {
         None => None,
-        Some(written) => match units::read(written) {
+        Some(cell) => match units::read(cell.written()) {
             Some(unit) => Some(unit),
             None if value.unit.is_some() => None,
-            None => {
-                report.problems.add(
-                    Code::BadUnit,
-                    report
-                        .unit_place
-                        .clone()
-                        .unwrap_or_else(|| report.place.clone()),
-                    say::found_bad_unit_cell(text::short(written), text::short(&value.reported)),
-                    say::do_ask_for_ppm("one"),
-                );
-                return Err(());
-            }
+            None => return Err(report.bad_unit(cell.written(), value)),
         },
     };
+    if let (Some(UnitCell::Bare(written)), Some(unit)) = (&in_force.unit_cell, of_row) {
+        // Where it goes with the results, it cannot be another one than theirs.
+        let theirs = value.unit.or(in_force.heading);
+        if in_force.foreign || theirs.is_some_and(|theirs| theirs.ppm != unit.ppm) {
+            return Err(report.bad_unit(written, value));
+        }
+    }
     let stated = [value.unit, of_row, in_force.heading];
     let Some(unit) = stated
         .into_iter()
@@ -216,6 +283,9 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
     else {
         if in_force.foreign {
             return Err(());
+        }
+        if let Some(foreign) = &in_force.facts_foreign {
+            return Err(report.bad_unit(foreign, value));
         }
         return Ok((
             Unit {
@@ -270,6 +340,7 @@ fn refusal(fault: &Fault, shown: &str) -> (Code, Message, Message) {
         Fault::Date => "date",
         Fault::CellError => "cell_error",
         Fault::Uncalculated => "uncalculated",
+        Fault::Sign => "sign",
     };
     (
         Code::BadValue,

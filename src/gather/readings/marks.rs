@@ -70,6 +70,15 @@ impl Numbers {
     }
 }
 
+/// Whether an extraction is numbered as none: `0`, `Ext. 0`.
+pub fn is_zero(written: &str) -> bool {
+    const LETTERS: usize = 12;
+    let words = text::words(written);
+    let digits = words.trim_start_matches(|c: char| c.is_alphabetic() || matches!(c, ' ' | '#'));
+    let letters = words.chars().count() - digits.chars().count();
+    !digits.is_empty() && digits.bytes().all(|b| b == b'0') && letters <= LETTERS
+}
+
 /// The number in `2`, `Ext. 2`, `B`, `E2`, `II`, `2 of 2`, `extraction no. 2`.
 fn number_in(written: &str) -> Option<u32> {
     if (1..=2).contains(&written.len()) && written.bytes().all(|b| b.is_ascii_digit()) {

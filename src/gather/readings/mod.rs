@@ -6,6 +6,12 @@ pub mod extractions;
 /// A cell as an interval in ppm gluten.
 pub mod intervals;
 
+/// What is read of a cell of results.
+mod cells;
+
+/// The limits of the assay that are in force.
+mod limits;
+
 /// What a row is beside its results.
 mod marks;
 
@@ -20,6 +26,21 @@ mod outcomes;
 
 /// Tables over several pages.
 pub mod pages;
+
+/// A sign in a column of its own.
+mod signs;
+
+/// A cell that stores a number.
+mod stored;
+
+/// A unit beside the results, or below their heading.
+mod nearby;
+
+/// Rows that the lab itself takes out.
+mod withdrawn;
+
+/// What was measured: gluten, gliadin, something else.
+pub mod subject;
 
 /// Cells that give no reading, and why.
 mod refusals;

@@ -3,21 +3,24 @@
 use crate::gather::books::{Content, Row};
 use crate::gather::facts::{self, Facts};
 use crate::gather::readings::extractions::Context;
-use crate::gather::readings::intervals::{self, InForce, Reading};
+use crate::gather::readings::intervals::Reading;
+use crate::gather::readings::limits::Limits;
 use crate::gather::readings::marks;
+use crate::gather::readings::nearby::{self, Nearby};
 use crate::gather::readings::refusals;
 use crate::gather::readings::rows::{self, Standing};
-use crate::gather::readings::tails;
+use crate::gather::readings::signs::Signs;
+use crate::gather::readings::subject;
+use crate::gather::readings::withdrawn;
 use crate::gather::tables::finding::Table;
 use crate::gather::tables::headings::Role;
-use crate::gather::tables::plan::{Plan, ResultColumn};
-use crate::gather::tables::units::{self, Quantity, Scale, Unit};
+use crate::gather::tables::plan::Plan;
+use crate::gather::tables::units::Unit;
 use crate::gather::text;
-use crate::model::place::{Place, Source};
-use crate::model::ppm::Ppm;
+use crate::model::place::Source;
 use crate::model::problem::{Problem, Problems};
-use crate::model::rule::Regime;
 use std::cell::OnceCell;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// A row, understood.
@@ -65,6 +68,8 @@ pub struct CellRead {
     pub numbered: bool,
     /// The footnote that its mark stands for.
     pub footnote: Option<Arc<str>>,
+    /// The limits of the assay that are in force for it.
+    pub limits: Limits,
     /// Whether the table can be understood in two ways, so that nothing is read.
     pub ambiguous: bool,
 }
@@ -72,12 +77,6 @@ pub struct CellRead {
 /// What a row says besides its results, and the file where the row is silent.
 #[derive(Clone, PartialEq)]
 pub struct RowFacts {
-    /// The lowest quantity reported as a number.
-    pub lloq: Ppm,
-    /// The highest one.
-    pub uloq: Ppm,
-    /// The lowest quantity that the assay detects.
-    pub lod: Ppm,
     /// The assay, the programme's where the file names none.
     pub assay: Arc<str>,
     /// The lab, likewise.
@@ -90,21 +89,27 @@ pub struct RowFacts {
 
 /// Goes down a table and gives each row's outcome.
 pub struct RowReader<'a> {
-    table: &'a Table,
-    plan: &'a Plan,
-    context: &'a Context<'a>,
+    pub(super) table: &'a Table,
+    pub(super) plan: &'a Plan,
+    pub(super) context: &'a Context<'a>,
     walker: rows::Walker<'a>,
     numbers: marks::Numbers,
     rows: &'a [Row],
     at: usize,
-    doubtful: bool,
+    pub(super) doubtful: bool,
     ended: bool,
     /// The programme's own assay and lab.
     otherwise: (Arc<str>, Arc<str>),
     /// What the row before said: most rows say the same, and share it.
     before: Option<Arc<RowFacts>>,
     /// The unit of the table's headings.
-    unit: Option<Unit>,
+    pub(super) unit: Option<Unit>,
+    /// Units right below the headings of results.
+    pub(super) below: BTreeMap<u32, Nearby>,
+    /// Signs in columns of their own.
+    pub(super) signs: Signs,
+    /// Where a row may say that it is no result.
+    pub(super) withdrawing: withdrawn::Columns,
     /// The last row that names a registered package, once it was asked for.
     last_code: OnceCell<Option<usize>>,
 }
@@ -122,7 +127,7 @@ impl<'a> RowReader<'a> {
             numbers: marks::extraction_numbers(plan, rows),
             rows,
             at: 0,
-            doubtful: false,
+            doubtful: context.subject.refuses(),
             ended: false,
             otherwise: (
                 context.config.lab.assay.as_str().into(),
@@ -130,6 +135,9 @@ impl<'a> RowReader<'a> {
             ),
             before: None,
             unit: table.unit(),
+            below: nearby::below_headings(plan, rows),
+            signs: Signs::of(table, plan, rows, context.codes),
+            withdrawing: withdrawn::Columns::of(table, plan, rows),
             last_code: OnceCell::new(),
         }
     }
@@ -195,6 +203,17 @@ impl<'a> RowReader<'a> {
     fn package(&mut self, mut outcome: RowOutcome<'a>, code: String) -> RowOutcome<'a> {
         let (row, plan) = (outcome.row, self.plan);
         let mut told = Problems::default();
+        if let Some((column, written)) = subject::other_on(self.table, plan, row) {
+            if !self.context.names_gluten {
+                let place = self.context.place(row.number, column);
+                refusals::other_analyte(place, &written, "row", &mut told);
+            }
+            outcome.tell(None, told);
+            outcome.kind = Kind::Passed("not used: another analyte");
+            return outcome;
+        }
+        let is_refused = !self.doubtful && self.refuse_row(row, &mut told);
+        outcome.tell(None, std::mem::take(&mut told));
         let facts = self.shared(row, &mut told);
         outcome.tell(plan.of(Role::TestedOn), std::mem::take(&mut told));
         let given = plan
@@ -209,7 +228,10 @@ impl<'a> RowReader<'a> {
             if row.at(result.column).is_none() && !blank && plan.wells {
                 continue;
             }
-            let mut cell = self.cell(row, result, &facts, &mut told);
+            let mut cell = match is_refused {
+                true => self.without_reading(row, result, &facts),
+                false => self.cell(row, result, &facts, &mut told),
+            };
             cell.number = result.extraction.or(given);
             cell.numbered = match result.extraction {
                 Some(_) => result.numbered,
@@ -229,6 +251,9 @@ impl<'a> RowReader<'a> {
                 outcome.tell(Some(0), once);
             }
             outcome.cells.push(cell);
+        }
+        if !is_refused {
+            self.hold_against_remarks(row, &mut outcome.cells, &mut told);
         }
         if let Some((column, other)) = self.second_code(row, &code) {
             refusals::second_code(
@@ -265,99 +290,8 @@ impl<'a> RowReader<'a> {
             })
     }
 
-    fn cell(
-        &self,
-        row: &Row,
-        result: &ResultColumn,
-        facts: &RowFacts,
-        problems: &mut Problems,
-    ) -> CellRead {
-        let source = self.context.source(row.number, result.column);
-        let content = row.at(result.column);
-        let mut cell = CellRead {
-            reading: None,
-            reported: content
-                .map(|content| content.shown().into_owned())
-                .unwrap_or_default(),
-            row: row.number,
-            number: None,
-            numbered: false,
-            footnote: None,
-            ambiguous: self.doubtful || self.plan.ambiguous.is_some(),
-            source,
-        };
-        if cell.ambiguous {
-            return cell;
-        }
-        let Some(content) = content else {
-            cell.reading = Some(Reading::not_reported());
-            return cell;
-        };
-        let mut report = intervals::Report {
-            place: cell.source.place(),
-            unit_place: self.unit_place(row),
-            problems,
-        };
-        let mark = tails::footnote_mark_behind(&cell.reported);
-        cell.footnote = mark.and_then(|mark| {
-            let notes = facts.facts.footnotes.iter();
-            notes
-                .rev()
-                .find(|(known, _)| *known == mark)
-                .map(|(_, note)| note.clone())
-        });
-        let in_force = self.in_force(row, result, facts);
-        cell.reading = intervals::read(content, self.context.marks, &in_force, &mut report);
-        if let Some(shown) = cell
-            .reading
-            .as_ref()
-            .and_then(|reading| reading.reported.clone())
-        {
-            cell.reported = shown;
-        }
-        cell
-    }
-
-    fn at_role<'r>(&self, row: &'r Row, role: Role) -> Option<&'r Content> {
+    pub(super) fn at_role<'r>(&self, row: &'r Row, role: Role) -> Option<&'r Content> {
         row.at(self.plan.of(role)?)
-    }
-
-    fn unit_place(&self, row: &Row) -> Option<Place> {
-        let column = self.plan.of(Role::Unit)?;
-        row.at(column)?;
-        Some(self.context.place(row.number, column))
-    }
-
-    /// What is in force for a cell: the column's own, then what the row and the file say.
-    fn in_force(&self, row: &Row, result: &ResultColumn, facts: &RowFacts) -> InForce {
-        let meaning = self
-            .table
-            .column(result.column)
-            .and_then(|column| column.meaning.as_ref());
-        let analyte = self
-            .at_role(row, Role::Analyte)
-            .map(|content| content.shown().into_owned());
-        let of_analyte = analyte.as_deref().map(units::part);
-        let foreign = meaning.is_some_and(|meaning| meaning.foreign.is_some());
-        InForce {
-            heading: meaning
-                .and_then(|meaning| meaning.unit)
-                .or(of_analyte.and_then(|parted| parted.unit))
-                .or(self.unit.filter(|_| !foreign)),
-            foreign,
-            quantity: meaning
-                .and_then(|meaning| meaning.quantity)
-                .or(analyte.as_deref().and_then(units::quantity))
-                .or(facts.facts.quantity),
-            unit_cell: self
-                .at_role(row, Role::Unit)
-                .map(|content| content.shown().into_owned()),
-            facts: facts.facts.unit,
-            lloq: facts.lloq,
-            uloq: facts.uloq,
-            lod: facts.lod,
-            lod_decides: self.context.config.rule.regime == Regime::AuNz,
-        }
     }
 
     /// The facts of a row; those of the row before where it says the same.
@@ -398,29 +332,7 @@ impl<'a> RowReader<'a> {
             ..Facts::default()
         };
         let all = self.context.stated.clone().or(&own).or(self.context.facts);
-        let result = self
-            .plan
-            .results
-            .first()
-            .and_then(|result| self.table.column(result.column))
-            .and_then(|column| column.meaning.as_ref());
-        let analyte = shown(Role::Analyte);
-        let unit = shown(Role::Unit)
-            .and_then(|unit| units::read(&unit))
-            .or_else(|| result.and_then(|meaning| meaning.unit))
-            .or(self.unit)
-            .or(all.unit);
-        let quantity = unit
-            .and_then(|unit| unit.quantity)
-            .or_else(|| result.and_then(|meaning| meaning.quantity))
-            .or_else(|| analyte.as_deref().and_then(units::quantity))
-            .or(all.quantity);
-        let testing = &self.context.config.testing;
-        let in_force = |said, otherwise| limit_in_force(said, otherwise, unit, quantity);
         RowFacts {
-            lloq: in_force(all.lloq, testing.lloq),
-            uloq: in_force(all.uloq, testing.uloq),
-            lod: in_force(all.lod, testing.lod),
             remark: shown(Role::Remark),
             assay: all
                 .assay
@@ -449,19 +361,4 @@ impl RowOutcome<'_> {
         self.problems
             .extend(problems.each().map(|problem| (once, problem)));
     }
-}
-
-/// A limit of the assay as ppm gluten: what the file says, in its own unit or the results', else the settings'.
-fn limit_in_force(
-    said: Option<(f64, Option<Unit>)>,
-    otherwise: Ppm,
-    results: Option<Unit>,
-    quantity: Option<Quantity>,
-) -> Ppm {
-    let Some((figure, unit)) = said else {
-        return otherwise;
-    };
-    let scale = unit.or(results).map_or(Scale::One, |unit| unit.ppm);
-    let quantity = unit.and_then(|unit| unit.quantity).or(quantity);
-    intervals::gluten(scale.to_ppm(figure), quantity)
 }

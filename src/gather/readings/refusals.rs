@@ -5,6 +5,8 @@ use crate::gather::codes::Mangled;
 use crate::gather::facts;
 use crate::gather::readings::extractions::Context;
 use crate::gather::readings::rows;
+use crate::gather::readings::subject::Subject;
+use crate::gather::readings::withdrawn;
 use crate::gather::tables::finding::Table;
 use crate::gather::tables::headings::Role;
 use crate::gather::tables::plan::{Ambiguous, Doubtful, Plan};
@@ -118,6 +120,72 @@ pub fn day(
         );
     }
     day
+}
+
+/// What the results of a table are of is not gluten, or cannot be told.
+pub fn subject(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mut Problems) {
+    let column = plan.results.first().map_or(1, |result| result.column);
+    let place = context.place(table.heading_row, column);
+    match &context.subject {
+        Subject::Other(written) => other_analyte(place, written, "table", problems),
+        Subject::Unclear(written) => problems.add(
+            Code::AmbiguousTable,
+            place,
+            say::found_gluten_or_gliadin(written),
+            say::do_ask_gluten_or_gliadin(),
+        ),
+        Subject::Gluten | Subject::Gliadin => {}
+    }
+}
+
+/// A row, or a table, of another substance in a file that names no gluten.
+pub fn other_analyte(place: Place, written: &str, what: &'static str, problems: &mut Problems) {
+    let code = match what {
+        "row" => Code::BadValue,
+        _ => Code::AmbiguousTable,
+    };
+    let message = say::found_other_analyte(what, text::short(written));
+    problems.add(code, place, message, say::do_ask_for_gluten(what));
+}
+
+/// A row that says of itself that it is no result of the package.
+pub fn withdrawn(place: Place, written: &str, why: withdrawn::Why, problems: &mut Problems) {
+    problems.add(
+        Code::BadValue,
+        place,
+        say::found_withdrawn(why.word(), text::short(written)),
+        say::do_ask_without_row(),
+    );
+}
+
+/// A sign that goes with no figure.
+pub fn loose_sign(place: Place, written: &str, problems: &mut Problems) {
+    problems.add(
+        Code::BadValue,
+        place,
+        say::found_loose_sign(text::short(written)),
+        say::do_ask_for_sign_before(),
+    );
+}
+
+/// A remark that says something else than the result.
+pub fn contradicted(place: Place, remark: &str, reported: &str, problems: &mut Problems) {
+    problems.add(
+        Code::BadValue,
+        place,
+        say::found_sign_contradicts(text::short(remark), text::short(reported)),
+        say::do_ask_for_sign_before(),
+    );
+}
+
+/// An extraction that is numbered 0.
+pub fn zeroth(place: Place, problems: &mut Problems) {
+    problems.add(
+        Code::BadValue,
+        place,
+        say::found_zeroth(),
+        say::do_ask_for_numbers(),
+    );
 }
 
 /// Results without a unit.

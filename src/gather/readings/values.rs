@@ -2,8 +2,9 @@
 
 use crate::gather::books::Content;
 use crate::gather::numbers::{self, Figure, Marks, NoFigure};
+use crate::gather::readings::stored;
 use crate::gather::readings::tails::{split_figure, strip_footnotes, without_uncertainty};
-use crate::gather::tables::units::{self, Scale, Unit};
+use crate::gather::tables::units::{self, Unit};
 use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
 
@@ -20,6 +21,8 @@ pub struct Value {
     pub uncertainty: Option<String>,
     /// The text to show for it.
     pub reported: String,
+    /// What the number format of a figure shows in its place, where it shows none.
+    pub hidden_by: Option<String>,
 }
 
 /// A lab's statement, in the unit of its cell.
@@ -58,6 +61,8 @@ pub enum Fault {
     Uncalculated,
     /// A unit that cannot be converted.
     Unit(String),
+    /// A sign before the figure, by the number format, that the figure itself contradicts: `<10` over 12.
+    Sign,
 }
 
 /// Whether a cell can be a result: a figure, or a word for one. "Not reported" is none.
@@ -69,7 +74,7 @@ pub fn is_figure(content: &Content) -> bool {
 pub fn read(content: &Content, marks: Marks) -> Result<Value, Fault> {
     match content {
         Content::Text(written) => read_text(written, marks),
-        Content::Number { value, shown } => read_number(*value, shown),
+        Content::Number { value, shown } => stored::read(*value, shown),
         Content::Date { .. } => Err(Fault::Date),
         Content::Fault(_) => Err(Fault::CellError),
         Content::Uncalculated => Err(Fault::Uncalculated),
@@ -85,6 +90,7 @@ pub fn read_text(written: &str, marks: Marks) -> Result<Value, Fault> {
         footnote,
         uncertainty: None,
         reported: written.trim().to_owned(),
+        hidden_by: None,
     };
     if plain.chars().all(|c| c == '-' || c == ' ') {
         return Ok(value(Said::NotReported, None, false));
@@ -177,6 +183,7 @@ fn undetected_with_limit(plain: &str, marks: Marks) -> Option<Value> {
         footnote: false,
         uncertainty: None,
         reported: String::new(),
+        hidden_by: None,
     })
 }
 
@@ -205,7 +212,8 @@ enum Qualifier {
     Above,
 }
 
-fn in_words(words: &str) -> Option<Said> {
+/// What words say as a whole, where they are words for a result.
+pub fn in_words(words: &str) -> Option<Said> {
     match vocabulary::first(
         words,
         &[
@@ -274,72 +282,6 @@ fn tail_unit(tail: &str) -> Result<Unit, Fault> {
         return Err(Fault::Unit(tail.to_owned()));
     }
     Err(Fault::NoResult)
-}
-
-/// A number cell: the stored figure counts, and the signs and units that its number format shows around it.
-fn read_number(stored: f64, shown: &str) -> Result<Value, Fault> {
-    if !stored.is_finite() {
-        return Err(Fault::NoResult);
-    }
-    let plain = text::plain(shown);
-    let first = plain
-        .find(|c: char| c.is_ascii_digit())
-        .unwrap_or(plain.len());
-    let last = plain
-        .rfind(|c: char| c.is_ascii_digit())
-        .map_or(plain.len(), |at| at + 1);
-    let (lead, tail) = (
-        &plain[..first],
-        plain
-            .get(last..)
-            .unwrap_or_default()
-            .trim_matches([' ', ')']),
-    );
-    let unit = units::read(tail);
-    let percent = tail.starts_with('%');
-    let exact = fifteen_digits(if percent { stored * 100.0 } else { stored });
-    if unit.is_none() && units::looks_like_unit(tail) {
-        return Err(Fault::Unit(tail.to_owned()));
-    }
-    let inner: String = plain.get(first..last).unwrap_or_default().replace(',', "");
-    let inner = if exact < 0.0 {
-        format!("-{inner}")
-    } else {
-        inner
-    };
-    let faithful = inner.parse::<f64>().is_ok_and(|number| number == exact);
-    let written = if faithful { inner } else { exact.to_string() };
-    let figure = Figure {
-        value: exact,
-        decimals: written
-            .split_once('.')
-            .map_or(0, |(_, fraction)| fraction.len() as u32),
-    };
-    let said = if lead.contains('<') {
-        Said::Below(Some(exact).filter(|n| *n > 0.0))
-    } else if lead.contains('>') {
-        Said::Above(Some(exact))
-    } else {
-        Said::Number(figure)
-    };
-    let reported = match said {
-        Said::Number(_) if !faithful => format!("{written}{}", if percent { " %" } else { "" }),
-        _ => plain.into_owned(),
-    };
-    Ok(Value {
-        said,
-        unit: if percent {
-            Some(Unit {
-                ppm: Scale::TenThousand,
-                quantity: None,
-            })
-        } else {
-            unit
-        },
-        footnote: false,
-        uncertainty: None,
-        reported,
-    })
 }
 
 /// A stored figure with the 15 digits that a spreadsheet keeps: 0.1 + 0.2 is 0.3 there.
@@ -428,6 +370,15 @@ mod tests {
         ] {
             assert_eq!(said(written), Ok(Said::NotDetected(Some(3.0))), "{written}");
         }
+        for written in [
+            ">LOQ",
+            "> LOQ",
+            "above LOQ",
+            "über Bestimmungsgrenze",
+            ">LOQ (5)",
+        ] {
+            assert_eq!(said(written), Err(Fault::NoResult), "{written}");
+        }
         assert_eq!(said("> 80.0 ppm"), Ok(Said::Above(Some(80.0))));
         assert_eq!(said("above range"), Ok(Said::Above(None)));
     }
@@ -469,25 +420,5 @@ mod tests {
         assert_eq!(said("1,234"), Err(Fault::UnclearComma));
         assert_eq!(said("12.4 mg/L"), Err(Fault::Unit("mg/L".into())));
         assert_eq!(said("#N/A"), Err(Fault::CellError));
-    }
-
-    #[test]
-    fn a_number_cell_counts_as_stored_and_means_what_its_format_shows() {
-        let value = |stored, shown| read_number(stored, shown).expect("reads");
-        assert!(matches!(value(0.05, "<0.05").said, Said::Below(Some(n)) if n == 0.05));
-        let percent = value(0.00124, "0.12%");
-        assert!(matches!(percent.said, Said::Number(figure) if figure.value == 0.124));
-        assert_eq!(percent.unit.map(|unit| unit.ppm), Some(Scale::TenThousand));
-        assert_eq!(value(12.4, "12.40").reported, "12.40");
-        assert_eq!(
-            value(12.3456, "12.3").reported,
-            "12.3456",
-            "what decides is shown"
-        );
-        assert_eq!(
-            value(1234.5, "1,234.5 ppm").unit.map(|unit| unit.ppm),
-            Some(Scale::One)
-        );
-        assert!(matches!(value(-1.0, "-1").said, Said::Number(figure) if figure.value == -1.0));
     }
 }

@@ -17,6 +17,7 @@ pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) {
     let packages = registers.packages.iter();
     let packages = Codes::new(packages.map(|package| package.package_code.as_str()));
     for fields in table.rows() {
+        fields.beyond((None, None), None, problems);
         let Some(blind) = row(&fields, problems) else {
             continue;
         };

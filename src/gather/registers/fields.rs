@@ -3,7 +3,7 @@
 use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::dates;
 use crate::gather::registers::headings::{self, Headings};
-use crate::gather::registers::shapes::Shape;
+use crate::gather::registers::shapes::{Shape, bars_word};
 use crate::gather::registers::together::is_example;
 use crate::gather::text;
 use crate::model::formula;
@@ -144,6 +144,45 @@ impl Fields<'_> {
             },
             place: self.place_of(column),
         }
+    }
+
+    /// Tells of a cell that stands under no heading, and gives the doubt that it leaves: what belongs to a field may have come to
+    /// stand there. `bars` is how far it reaches; none where nothing rests on the register.
+    pub fn beyond(
+        &self,
+        (product_id, round): (Option<&str>, Option<&str>),
+        bars: Option<Bars>,
+        problems: &mut Problems,
+    ) -> Option<Doubt> {
+        let says = |content: &Content| !text::plain(&content.shown()).trim().is_empty();
+        let stray = self.row.cells.iter().find(|cell| {
+            !self.table.headings.headed.contains(&cell.column) && says(&cell.content)
+        })?;
+        let place = Place {
+            column: Some(stray.column),
+            ..self.place()
+        };
+        problems.add(
+            Code::RegisterError,
+            place.clone(),
+            say::found_beyond_headings(
+                text::short(&stray.content.shown()),
+                bars.map_or("nothing", bars_word),
+            ),
+            say::do_mend_columns(),
+        );
+        bars.map(|bars| Doubt {
+            product_id: product_id.map(str::to_owned),
+            round: round.map(str::to_owned),
+            bars,
+            what: DoubtKind::Row,
+            place,
+        })
+    }
+
+    /// The column of a field.
+    pub fn column(&self, column: &str) -> Option<u32> {
+        self.table.headings.columns.get(column).copied()
     }
 
     fn content(&self, column: &str) -> Option<&Content> {

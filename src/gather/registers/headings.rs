@@ -8,12 +8,14 @@ use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Doubt, DoubtKind};
 use crate::words::say;
 use anyhow::{Result, bail};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The columns of a register by name.
 pub struct Headings {
     /// Each column, from 1.
     pub columns: BTreeMap<&'static str, u32>,
+    /// Every column that has a heading, known or not.
+    pub headed: BTreeSet<u32>,
 }
 
 /// Reads the first row that holds something.
@@ -36,9 +38,13 @@ pub fn read(
     };
     let mut columns = BTreeMap::new();
     let mut unknown = Vec::new();
+    let mut headed = BTreeSet::new();
     let cells = sheet.rows.first().map_or(&[][..], |row| &row.cells);
     for cell in cells {
         let written = text::plain(&cell.content.shown()).trim().to_owned();
+        if !written.is_empty() {
+            headed.insert(cell.column);
+        }
         let name = written.to_lowercase().replace([' ', '-'], "_");
         match shape.columns().find(|column| *column == name) {
             Some(column) if columns.contains_key(column) => {
@@ -72,7 +78,7 @@ pub fn read(
             None => teller.unknown(written, *column),
         }
     }
-    Ok(Headings { columns })
+    Ok(Headings { columns, headed })
 }
 
 fn refuse_without_needed(
@@ -139,7 +145,8 @@ impl Teller<'_> {
             say::do_write_heading(meant),
         );
         if bears {
-            self.doubt(written, meant, column);
+            let (found, meant) = (written.to_owned(), meant.to_owned());
+            self.doubt(DoubtKind::Heading { found, meant }, column);
         }
     }
 
@@ -151,7 +158,8 @@ impl Teller<'_> {
             say::do_keep_one_column(),
         );
         if self.shape.bears(name) {
-            self.doubt(name, name, column);
+            let heading = name.to_owned();
+            self.doubt(DoubtKind::HeadingTwice { heading }, column);
         }
     }
 
@@ -164,16 +172,13 @@ impl Teller<'_> {
         );
     }
 
-    fn doubt(&mut self, found: &str, meant: &str, column: u32) {
+    fn doubt(&mut self, what: DoubtKind, column: u32) {
         let place = self.place(Some(column));
         self.doubts.push(Doubt {
             product_id: None,
             round: None,
             bars: self.shape.heading_bars,
-            what: DoubtKind::Heading {
-                found: found.to_owned(),
-                meant: meant.to_owned(),
-            },
+            what,
             place,
         });
     }

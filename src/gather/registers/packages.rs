@@ -154,6 +154,16 @@ fn package(
     let round = ids::read(fields, "round", problems);
     let bought_on = fields.day("bought_on", problems).ok().flatten();
     let sent_on = fields.day("sent_on", problems);
+    let of_row = (
+        product.as_deref(),
+        round
+            .as_ref()
+            .ok()
+            .map(|round| round.as_deref().unwrap_or("1")),
+    );
+    if product.is_some() {
+        doubts.extend(fields.beyond(of_row, Some(Bars::Verdict), problems));
+    }
     if let Some(product) = &product {
         let mut doubt = |column: &str, round: Option<&str>| {
             doubts.push(fields.doubt(column, Some(product), round, Bars::Verdict));

@@ -29,6 +29,9 @@ pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) -
             twice(&fields, first, &product_id, registers, problems);
             continue;
         }
+        let of = (Some(product_id.as_str()), None);
+        let beyond = fields.beyond(of, Some(Bars::Verdict), problems);
+        registers.doubts.extend(beyond);
         let product = product(&fields, product_id.clone(), &mut registers.doubts, problems);
         known.insert(
             key,
@@ -76,7 +79,16 @@ fn product(
             None
         }
     };
-    let (certifier, ingredients) = (bearing("certifier"), bearing("ingredients"));
+    // A dash says that there is nothing to say.
+    let says = |written: &String| {
+        !text::plain(written)
+            .chars()
+            .all(|c| text::is_dash(c) || c == ' ')
+    };
+    let (certifier, ingredients) = (
+        bearing("certifier").filter(says),
+        bearing("ingredients").filter(says),
+    );
     let oats = fields.word("oats", Oats::ALL, problems);
     let processing = fields.word("processing", Processing::ALL, problems);
     if oats == Ok(Some(Oats::Certified)) && certifier.is_none() {

@@ -29,12 +29,15 @@ pub fn corrections(
             .map(|package| package.package_code.as_str()),
     );
     for fields in table.rows() {
-        match correction(&fields, &known, lab_files, problems) {
-            Some(correction) => registers.corrections.push(correction),
-            None => registers
-                .doubts
-                .extend(about_correction(&fields, &registers.packages)),
+        let is_beyond = fields
+            .beyond((None, None), Some(Bars::Verdict), problems)
+            .is_some();
+        let correction = correction(&fields, &known, lab_files, problems);
+        if is_beyond || correction.is_none() {
+            let doubts = about_correction(&fields, &registers.packages);
+            registers.doubts.extend(doubts);
         }
+        registers.corrections.extend(correction);
     }
 }
 
@@ -86,6 +89,7 @@ fn correction(
         by: by?,
         on: on?,
         place: fields.place(),
+        columns: ["file", "package_code", "extraction"].map(|column| fields.column(column)),
     })
 }
 
@@ -125,10 +129,48 @@ pub fn followups(
     problems: &mut Problems,
 ) {
     for fields in table.rows() {
-        registers
-            .followups
-            .extend(followup(&fields, products, &mut registers.doubts, problems));
+        let read = followup(&fields, products, &mut registers.doubts, problems);
+        if let Some(notice) = read
+            .as_ref()
+            .filter(|read| read.kind == FollowupKind::NoticeSent)
+        {
+            registers
+                .doubts
+                .extend(early_notice(&fields, notice, &registers.packages, problems));
+        }
+        registers.followups.extend(read);
     }
+}
+
+/// A notice that is dated before its first package was bought or sent told the maker of nothing that was found: its days are
+/// not counted from it.
+fn early_notice(
+    fields: &Fields<'_>,
+    notice: &Followup,
+    packages: &[Package],
+    problems: &mut Problems,
+) -> Option<Doubt> {
+    let is_of = |package: &&Package| {
+        let round = notice.round.as_ref();
+        package.product_id == notice.product_id && round.is_none_or(|round| *round == package.round)
+    };
+    let days = packages
+        .iter()
+        .filter(is_of)
+        .filter_map(|package| package.sent_on.or(package.bought_on));
+    let first = days.min().filter(|first| notice.on < *first)?;
+    fields.fault(
+        "on",
+        say::found_early_notice(
+            notice.product_id.as_str(),
+            notice.on.to_string(),
+            first.to_string(),
+        ),
+        say::do_mend_notice(),
+        problems,
+    );
+    let round = notice.round.as_deref();
+    Some(fields.doubt("on", Some(&notice.product_id), round, Bars::Issue))
 }
 
 fn followup(
@@ -144,6 +186,7 @@ fn followup(
     let due_on = fields.day("due_on", problems);
     let statement = fields.field("statement", problems);
     let product = product?;
+    doubts.extend(fields.beyond((Some(&product), None), Some(Bars::Issue), problems));
     let mut doubt = |column: &str| {
         doubts.push(fields.doubt(column, Some(&product), None, Bars::Issue));
     };

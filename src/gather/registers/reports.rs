@@ -3,8 +3,9 @@
 use crate::gather::registers::fields::{Field, Fields, Table};
 use crate::gather::registers::paths::{self, LabFiles};
 use crate::gather::text;
+use crate::model::place::Place;
 use crate::model::ppm::Ppm;
-use crate::model::problem::Problems;
+use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Bars, Doubt, DoubtKind, Registers, ReportRow};
 use crate::model::said::Said;
 use crate::words::say;
@@ -19,6 +20,8 @@ pub fn read(
     problems: &mut Problems,
 ) {
     let mut row_of: BTreeMap<String, u32> = BTreeMap::new();
+    let first = registers.reports.len();
+    let mut places = Vec::new();
     for fields in table.rows() {
         let Some(written) = fields.needed("file", problems) else {
             registers
@@ -62,10 +65,79 @@ pub fn read(
         let row = fields.place().row.unwrap_or_default();
         row_of.extend(matching.iter().map(|path| ((*path).to_owned(), row)));
         let report = reading.row(file.clone(), problems);
+        reading.is_sound &= fields
+            .beyond((None, None), Some(Bars::Issue), problems)
+            .is_none();
         if !reading.is_sound {
             registers.doubts.push(about(&fields, file));
         }
         registers.reports.push(report);
+        places.push(fields.place_of("supersedes"));
+    }
+    break_circles(
+        &mut registers.reports[first..],
+        &places,
+        lab_files,
+        (&mut registers.doubts, problems),
+    );
+}
+
+/// Reports that replace one another in a circle would all fall silent: none of them replaces anything, and nothing is
+/// published on any of them until a person says which came last.
+fn break_circles(
+    reports: &mut [ReportRow],
+    places: &[Place],
+    lab_files: LabFiles<'_>,
+    (doubts, problems): (&mut Vec<Doubt>, &mut Problems),
+) {
+    let mut replaces: BTreeMap<&str, &str> = BTreeMap::new();
+    let matching: Vec<Vec<&str>> = reports
+        .iter()
+        .map(|report| lab_files.matching(&report.file))
+        .collect();
+    let replaced: Vec<Option<String>> = reports
+        .iter()
+        .map(|report| report.supersedes.clone())
+        .collect();
+    for (files, replaced) in matching.iter().zip(&replaced) {
+        if let Some(replaced) = replaced {
+            replaces.extend(files.iter().map(|file| (*file, replaced.as_str())));
+        }
+    }
+    // Each file replaces one at most, so that a walk either ends or comes back.
+    let comes_back = |file: &str| {
+        let mut at = file;
+        (0..replaces.len()).any(|_| match replaces.get(at) {
+            Some(next) => {
+                at = next;
+                at == file
+            }
+            None => false,
+        })
+    };
+    for (index, report) in reports.iter_mut().enumerate() {
+        let Some(replaced) = &replaced[index] else {
+            continue;
+        };
+        if !matching[index].iter().any(|file| comes_back(file)) {
+            continue;
+        }
+        report.supersedes = None;
+        problems.add(
+            Code::RegisterError,
+            places[index].clone(),
+            say::found_nothing_replaced(replaced, "circle"),
+            say::do_name_earlier_file(),
+        );
+        doubts.push(Doubt {
+            product_id: None,
+            round: None,
+            bars: Bars::Issue,
+            what: DoubtKind::Report {
+                file: report.file.clone(),
+            },
+            place: places[index].clone(),
+        });
     }
 }
 

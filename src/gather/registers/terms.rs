@@ -3,11 +3,13 @@
 use crate::gather::registers::fields::{Fields, Table};
 use crate::model::label::TermRow;
 use crate::model::problem::Problems;
-use crate::model::registers::Registers;
+use crate::model::registers::{Bars, Registers};
 
 /// Reads the register; a row without a term, grain or class is named and left out.
 pub fn read(table: &Table, registers: &mut Registers, problems: &mut Problems) {
     for fields in table.rows() {
+        let beyond = fields.beyond((None, None), Some(Bars::Verdict), problems);
+        registers.doubts.extend(beyond);
         registers.terms.extend(row(&fields, problems));
     }
 }

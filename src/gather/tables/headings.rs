@@ -1,6 +1,7 @@
 //! One heading -> what its column holds, by the meaning of its words.
 
 use crate::gather::books::Row;
+use crate::gather::tables::factors;
 use crate::gather::tables::roles;
 pub use crate::gather::tables::roles::{Part, Role};
 use crate::gather::tables::units::{self, Quantity, Unit};
@@ -64,11 +65,17 @@ pub fn read(written: &str) -> Option<Heading> {
     let parted = units::part(written);
     let quantity = units::quantity(written);
     let words = text::words(&parted.rest);
-    let heading = |role| Heading {
-        role,
-        unit: parted.unit,
-        foreign: parted.foreign.clone(),
-        quantity,
+    let heading = |role: Role| {
+        let worked_on = role
+            .is_a_figure()
+            .then(|| factors::worked_on(written))
+            .flatten();
+        Heading {
+            role,
+            unit: parted.unit.filter(|_| worked_on.is_none()),
+            foreign: worked_on.or_else(|| parted.foreign.clone()),
+            quantity,
+        }
     };
     let bare = without_quantity(&words);
     let named = [whole.as_str(), &words, &bare]

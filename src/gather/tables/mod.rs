@@ -3,6 +3,9 @@
 /// Tables side by side, and columns of codes.
 pub mod blocks;
 
+/// What headings say of their figures besides a unit.
+pub mod factors;
+
 /// A sheet and its tables.
 pub mod finding;
 

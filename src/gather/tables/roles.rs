@@ -61,6 +61,11 @@ impl Role {
         matches!(self, Role::Sample | Role::LabSample)
     }
 
+    /// Whether it holds what was found, or what limits it: figures with a unit.
+    pub fn is_a_figure(self) -> bool {
+        self.is_reported() || matches!(self, Role::Lloq | Role::Uloq | Role::Lod)
+    }
+
     /// Whether it holds what was found: results, or their means.
     pub fn is_reported(self) -> bool {
         matches!(self, Role::Result(_) | Role::Final | Role::Mean)

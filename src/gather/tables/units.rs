@@ -1,5 +1,6 @@
 //! Units and quantities: everything becomes ppm gluten.
 
+use crate::gather::tables::factors;
 use crate::gather::text;
 use aho_corasick::AhoCorasick;
 use std::sync::LazyLock;
@@ -173,7 +174,7 @@ fn scale_of(part: &str) -> Option<Scale> {
 }
 
 /// Lower case, plain characters, `u` for µ, `-1` for ⁻¹, no spaces around a slash.
-fn fold(written: &str) -> String {
+pub fn fold(written: &str) -> String {
     let folded = text::plain(written)
         .to_lowercase()
         .replace('µ', "u")
@@ -189,8 +190,11 @@ fn one_spaced(text: &str) -> String {
     words.join(" ").replace(" /", "/").replace("/ ", "/")
 }
 
-/// Gluten where a text says gluten, gliadin where it says gliadin and not gluten.
+/// Gluten where a text says gluten or twice the gliadin, gliadin where it says gliadin and not gluten.
 pub fn quantity(written: &str) -> Option<Quantity> {
+    if written.contains('2') && factors::is_twice_gliadin(written) {
+        return Some(Quantity::Gluten);
+    }
     let words = text::words(written);
     let says = |stems: &[&str]| {
         words
@@ -400,6 +404,9 @@ mod tests {
         assert_eq!(named("ppm gluten"), Some(Quantity::Gluten));
         assert_eq!(named("ppm"), None);
         assert_eq!(quantity("gluten (2 x gliadin)"), Some(Quantity::Gluten));
+        assert_eq!(quantity("Gliadin x 2 (mg/kg)"), Some(Quantity::Gluten));
+        assert_eq!(quantity("2 × Gliadin"), Some(Quantity::Gluten));
+        assert_eq!(quantity("Gliadin (x 2)"), Some(Quantity::Gliadin));
     }
 
     #[test]

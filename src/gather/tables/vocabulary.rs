@@ -89,6 +89,16 @@ meanings! {
     Ordinal = "ordinal",
     /// Words that speak of a second analysis of the same samples.
     Again = "again",
+    /// A substance other than gluten that labs measure in food.
+    OtherAnalyte = "otheranalyte",
+    /// A food that is an allergen too: other than gluten where a word for a test stands with it.
+    OtherFood = "otherfood",
+    /// A word of a title that says what was measured, besides the name of it.
+    Titling = "titling",
+    /// A row is no result of the package: something was added to the sample.
+    Spiked = "spiked",
+    /// A row is no result of the package: the lab itself takes it out.
+    Withdrawn = "withdrawn",
     /// Words for the signal of a plate: no result, but what results are worked out from.
     Absorbance = "absorbance",
 }

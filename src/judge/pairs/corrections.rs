@@ -3,28 +3,17 @@
 use crate::judge::grouped;
 use crate::model::extraction::AssayKind;
 use crate::model::pair::{PairedExtraction, Repeat, Usage};
-use crate::model::problem::{Code, Problems};
 use crate::model::registers::{Correction, CorrectionAction};
-use crate::words::say;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
-/// Applies every correction; one that fits no reading is named, since it may be a slip that leaves a wrong reading in.
-pub fn apply(
-    by_package: &mut HashMap<String, Vec<PairedExtraction>>,
-    corrections: &[Correction],
-    problems: &mut Problems,
-) {
+/// Applies every correction that fits a reading.
+pub fn apply(by_package: &mut HashMap<String, Vec<PairedExtraction>>, corrections: &[Correction]) {
     let by_code = grouped(corrections, |correction| correction.package_code.as_str());
     for (code, corrections) in by_code {
-        let mut none = Vec::new();
-        let rows = by_package.get_mut(code).unwrap_or(&mut none);
-        for correction in &corrections {
-            if !rows.iter().any(|row| fits(correction, row)) {
-                name_the_unused(correction, rows, problems);
-            }
+        if let Some(rows) = by_package.get_mut(code) {
+            correct(rows, &corrections);
         }
-        correct(rows, &corrections);
     }
 }
 
@@ -98,32 +87,4 @@ fn fits(correction: &Correction, row: &PairedExtraction) -> bool {
 
 fn below_inbox(path: &str) -> &str {
     path.strip_prefix("inbox/").unwrap_or(path)
-}
-
-fn name_the_unused(correction: &Correction, rows: &[PairedExtraction], problems: &mut Problems) {
-    let (extraction_is, extraction) = match correction.extraction {
-        Some(number) => ("one", number.to_string()),
-        None => ("any", String::new()),
-    };
-    let files = rows
-        .iter()
-        .map(|row| row.extraction.source.file.path.as_str());
-    let files = files.collect::<BTreeSet<&str>>().into_iter();
-    let files: Vec<&str> = files.collect();
-    let reported = if files.is_empty() {
-        "nowhere"
-    } else {
-        "somewhere"
-    };
-    problems.add(
-        Code::RegisterError,
-        correction.place.clone(),
-        say::found_idle_correction(
-            correction.file.as_str(),
-            correction.package_code.as_str(),
-            extraction_is,
-            extraction,
-        ),
-        say::do_mend_correction(reported, files.join(", ")),
-    );
 }

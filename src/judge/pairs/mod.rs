@@ -25,7 +25,7 @@ pub fn pair_up(
     problems: &mut Problems,
 ) -> Vec<Series> {
     let mut by_package = by_package(extractions);
-    corrections::apply(&mut by_package, &registers.corrections, problems);
+    corrections::apply(&mut by_package, &registers.corrections);
     registers
         .packages
         .iter()

@@ -209,9 +209,35 @@ messages! {
     /// A result with a unit that cannot be converted.
     found_bad_unit(written: text, unit: text);
     /// A cell of results that cannot be read as one.
-    found_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated"], written: text);
+    found_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated" "sign"], written: text);
     /// What to do about it.
-    do_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated"]);
+    do_bad_value(fault: ["no_result" "comma" "negative" "too_much" "scientific" "date" "cell_error" "uncalculated" "sign"]);
+    /// A sign such as < in a cell of its own that goes with no figure.
+    found_loose_sign(sign: text);
+    /// A sign or a word beside a result that contradicts it.
+    found_sign_contradicts(sign: text, written: text);
+    /// What to do about both.
+    do_ask_for_sign_before();
+    /// A number format that shows something else than a figure in place of one.
+    found_figure_hidden(shown: text, written: text);
+    /// An extraction that is numbered 0.
+    found_zeroth();
+    /// What to do about it.
+    do_ask_for_numbers();
+    /// A row that says of itself that it is no result of the package.
+    found_withdrawn(why: ["spiked" "invalid"], written: text);
+    /// What to do about it.
+    do_ask_without_row();
+    /// A row, or a table, of another substance than gluten, where nothing names gluten.
+    found_other_analyte(what: ["row" "table"], written: text);
+    /// What to do about it.
+    do_ask_for_gluten(what: ["row" "table"]);
+    /// A table of another substance beside one of gluten.
+    found_table_of_other(written: text);
+    /// A table whose results are gliadin or gluten; what leaves it open.
+    found_gluten_or_gliadin(written: text);
+    /// What to do about it.
+    do_ask_gluten_or_gliadin();
     /// The lab's mean is not that of its readings.
     found_mean_differs(package: text, written: text, kind: ["number" "range" "above"], lower: figure, upper: figure);
     /// What to do about it.
@@ -354,6 +380,18 @@ messages! {
     found_idle_correction(file: text, package: text, extraction_is: ["one" "any"], extraction: text);
     /// What to do about it; the files that report the package.
     do_mend_correction(reported: ["nowhere" "somewhere"], files: text);
+    /// An exclusion of every reading that another row declares a repeat.
+    found_corrections_clash(row: text);
+    /// What to do about it.
+    do_keep_one_correction();
+    /// A cell of a register that stands under no heading.
+    found_beyond_headings(written: text, costs: ["verdict" "issue" "nothing"]);
+    /// What to do about it.
+    do_mend_columns();
+    /// A notice that is dated before there was anything to tell.
+    found_early_notice(product: text, on: text, day: text);
+    /// What to do about it.
+    do_mend_notice();
     /// Two rows about one file.
     found_report_twice(file: text, row: text);
     /// What to do about it.
@@ -363,7 +401,7 @@ messages! {
     /// What to do about it.
     do_mend_day();
     /// A report that is said to replace another one.
-    found_nothing_replaced(written: text, since: ["unclear" "itself"]);
+    found_nothing_replaced(written: text, since: ["unclear" "itself" "circle"]);
     /// What to do about it.
     do_name_earlier_file();
     /// A certificate that is not there.

@@ -18,6 +18,8 @@ messages! {
     reason_unknown_processing();
     /// A heading is nearly one that is missing.
     reason_heading(found: text, meant: text);
+    /// A heading is there twice.
+    reason_heading_twice(heading: text);
     /// A field cannot be read.
     reason_field(column: text, written: text);
     /// A row cannot be used.

@@ -19,6 +19,7 @@ mod own_faults;
 mod permits;
 mod public;
 mod refused;
+mod registers;
 mod shared;
 mod sheets;
 mod states;

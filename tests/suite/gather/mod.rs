@@ -13,6 +13,7 @@ mod referee;
 mod registers;
 mod round_trip;
 mod shapes;
+mod stated;
 mod together;
 mod unusual;
 mod workbooks;
