@@ -190,5 +190,5 @@ fn reported(extractions: &[PairedExtraction], rule: Rule, words: &Catalogue) -> 
         .iter()
         .map(|paired| said(&paired.extraction))
         .collect();
-    words.list(&all)
+    packages::first_of(&all, words)
 }

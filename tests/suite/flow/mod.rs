@@ -11,6 +11,7 @@ mod hostile_texts;
 mod issue;
 mod leaks;
 mod life;
+mod many_readings;
 mod own_faults;
 mod public;
 mod refused;

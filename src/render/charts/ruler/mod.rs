@@ -7,6 +7,7 @@
 mod marks;
 mod row;
 
+use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Interval;
 use crate::model::package::{PackageResult, ResultKind};
@@ -14,11 +15,12 @@ use crate::model::pair::{PairState, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::model::statistics::CloseBand;
+use crate::render::charts;
 use crate::render::charts::ruler::row::Row;
 use crate::render::charts::scale::{LogScale, NOTE, Span, parts};
 use crate::render::charts::style::{self, Align, Canvas, HAIRLINE, Pen, WIDTH, at, text_width};
 use crate::render::numbers;
-use crate::render::words::chapters::chapters;
+use crate::render::words::chapters::{MOST_LISTED, chapters};
 use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
@@ -98,16 +100,15 @@ impl<'a> Ruler<'a> {
             close,
             words,
         } = self;
+        // A package may have very many, and each drawing keeps this text: of the readings it has what they come to.
         let marks = |package: &PackageResult| {
             let extractions = package.pair.extractions.iter();
-            let readings: Vec<_> = extractions
-                .map(|one| (one.extraction.outcome, one.usage.clone()))
-                .collect();
+            let readings = extractions.map(|one| (one.extraction.outcome, &one.usage));
             (
                 package.pair.state,
                 package.standing,
                 package.result,
-                readings,
+                files::sha256_of(format!("{:?}", readings.collect::<Vec<_>>()).as_bytes()),
             )
         };
         let packages_marks: Vec<_> = packages.iter().map(marks).collect();
@@ -134,6 +135,7 @@ impl<'a> Ruler<'a> {
             let packages = self.packages.iter();
             packages.flat_map(|package| &package.pair.extractions)
         };
+        let is_crowded = |package: &PackageResult| package.pair.extractions.len() > MOST_LISTED;
         let any_result = |wanted: fn(&ResultKind) -> bool| {
             let mut packages = self.packages.iter();
             packages.any(|package| wanted(&package.result))
@@ -157,6 +159,7 @@ impl<'a> Ruler<'a> {
                 "range",
             ),
             (self.packages.iter().any(disagree), "disagree"),
+            (self.packages.iter().any(is_crowded), "many"),
             (set_aside, "aside"),
             (in_conflict, "conflict"),
         ];
@@ -181,13 +184,13 @@ impl<'a> Ruler<'a> {
             let rows = part.iter().flatten();
             let mut rows: Vec<String> = rows.map(|row| row.in_words(self)).collect();
             rows.extend(self.band());
-            words.say(&say::ruler_alt(
+            charts::spoken_of(words.say(&say::ruler_alt(
                 range.as_str(),
                 limit.unit(),
                 limit.side(),
                 limit.figure(),
                 rows.join(" "),
-            ))
+            )))
         };
         let pictures = parts(&rows, (ROWS_HEIGHT, ROWS_HEIGHT), |rows| height(rows));
         pictures.into_iter().map(said).collect()
