@@ -326,9 +326,9 @@ impl Run<'_> {
                     newsletter.set(failure).expect("there is one newsletter");
                 }
                 Task::Texts(decided) => {
-                    for document in texts(decided, self.config) {
-                        self.staging.put(&document.path, &document.bytes, None)?;
-                    }
+                    texts(decided, self.config, &|document| {
+                        self.staging.put(&document.path, &document.bytes, None)
+                    })?;
                 }
             }
             Ok(None)

@@ -3,6 +3,7 @@
 use crate::files::hex;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
+use typst::foundations::Bytes;
 
 /// One document to be made: everything that decides its bytes, apart from the engine.
 #[derive(Clone, Debug)]
@@ -29,8 +30,8 @@ pub struct JobFile {
     /// What decides its content, where that is known before it is made: then it need not be made to see that nothing
     /// has changed.
     pub made_from: Option<String>,
-    /// Its content.
-    pub bytes: Vec<u8>,
+    /// Its content, which what typesets it shares.
+    pub bytes: Bytes,
 }
 
 impl JobFile {
@@ -40,7 +41,7 @@ impl JobFile {
         let file = |(index, svg): (usize, T)| JobFile {
             name: chart_name(index + 1),
             made_from: None,
-            bytes: svg.into().into_bytes(),
+            bytes: Bytes::new(svg.into().into_bytes()),
         };
         numbered.map(file).collect()
     }
@@ -76,7 +77,7 @@ impl Job {
             part(
                 file.made_from
                     .as_ref()
-                    .map_or(&file.bytes, String::as_bytes),
+                    .map_or(file.bytes.as_slice(), String::as_bytes),
             );
         }
         hex(&hash.finalize())

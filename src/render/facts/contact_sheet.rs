@@ -10,6 +10,7 @@ use crate::words::{Catalogue, say};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
+use typst::foundations::Bytes;
 
 /// A package with its product and the bytes of its photographs, in their order; none where a file cannot be read.
 pub struct Shown<'a> {
@@ -114,7 +115,7 @@ fn package(shown: Shown<'_>, files: &mut Vec<JobFile>, words: &Catalogue) -> Pac
                 files.push(JobFile {
                     name: read.clone(),
                     made_from: None,
-                    bytes: pixels,
+                    bytes: Bytes::new(pixels),
                 });
                 pictures.push(Picture {
                     read,
