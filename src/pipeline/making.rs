@@ -10,6 +10,7 @@ use crate::pipeline::texts::texts;
 use crate::pipeline::{Listener, Progress, lab_names, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
+use crate::render::overrun::{ToMake, watched};
 use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
 use crate::save::drafts::{self, Corrected, Question, Wording};
 use crate::save::mail::Enclosed;
@@ -407,7 +408,13 @@ impl Run<'_> {
             if letters.iter().any(|path| failed.contains(path.as_str())) {
                 return Ok(());
             }
-            let draft = self.draft(paper, &letters, decided, &wording)?;
+            let mail = ToMake {
+                path: "drafts",
+                template: "mail.html",
+                is_long: false,
+            };
+            let make = || self.draft(paper, &letters, decided, &wording);
+            let draft = watched(&self.engine, mail, make)?;
             self.staging.put(&draft.path, &draft.bytes, None)
         })
     }
