@@ -1,5 +1,36 @@
 //! What a run makes, in memory, before anything is written.
 
+use std::io;
+
+/// What a template writes, up to the most that a page or a mail may have.
+#[derive(Debug, Default)]
+pub struct Filled(Vec<u8>);
+
+impl Filled {
+    /// The most bytes: a page of ten thousand products has some of them.
+    pub const MOST: usize = 16 << 20;
+
+    /// The text.
+    pub fn text(self) -> String {
+        String::from_utf8(self.0).expect("a template writes whole texts")
+    }
+}
+
+impl io::Write for Filled {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        if self.0.len() + bytes.len() > Filled::MOST {
+            let most = Filled::MOST >> 20;
+            return Err(io::Error::other(format!("it writes more than {most} MB")));
+        }
+        self.0.extend_from_slice(bytes);
+        Ok(bytes.len())
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        Ok(())
+    }
+}
+
 /// One file to be written.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Document {

@@ -57,7 +57,7 @@ pub struct FirstReadings {
 }
 
 /// A person's decision that readings are a repeat of the test.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Repeat {
     /// The person's reason.
     pub reason: String,

@@ -10,6 +10,7 @@ use crate::pipeline::texts::texts;
 use crate::pipeline::{Listener, Progress, lab_names, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
+use crate::render::overrun::{ToMake, watched};
 use crate::render::{self, Engine, Failure, Job, facts, newsletter, web, words};
 use crate::save::drafts::{self, Corrected, Question, Wording};
 use crate::save::mail::Enclosed;
@@ -323,9 +324,9 @@ impl Run<'_> {
                     newsletter.set(failure).expect("there is one newsletter");
                 }
                 Task::Texts(decided) => {
-                    for document in texts(decided, self.config) {
-                        self.staging.put(&document.path, &document.bytes, None)?;
-                    }
+                    texts(decided, self.config, &|document| {
+                        self.staging.put(&document.path, &document.bytes, None)
+                    })?;
                 }
             }
             Ok(None)
@@ -404,7 +405,13 @@ impl Run<'_> {
             if letters.iter().any(|path| failed.contains(path.as_str())) {
                 return Ok(());
             }
-            let draft = self.draft(paper, &letters, decided, &wording)?;
+            let mail = ToMake {
+                path: "drafts",
+                template: "mail.html",
+                is_long: false,
+            };
+            let make = || self.draft(paper, &letters, decided, &wording);
+            let draft = watched(&self.engine, mail, make)?;
             self.staging.put(&draft.path, &draft.bytes, None)
         })
     }

@@ -119,7 +119,7 @@ pub fn found(judged: &JudgedProduct) -> Vec<String> {
     let limit = judged.verdict.rule.limit;
     let packages = judged.verdict.packages.iter();
     packages
-        .map(|package| numbers::result(&package.result, limit))
+        .map(|package| numbers::result_said(&package.result, limit, english()))
         .collect()
 }
 

@@ -5,20 +5,23 @@ use crate::model::decided::Decided;
 use crate::model::document::Document;
 use crate::model::publication::Audience;
 use crate::save::{diary, report, results, tables};
+use anyhow::Result;
 
-/// The files that need no typesetting.
-pub fn texts(decided: &Decided, config: &Config) -> Vec<Document> {
-    let mut texts = vec![Document::text(
-        "data/results.json",
-        results::json(decided, config),
-    )];
+/// Gives the files that need no typesetting to `put`, each as soon as it is made, so that memory holds one.
+///
+/// # Errors
+/// Where `put` fails.
+pub fn texts(
+    decided: &Decided,
+    config: &Config,
+    put: &dyn Fn(Document) -> Result<()>,
+) -> Result<()> {
+    let data = results::json(decided, config);
+    put(Document::text("data/results.json", data))?;
     if decided.audience == Audience::Programme {
-        texts.push(Document::text(
-            "inbox-report.txt",
-            report::text(decided, &config.words),
-        ));
-        texts.push(Document::text("diary.ics", diary::text(decided, config)));
+        let report = report::text(decided, &config.words);
+        put(Document::text("inbox-report.txt", report))?;
+        put(Document::text("diary.ics", diary::text(decided, config)))?;
     }
-    texts.extend(tables::documents(decided, config));
-    texts
+    tables::documents(decided, config, put)
 }

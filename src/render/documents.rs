@@ -3,7 +3,7 @@
 use crate::guard;
 use crate::render::Job;
 use crate::render::engine::{Engine, TEMPLATE_FOLDER};
-use crate::render::overrun::Watched;
+use crate::render::overrun::{ToMake, watched};
 use crate::render::world::JobWorld;
 use anyhow::{Context, Result};
 use chrono::Datelike;
@@ -112,20 +112,9 @@ pub fn typeset<T: Sync>(
         long: AtomicUsize::new(0),
         stopped: AtomicBool::new(false),
         failures: Mutex::new(Vec::new()),
-        watched: Watched::default(),
     };
     let work = || batch.work();
-    let ended = AtomicBool::new(false);
     let outcomes: Vec<Result<()>> = std::thread::scope(|scope| {
-        // Dropped however this ends, so that the watch over own templates ends with it.
-        let _watch_ends = Raise(&ended);
-        if engine.has_own_templates() {
-            scope.spawn(|| {
-                batch
-                    .watched
-                    .watch(engine, &|| ended.load(Ordering::Relaxed))
-            });
-        }
         let spawn = |_| {
             std::thread::Builder::new()
                 .stack_size(STACK)
@@ -147,15 +136,6 @@ pub fn typeset<T: Sync>(
     Ok(failures)
 }
 
-/// Raises a flag when it is dropped.
-struct Raise<'a>(&'a AtomicBool);
-
-impl Drop for Raise<'_> {
-    fn drop(&mut self) {
-        self.0.store(true, Ordering::Relaxed);
-    }
-}
-
 /// Typeset and PDF export recurse deeply.
 const STACK: usize = 32 << 20;
 
@@ -171,7 +151,6 @@ struct Batch<'a, T> {
     long: AtomicUsize,
     stopped: AtomicBool,
     failures: Mutex<Vec<Failure>>,
-    watched: Watched,
 }
 
 impl<T: Sync> Batch<'_, T> {
@@ -201,9 +180,7 @@ impl<T: Sync> Batch<'_, T> {
         };
         let long = usize::from(job.template != SHEET);
         self.long.fetch_add(long, Ordering::Relaxed);
-        let in_work = self.watched.begin(self.engine, &job, long > 0);
         let made = pool.install(|| guard::naming(&job.path, || pdf(self.engine, &job)));
-        drop(in_work);
         self.long.fetch_sub(long, Ordering::Relaxed);
         self.forget();
         match made {
@@ -241,13 +218,24 @@ impl<T: Sync> Batch<'_, T> {
     }
 }
 
-/// Typesets one document.
+/// Typesets one document, watched where its template or a font is the programme's own.
 ///
 /// # Errors
 /// All mistakes that the template has, each with its place.
 pub fn pdf(engine: &Engine, job: &Job) -> Result<Vec<u8>, Vec<Fault>> {
-    let (world, document) = lay_out(engine, job)?;
-    typst_pdf::pdf(&document, &options(job)).map_err(|found| explain(&world, &found))
+    watched(engine, to_make(job), || {
+        let (world, document) = lay_out(engine, job)?;
+        typst_pdf::pdf(&document, &options(job)).map_err(|found| explain(&world, &found))
+    })
+}
+
+/// What is watched of a job.
+fn to_make(job: &Job) -> ToMake<'_> {
+    ToMake {
+        path: &job.path,
+        template: job.template,
+        is_long: matches!(job.template, "summary.typ" | "digest.typ"),
+    }
 }
 
 /// The first page of a document as a picture (PNG), `pixels` of it in a point.
@@ -275,7 +263,9 @@ pub fn png(engine: &Engine, job: &Job, pixels: f64) -> Result<Vec<u8>, Vec<Fault
 /// # Errors
 /// As [`pdf`].
 pub fn pages(engine: &Engine, job: &Job) -> Result<PagedDocument, Vec<Fault>> {
-    lay_out(engine, job).map(|(_, document)| document)
+    watched(engine, to_make(job), || {
+        lay_out(engine, job).map(|(_, document)| document)
+    })
 }
 
 /// Documents of this template are short, and there are many of them.

@@ -83,6 +83,8 @@ pub struct Engine {
     fingerprint: String,
     /// The programme's own templates, by path below the template folder.
     own: BTreeSet<String>,
+    /// Its own fonts, by path below their folder.
+    own_fonts: BTreeSet<String>,
 }
 
 impl Engine {
@@ -96,10 +98,9 @@ impl Engine {
         let own = own_templates.keys().cloned().collect();
         templates.extend(own_templates);
         let mut font_files = owned(FONTS);
-        font_files.extend(own_files(
-            &config.root.join(FONT_FOLDER),
-            &["otf", "ttf", "ttc"],
-        )?);
+        let own_font_files = own_files(&config.root.join(FONT_FOLDER), &["otf", "ttf", "ttc"])?;
+        let own_fonts = own_font_files.keys().cloned().collect();
+        font_files.extend(own_font_files);
         let fingerprint = fingerprint(&templates, &font_files);
 
         let mut fonts = Vec::new();
@@ -138,12 +139,29 @@ impl Engine {
             assets,
             fingerprint,
             own,
+            own_fonts,
         })
     }
 
-    /// Whether the programme has templates of its own.
-    pub fn has_own_templates(&self) -> bool {
-        self.own_sources().next().is_some()
+    /// Whether anything that documents are made with is the programme's own.
+    pub fn has_own_files(&self) -> bool {
+        !self.own.is_empty() || !self.own_fonts.is_empty()
+    }
+
+    /// The programme's own files that may have a part in what this template makes: itself, else those that it may use.
+    pub fn own_behind<'a>(&'a self, template: &'a str) -> Vec<&'a str> {
+        if self.own.contains(template) {
+            return vec![template];
+        }
+        let is_source = |name: &str| name.ends_with(".typ");
+        let own = self.own.iter().map(String::as_str);
+        own.filter(|name| is_source(name) == is_source(template))
+            .collect()
+    }
+
+    /// The programme's own fonts, by path below their folder.
+    pub fn own_fonts(&self) -> impl Iterator<Item = &str> {
+        self.own_fonts.iter().map(String::as_str)
     }
 
     /// The programme's own templates for the typesetter, by path below the template folder.

@@ -3,6 +3,7 @@
 use crate::files::hex;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
+use typst::foundations::Bytes;
 
 /// One document to be made: everything that decides its bytes, apart from the engine.
 #[derive(Clone, Debug)]
@@ -31,8 +32,8 @@ pub struct JobFile {
     /// What decides its content, where that is known before it is made: then it need not be made to see that nothing
     /// has changed.
     pub made_from: Option<String>,
-    /// Its content.
-    pub bytes: Vec<u8>,
+    /// Its content, which what typesets it shares.
+    pub bytes: Bytes,
 }
 
 impl JobFile {
@@ -41,7 +42,7 @@ impl JobFile {
         JobFile {
             name: name.into(),
             made_from: None,
-            bytes: bytes.into(),
+            bytes: Bytes::new(bytes.into()),
         }
     }
 
@@ -77,7 +78,7 @@ impl Job {
         for file in &self.files {
             let made_from = file.made_from.as_ref().map(String::as_bytes);
             part(file.name.as_bytes());
-            part(made_from.unwrap_or(&file.bytes));
+            part(made_from.unwrap_or(file.bytes.as_slice()));
         }
         hex(&hash.finalize())
     }

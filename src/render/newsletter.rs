@@ -3,15 +3,17 @@
 //! The page is one file without pictures, as mail programs show it: figures and bars stand in its cells. Its templates are
 //! `digest.html` and `digest.txt`; both go into the mail that `save` puts together.
 
-use crate::model::document::Document;
+use crate::model::document::{Document, Filled};
 use crate::render::charts::Chart;
 use crate::render::documents::{self, Failure, Fault, LineColumn};
 use crate::render::engine::{Engine, TEMPLATE_FOLDER};
 use crate::render::facts::digest::DigestFacts;
+use crate::render::overrun::{ToMake, watched};
 use crate::render::{Job, JobFile};
 use minijinja::syntax::SyntaxConfig;
-use minijinja::{AutoEscape, Environment, Error, UndefinedBehavior, Value};
+use minijinja::{AutoEscape, Environment, Error, ErrorKind, Template, UndefinedBehavior, Value};
 use std::collections::BTreeMap;
+use std::error::Error as _;
 
 /// Pixels of a picture in a point of the page: 1,233 across, sharp on any screen.
 const PIXELS_A_POINT: f64 = 2.5;
@@ -152,9 +154,22 @@ fn render(name: &'static str, facts: &DigestFacts, engine: &Engine) -> Result<St
         .get_template(name)
         .map_err(|error| fail(&error))?;
     let context = minijinja::context! { facts => facts_of(facts) };
-    let text = template.render(context).map_err(|error| fail(&error))?;
+    let wanted = ToMake {
+        path: &path(name),
+        template: name,
+        is_long: false,
+    };
+    let text =
+        watched(engine, wanted, || fill(&template, context)).map_err(|error| fail(&error))?;
     // Places to break long words serve narrow columns of paper; here they would spoil searching and copying.
     Ok(text.replace('\u{200b}', ""))
+}
+
+/// A template with these facts, no longer than a page may be.
+pub(super) fn fill(template: &Template<'_, '_>, facts: Value) -> Result<String, Error> {
+    let mut filled = Filled::default();
+    template.render_captured_to(facts, &mut filled)?;
+    Ok(filled.text())
 }
 
 /// A line that holds a statement alone leaves nothing behind, so that templates can be indented as code is.
@@ -169,9 +184,11 @@ pub(super) fn whole_lines() -> SyntaxConfig {
 
 /// A mistake of a template, which keeps a file from being made.
 pub(super) fn failure(name: &str, path: String, error: &Error) -> Failure {
-    let detail = error
-        .detail()
-        .map_or_else(|| error.kind().to_string(), str::to_owned);
+    let detail = match (error.kind(), error.source(), error.detail()) {
+        (ErrorKind::WriteFailure, Some(why), _) => why.to_string(),
+        (_, _, Some(detail)) => detail.to_owned(),
+        (kind, _, None) => kind.to_string(),
+    };
     Failure {
         path,
         faults: vec![Fault {

@@ -39,7 +39,7 @@ impl<'a> JobWorld<'a> {
             std::str::from_utf8(&file.bytes),
         ) {
             (true, Ok(svg)) => Bytes::from_string(drawable_text(svg, &covered)),
-            _ => Bytes::new(file.bytes.clone()),
+            _ => file.bytes.clone(),
         };
         let files = job
             .files

@@ -88,11 +88,63 @@ impl Workspace {
         Run { output }
     }
 
+    /// Runs the program and looks meanwhile at what it takes.
+    #[cfg(target_os = "linux")]
+    pub fn measured(&self, arguments: &[&str]) -> Taken {
+        use std::process::Stdio;
+        let mut program = Command::new(env!("CARGO_BIN_EXE_galleyproof"))
+            .args(arguments)
+            .current_dir(self.folder.path())
+            .env_remove("SOURCE_DATE_EPOCH")
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()
+            .expect("the program starts");
+        let mut taken = Taken::default();
+        while program.try_wait().expect("is ours").is_none() {
+            taken.look(program.id());
+            std::thread::sleep(std::time::Duration::from_millis(20));
+        }
+        taken
+    }
+
     /// `check --format json`, as data.
     pub fn results(&self) -> serde_json::Value {
         let run = self.run(&["check", "--format", "json"]);
         serde_json::from_slice(&run.output.stdout)
             .unwrap_or_else(|error| panic!("{error}: {}", run.stderr()))
+    }
+}
+
+/// What a run of the program took, as far as its end was seen.
+#[cfg(target_os = "linux")]
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Taken {
+    /// The most memory that it held.
+    pub megabytes: u64,
+    /// Time on a processor, its own and that of the system for it.
+    pub cpu_seconds: u64,
+}
+
+#[cfg(target_os = "linux")]
+impl Taken {
+    fn look(&mut self, process: u32) {
+        const TICKS_A_SECOND: u64 = 100;
+        let read = |name: &str| fs::read_to_string(format!("/proc/{process}/{name}")).ok();
+        let peak = read("status").and_then(|status| {
+            let line = status
+                .lines()
+                .find(|line| line.starts_with("VmHWM:"))?
+                .to_owned();
+            line.split_whitespace().nth(1)?.parse::<u64>().ok()
+        });
+        // After the name, which stands in brackets, user time is the 12th field and system time the 13th.
+        let ticks = read("stat").and_then(|stat| {
+            let fields: Vec<&str> = stat.rsplit_once(')')?.1.split_whitespace().collect();
+            Some(fields.get(11)?.parse::<u64>().ok()? + fields.get(12)?.parse::<u64>().ok()?)
+        });
+        self.megabytes = self.megabytes.max(peak.unwrap_or(0) / 1024);
+        self.cpu_seconds = self.cpu_seconds.max(ticks.unwrap_or(0) / TICKS_A_SECOND);
     }
 }
 

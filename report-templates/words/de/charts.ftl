@@ -150,6 +150,7 @@ ruler_key_more = { $what ->
     [range] Linie mit Enden: das Ergebnis der Packung, ein Bereich.
     [aside] Grau und durchkreuzt: ausgeschlossen.
     [conflict] Graue Raute: Die Berichte des Labors widersprechen einander, nicht verwendet.
+    [many] Wo Zeichen einander verdecken würden, steht eines für alle.
    *[disagree] Gestrichelte Linie: Sie stimmen nicht überein.
 }
 

@@ -506,6 +506,21 @@ note_set_aside = { $extractions ->
    *[other] { $package }: Die Extraktionen { $numbers } wurden am { $day } von { $by } ausgeschlossen. { $reason }
 }
 
+# In the table, below their row: a lab reported more extractions than a document lists one by one.
+note_left_out = { $package }: { $extractions ->
+    [one] Eine weitere Extraktion ist
+   *[other] { $extractions } weitere Extraktionen sind
+} hier nicht aufgeführt{ $figures ->
+    [yes] , von { $lowest } bis { $highest } { $unit }
+   *[no] { "" }
+}. Die Datei extractions.csv enthält sie alle.
+
+# Under the table, after the first that are named: extractions whose results cannot be read, or that have none.
+note_more_unused = { $extractions ->
+    [one] { $package }: Eine weitere Extraktion hat kein Ergebnis, das verwendet werden kann.
+   *[other] { $package }: { $extractions } weitere Extraktionen haben kein Ergebnis, das verwendet werden kann.
+}
+
 # Under the table: the lab withdrew a report, and another took its place; it is not named.
 note_replaced = { $by ->
     [count] Bei { $packages } Packungen hat das Labor einen früheren Bericht ersetzt. Keine seiner Zahlen wird hier verwendet.

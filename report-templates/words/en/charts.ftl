@@ -150,6 +150,7 @@ ruler_key_more = { $what ->
     [range] Line with ends: the package’s result, a range.
     [aside] Crossed, grey: set aside.
     [conflict] Diamond, grey: the lab’s reports differ, not used.
+    [many] Where marks would cover one another, one stands for all of them.
    *[disagree] Dashed line: they disagree.
 }
 

@@ -66,6 +66,12 @@ list_of_two = { $first } and { $last }
 # Three or more items; the others are parted by commas already.
 list_of_more = { $others } and { $last }
 
+# The last item of a list that names the first ones alone.
+list_rest = { $items } more
+
+# Likewise, of figures.
+list_more_figures = { $figures } more from { $lowest } to { $highest }
+
 ## Figures and the limit
 
 # A range from nothing: "up to 12.0". Below quantification is not zero, so that no nought is printed.

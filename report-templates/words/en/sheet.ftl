@@ -474,6 +474,21 @@ note_set_aside = { $extractions ->
    *[other] { $package }: extractions { $numbers } were set aside by { $by } on { $day }. { $reason }
 }
 
+# In the table, below their row: a lab reported more extractions than a document lists one by one.
+note_left_out = { $package }: { $extractions ->
+    [one] one further extraction is
+   *[other] { $extractions } further extractions are
+} not listed here{ $figures ->
+    [yes] , from { $lowest } to { $highest } { $unit }
+   *[no] { "" }
+}. The data file extractions.csv has every one.
+
+# Under the table, after the first that are named: extractions whose results cannot be read, or that have none.
+note_more_unused = { $extractions ->
+    [one] { $package }: one further extraction has no result that can be used.
+   *[other] { $package }: { $extractions } further extractions have no result that can be used.
+}
+
 # Under the table: the lab withdrew a report, and another took its place; it is not named.
 note_replaced = { $by ->
     [count] In { $packages } packages the lab replaced an earlier report. None of its figures is used here.

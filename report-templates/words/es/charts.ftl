@@ -150,6 +150,7 @@ ruler_key_more = { $what ->
     [range] Línea con extremos: el resultado del envase, un intervalo.
     [aside] Gris y tachada: descartada.
     [conflict] Rombo gris: los informes del laboratorio difieren, no utilizada.
+    [many] Donde las marcas se taparían, una sola las representa a todas.
    *[disagree] Línea discontinua: no concuerdan.
 }
 

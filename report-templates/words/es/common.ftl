@@ -72,6 +72,12 @@ list_of_more = { $sound ->
    *[other] { $others } y { $last }
 }
 
+# The last item of a list that names the first ones alone.
+list_rest = { $items } más
+
+# Likewise, of figures.
+list_more_figures = { $figures } más, de { $lowest } a { $highest }
+
 ## Figures and the limit
 
 # A range from nothing: "up to 12.0". Below quantification is not zero, so that no nought is printed.

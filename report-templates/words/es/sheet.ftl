@@ -526,6 +526,21 @@ note_set_aside = { $extractions ->
    *[other] { $package }: las extracciones { $numbers } fueron descartadas por { $by } el { $day }. { $reason }
 }
 
+# In the table, below their row: a lab reported more extractions than a document lists one by one.
+note_left_out = { $package }: { $extractions ->
+    [one] aquí no figura una extracción más
+   *[other] aquí no figuran { $extractions } extracciones más
+}{ $figures ->
+    [yes] , de { $lowest } a { $highest } { $unit }
+   *[no] { "" }
+}. El archivo extractions.csv las contiene todas.
+
+# Under the table, after the first that are named: extractions whose results cannot be read, or that have none.
+note_more_unused = { $extractions ->
+    [one] { $package }: una extracción más no tiene un resultado que pueda usarse.
+   *[other] { $package }: { $extractions } extracciones más no tienen un resultado que pueda usarse.
+}
+
 # Under the table: the lab withdrew a report, and another took its place; it is not named.
 note_replaced = { $by ->
     [count] En { $packages } envases el laboratorio sustituyó un informe anterior. Aquí no se usa ninguna de sus cifras.

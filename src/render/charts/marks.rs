@@ -10,7 +10,7 @@ const RADIUS: f64 = 2.8;
 const LANES: i32 = 3;
 
 /// The shape of a mark: what is known of where it stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Shape {
     /// At its figure.
     Circle,
@@ -21,7 +21,7 @@ pub enum Shape {
 }
 
 /// How a mark is inked.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Ink {
     /// Over the limit.
     Solid,

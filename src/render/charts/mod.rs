@@ -16,6 +16,23 @@ pub mod squares;
 pub mod strip;
 pub mod style;
 
+/// The most letters of what is read aloud in place of a picture. A text of a PDF has 32,767 bytes at most, and a letter up to
+/// four of them; nobody listens so long.
+const MOST_SPOKEN: usize = 7_500;
+
+/// What is read aloud in place of a picture, cut off after a word where it is longer than a PDF takes.
+pub fn spoken_of(mut text: String) -> String {
+    if let Some((end, _)) = text.char_indices().nth(MOST_SPOKEN) {
+        let word = text[..end]
+            .trim_end_matches(|c: char| !c.is_whitespace())
+            .trim_end();
+        let end = if word.is_empty() { end } else { word.len() };
+        text.truncate(end);
+        text.push_str(" …");
+    }
+    text
+}
+
 /// A figure with what it says in words.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Chart {
@@ -38,9 +55,27 @@ impl Chart {
         Chart {
             name: name.into(),
             svg,
-            alt,
+            alt: spoken_of(alt),
             width_mm: style::WIDTH * MM_PER_POINT,
             height_mm: height * MM_PER_POINT,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_read_aloud_is_no_longer_than_a_pdf_takes() {
+        assert_eq!(spoken_of("A1: 7.5.".to_owned()), "A1: 7.5.");
+        let rows = spoken_of("Package A1: 7.5. ".repeat(1_000));
+        assert!(
+            rows.ends_with(" 7.5. …") || rows.ends_with(" A1: …") || rows.ends_with("Package …")
+        );
+        assert!(rows.chars().count() <= MOST_SPOKEN + 2);
+        let one_word = spoken_of("\u{1f35e}".repeat(20_000));
+        let bytes = 2 * one_word.encode_utf16().count();
+        assert!((20_000..32_767).contains(&bytes), "{bytes}");
     }
 }

@@ -14,6 +14,7 @@ use crate::render::{Job, JobFile, chart_name};
 use crate::words::{Said, say};
 use anyhow::{Result, bail};
 use std::sync::Arc;
+use typst::foundations::Bytes;
 
 /// The name of a sheet's case, in the PDF and for its template.
 pub const CASE: &str = "case.json";
@@ -40,7 +41,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     let file = |name: String, made_from: String| JobFile {
         name,
         made_from: Some(made_from),
-        bytes: Vec::new(),
+        bytes: Bytes::new([]),
     };
     let drawings = 1..=facts.content.rulers.len() * DRAWINGS;
     let drawn = Ruler::of(product, &config.words).made_from();
@@ -139,7 +140,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
     let lab_files = words::source::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {
-        file.bytes = svg.into_bytes();
+        file.bytes = Bytes::new(svg.into_bytes());
     }
     if config.publishing.attach != Attach::Whole {
         return Ok(());
@@ -152,7 +153,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
                 lab_file.path
             );
         }
-        file.bytes = bytes;
+        file.bytes = Bytes::new(bytes);
     }
     Ok(())
 }

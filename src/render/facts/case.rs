@@ -9,6 +9,8 @@ use crate::model::pair::{PairedExtraction, Usage};
 use crate::model::place::{LabFile, column_letter};
 use crate::model::registers::{FollowupKind, Oats, Processing, Product};
 use crate::model::rule::Decision;
+use chrono::NaiveDate;
+use serde::Serialize;
 use serde_json::{Value, json};
 
 /// The name of the shape; a change that a reader must know of changes the number.
@@ -31,7 +33,6 @@ pub fn case(
 ) -> Vec<u8> {
     let verdict = &product.verdict;
     let rule = &verdict.rule;
-    let packages: Vec<Value> = verdict.packages.iter().map(package).collect();
     let carried: Vec<Value> = carried
         .iter()
         .map(|file| json!({ "name": file.name, "sha256": file.sha256 }))
@@ -42,12 +43,12 @@ pub fn case(
             relative_expanded_uncertainty,
         } => Some(relative_expanded_uncertainty),
     };
-    let case = json!({
-        "schema": SCHEMA,
-        "sheet_number": sheet_number,
-        "content_sha256": product.sheet().sha256,
-        "programme": { "name": config.programme.name, "short_name": config.programme.short_name },
-        "rule": {
+    let case = Case {
+        schema: SCHEMA,
+        sheet_number,
+        content_sha256: &product.sheet().sha256,
+        programme: json!({ "name": config.programme.name, "short_name": config.programme.short_name }),
+        rule: json!({
             "regime": rule.regime.word(),
             "limit_ppm": rule.limit.ppm.0,
             "limit_passes": rule.limit.passes,
@@ -56,25 +57,88 @@ pub fn case(
             "packages_per_product": config.testing.packages_per_product,
             "extractions_per_package": config.testing.extractions_per_package,
             "relative_repeatability": config.testing.relative_repeatability,
-        },
-        "product": of_register(&verdict.product),
-        "round": verdict.round,
-        "packages": packages,
-        "correspondence": correspondence(product),
-        "verdict": verdict.verdict.word(),
-        "grade": verdict.verdict.grade(),
-        "reasons": crate::words::plain_reasons(&verdict.reasons, &verdict.rule, &config.words),
-        "claim": { "text": verdict.product.claim, "class": verdict.claim.class.word() },
-        "label": {
+        }),
+        product: of_register(&verdict.product),
+        round: &verdict.round,
+        packages: verdict.packages.iter().map(package).collect(),
+        correspondence: correspondence(product),
+        verdict: verdict.verdict.word(),
+        grade: verdict.verdict.grade(),
+        reasons: crate::words::plain_reasons(&verdict.reasons, &verdict.rule, &config.words),
+        claim: json!({ "text": verdict.product.claim, "class": verdict.claim.class.word() }),
+        label: json!({
             "finding": verdict.label.finding.word(),
             "terms": verdict.label.terms.iter().map(|term| term.printed.as_str()).collect::<Vec<_>>(),
-        },
-        "exhibits": product.exhibits.iter().map(exhibit).collect::<Vec<_>>(),
-        "carried": carried,
-    });
+        }),
+        exhibits: product.exhibits.iter().map(exhibit).collect(),
+        carried,
+    };
     let mut text = serde_json::to_string_pretty(&case).expect("the case has only JSON's own types");
     text.push('\n');
     text.into_bytes()
+}
+
+/// The case. What there may be very many of has a shape of its own: as values they would take ten times the memory.
+#[derive(Serialize)]
+struct Case<'a> {
+    schema: &'a str,
+    sheet_number: &'a str,
+    content_sha256: &'a str,
+    programme: Value,
+    rule: Value,
+    product: Value,
+    round: &'a str,
+    packages: Vec<Package<'a>>,
+    correspondence: Vec<Value>,
+    verdict: &'a str,
+    grade: Option<&'a str>,
+    reasons: Vec<String>,
+    claim: Value,
+    label: Value,
+    exhibits: Vec<Value>,
+    carried: Vec<Value>,
+}
+
+#[derive(Serialize)]
+struct Package<'a> {
+    package_code: &'a str,
+    lot: Option<&'a str>,
+    best_by: Option<&'a str>,
+    bought_on: Option<NaiveDate>,
+    shop: Option<&'a str>,
+    sent_on: Option<NaiveDate>,
+    state: &'a str,
+    standing: &'a str,
+    gap_ppm: Option<f64>,
+    allowed_ppm: Option<f64>,
+    readings: Vec<Reading<'a>>,
+    other_series: Option<Box<Package<'a>>>,
+}
+
+#[derive(Serialize)]
+struct Reading<'a> {
+    number: u32,
+    reported: &'a str,
+    lower_ppm: Option<f64>,
+    upper_ppm: Option<f64>,
+    lloq_ppm: f64,
+    #[serde(rename = "use")]
+    used_as: &'a str,
+    set_aside_because: Option<&'a str>,
+    assay: &'a str,
+    lab: &'a str,
+    report: Option<&'a str>,
+    tested_on: Option<NaiveDate>,
+    source: Source<'a>,
+}
+
+#[derive(Serialize)]
+struct Source<'a> {
+    file: &'a str,
+    sha256: &'a str,
+    sheet: Option<&'a str>,
+    row: u32,
+    column: String,
 }
 
 fn exhibit(exhibit: &Exhibit) -> Value {
@@ -100,52 +164,57 @@ fn of_register(product: &Product) -> Value {
     })
 }
 
-fn package(result: &PackageResult) -> Value {
+fn package(result: &PackageResult) -> Package<'_> {
     let package = &result.pair.package;
     let comparison = result.pair.comparison;
-    json!({
-        "package_code": package.package_code,
-        "lot": package.lot,
-        "best_by": package.best_by,
-        "bought_on": package.bought_on,
-        "shop": package.shop,
-        "sent_on": package.sent_on,
-        "state": result.pair.state.word(),
-        "standing": result.standing.word(),
-        "gap_ppm": comparison.map(|comparison| comparison.gap.0),
-        "allowed_ppm": comparison.map(|comparison| comparison.allowed.0),
-        "readings": result.pair.extractions.iter().map(reading).collect::<Vec<_>>(),
-        "other_series": result.other_series.as_deref().map(self::package),
-    })
+    Package {
+        package_code: &package.package_code,
+        lot: package.lot.as_deref(),
+        best_by: package.best_by.as_deref(),
+        bought_on: package.bought_on,
+        shop: package.shop.as_deref(),
+        sent_on: package.sent_on,
+        state: result.pair.state.word(),
+        standing: result.standing.word(),
+        gap_ppm: comparison.map(|comparison| comparison.gap.0),
+        allowed_ppm: comparison.map(|comparison| comparison.allowed.0),
+        readings: result.pair.extractions.iter().map(reading).collect(),
+        other_series: result
+            .other_series
+            .as_deref()
+            .map(|other| Box::new(self::package(other))),
+    }
 }
 
-fn reading(paired: &PairedExtraction) -> Value {
+fn reading(paired: &PairedExtraction) -> Reading<'_> {
     let extraction = &paired.extraction;
     let interval = extraction.outcome.reading();
     let source = &extraction.source;
-    json!({
-        "number": extraction.number,
-        "reported": extraction.reported,
-        "lower_ppm": interval.map(|interval| interval.lower.0),
-        "upper_ppm": interval.and_then(|interval| interval.upper).map(|upper| upper.0),
-        "lloq_ppm": extraction.lloq.0,
-        "use": used_as(&paired.usage),
-        "set_aside_because": match &paired.usage {
+    Reading {
+        number: extraction.number,
+        reported: &extraction.reported,
+        lower_ppm: interval.map(|interval| interval.lower.0),
+        upper_ppm: interval
+            .and_then(|interval| interval.upper)
+            .map(|upper| upper.0),
+        lloq_ppm: extraction.lloq.0,
+        used_as: used_as(&paired.usage),
+        set_aside_because: match &paired.usage {
             Usage::Excluded { reason, .. } => Some(reason.as_str()),
             _ => None,
         },
-        "assay": &*extraction.assay,
-        "lab": &*extraction.lab,
-        "report": extraction.report.as_deref(),
-        "tested_on": extraction.tested_on,
-        "source": {
-            "file": source.file.path,
-            "sha256": source.file.sha256,
-            "sheet": source.sheet.as_deref(),
-            "row": source.row,
-            "column": column_letter(source.column),
+        assay: &extraction.assay,
+        lab: &extraction.lab,
+        report: extraction.report.as_deref(),
+        tested_on: extraction.tested_on,
+        source: Source {
+            file: &source.file.path,
+            sha256: &source.file.sha256,
+            sheet: source.sheet.as_deref(),
+            row: source.row,
+            column: column_letter(source.column),
         },
-    })
+    }
 }
 
 /// What happens to a reading, in a word of the data.

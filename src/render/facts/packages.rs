@@ -175,7 +175,7 @@ fn extraction_rows(
     // By how far the numbers run, then by how often a number was reported.
     let mut lines: BTreeMap<(usize, usize), Vec<Option<&PairedExtraction>>> = BTreeMap::new();
     let mut times: BTreeMap<usize, usize> = BTreeMap::new();
-    for paired in &chapter.extractions {
+    for paired in chapter.listed() {
         let place = (paired.extraction.number as usize).saturating_sub(1);
         let (block, column) = (place / columns, place % columns);
         let time = times.entry(place).or_insert(0);

@@ -3,7 +3,8 @@
 use crate::model::document::Document;
 use crate::render::documents::Failure;
 use crate::render::engine::Engine;
-use crate::render::newsletter::{FUEL, failure, value, whole_lines};
+use crate::render::newsletter::{FUEL, failure, fill, value, whole_lines};
+use crate::render::overrun::{ToMake, watched};
 use minijinja::{AutoEscape, Environment, UndefinedBehavior};
 use serde_json::{Map, Value as Json, json};
 
@@ -117,8 +118,13 @@ impl<'a> Frame<'a> {
             .environment
             .get_template(place.template)
             .map_err(|error| fail(&error))?;
-        let text = template
-            .render(value(context, &|text| clean(&text)))
+        let context = value(context, &|text| clean(&text));
+        let wanted = ToMake {
+            path: &place.path,
+            template: place.template,
+            is_long: false,
+        };
+        let text = watched(self.engine, wanted, || fill(&template, context))
             .map_err(|error| fail(&error))?;
         Ok(Document::text(place.path, text))
     }

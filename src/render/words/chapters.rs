@@ -5,10 +5,21 @@
 
 use crate::model::extraction::Extraction;
 use crate::model::package::PackageResult;
-use crate::model::pair::{FirstReadings, PairedExtraction, Repeat, Usage};
+use crate::model::pair::{PairedExtraction, Repeat, Usage};
 use crate::render::words::packages::{Agreement, agreement, apart, is_beyond};
-use crate::words::{Catalogue, say};
+use crate::words::{Catalogue, Said, say};
 use chrono::NaiveDate;
+use std::collections::BTreeSet;
+
+/// The most extractions of a package that a document lists one by one. The others are counted there, and stand in the data
+/// files: a lab that measures a package so often has sent a record of its plate, not a result.
+pub const MOST_LISTED: usize = 200;
+
+/// But no chapter has fewer in its row than this, where it has so many.
+const LEAST_LISTED: usize = 4;
+
+/// The most decisions at the end of one row.
+const MOST_DECISIONS: usize = 3;
 
 /// Extractions that were reported at one time, or what all of them give.
 #[derive(Clone, Debug, PartialEq)]
@@ -17,6 +28,8 @@ pub struct Chapter<'a> {
     pub event: Event<'a>,
     /// Its extractions, by number; none where it is what all of them give.
     pub extractions: Vec<&'a PairedExtraction>,
+    /// How many of them are listed one by one: the first.
+    listed: usize,
     /// Whether the package's result stands here.
     pub has_result: bool,
 }
@@ -52,13 +65,15 @@ pub struct Exclusion<'a> {
 /// The chapters of a package's story: at least one, and the result stands in the last.
 pub fn chapters(package: &PackageResult) -> Vec<Chapter<'_>> {
     let mut chapters: Vec<Chapter> = Vec::new();
+    let before = Before::of(package);
     for paired in &package.pair.extractions {
-        let event = event_of(paired, package);
+        let event = before.event_of(paired);
         match chapters.iter_mut().find(|chapter| chapter.event == event) {
             Some(chapter) => chapter.extractions.push(paired),
             None => chapters.push(Chapter {
                 event,
                 extractions: vec![paired],
+                listed: 0,
                 has_result: false,
             }),
         }
@@ -78,34 +93,60 @@ pub fn chapters(package: &PackageResult) -> Vec<Chapter<'_>> {
                 Event::Together
             },
             extractions: Vec::new(),
+            listed: 0,
             has_result: true,
         }),
+    }
+    let mut room = MOST_LISTED;
+    for chapter in &mut chapters {
+        chapter.listed = chapter.extractions.len().min(room.max(LEAST_LISTED));
+        room = room.saturating_sub(chapter.listed);
     }
     chapters
 }
 
-fn event_of<'a>(paired: &'a PairedExtraction, package: &'a PackageResult) -> Event<'a> {
-    let number = paired.extraction.number;
-    let was_set_aside = |other: &PairedExtraction| {
-        is_set_aside(other) && other.extraction.number == number && other.repeat == paired.repeat
-    };
-    // What came in one file is not known to have been made later.
-    let is_later = |first: FirstReadings| {
-        let mut others = package.pair.extractions.iter();
-        number > first.upto
-            && others.all(|other| {
-                let files = [paired, other].map(|one| &one.extraction.source.file.path);
-                other.extraction.number > first.upto || files[0] != files[1]
-            })
-    };
-    match &paired.repeat {
-        _ if !is_set_aside(paired) && package.pair.extractions.iter().any(was_set_aside) => {
-            Event::Again
+/// What of a package was there before an extraction came, looked up once.
+struct Before<'a> {
+    /// What was set aside: the number, and the repeat that it is of.
+    set_aside: BTreeSet<(u32, Option<&'a Repeat>)>,
+    /// The largest number of those that were made first, where others came after them.
+    upto: Option<u32>,
+    /// The files that those stand in.
+    first_files: BTreeSet<&'a str>,
+}
+
+impl<'a> Before<'a> {
+    fn of(package: &'a PackageResult) -> Before<'a> {
+        let extractions = &package.pair.extractions;
+        let upto = package.pair.first.map(|first| first.upto);
+        let is_first = |one: &&PairedExtraction| upto.is_some_and(|n| one.extraction.number <= n);
+        let file = |one: &'a PairedExtraction| one.extraction.source.file.path.as_str();
+        let aside = extractions.iter().filter(|one| is_set_aside(one));
+        Before {
+            set_aside: aside.map(key).collect(),
+            upto,
+            first_files: extractions.iter().filter(is_first).map(file).collect(),
         }
-        Some(repeat) => Event::Repeat(repeat),
-        None if package.pair.first.is_some_and(is_later) => Event::Further,
-        None => Event::First,
     }
+
+    fn event_of(&self, paired: &'a PairedExtraction) -> Event<'a> {
+        // What came in one file is not known to have been made later.
+        let is_later = |upto: u32| {
+            let file = paired.extraction.source.file.path.as_str();
+            paired.extraction.number > upto && !self.first_files.contains(file)
+        };
+        match &paired.repeat {
+            _ if !is_set_aside(paired) && self.set_aside.contains(&key(paired)) => Event::Again,
+            Some(repeat) => Event::Repeat(repeat),
+            None if self.upto.is_some_and(is_later) => Event::Further,
+            None => Event::First,
+        }
+    }
+}
+
+/// By which a reading that was reported again is known.
+fn key(paired: &PairedExtraction) -> (u32, Option<&Repeat>) {
+    (paired.extraction.number, paired.repeat.as_ref())
 }
 
 impl Event<'_> {
@@ -137,6 +178,16 @@ fn is_set_aside(paired: &PairedExtraction) -> bool {
 }
 
 impl Chapter<'_> {
+    /// Those that are listed one by one.
+    pub fn listed(&self) -> &[&PairedExtraction] {
+        &self.extractions[..self.listed]
+    }
+
+    /// The others.
+    pub fn left_out(&self) -> &[&PairedExtraction] {
+        &self.extractions[self.listed..]
+    }
+
     /// What was set aside of it, a decision each.
     pub fn exclusions(&self) -> Vec<Exclusion<'_>> {
         let mut exclusions: Vec<Exclusion> = Vec::new();
@@ -164,6 +215,17 @@ impl Chapter<'_> {
     /// What stands at the end of its row: how its extractions agree, or what came about, and who decided it when.
     pub fn at_the_end(&self, package: &PackageResult, words: &Catalogue) -> Agreement {
         let decided = |repeat: &Repeat| say::ruler_decided(&repeat.by, repeat.on.to_string());
+        let exclusions = self.exclusions();
+        let mut aside: Vec<Said> = exclusions
+            .iter()
+            .take(MOST_DECISIONS)
+            .map(|one| {
+                say::ruler_set_aside_by(one.numbers.len() as u64, one.by, one.on.to_string())
+            })
+            .collect();
+        if exclusions.len() > MOST_DECISIONS {
+            aside.push(say::list_rest((exclusions.len() - MOST_DECISIONS) as u64));
+        }
         let (head, mut details) = if self.has_result {
             let said = agreement(package, words);
             let decision = match self.event {

@@ -174,8 +174,78 @@ fn notes_of(package: &PackageResult, rule: Rule, words: &Catalogue) -> Vec<Said>
     let straddles = package.straddles_limit;
     let straddles = straddles.then(|| straddling_note(package, rule, words));
     let unused = package.pair.extractions.iter();
-    let unused = unused.filter_map(|paired| unused_note(code, paired));
-    straddles.into_iter().chain(unused).collect()
+    let mut unused: Vec<Said> = unused
+        .filter_map(|paired| unused_note(code, paired))
+        .collect();
+    let more = unused.len().saturating_sub(MOST_NAMED);
+    unused.truncate(MOST_NAMED);
+    let more = (more > 0).then(|| say::note_more_unused(code, more as u64));
+    straddles.into_iter().chain(unused).chain(more).collect()
+}
+
+/// The extractions of a chapter that are not listed one by one: how many, and between which figures.
+fn left_out_note(chapter: &Chapter<'_>, code: &str, rule: Rule, words: &Catalogue) -> Option<Said> {
+    let left_out = chapter.left_out();
+    let readings = left_out
+        .iter()
+        .filter_map(|paired| paired.extraction.outcome.reading());
+    let ends =
+        ends(readings).map(|ends| ends.map(|one| numbers::interval_said(one, rule.limit, words)));
+    let [lowest, highest] = ends.clone().unwrap_or_default();
+    (!left_out.is_empty()).then(|| {
+        say::note_left_out(
+            code,
+            left_out.len() as u64,
+            yes_or_no(ends.is_some()),
+            lowest,
+            highest,
+            rule.regime.unit(),
+        )
+    })
+}
+
+/// The lowest and the highest of these.
+fn ends(readings: impl Iterator<Item = Interval>) -> Option<[Interval; 2]> {
+    let top = |one: &Interval| one.upper.map_or(f64::INFINITY, |upper| upper.0);
+    readings.fold(None, |ends, one| {
+        let [mut lowest, mut highest] = ends.unwrap_or([one; 2]);
+        if one.lower.0 < lowest.lower.0 {
+            lowest = one;
+        }
+        if top(&one) > top(&highest) {
+            highest = one;
+        }
+        Some([lowest, highest])
+    })
+}
+
+/// The most figures, numbers or sentences of a kind that stand in one sentence or below one table; the others are counted.
+const MOST_NAMED: usize = 20;
+
+/// What a sentence lists: the first of it, and how many more there are.
+pub fn first_of(items: &[String], words: &Catalogue) -> String {
+    if items.len() <= MOST_NAMED {
+        return words.list(items);
+    }
+    let mut named = items[..MOST_NAMED].to_vec();
+    named.push(words.say(&say::list_rest((items.len() - MOST_NAMED) as u64)));
+    words.list(&named)
+}
+
+/// Readings as a sentence lists them, each as `said`: the first, and how many more there are between which figures.
+pub fn figures(
+    readings: impl Iterator<Item = Interval>,
+    said: &dyn Fn(Interval) -> String,
+    words: &Catalogue,
+) -> Vec<String> {
+    let readings: Vec<Interval> = readings.collect();
+    let (named, more) = readings.split_at(readings.len().min(MOST_NAMED));
+    let mut figures: Vec<String> = named.iter().map(|one| said(*one)).collect();
+    if let Some(ends) = ends(more.iter().copied()) {
+        let [lowest, highest] = ends.map(said);
+        figures.push(words.say(&say::list_more_figures(more.len() as u64, lowest, highest)));
+    }
+    figures
 }
 
 /// Extractions on both sides of the limit: what they give together decides, or does not.
@@ -201,7 +271,7 @@ pub fn told(chapter: &Chapter<'_>, package: &PackageResult, rule: Rule, words: &
     let reason = |reason: &str| full_stop(&sentence_case(reason.trim()));
     let listed = |numbers: &[u32]| {
         let numbers: Vec<String> = numbers.iter().map(u32::to_string).collect();
-        words.list(&numbers)
+        first_of(&numbers, words)
     };
     let before = match chapter.event {
         Event::Repeat(repeat) => {
@@ -229,7 +299,9 @@ pub fn told(chapter: &Chapter<'_>, package: &PackageResult, rule: Rule, words: &
             reason(one.reason),
         )
     });
-    let after = aside.chain(conflict_note(chapter, code, rule, words));
+    let after = aside
+        .chain(conflict_note(chapter, code, rule, words))
+        .chain(left_out_note(chapter, code, rule, words));
     Told {
         before: words.each(before),
         after: words.each(after),
@@ -262,7 +334,7 @@ fn conflict_note(chapter: &Chapter<'_>, code: &str, rule: Rule, words: &Catalogu
         let (number, file) = (extraction.number.to_string(), file_name(extraction));
         say::note_conflict_report(number, said(extraction, rule, words), file, cell)
     }));
-    let note = || say::note_conflict(code, rule.regime.unit(), words.list(&reports));
+    let note = || say::note_conflict(code, rule.regime.unit(), first_of(&reports, words));
     (!reports.is_empty()).then(note)
 }
 

@@ -167,5 +167,5 @@ fn reported(extractions: &[PairedExtraction], rule: Rule, words: &Catalogue) -> 
         )
     };
     let all = extractions.iter().map(|paired| said(&paired.extraction));
-    words.list(&words.each(all))
+    packages::first_of(&words.each(all), words)
 }

@@ -6,6 +6,7 @@ use crate::model::pair::{Comparison, PairState};
 use crate::model::verdict::ProductVerdict;
 use crate::render::numbers;
 use crate::render::words::meaning::upper_end;
+use crate::render::words::packages::figures;
 use crate::words::{Catalogue, Said, say};
 
 /// The package whose sum is shown: the highest of those with figures alone, else one with a figure and a bound, else one whose
@@ -41,14 +42,10 @@ fn said(
 ) -> Said {
     let limit = product.rule.limit;
     let code = &package.pair.package.package_code;
-    let readings = package
-        .pair
-        .usable()
-        .filter_map(|one| one.outcome.reading());
-    let readings: Vec<String> = readings
-        .map(|reading| numbers::interval_said(reading, limit, words))
-        .collect();
-    let readings = words.list(&readings);
+    let readings = package.pair.usable();
+    let readings = readings.filter_map(|one| one.outcome.reading());
+    let said = |reading| numbers::interval_said(reading, limit, words);
+    let readings = words.list(&figures(readings, &said, words));
     let apart = numbers::apart(comparison);
     let figure = |written: &str| words.locale().figure(written);
     let (gap, allowed) = (figure(&apart.gap), figure(&apart.allowed));

@@ -9,15 +9,16 @@ use crate::config::{Config, Programme};
 use crate::files;
 use crate::model::address::addresses;
 use crate::model::decided::JudgedProduct;
-use crate::model::document::Document;
+use crate::model::document::{Document, Filled};
 use crate::model::package::Standing;
 use crate::save::mail::{self, Enclosed, Letter, Mailbox, Recipient};
 use crate::words::letters::{self, is_over, names_source};
 use crate::words::{Said, say, side, yes_or_no};
 use anyhow::{Context, Result, anyhow};
 use chrono::NaiveDate;
-use minijinja::{Environment, UndefinedBehavior, context};
+use minijinja::{Environment, ErrorKind, UndefinedBehavior, context};
 pub use newsletter::newsletter;
+use std::error::Error as _;
 
 /// The templates of all mails, checked.
 pub struct Wording {
@@ -87,7 +88,11 @@ impl Wording {
                 .templates
                 .get_template(name)
                 .expect("every template was added");
-            template.render(facts).map_err(|error| fault(&error))
+            let mut filled = Filled::default();
+            match template.render_captured_to(facts, &mut filled) {
+                Ok(_) => Ok(filled.text()),
+                Err(error) => Err(fault_in(&error, name)),
+            }
         };
         let text = tidy(&render(template, facts)?);
         let paragraphs: Vec<Vec<String>> = text
@@ -460,12 +465,20 @@ fn tidy(text: &str) -> String {
 
 /// A fault of a template, with its file and line.
 fn fault(error: &minijinja::Error) -> anyhow::Error {
-    let name = error.name().unwrap_or("a mail template");
+    fault_in(error, "a mail template")
+}
+
+/// The same, where the fault may not know its file.
+fn fault_in(error: &minijinja::Error, name: &str) -> anyhow::Error {
+    let name = error.name().unwrap_or(name);
     let line = error
         .line()
         .map(|line| format!(", line {line}"))
         .unwrap_or_default();
-    anyhow!("report-templates/{name}{line}: {error}")
+    match (error.kind(), error.source()) {
+        (ErrorKind::WriteFailure, Some(why)) => anyhow!("report-templates/{name}{line}: {why}"),
+        _ => anyhow!("report-templates/{name}{line}: {error}"),
+    }
 }
 
 #[cfg(test)]

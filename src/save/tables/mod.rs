@@ -16,10 +16,12 @@ use crate::model::document::Document;
 use crate::model::formula;
 use crate::save::results;
 use crate::save::tables::columns::{Column, ExtractionRow, PackageRow, ProductRow};
+use anyhow::Result;
 use serde_json::{Value, json};
 
-/// A table with its cells as text: what a file of any kind is made from.
-struct Table {
+/// A table with its cells as text: what a file of any kind is made from. Its rows are made each time they are asked for: of
+/// very many, the cells of all would take more memory than what they are made from.
+struct Table<'a> {
     /// Its name, and that of its file or sheet.
     name: &'static str,
     /// What a row of it is.
@@ -27,10 +29,13 @@ struct Table {
     /// The columns that tell its rows apart.
     key: &'static [&'static str],
     fields: Vec<Field>,
-    rows: Vec<Vec<String>>,
+    rows: Rows<'a>,
     /// How many columns stay in sight where the others are moved.
     frozen: u16,
 }
+
+/// The rows of a table, from the first.
+type Rows<'a> = Box<dyn Fn() -> Box<dyn Iterator<Item = Vec<String>> + 'a> + 'a>;
 
 /// What a column holds and means.
 struct Field {
@@ -40,80 +45,91 @@ struct Field {
     meaning: &'static str,
 }
 
-impl Table {
-    fn new<Row>(
+impl<'a> Table<'a> {
+    fn new<Row: 'a, I: Iterator<Item = Row> + 'a>(
         (name, describes): (&'static str, &'static str),
         key: &'static [&'static str],
-        columns: &[Column<Row>],
-        rows: impl Iterator<Item = Row>,
-    ) -> Table {
-        let cells = |row: Row| columns.iter().map(|column| (column.cell)(&row)).collect();
+        columns: Vec<Column<Row>>,
+        rows: impl Fn() -> I + 'a,
+    ) -> Table<'a> {
         let fields = columns.iter().map(|column| Field {
             name: column.name,
             kind: column.kind,
             unit: column.unit,
             meaning: column.meaning,
         });
+        let fields = fields.collect();
+        let cells: Vec<fn(&Row) -> String> = columns.iter().map(|column| column.cell).collect();
         Table {
             name,
             describes,
             key,
-            fields: fields.collect(),
-            rows: rows.map(cells).collect(),
+            fields,
+            rows: Box::new(move || {
+                let cells = cells.clone();
+                Box::new(rows().map(move |row| cells.iter().map(|cell| cell(&row)).collect()))
+            }),
             frozen: key.len() as u16,
         }
     }
 }
 
-/// The tables with their dictionary, and the workbook of them.
-pub fn documents(decided: &Decided, config: &Config) -> Vec<Document> {
+/// Gives the tables with their dictionary, and the workbook of them, to `put`, one after another.
+///
+/// # Errors
+/// Where `put` fails.
+pub fn documents(
+    decided: &Decided,
+    config: &Config,
+    put: &dyn Fn(Document) -> Result<()>,
+) -> Result<()> {
     let kind = config.data.csv;
     let mut tables = tables(decided, config);
-    let mut documents: Vec<Document> = tables
-        .iter()
-        .map(|table| Document {
+    for table in &tables {
+        put(Document {
             path: format!("data/{}.csv", table.name),
             bytes: csv(table, kind),
-        })
-        .collect();
-    documents.push(Document::text(
-        "data/datapackage.json",
-        dictionary(config, &tables),
-    ));
-    documents.push(Document::text(
+        })?;
+    }
+    let described = dictionary(config, &tables);
+    put(Document::text("data/datapackage.json", described))?;
+    put(Document::text(
         "data/results.schema.json",
         results::JSON_SCHEMA,
-    ));
+    ))?;
     // In the workbook products come first.
     tables.reverse();
     tables.push(Table::new(
         ("problems", "What was found in the lab files and registers."),
         &[],
-        &columns::problems(),
-        decided.problems.sorted().into_iter(),
+        columns::problems(),
+        || decided.problems.sorted().into_iter(),
     ));
-    documents.push(Document {
+    put(Document {
         path: "data/results.xlsx".into(),
         bytes: workbook::workbook(&title(config), &tables),
-    });
-    documents
+    })
 }
 
 /// Extractions, packages, products.
-fn tables(decided: &Decided, config: &Config) -> Vec<Table> {
+fn tables<'a>(decided: &'a Decided, config: &'a Config) -> Vec<Table<'a>> {
     let products = || decided.products.iter();
-    let packages = || -> Box<dyn Iterator<Item = PackageRow<'_>>> {
-        Box::new(products().flat_map(|product| {
+    let packages = move || {
+        products().flat_map(|product| {
             let packages = product.verdict.packages.iter();
-            packages.map(move |package| (product, package))
-        }))
+            packages.map(move |package| -> PackageRow<'a> { (product, package) })
+        })
     };
-    let extractions = packages().flat_map(|(product, package)| -> Vec<ExtractionRow<'_>> {
-        let extractions = package.pair.extractions.iter();
-        extractions.map(|one| (product, package, one)).collect()
-    });
-    let product = |judged: &'_ JudgedProduct| -> Vec<String> {
-        crate::words::plain_reasons(&judged.verdict.reasons, &judged.verdict.rule, &config.words)
+    let extractions = move || {
+        packages().flat_map(|(product, package)| {
+            let extractions = package.pair.extractions.iter();
+            extractions.map(move |one| -> ExtractionRow<'a> { (product, package, one) })
+        })
+    };
+    let product = |judged: &'a JudgedProduct| {
+        let verdict = &judged.verdict;
+        let reasons = crate::words::plain_reasons(&verdict.reasons, &verdict.rule, &config.words);
+        ProductRow { judged, reasons }
     };
     vec![
         Table::new(
@@ -122,23 +138,20 @@ fn tables(decided: &Decided, config: &Config) -> Vec<Table> {
                 "One row an extraction that the lab reported.",
             ),
             &["package_code", "number"],
-            &columns::extractions(),
+            columns::extractions(),
             extractions,
         ),
         Table::new(
             ("packages", "One row a package that counts."),
             &["package_code"],
-            &columns::packages(),
-            packages(),
+            columns::packages(),
+            packages,
         ),
         Table::new(
             ("products", "One row a product and round."),
             &["product_id", "round"],
-            &columns::products(),
-            products().map(|judged| ProductRow {
-                judged,
-                reasons: product(judged),
-            }),
+            columns::products(),
+            move || products().map(product),
         ),
     ]
 }
@@ -152,7 +165,7 @@ fn start(kind: CsvKind) -> Vec<u8> {
     }
 }
 
-fn csv(table: &Table, kind: CsvKind) -> Vec<u8> {
+fn csv(table: &Table<'_>, kind: CsvKind) -> Vec<u8> {
     let into_memory = "writing into memory does not fail";
     let mut writer = csv::WriterBuilder::new()
         .delimiter(kind.delimiter())
@@ -160,8 +173,8 @@ fn csv(table: &Table, kind: CsvKind) -> Vec<u8> {
     writer
         .write_record(table.fields.iter().map(|field| field.name))
         .expect(into_memory);
-    for row in &table.rows {
-        let cells = table.fields.iter().zip(row);
+    for row in (table.rows)() {
+        let cells = table.fields.iter().zip(&row);
         let cells = cells.map(|(field, cell)| match field.kind {
             "string" => safe(cell),
             "number" => cell.replace('.', kind.decimal_mark()),
@@ -186,7 +199,7 @@ fn title(config: &Config) -> String {
     format!("{}: results", config.programme.name)
 }
 
-fn dictionary(config: &Config, tables: &[Table]) -> String {
+fn dictionary(config: &Config, tables: &[Table<'_>]) -> String {
     let kind = config.data.csv;
     let resources: Vec<Value> = tables.iter().map(|table| resource(table, kind)).collect();
     let package = json!({
@@ -200,7 +213,7 @@ fn dictionary(config: &Config, tables: &[Table]) -> String {
     text
 }
 
-fn resource(table: &Table, kind: CsvKind) -> Value {
+fn resource(table: &Table<'_>, kind: CsvKind) -> Value {
     let fields: Vec<Value> = table.fields.iter().map(|one| field(one, kind)).collect();
     json!({
         "name": table.name,
@@ -248,9 +261,9 @@ mod tests {
         unique.sort_unstable();
         unique.dedup();
         assert_eq!(names.len(), unique.len());
-        let none: [ExtractionRow<'_>; 0] = [];
         let columns = columns::extractions();
-        let table = Table::new(("extractions", ""), &[], &columns, none.into_iter());
+        let none = std::iter::empty::<ExtractionRow<'_>>;
+        let table = Table::new(("extractions", ""), &[], columns, none);
         let described = |kind| field(&table.fields[5], kind);
         assert_eq!(described(CsvKind::Comma)["unit"], "mg/kg gluten");
         assert!(described(CsvKind::Comma)["decimalChar"].is_null());

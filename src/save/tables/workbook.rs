@@ -27,11 +27,11 @@ struct Formats {
 }
 
 /// The workbook of these tables. The same tables give the same bytes: its day of making is a fixed one.
-pub fn workbook(title: &str, tables: &[Table]) -> Vec<u8> {
+pub fn workbook(title: &str, tables: &[Table<'_>]) -> Vec<u8> {
     built(title, tables).expect("names, widths and lengths are within what a workbook can hold")
 }
 
-fn built(title: &str, tables: &[Table]) -> Result<Vec<u8>, XlsxError> {
+fn built(title: &str, tables: &[Table<'_>]) -> Result<Vec<u8>, XlsxError> {
     let formats = Formats {
         heading: Format::new().set_bold().set_align(FormatAlign::Top),
         text: Format::new()
@@ -45,9 +45,11 @@ fn built(title: &str, tables: &[Table]) -> Result<Vec<u8>, XlsxError> {
     let mut book = Workbook::new();
     book.set_properties(&settled(title)?);
     let dictionary = dictionary(tables);
-    for table in tables.iter().chain([&dictionary]) {
+    for table in tables {
         write(book.add_worksheet().set_name(table.name)?, table, &formats)?;
     }
+    let sheet = book.add_worksheet().set_name(dictionary.name)?;
+    write(sheet, &dictionary, &formats)?;
     book.save_to_buffer()
 }
 
@@ -59,19 +61,22 @@ pub fn settled(title: &str) -> Result<DocProperties, XlsxError> {
         .set_creation_datetime(&made))
 }
 
-fn write(sheet: &mut Worksheet, table: &Table, formats: &Formats) -> Result<(), XlsxError> {
+fn write(sheet: &mut Worksheet, table: &Table<'_>, formats: &Formats) -> Result<(), XlsxError> {
+    let first: Vec<Vec<String>> = (table.rows)().take(LOOKED_AT).collect();
     for (column, field) in (0..).zip(&table.fields) {
+        let cells = first.iter().map(|row| row[usize::from(column)].as_str());
         sheet.write_with_format(0, column, field.name, &formats.heading)?;
-        sheet.set_column_width(column, width(table, usize::from(column)))?;
+        sheet.set_column_width(column, width(field, cells))?;
     }
-    for (row, cells) in (1..).zip(table.rows.iter().take(MOST_ROWS)) {
-        for ((column, field), cell) in (0..).zip(&table.fields).zip(cells) {
+    let mut rows = 0;
+    for cells in (table.rows)().take(MOST_ROWS) {
+        rows += 1;
+        for ((column, field), cell) in (0..).zip(&table.fields).zip(&cells) {
             if !cell.is_empty() {
-                put(sheet, (row, column), (field, cell), formats)?;
+                put(sheet, (rows, column), (field, cell), formats)?;
             }
         }
     }
-    let rows = table.rows.len().min(MOST_ROWS) as u32;
     sheet.autofilter(0, 0, rows, table.fields.len() as u16 - 1)?;
     sheet.set_freeze_panes(1, table.frozen)?;
     Ok(())
@@ -123,16 +128,15 @@ fn held(text: &str) -> String {
 }
 
 /// A column is as wide as its longest cell, within bounds.
-fn width(table: &Table, column: usize) -> f64 {
-    let cells = table.rows.iter().take(LOOKED_AT).map(|row| &row[column]);
+fn width<'a>(field: &Field, cells: impl Iterator<Item = &'a str>) -> f64 {
     let longest = cells.map(|cell| cell.chars().count()).max().unwrap_or(0);
     // A heading has the arrow of its filter beside it.
-    let heading = table.fields[column].name.len() + 3;
+    let heading = field.name.len() + 3;
     (longest.max(heading) + 1).min(WIDEST) as f64
 }
 
 /// What each column of the tables means.
-fn dictionary(tables: &[Table]) -> Table {
+fn dictionary(tables: &[Table<'_>]) -> Table<'static> {
     let field = |name, meaning| Field {
         name,
         kind: "string",
@@ -147,6 +151,7 @@ fn dictionary(tables: &[Table]) -> Table {
                 .to_vec()
         })
     });
+    let rows: Vec<Vec<String>> = rows.collect();
     Table {
         name: "dictionary",
         describes: "What each column means.",
@@ -158,7 +163,7 @@ fn dictionary(tables: &[Table]) -> Table {
             field("unit", "The unit of its figures."),
             field("meaning", "What it says."),
         ],
-        rows: rows.collect(),
+        rows: Box::new(move || Box::new(rows.clone().into_iter())),
         frozen: 2,
     }
 }

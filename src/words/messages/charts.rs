@@ -65,7 +65,7 @@ messages! {
     /// What the marks mean.
     ruler_key(rule: ["fails" "passes" "detection"]);
     /// What marks that only some rulers have mean.
-    ruler_key_more(what: ["result" "range" "disagree" "aside" "conflict"]);
+    ruler_key_more(what: ["result" "range" "disagree" "aside" "conflict" "many"]);
     /// What the hatched band round the limit is.
     chart_close_means(decision: ["simple" "guarded"], from: text, to: text);
     /// The same in a sentence.

@@ -22,6 +22,10 @@ messages! {
     list_of_two(first: text, last: text, sound: ["i" "other"]);
     /// Several, the last one after "and".
     list_of_more(others: text, last: text, sound: ["i" "other"]);
+    /// The last item of a list that names the first ones alone.
+    list_rest(items: count);
+    /// The same of figures.
+    list_more_figures(figures: count, lowest: text, highest: text);
     /// A range whose lower end is nothing.
     up_to(figure: text);
     /// A range in a sentence.

@@ -145,6 +145,10 @@ messages! {
     note_conflict_report(extraction: text, figure: text, file: text, cell: text);
     /// Extractions that were set aside.
     note_set_aside(package: text, extractions: count, numbers: text, by: text, day: text, reason: text);
+    /// Extractions that are not listed one by one.
+    note_left_out(package: text, extractions: count, figures: ["yes" "no"], lowest: text, highest: text, unit: text);
+    /// Extractions without a result, of which the first are named above.
+    note_more_unused(package: text, extractions: count);
     /// A report that the lab replaced.
     note_replaced(packages: count, by: ["name" "count"], named: text);
     /// A row without a result.

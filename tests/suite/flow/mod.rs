@@ -14,6 +14,7 @@ mod life;
 mod lines;
 #[cfg(unix)]
 mod links;
+mod many_readings;
 mod own_faults;
 #[cfg(unix)]
 mod permits;

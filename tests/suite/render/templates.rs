@@ -116,25 +116,41 @@ fn a_font_file_that_is_none_is_named() {
     );
 }
 
-/// The typesetter cannot be stopped from outside, so the run ends, with the template and the lines of its loops.
+/// The typesetter cannot be stopped from outside, so the program ends, with the template and the lines of its loops.
 #[cfg(target_os = "linux")]
 #[test]
-fn a_template_that_takes_all_memory_ends_the_run_with_its_line() {
-    use crate::workspace::Workspace;
-    let workspace = Workspace::demo();
-    workspace.with(
-        "report-templates/sheet.typ",
-        "#import \"style.typ\": *\n\n#for i in range(100000000) { i }\n",
-    );
-    let run = workspace.run(&["run", "."]);
-    run.exits(2);
-    let said = run.stderr();
-    assert!(
-        said.contains("report-templates/sheet.typ, line 3"),
-        "{said}"
-    );
-    assert!(said.contains("nothing was written"), "{said}");
-    assert!(!workspace.path("out/summary.pdf").exists());
+fn a_template_that_takes_all_memory_ends_every_command_with_its_line() {
+    use crate::workspace::{Workspace, tree};
+    let within = "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,7\nA2,2,8\n";
+    for (template, command) in [
+        ("sheet.typ", "run"),
+        ("summary.typ", "run"),
+        ("request.typ", "request"),
+        ("plan.typ", "plan"),
+        ("labels.typ", "plan"),
+        ("contact-sheet.typ", "contact-sheet"),
+    ] {
+        let workspace = Workspace::new();
+        workspace.with("inbox/a.csv", within);
+        let endless = "#import \"style.typ\": *\n\n#for i in range(200000000) { i }\n";
+        workspace.with(&format!("report-templates/{template}"), endless);
+        std::fs::create_dir_all(workspace.path("out")).expect("a folder");
+        let run = workspace.run(&["-q", command]);
+        run.exits(2);
+        let said = run.stderr();
+        assert!(
+            said.contains(&format!("report-templates/{template}, line 3")),
+            "{said}"
+        );
+        assert!(said.contains("nothing was written"), "{said}");
+        let written = tree(&workspace.path("out"));
+        let staged = |path: &str| path.starts_with(".galleyproof");
+        assert!(
+            written.iter().all(|(path, _)| staged(path)),
+            "{command}: {:?}",
+            written.iter().map(|(path, _)| path).collect::<Vec<_>>()
+        );
+    }
 }
 
 #[test]
@@ -142,10 +158,97 @@ fn a_mail_template_that_never_ends_is_told() {
     use crate::workspace::Workspace;
     let workspace = Workspace::demo();
     let endless = "{% for a in range(9999) %}{% for b in range(9999) %}{% endfor %}{% endfor %}";
-    workspace.with("report-templates/mail-maker.txt", endless);
+    let much = format!(
+        "{{% for a in range(9999) %}}{}{{% endfor %}}",
+        "word ".repeat(400)
+    );
+    for (template, said) in [(endless, "mail-maker.txt"), (&much, "more than 16 MB")] {
+        workspace.with("report-templates/mail-maker.txt", template);
+        let run = workspace.run(&["run", "."]);
+        run.exits(2);
+        assert!(run.stderr().contains("mail-maker.txt"), "{}", run.stderr());
+        assert!(run.stderr().contains(said), "{}", run.stderr());
+    }
+}
+
+#[test]
+fn a_page_that_writes_without_measure_is_told() {
+    use crate::workspace::Workspace;
+    let much = format!(
+        "{{% for a in range(99999) %}}{}{{% endfor %}}",
+        "word ".repeat(400)
+    );
+    for (template, page) in [
+        ("web-index.html", "web/index.html"),
+        ("digest.html", "newsletter/digest.html"),
+    ] {
+        let workspace = Workspace::demo();
+        workspace.with(&format!("report-templates/{template}"), &much);
+        let run = workspace.run(&["run", "."]);
+        let told = format!("report-templates/{template}");
+        assert!(run.stderr().contains(&told), "{}", run.stderr());
+        assert!(
+            run.stderr().contains("it writes more than 16 MB"),
+            "{}",
+            run.stderr()
+        );
+        assert!(!workspace.path("out").join(page).exists());
+    }
+}
+
+/// Nothing is written of it, so that only memory tells.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_page_whose_text_doubles_without_end_ends_the_run() {
+    use crate::workspace::Workspace;
+    let workspace = Workspace::demo();
+    workspace.with(
+        "report-templates/web-index.html",
+        "{% set all = namespace(text=\"words \" * 999) %}{% for a in range(64) %}{% set all.text = all.text ~ all.text %}{% endfor %}",
+    );
     let run = workspace.run(&["run", "."]);
     run.exits(2);
-    assert!(run.stderr().contains("mail-maker.txt"), "{}", run.stderr());
+    let said = run.stderr();
+    assert!(
+        said.contains("report-templates/web-index.html took"),
+        "{said}"
+    );
+    assert!(!workspace.path("out/summary.pdf").exists());
+}
+
+/// Whatever stands in a font: documents are made with it or without it, or it is told which font it was.
+#[test]
+fn a_damaged_font_is_told_or_harmless() {
+    use crate::workspace::Workspace;
+    let font = std::fs::read("fonts/source-sans-3/SourceSans3-Regular.otf").expect("is there");
+    let workspace = Workspace::new();
+    workspace.with("inbox/a.csv", "Sample,Gluten (ppm)\nA1,<5\nA2,7\n");
+    // A plain generator: the same damage each time.
+    let mut state = 7_u64;
+    let mut random = |below: usize| {
+        state = state
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1);
+        (state >> 33) as usize % below
+    };
+    for round in 0..6 {
+        let mut damaged = font.clone();
+        for _ in 0..40 << round {
+            // The tables at the start say where all else is: half of the damage is done there.
+            let within = if random(2) == 0 { 4_000 } else { font.len() };
+            damaged[12 + random(within - 12)] = random(256) as u8;
+        }
+        workspace.with("fonts/source-sans-3/SourceSans3-Regular.otf", damaged);
+        let run = workspace.run(&["-q", "run"]);
+        let said = run.stderr();
+        assert!(!said.contains("fault of the program"), "{said}");
+        let is_made = workspace.path("out/sheets/P1--1.pdf").is_file();
+        assert!(
+            is_made || said.contains("fonts/") || said.contains("could not be made"),
+            "{said}"
+        );
+        let _ = std::fs::remove_dir_all(workspace.path("out"));
+    }
 }
 
 /// A template that is a link could lead anywhere, and a pipe would hold the run up for as long as nobody writes to it.

@@ -11,8 +11,9 @@ use crate::render::charts::style::{
     Align, At, Canvas, INK, INK_3, PAPER, Pen, Type, ZONE, at, text_width,
 };
 use crate::render::numbers;
-use crate::render::words::chapters::{Chapter, Event};
+use crate::render::words::chapters::{Chapter, Event, MOST_LISTED};
 use crate::words::say;
+use std::collections::{BTreeMap, BTreeSet};
 
 const RADIUS: f64 = 3.6;
 
@@ -77,7 +78,7 @@ impl Marks {
     ) -> Marks {
         let extractions = chapter.extractions.iter();
         let marks = extractions.filter_map(|paired| Mark::of(paired, ruler, scale));
-        let marks = apart(together(marks.collect()));
+        let marks = apart(seen(together(marks.collect())));
         let outcome = outcome(package).filter(|_| chapter.has_result);
         let labels = match outcome {
             Some(outcome) if marks.is_empty() => {
@@ -244,24 +245,26 @@ impl Mark {
 
 /// Equal bounds, where there are many: one mark that says how many it stands for. Those in the cell share it evenly.
 fn together(marks: Vec<Mark>) -> Vec<Mark> {
+    let kind = |mark: &Mark| (mark.shape, mark.ink, mark.label.clone());
+    let mut counts: BTreeMap<_, usize> = BTreeMap::new();
+    for mark in marks.iter().filter(|mark| mark.shape != Shape::Circle) {
+        *counts.entry(kind(mark)).or_default() += 1;
+    }
     let mut together: Vec<Mark> = Vec::new();
-    for mark in &marks {
-        let alike = |other: &Mark| {
-            (other.shape, other.ink, &other.label) == (mark.shape, mark.ink, &mark.label)
-        };
+    for mark in marks {
         let most = if mark.in_cell {
             IN_CELL_AT_MOST
         } else {
             ALIKE_AT_MOST
         };
-        let count = marks.iter().filter(|other| alike(other)).count();
-        if mark.shape == Shape::Circle || count <= most {
-            together.push(mark.clone());
-        } else if !together.iter().any(alike) {
-            together.push(Mark {
-                count,
-                ..mark.clone()
-            });
+        match counts.get_mut(&kind(&mark)) {
+            // The one that stands for all of its kind was there.
+            Some(0) => {}
+            Some(count) if *count > most => together.push(Mark {
+                count: std::mem::take(count),
+                ..mark
+            }),
+            _ => together.push(mark),
         }
     }
     let in_cell = together.iter().filter(|mark| mark.in_cell).count() as f64;
@@ -277,6 +280,23 @@ fn together(marks: Vec<Mark>) -> Vec<Mark> {
     }
     together.sort_by(|a, b| a.x.total_cmp(&b.x));
     together
+}
+
+/// Of very many marks those that can be told apart: of those that cover one another, all but one are left out, and the
+/// first and the last, which bear the values, stay.
+fn seen(marks: Vec<Mark>) -> Vec<Mark> {
+    if marks.len() <= MOST_LISTED {
+        return marks;
+    }
+    let last = marks.len() - 1;
+    let mut places = BTreeSet::new();
+    let mut marks = marks.into_iter().enumerate().collect::<Vec<_>>();
+    marks.retain(|(number, mark)| {
+        // A point of the drawing is a seventh of a mark.
+        let is_new = places.insert((mark.x.round() as i64, mark.shape, mark.ink));
+        is_new || *number == last
+    });
+    marks.into_iter().map(|(_, mark)| mark).collect()
 }
 
 /// Marks that would touch lie one above the other, so that open ones never look like a filled one.

@@ -7,6 +7,7 @@
 mod marks;
 mod row;
 
+use crate::files;
 use crate::model::decided::JudgedProduct;
 use crate::model::extraction::Interval;
 use crate::model::package::{PackageResult, ResultKind};
@@ -14,11 +15,12 @@ use crate::model::pair::{PairState, PairedExtraction, Usage};
 use crate::model::ppm::Ppm;
 use crate::model::rule::Rule;
 use crate::model::statistics::CloseBand;
+use crate::render::charts;
 use crate::render::charts::ruler::row::Row;
 use crate::render::charts::scale::{LogScale, NOTE, Span, parts, span};
 use crate::render::charts::style::{self, Align, Canvas, HAIRLINE, Pen, WIDTH, at, text_width};
 use crate::render::numbers;
-use crate::render::words::chapters::chapters;
+use crate::render::words::chapters::{MOST_LISTED, chapters};
 use crate::render::words::limit::{CloseWords, LimitWords};
 use crate::words::{Catalogue, say, side};
 use anyhow::Result;
@@ -83,12 +85,13 @@ impl<'a> Ruler<'a> {
     /// All that decides the pictures: the same text, the same bytes.
     pub fn made_from(self) -> String {
         let (rule, close, words) = (self.rule, self.close, self.words);
+        // A package may have very many, and each drawing keeps this text: of the readings it has what they come to.
         let marks = |package: &PackageResult| {
             let extractions = package.pair.extractions.iter();
-            let readings: Vec<_> = extractions
-                .map(|one| (one.extraction.outcome, one.usage.clone()))
-                .collect();
+            let readings = extractions.map(|one| (one.extraction.outcome, &one.usage));
+            let readings = format!("{:?}", readings.collect::<Vec<_>>());
             let (state, standing) = (package.pair.state, package.standing);
+            let readings = files::sha256_of(readings.as_bytes());
             (state, standing, package.result, readings)
         };
         let packages_marks: Vec<_> = self.packages.iter().map(marks).collect();
@@ -111,6 +114,7 @@ impl<'a> Ruler<'a> {
     pub fn key(self) -> String {
         let words = self.words;
         let any = |wanted: &dyn Fn(&PackageResult) -> bool| self.packages.iter().any(wanted);
+        let is_crowded = |package: &PackageResult| package.pair.extractions.len() > MOST_LISTED;
         let any_extraction = |wanted: fn(&PairedExtraction) -> bool| {
             any(&|package| package.pair.extractions.iter().any(wanted))
         };
@@ -129,6 +133,7 @@ impl<'a> Ruler<'a> {
             (value, "result"),
             (range, "range"),
             (any(&disagree), "disagree"),
+            (any(&is_crowded), "many"),
             (aside, "aside"),
             (conflict, "conflict"),
         ];
@@ -151,13 +156,13 @@ impl<'a> Ruler<'a> {
             let rows = part.iter().flatten();
             let mut rows: Vec<String> = rows.map(|row| row.in_words(self)).collect();
             rows.extend(self.band());
-            words.say(&say::ruler_alt(
+            charts::spoken_of(words.say(&say::ruler_alt(
                 range.as_str(),
                 limit.unit(),
                 limit.side(),
                 limit.figure(),
                 rows.join(" "),
-            ))
+            )))
         };
         pictures(&rows).map(said).collect()
     }

@@ -9,7 +9,7 @@ use crate::render::charts::scale::{NOTE, ROW, wrapped};
 use crate::render::charts::style::{Align, Canvas, INK, Type, WIDTH, at, text_width};
 use crate::render::numbers;
 use crate::render::words::chapters::{Chapter, Event};
-use crate::render::words::packages::Agreement;
+use crate::render::words::packages::{Agreement, figures};
 use crate::words::{Catalogue, say};
 
 /// From one line of words to the next.
@@ -85,9 +85,8 @@ impl<'a> Row<'a> {
         let code = &self.package.pair.package.package_code;
         let readings = self.chapter.extractions.iter();
         let readings = readings.filter_map(|paired| paired.extraction.outcome.reading());
-        let mut figures: Vec<String> = readings
-            .map(|reading| spoken(&numbers::interval_said(reading, limit, words), words))
-            .collect();
+        let said = |reading| spoken(&numbers::interval_said(reading, limit, words), words);
+        let mut figures = figures(readings, &said, words);
         if self.chapter.event == Event::Together && self.package.result != ResultKind::None {
             let result = numbers::result_said(&self.package.result, limit, words);
             figures.push(spoken(&result, words));
