@@ -43,6 +43,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
         csv: by_data
             .word("csv", CsvKind::ALL, &mut faults)
             .unwrap_or_default(),
+        licence: by_data.text("licence", &mut faults),
     };
     let layouts = Section::all_of(table, "layout", &mut faults)
         .iter()

@@ -48,7 +48,7 @@ pub const KEYS: &[(&str, &[&str])] = &[
         ],
     ),
     ("lab", &["name", "email", "address", "assay", "assay_kind"]),
-    ("data", &["csv"]),
+    ("data", &["csv", "licence"]),
     ("planning", super::planning::KEYS),
     (
         "layout",

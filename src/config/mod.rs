@@ -197,10 +197,13 @@ impl Attach {
 }
 
 /// What the tables for other programs look like.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Data {
     /// How the cells of a CSV file stand.
     pub csv: CsvKind,
+    /// Under which licence the programme gives its figures on: an SPDX identifier (`CC-BY-4.0`) or the address of its text. None
+    /// where it has not said so: then nobody may conclude one.
+    pub licence: Option<String>,
 }
 
 /// How the cells of a CSV file stand: spreadsheet programs open one as their country writes figures.

@@ -217,3 +217,33 @@ fn tables_are_as_programs_or_spreadsheets_want_them() {
             .contains("\"comma\", \"semicolon\"")
     );
 }
+
+#[test]
+fn the_data_package_says_its_version_and_its_licence() {
+    let workspace = Workspace::new();
+    workspace.with(
+        "inbox/lab.csv",
+        "Sample,Extraction,Gluten (ppm)\nA1,1,<5\nA1,2,<5\nA2,1,<5\nA2,2,<5\nA3,1,<5\nA3,2,<5\n",
+    );
+    let package = || -> Value {
+        workspace.run(&["run"]).exits(0);
+        serde_json::from_str(&workspace.text("out/data/datapackage.json")).expect("JSON")
+    };
+    let unpublished = package();
+    assert_eq!(unpublished["version"], "1.0.0");
+    assert!(unpublished.get("licenses").is_none(), "none is concluded");
+    workspace.run(&["issue", "--date", "2031-05-01"]).exits(0);
+    let settings = workspace.text("programme.toml");
+    let licensed = |licence: &str| {
+        let data = format!("{settings}\n[data]\nlicence = \"{licence}\"\n");
+        workspace.with("programme.toml", data);
+        package()["licenses"].clone()
+    };
+    assert_eq!(
+        licensed("CC-BY-4.0"),
+        serde_json::json!([{ "name": "CC-BY-4.0" }])
+    );
+    let address = "https://programme.example/licence";
+    assert_eq!(licensed(address), serde_json::json!([{ "path": address }]));
+    assert_eq!(package()["version"], "1.1.0", "one sheet is published");
+}

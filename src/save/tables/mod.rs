@@ -14,6 +14,7 @@ use crate::config::{Config, CsvKind};
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::model::formula;
+use crate::model::registers::IssuedRevision;
 use crate::save::results;
 use crate::save::tables::columns::{Column, ExtractionRow, PackageRow, ProductRow};
 use anyhow::Result;
@@ -91,7 +92,7 @@ pub fn documents(
             bytes: csv(table, kind),
         })?;
     }
-    let described = dictionary(config, &tables);
+    let described = dictionary(config, &decided.registers.issued, &tables);
     put(Document::text("data/datapackage.json", described))?;
     put(Document::text(
         "data/results.schema.json",
@@ -199,18 +200,38 @@ fn title(config: &Config) -> String {
     format!("{}: results", config.programme.name)
 }
 
-fn dictionary(config: &Config, tables: &[Table<'_>]) -> String {
+fn dictionary(config: &Config, issued: &[IssuedRevision], tables: &[Table<'_>]) -> String {
     let kind = config.data.csv;
     let resources: Vec<Value> = tables.iter().map(|table| resource(table, kind)).collect();
-    let package = json!({
+    let mut package = json!({
         "profile": "tabular-data-package",
         "name": format!("{}-results", config.programme.short_name.to_lowercase()),
         "title": title(config),
-        "resources": resources,
+        "version": version(issued),
     });
+    if let Some(licence) = &config.data.licence {
+        package["licenses"] = json!([licence_of(licence)]);
+    }
+    package["resources"] = json!(resources);
     let mut text = serde_json::to_string_pretty(&package).expect("JSON values are JSON");
     text.push('\n');
     text
+}
+
+/// The version of the figures, as the pattern of the Data Package standard counts it: the columns, what was added, what was
+/// amended. The first is that of `results.json`'s schema, the others count published sheets and amendments of them.
+fn version(issued: &[IssuedRevision]) -> String {
+    let sheets = issued.iter().filter(|one| one.revision == 1).count();
+    format!("1.{sheets}.{}", issued.len() - sheets)
+}
+
+/// A licence as the Data Package standard has it: its identifier, or where its text stands.
+fn licence_of(licence: &str) -> Value {
+    if licence.contains("://") {
+        json!({ "path": licence })
+    } else {
+        json!({ "name": licence })
+    }
 }
 
 fn resource(table: &Table<'_>, kind: CsvKind) -> Value {
