@@ -162,7 +162,7 @@ pub fn understand(
                 &located.table,
                 &located.sheet.rows,
                 codes,
-                located.by_layout,
+                (located.by_layout, location::parted_by_commas(book)),
             ) {
                 Ok(plan) => {
                     let start = taken.extractions.len();

@@ -3,6 +3,9 @@
 /// Tables side by side, and columns of codes.
 pub mod blocks;
 
+/// Columns beside the results that throw doubt on them.
+mod doubts;
+
 /// A sheet and its tables.
 pub mod finding;
 
@@ -34,4 +37,4 @@ pub mod units;
 pub mod vocabulary;
 
 /// The words of a heading of results.
-mod wordings;
+pub mod wordings;
