@@ -12,6 +12,7 @@ use crate::gather::readings::extractions::{self, Context};
 use crate::gather::readings::missing;
 use crate::gather::readings::pages::Page;
 use crate::gather::record::{self, Reports};
+use crate::gather::tables::finding::Table;
 use crate::gather::tables::headings;
 use crate::gather::tables::location::{self, Located};
 use crate::gather::tables::plan::{self, NoResults, Plan};
@@ -173,7 +174,8 @@ pub fn understand(
                     let part = start..taken.extractions.len();
                     let page = Page::new(located, &plan, &taken.extractions, part);
                     if let Some(table) = understanding.tables.last_mut() {
-                        page.go_on_from(&pages, &mut taken.extractions, table);
+                        let codes = page.go_on_from(&pages, &mut taken.extractions, table);
+                        counted_on(codes, &located.table, &context, &mut taken.problems);
                     }
                     pages.push(page);
                 }
@@ -195,6 +197,23 @@ pub fn understand(
     }
     without_results(unread, &mut understanding, taken);
     taken.read = Some((file.clone(), understanding));
+}
+
+/// Tells of packages whose rows on a further sheet are counted on: a draft and a final sheet look the same.
+fn counted_on(codes: Vec<String>, table: &Table, context: &Context<'_>, problems: &mut Problems) {
+    if codes.is_empty() {
+        return;
+    }
+    let packages: Vec<Item> = codes.into_iter().map(Item::new).collect();
+    problems.add(
+        Code::CountedOn,
+        Place {
+            column: None,
+            ..context.place(table.heading_row, 1)
+        },
+        say::found_counted_on(packages),
+        say::do_ask_whether_further(),
+    );
 }
 
 /// A file that passes a bound: nothing of it is used.

@@ -99,6 +99,22 @@ pub fn bad_code(
     );
 }
 
+/// A result without a code of its own, beside a word that may say that it is none of the package above.
+pub fn unclear_row(
+    row: &Row,
+    (code, word): (&str, &str),
+    plan: &Plan,
+    context: &Context<'_>,
+    problems: &mut Problems,
+) {
+    problems.add(
+        Code::BadCode,
+        context.place(row.number, plan.sample),
+        say::found_unclear_row(text::short(word), text::short(code)),
+        say::do_ask_what_result_is_of(),
+    );
+}
+
 /// The day of a test, where the row has one; what is no day is named.
 pub fn day(
     row: &Row,
