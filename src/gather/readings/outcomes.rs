@@ -404,25 +404,26 @@ impl<'a> RowReader<'a> {
             let unit = known.and_then(|column| column.meaning.as_ref()?.unit);
             facts::limit(unit, row.at(column)?, self.context.marks)
         };
-        let own = Facts {
-            lab: shown(Role::Lab),
-            report: shown(Role::Report),
-            tested: refusals::day(row, self.plan, self.context, problems),
-            assay: shown(Role::Assay),
-            lloq: limit(Role::Lloq),
-            uloq: limit(Role::Uloq),
-            lod: limit(Role::Lod),
-            uncertainty: shown(Role::Uncertainty),
-            dilution: shown(Role::Dilution),
-            ..Facts::default()
-        };
-        let all = self.context.stated.clone().or(&own).or(self.context.facts);
         let result = self
             .plan
             .results
             .first()
             .and_then(|result| self.table.column(result.column))
             .and_then(|column| column.meaning.as_ref());
+        let stated = result.map(|meaning| meaning.limits).unwrap_or_default();
+        let own = Facts {
+            lab: shown(Role::Lab),
+            report: shown(Role::Report),
+            tested: refusals::day(row, self.plan, self.context, problems),
+            assay: shown(Role::Assay),
+            lloq: limit(Role::Lloq).or(stated.lloq),
+            uloq: limit(Role::Uloq).or(stated.uloq),
+            lod: limit(Role::Lod).or(stated.lod),
+            uncertainty: shown(Role::Uncertainty),
+            dilution: shown(Role::Dilution),
+            ..Facts::default()
+        };
+        let all = self.context.stated.clone().or(&own).or(self.context.facts);
         let analyte = shown(Role::Analyte);
         let unit = shown(Role::Unit)
             .and_then(|unit| units::read(&unit))

@@ -1,6 +1,7 @@
 //! One heading -> what its column holds, by the meaning of its words.
 
 use crate::gather::books::Row;
+use crate::gather::tables::asides::{self, Limits};
 use crate::gather::tables::roles;
 pub use crate::gather::tables::roles::{Part, Role};
 use crate::gather::tables::units::{self, Quantity, Unit};
@@ -20,6 +21,8 @@ pub struct Heading {
     pub foreign: Option<String>,
     /// Gluten or gliadin, where the heading says so.
     pub quantity: Option<Quantity>,
+    /// The limits of the assay that it gives in passing: "Gluten ppm (LOQ 5)".
+    pub limits: Limits,
 }
 
 /// How much a row looks like headings: the number of different things that its cells name.
@@ -55,8 +58,20 @@ pub fn may_be_heading(text: &str) -> bool {
     text.len() <= LONGEST && text.chars().any(char::is_alphabetic)
 }
 
-/// What a heading means, where it is known.
+/// What a heading means, where it is known. What a heading of gluten says of the assay's limits in passing, a label with its
+/// figure, is set apart first: what is left says what the column is.
 pub fn read(written: &str) -> Option<Heading> {
+    let (rest, limits) = asides::set_apart(written);
+    if let Some(rest) = rest
+        && let Some(read) = read_plain(&rest)
+        && read.role.is_reported()
+    {
+        return Some(Heading { limits, ..read });
+    }
+    read_plain(written)
+}
+
+fn read_plain(written: &str) -> Option<Heading> {
     let whole = text::words(written);
     if !units::may_hold_one(written) && !vocabulary::has_a_word(&whole) {
         return None;
@@ -69,6 +84,7 @@ pub fn read(written: &str) -> Option<Heading> {
         unit: parted.unit,
         foreign: parted.foreign.clone(),
         quantity,
+        limits: Limits::default(),
     };
     let bare = without_quantity(&words);
     let named = [whole.as_str(), &words, &bare]

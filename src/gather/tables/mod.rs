@@ -1,5 +1,8 @@
 //! Where tables stand, and what each column is: understood once, before any row is read.
 
+/// The limits that a heading gives in passing.
+pub mod asides;
+
 /// Tables side by side, and columns of codes.
 pub mod blocks;
 
