@@ -18,6 +18,9 @@ pub mod means;
 /// What to say where no table was recognised.
 pub mod missing;
 
+/// Files that hold no results, and lose none.
+mod no_results;
+
 /// What each row comes to.
 mod outcomes;
 
