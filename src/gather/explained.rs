@@ -37,7 +37,7 @@ pub fn shape(located: &Located<'_>, plan: &Plan, context: &Context<'_>) -> Vec<S
         Marks::Mixed => {
             shape.push("both comma and point are decimal marks in this file".to_owned())
         }
-        Marks::Point | Marks::Unsettled => {}
+        Marks::Point | Marks::Unsettled | Marks::Either => {}
     }
     let facts = context.facts;
     let said = [

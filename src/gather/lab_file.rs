@@ -13,6 +13,7 @@ use crate::gather::readings::missing;
 use crate::gather::readings::pages::Page;
 use crate::gather::readings::subject::{self, Subject};
 use crate::gather::record::{self, Reports};
+use crate::gather::tables::finding::Table;
 use crate::gather::tables::headings;
 use crate::gather::tables::location::{self, Located};
 use crate::gather::tables::plan::{self, NoResults, Plan};
@@ -166,7 +167,7 @@ pub fn understand(
                 &located.table,
                 &located.sheet.rows,
                 codes,
-                located.by_layout,
+                (located.by_layout, location::parted_by_commas(book)),
             ) {
                 Ok(plan) => {
                     if !located.by_layout {
@@ -188,7 +189,8 @@ pub fn understand(
                     let part = start..taken.extractions.len();
                     let page = Page::new(located, &plan, &taken.extractions, part);
                     if let Some(table) = understanding.tables.last_mut() {
-                        page.go_on_from(&pages, &mut taken.extractions, table);
+                        let codes = page.go_on_from(&pages, &mut taken.extractions, table);
+                        counted_on(codes, &located.table, &context, &mut taken.problems);
                     }
                     pages.push(page);
                 }
@@ -227,6 +229,23 @@ fn pass_over(
     let said = english().say(&found);
     understanding.passed_over.push(format!("{place}: {said}"));
     problems.add(Code::PassedOver, place, found, None);
+}
+
+/// Tells of packages whose rows on a further sheet are counted on: a draft and a final sheet look the same.
+fn counted_on(codes: Vec<String>, table: &Table, context: &Context<'_>, problems: &mut Problems) {
+    if codes.is_empty() {
+        return;
+    }
+    let packages: Vec<Item> = codes.into_iter().map(Item::new).collect();
+    problems.add(
+        Code::CountedOn,
+        Place {
+            column: None,
+            ..context.place(table.heading_row, 1)
+        },
+        say::found_counted_on(packages),
+        say::do_ask_whether_further(),
+    );
 }
 
 /// A file that passes a bound: nothing of it is used.

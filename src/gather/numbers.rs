@@ -23,6 +23,8 @@ pub enum Marks {
     Comma,
     /// The file has both.
     Mixed,
+    /// No figure settles it, in a file whose cells a decimal comma would not part: a point may as well part thousands.
+    Either,
 }
 
 impl Marks {

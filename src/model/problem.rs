@@ -101,6 +101,8 @@ codes! {
     ControlCharacter, "control_character", Note;
     /// A column of a register that nothing is read from.
     UnknownColumn, "unknown_column", Note;
+    /// The rows of a package on a further sheet are counted on from those before.
+    CountedOn, "counted_on", Note;
     /// Two files agree about an extraction: it counts once.
     CountedOnce, "counted_once", Note;
 }

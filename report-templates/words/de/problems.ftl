@@ -283,6 +283,9 @@ do_ask_whether_meant = Fragen Sie das Labor, ob sie mitgeschickt werden sollten.
 # A file of a plate reader's figures.
 found_absorbances = Die Datei enthält Extinktionen und keine Ergebnisse; nichts davon wird verwendet.
 
+# A file that holds controls alone.
+found_controls = Die Datei enthält nur Kontrollen, Blindwerte oder Standards; nichts davon wird verwendet.
+
 # What to do about it.
 do_want_results = Gebraucht werden die Ergebnisse, die daraus berechnet wurden, in dieser oder in einer anderen Datei.
 
@@ -345,6 +348,12 @@ found_no_code = Hier steht ein Ergebnis, aber kein Packungscode in dieser Zeile 
 # What to do about it.
 do_ask_which_package = Fragen Sie das Labor, zu welcher Packung es gehört.
 
+# A result without a package code, beside a word that may say that it is none of the package above.
+found_unclear_row = Hier steht ein Ergebnis ohne Packungscode, und in seiner Zeile steht „{ $word }“: Ob es ein weiteres Ergebnis der Packung „{ $code }“ ist, lässt sich nicht sagen. Es wird nicht verwendet.
+
+# What to do about it.
+do_ask_what_result_is_of = Fragen Sie das Labor, wovon das Ergebnis ist. Ist es von der Packung, bitten Sie um ihren Code in der Zeile; ist es von keiner, so setzt eine Korrektur es beiseite.
+
 # A registered code in a column that is not that of the codes.
 found_code_astray = Der Packungscode „{ $code }“ steht in dieser Zeile, aber nicht in der Spalte der Codes; die Zeile wird nicht verwendet.
 
@@ -388,6 +397,26 @@ found_second_code = Der Packungscode „{ $other }“ steht in der Zeile von „
 # What to do about it.
 do_ask_for_headings_over_each = Falls neben dieser Tabelle eine andere steht, bitten Sie das Labor um Überschriften über jeder, die Probe und Ergebnis nennen.
 
+# Whole results with bare figures beside them, in a column for words.
+found_parted_decimals = Unter „{ $left }“ (Spalte { $left_column }) stehen ganze Zahlen und daneben bloße Zahlen unter „{ $right }“ (Spalte { $right_column }): Ein Dezimalkomma kann sie getrennt haben. Keine Zeile dieser Tabelle wird verwendet.
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_ask_for_points =
+    Bitten Sie das Labor um eine Arbeitsmappe oder um eine Datei mit Dezimalpunkten. Falls die Ergebnisse ganze Zahlen sind, setzen Sie dies in programme.toml:
+    { $block }
+
+# A figure without a package code that is the mean of those above it.
+found_like_a_mean = „{ $written }“ steht ohne Packungscode und ist der Mittelwert der Ergebnisse darüber: Der Wert zählt als weitere Extraktion der Packung „{ $code }“.
+
+# What to do about it.
+do_ask_whether_mean = Fragen Sie das Labor, ob es ein Mittelwert ist. Wenn ja, setzt eine Korrektur ihn beiseite.
+
+# Packages that a further sheet goes on with.
+found_counted_on = Dieses Blatt hat die Überschriften eines früheren: Seine Zeilen zu { $packages } zählen als weitere Extraktionen.
+
+# What to do about it.
+do_ask_whether_further = Sind die Blätter ein Entwurf und ein Endbericht oder eine Kopie, so setzen Sie die Extraktionen des einen durch Korrekturen beiseite.
+
 # Two columns between which nothing decides.
 found_two_columns = Sowohl { $left_is ->
     [headed] „{ $left }“ (Spalte { $left_column })
@@ -408,6 +437,9 @@ do_choose_column =
        *[second] Fragen Sie das Labor, welche es ist, und nennen Sie sie in programme.toml. Dieser Block nimmt die zweite:
     }
     { $block }
+
+# What to do where both columns have one heading.
+do_tell_columns_apart = Fragen Sie das Labor, welche der Spalten es ist, und bitten Sie um verschiedene Überschriften. Sind beides Extraktionen, bitten Sie um Überschriften, die sie zählen.
 
 # A row that may be the headings of another table.
 found_doubtful_row = Die Zeile { $cells } kann aus den Überschriften einer anderen Tabelle oder aus einer Bemerkung innerhalb dieser bestehen: Keine Zeile darunter wird verwendet.
@@ -444,7 +476,7 @@ found_bad_unit = „{ $written }“ hat die Einheit „{ $unit }“, die sich ni
 # A cell of results that cannot be read as one.
 found_bad_value = { $fault ->
     [no_result] „{ $written }“ ist kein lesbares Ergebnis; es wird nicht verwendet.
-    [comma] „{ $written }“ lässt sich auf zwei Arten lesen: Das Komma kann ein Dezimalzeichen sein oder die Tausender trennen; der Wert wird nicht verwendet.
+    [comma] „{ $written }“ lässt sich auf zwei Arten lesen: Ihr Komma oder Punkt kann ein Dezimalzeichen sein oder die Tausender trennen; der Wert wird nicht verwendet.
     [negative] „{ $written }“ liegt weiter unter null, als die Bestimmungsgrenze darüber liegt; der Wert wird nicht verwendet.
     [too_much] „{ $written }“ ergibt mehr als eine Million ppm, mehr Gluten als Probe; der Wert wird nicht verwendet.
     [scientific] „{ $written }“ steht in wissenschaftlicher Schreibweise, bei der Ziffern verloren gegangen sein können; der Wert wird nicht verwendet.
@@ -457,7 +489,7 @@ found_bad_value = { $fault ->
 # What to do about it.
 do_bad_value = { $fault ->
     [no_result] Ein Ergebnis ist eine Zahl (12,4), eine Angabe darunter (<5, <BG, nicht nachweisbar) oder darüber (>80) oder ein Wort dafür, dass es keines gibt. Fragen Sie das Labor, was gemeint ist.
-    [comma] Bitten Sie das Labor, die Zahl ohne Komma zu schreiben. Nichts anderes in der Datei klärt, was es ist.
+    [comma] Bitten Sie das Labor, die Zahl ohne getrennte Tausender zu schreiben. Nichts anderes in der Datei klärt, was es ist.
     [negative] Bitten Sie das Labor um das Ergebnis, wie es dieses berichten würde, etwa <5.
     [too_much] Fragen Sie das Labor nach der Zahl und ihrer Einheit.
     [scientific] Bitten Sie das Labor um die ausgeschriebene Zahl.

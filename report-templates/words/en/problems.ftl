@@ -280,6 +280,9 @@ do_ask_whether_meant = Ask the lab whether they were meant to be sent. A correct
 # A file of a plate reader's figures.
 found_absorbances = The file holds absorbances and no results; nothing of it is used.
 
+# A file that holds controls alone.
+found_controls = The file holds controls, blanks or standards alone; nothing of it is used.
+
 # What to do about it.
 do_want_results = The results that were worked out from them are wanted, in this file or in another.
 
@@ -342,6 +345,12 @@ found_no_code = There is a result here, but no package code on this row or above
 # What to do about it.
 do_ask_which_package = Ask the lab which package it belongs to.
 
+# A result without a package code, beside a word that may say that it is none of the package above.
+found_unclear_row = There is a result here without a package code, and “{ $word }” stands on its row: whether it is a further result of package “{ $code }” cannot be told. It is not used.
+
+# What to do about it.
+do_ask_what_result_is_of = Ask the lab what the result is of. If it is of the package, ask for its code on the row; if it is of none, a correction sets it aside.
+
 # A registered code in a column that is not that of the codes.
 found_code_astray = The package code “{ $code }” stands on this row, but not in the column of codes; the row is not used.
 
@@ -385,6 +394,26 @@ found_second_code = The package code “{ $other }” stands on the row of “{ 
 # What to do about it.
 do_ask_for_headings_over_each = If another table stands beside this one, ask the lab for headings over each that name the sample and the result.
 
+# Whole results with bare figures beside them, in a column for words.
+found_parted_decimals = Under “{ $left }” (column { $left_column }) stand whole figures, and beside them bare figures under “{ $right }” (column { $right_column }): a decimal comma may have parted them. No row of this table is used.
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_ask_for_points =
+    Ask the lab for a workbook, or for a file with decimal points. If the results are whole figures, put this into programme.toml:
+    { $block }
+
+# A figure without a package code that is the mean of those above it.
+found_like_a_mean = “{ $written }” stands without a package code and is the mean of the results above it: it is counted as a further extraction of package “{ $code }”.
+
+# What to do about it.
+do_ask_whether_mean = Ask the lab whether it is a mean. If it is, a correction sets it aside.
+
+# Packages that a further sheet goes on with.
+found_counted_on = This sheet has the headings of one before it: its rows of { $packages } are counted as further extractions.
+
+# What to do about it.
+do_ask_whether_further = If the sheets are a draft and a final report, or a copy, set the extractions of one aside by corrections.
+
 # Two columns between which nothing decides.
 found_two_columns = Both { $left_is ->
     [headed] “{ $left }” (column { $left_column })
@@ -405,6 +434,9 @@ do_choose_column =
        *[second] Ask the lab which it is, then name it in programme.toml. This block takes the second of the two:
     }
     { $block }
+
+# What to do where both columns have one heading.
+do_tell_columns_apart = Ask the lab which of the columns it is, and for headings that differ. If both are extractions, ask for headings that number them.
 
 # A row that may be the headings of another table.
 found_doubtful_row = The row { $cells } can be the headings of another table or a remark within this one: no row below it is used.
@@ -441,7 +473,7 @@ found_bad_unit = “{ $written }” has the unit “{ $unit }”, which cannot b
 # A cell of results that cannot be read as one.
 found_bad_value = { $fault ->
     [no_result] “{ $written }” is not a result that can be read; it is not used.
-    [comma] “{ $written }” can be read in two ways: the comma may be a decimal mark or part the thousands; it is not used.
+    [comma] “{ $written }” can be read in two ways: its comma or point may be a decimal mark or part the thousands; it is not used.
     [negative] “{ $written }” is further below zero than the lowest quantity that can be measured is above it; it is not used.
     [too_much] “{ $written }” comes to more than a million ppm, more gluten than there is sample; it is not used.
     [scientific] “{ $written }” is in scientific form, in which digits may have been lost; it is not used.
@@ -454,7 +486,7 @@ found_bad_value = { $fault ->
 # What to do about it.
 do_bad_value = { $fault ->
     [no_result] A result is a number (12.4), below (<5, BLQ, not detected), above (>80) or a word that there is none. Ask the lab what is meant.
-    [comma] Ask the lab to write the figure without it. Nothing else in the file settles which it is.
+    [comma] Ask the lab to write the figure without thousands parted. Nothing else in the file settles which it is.
     [negative] Ask the lab for the result as it would report it, such as <5.
     [too_much] Ask the lab for the figure and its unit.
     [scientific] Ask the lab for the figure in full.

@@ -280,6 +280,9 @@ do_ask_whether_meant = Pregunte al laboratorio si debían enviarse. Una correcci
 # A file of a plate reader's figures.
 found_absorbances = El archivo contiene absorbancias y ningún resultado; no se usa nada de él.
 
+# A file that holds controls alone.
+found_controls = El archivo contiene solo controles, blancos o patrones; no se usa nada de él.
+
 # What to do about it.
 do_want_results = Hacen falta los resultados calculados a partir de ellas, en este archivo o en otro.
 
@@ -342,6 +345,12 @@ found_no_code = Aquí hay un resultado, pero ningún código de envase en esta f
 # What to do about it.
 do_ask_which_package = Pregunte al laboratorio a qué envase pertenece.
 
+# A result without a package code, beside a word that may say that it is none of the package above.
+found_unclear_row = Aquí hay un resultado sin código de envase, y en su fila está «{ $word }»: no se puede saber si es otro resultado del envase «{ $code }». No se usa.
+
+# What to do about it.
+do_ask_what_result_is_of = Pregunte al laboratorio de qué es el resultado. Si es del envase, pida su código en la fila; si no es de ninguno, una corrección lo deja aparte.
+
 # A registered code in a column that is not that of the codes.
 found_code_astray = El código de envase «{ $code }» está en esta fila, pero no en la columna de los códigos; la fila no se usa.
 
@@ -385,6 +394,26 @@ found_second_code = El código de envase «{ $other }» está en la fila de «{ 
 # What to do about it.
 do_ask_for_headings_over_each = Si al lado de esta tabla hay otra, pida al laboratorio encabezados sobre cada una que nombren la muestra y el resultado.
 
+# Whole results with bare figures beside them, in a column for words.
+found_parted_decimals = Bajo «{ $left }» (columna { $left_column }) hay cifras enteras y junto a ellas cifras sueltas bajo «{ $right }» (columna { $right_column }): una coma decimal puede haberlas separado. No se usa ninguna fila de esta tabla.
+
+# What to do about it; $block is a [[layout]] for programme.toml.
+do_ask_for_points =
+    Pida al laboratorio un libro de cálculo o un archivo con puntos decimales. Si los resultados son cifras enteras, ponga esto en programme.toml:
+    { $block }
+
+# A figure without a package code that is the mean of those above it.
+found_like_a_mean = «{ $written }» está sin código de envase y es la media de los resultados de arriba: cuenta como otra extracción del envase «{ $code }».
+
+# What to do about it.
+do_ask_whether_mean = Pregunte al laboratorio si es una media. Si lo es, una corrección la deja aparte.
+
+# Packages that a further sheet goes on with.
+found_counted_on = Esta hoja tiene los encabezados de una anterior: sus filas de { $packages } cuentan como otras extracciones.
+
+# What to do about it.
+do_ask_whether_further = Si las hojas son un borrador y un informe final, o una copia, deje aparte las extracciones de una con correcciones.
+
 # Two columns between which nothing decides.
 found_two_columns = Tanto { $left_is ->
     [headed] «{ $left }» (columna { $left_column })
@@ -405,6 +434,9 @@ do_choose_column =
        *[second] Pregunte al laboratorio cuál es, y nómbrela en programme.toml. Este bloque toma la segunda de las dos:
     }
     { $block }
+
+# What to do where both columns have one heading.
+do_tell_columns_apart = Pregunte al laboratorio cuál de las columnas es, y pida encabezados distintos. Si ambas son extracciones, pida encabezados que las numeren.
 
 # A row that may be the headings of another table.
 found_doubtful_row = La fila { $cells } puede ser los encabezados de otra tabla o una observación dentro de esta: no se usa ninguna fila por debajo.
@@ -441,7 +473,7 @@ found_bad_unit = «{ $written }» tiene la unidad «{ $unit }», que no puede co
 # A cell of results that cannot be read as one.
 found_bad_value = { $fault ->
     [no_result] «{ $written }» no es un resultado que pueda leerse; no se usa.
-    [comma] «{ $written }» puede leerse de dos maneras: la coma puede ser un signo decimal o separar los millares; no se usa.
+    [comma] «{ $written }» puede leerse de dos maneras: su coma o su punto puede ser un signo decimal o separar los millares; no se usa.
     [negative] «{ $written }» está más por debajo de cero de lo que el límite de cuantificación está por encima; no se usa.
     [too_much] «{ $written }» equivale a más de un millón de ppm, más gluten que muestra; no se usa.
     [scientific] «{ $written }» está en notación científica, en la que pueden haberse perdido cifras; no se usa.
@@ -454,7 +486,7 @@ found_bad_value = { $fault ->
 # What to do about it.
 do_bad_value = { $fault ->
     [no_result] Un resultado es un número (12,4), una indicación por debajo (<5, no detectado) o por encima (>80), o una palabra que dice que no lo hay. Pregunte al laboratorio qué se quiso decir.
-    [comma] Pida al laboratorio que escriba la cifra sin ella. Nada más en el archivo aclara qué es.
+    [comma] Pida al laboratorio que escriba la cifra sin separar los millares. Nada más en el archivo aclara qué es.
     [negative] Pida al laboratorio el resultado tal como lo informaría, por ejemplo <5.
     [too_much] Pregunte al laboratorio por la cifra y su unidad.
     [scientific] Pida al laboratorio la cifra completa.

@@ -9,6 +9,7 @@ use crate::gather::readings::outcomes::{CellRead, RowFacts, RowReader};
 use crate::gather::readings::refusals;
 use crate::gather::readings::signs;
 use crate::gather::readings::tails;
+use crate::gather::tables::asides;
 use crate::gather::tables::headings::Role;
 use crate::gather::tables::plan::ResultColumn;
 use crate::gather::tables::units::{self, Quantity, Unit};
@@ -93,6 +94,7 @@ impl RowReader<'_> {
             footnote: None,
             limits: self.limits(row, result, facts),
             ambiguous: self.doubtful || self.plan.ambiguous.is_some(),
+            apart: false,
             source: self.context.source(row.number, result.column),
         }
     }
@@ -219,6 +221,24 @@ impl RowReader<'_> {
             .or(heading)
             .or(facts.facts.unit);
         let quantity = unit.and_then(|unit| unit.quantity).or(quantity);
-        limits::in_force(&facts.facts, &self.context.config.testing, unit, quantity)
+        let said = self.limits_said(row, result, facts);
+        limits::in_force(said, &self.context.config.testing, unit, quantity)
+    }
+
+    /// What is said of the limits: on the row or of its file in the register, else in the heading of the results, else in the file.
+    fn limits_said(&self, row: &Row, result: &ResultColumn, facts: &RowFacts) -> asides::Limits {
+        let column = self.table.column(result.column);
+        let meaning = column.and_then(|column| column.meaning.as_ref());
+        let heading = meaning.map(|meaning| meaning.limits).unwrap_or_default();
+        let (stated, all) = (&self.context.stated, &facts.facts);
+        let first = |role, stated: Option<_>, heading: Option<_>, all: Option<_>| {
+            let is_of_row = stated.is_some() || self.at_role(row, role).is_some();
+            if is_of_row { all } else { heading.or(all) }
+        };
+        asides::Limits {
+            lloq: first(Role::Lloq, stated.lloq, heading.lloq, all.lloq),
+            uloq: first(Role::Uloq, stated.uloq, heading.uloq, all.uloq),
+            lod: first(Role::Lod, stated.lod, heading.lod, all.lod),
+        }
     }
 }

@@ -4,7 +4,7 @@ use crate::config::Config;
 use crate::gather::books::{Row, Sheet};
 use crate::gather::codes::Codes;
 use crate::gather::facts::Facts;
-use crate::gather::numbers::Marks;
+use crate::gather::numbers::{self, Marks};
 use crate::gather::readings::intervals;
 use crate::gather::readings::limits::Limits;
 use crate::gather::readings::means;
@@ -19,6 +19,7 @@ use crate::model::place::{LabFile, Place, Source};
 use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
 use crate::model::understanding::UnderstoodRow;
+use crate::words::say;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
@@ -146,6 +147,16 @@ impl Walk<'_> {
         }
         match outcome.kind {
             Kind::Package { code, facts } => {
+                if let [cell] = outcome.cells.as_slice()
+                    && self.is_like_a_mean(&code, outcome.row, cell)
+                {
+                    problems.add(
+                        Code::Suspicious,
+                        cell.source.place(),
+                        say::found_like_a_mean(text::short(&cell.reported), text::short(&code)),
+                        say::do_ask_whether_mean(),
+                    );
+                }
                 for cell in outcome.cells {
                     self.place_reading(&code, cell, &facts);
                 }
@@ -161,6 +172,30 @@ impl Walk<'_> {
             Kind::Passed(why) => self.note(outcome.row, why.to_owned()),
             Kind::Blank => {}
         }
+    }
+
+    /// Whether a figure without a code and a number of its own is the mean of the two results and more above it, as far as
+    /// it is written out: then it may be none.
+    fn is_like_a_mean(&self, code: &str, row: &Row, cell: &CellRead) -> bool {
+        let is_bare = row.at(self.plan.sample).is_none() && cell.number.is_none();
+        let raw = cell.reading.as_ref().and_then(|reading| reading.raw);
+        let figure = numbers::read(&cell.reported, self.context.marks).ok();
+        let (Some(own), Some(figure)) = (raw.and_then(|raw| raw.as_number()), figure) else {
+            return false;
+        };
+        let above = self.means.of(code);
+        let figures: Vec<f64> = above
+            .iter()
+            .filter_map(|part| part.interval.as_number())
+            .map(|number| number.0)
+            .collect();
+        if !is_bare || figures.len() < 2 || figures.len() < above.len() || figure.value <= 0.0 {
+            return false;
+        }
+        let mean = figures.iter().sum::<f64>() / figures.len() as f64;
+        // Half of the last digit, in ppm.
+        let half = 0.5 / 10f64.powi(figure.decimals as i32) * own.0 / figure.value;
+        (own.0 - mean).abs() <= half * (1.0 + 1e-9)
     }
 
     /// Accounts for a row that gives no reading.
@@ -229,7 +264,7 @@ impl Walk<'_> {
 
     /// The extraction that is there already and that a cell is a well of.
     fn group_of(&self, code: &str, cell: &CellRead) -> Option<usize> {
-        if !self.plan.wells {
+        if !self.plan.wells || cell.apart {
             return None;
         }
         let same = |group: &Group| {

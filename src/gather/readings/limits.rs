@@ -1,8 +1,8 @@
 //! The limits of the assay in force for a result, as ppm gluten.
 
 use crate::config::Testing;
-use crate::gather::facts::Facts;
 use crate::gather::readings::intervals;
+use crate::gather::tables::asides;
 use crate::gather::tables::units::{Quantity, Scale, Unit};
 use crate::model::ppm::Ppm;
 
@@ -19,7 +19,7 @@ pub struct Limits {
 
 /// What the row and the file say, in their own unit or that of the result, else what the settings say.
 pub fn in_force(
-    said: &Facts,
+    said: asides::Limits,
     testing: &Testing,
     unit: Option<Unit>,
     quantity: Option<Quantity>,

@@ -79,6 +79,11 @@ pub fn is_zero(written: &str) -> bool {
     !digits.is_empty() && digits.bytes().all(|b| b == b'0') && letters <= LETTERS
 }
 
+/// Whether a text gives the number of an extraction.
+pub fn gives_number(written: &str) -> bool {
+    number_in(written).is_some()
+}
+
 /// The number in `2`, `Ext. 2`, `B`, `E2`, `II`, `2 of 2`, `extraction no. 2`.
 fn number_in(written: &str) -> Option<u32> {
     if (1..=2).contains(&written.len()) && written.bytes().all(|b| b.is_ascii_digit()) {

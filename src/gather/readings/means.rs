@@ -48,6 +48,11 @@ impl Claims {
         self.readings.entry(code.to_owned()).or_default().push(part);
     }
 
+    /// The readings of a package so far.
+    pub fn of(&self, code: &str) -> &[Part] {
+        self.readings.get(code).map_or(&[], Vec::as_slice)
+    }
+
     /// The cells of a row that stand in columns of means.
     pub fn cells(&mut self, code: &str, row: &Row, plan: &Plan) {
         for column in &plan.means {

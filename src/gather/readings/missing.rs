@@ -2,12 +2,12 @@
 
 use crate::gather::books::{Book, Cell, Content, Row, Sheet};
 use crate::gather::codes::Codes;
+use crate::gather::readings::no_results::{self, Only};
 use crate::gather::readings::refusals::quoted;
 use crate::gather::readings::values::is_figure;
 use crate::gather::tables::blocks;
 use crate::gather::tables::headings::{self, Role};
 use crate::gather::tables::location::Located;
-use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
 use crate::model::place::{LabFile, Place, column_letter};
 use crate::model::problem::{Code, Problems};
@@ -19,13 +19,13 @@ use std::fmt::Write;
 
 /// Says why nothing was read, and how to help.
 pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems) {
-    if holds_only_absorbances(book, codes) {
-        problems.add(
-            Code::PassedOver,
-            Place::file(file.path.clone()),
-            say::found_absorbances(),
-            say::do_want_results(),
-        );
+    if let Some(found) = no_results::only(book, codes) {
+        let (message, hint) = match found {
+            Only::Absorbances => (say::found_absorbances(), Some(say::do_want_results())),
+            Only::Controls => (say::found_controls(), None),
+        };
+        let place = Place::file(file.path.clone());
+        problems.add(Code::PassedOver, place, message, hint);
         return;
     }
     let best = book
@@ -134,56 +134,20 @@ pub fn tell_of_lost_codes(
     }
 }
 
-/// Whether a file has words for absorbances, none for results, and no package with figures that might be anything else.
-fn holds_only_absorbances(book: &Book, codes: &Codes) -> bool {
-    let headings = || {
-        let rows = book.sheets.iter().flat_map(|sheet| &sheet.rows);
-        rows.flat_map(|row| &row.cells)
-            .map(|cell| cell.content.shown())
-            .filter(|shown| headings::may_be_heading(shown) && codes.find(shown).is_none())
-    };
-    let speaks_of_results = |shown: &str| {
-        headings::read(shown)
-            .is_some_and(|heading| heading.role.is_reported() && heading.foreign.is_none())
-    };
-    let speaks_of_absorbances =
-        |shown: &str| vocabulary::has_one_that_means(&text::words(shown), Meaning::Absorbance);
-    let may_be_results = |above: &Above<'_>, index: usize, row: &Row| {
-        let is_ours = row
-            .cells
-            .iter()
-            .any(|cell| codes.find(&cell.content.shown()).is_some());
-        is_ours
-            && row.cells.iter().any(|cell| {
-                is_figure(&cell.content)
-                    && codes.find(&cell.content.shown()).is_none()
-                    && above.kinship(index, cell.column) != Kinship::Other
-            })
-    };
-    let any_results = |sheet: &Sheet| {
-        let mut above = Above::default();
-        sheet.rows.iter().enumerate().any(|(index, row)| {
-            let may_be = may_be_results(&above, index, row);
-            above.add(index, row);
-            may_be
-        })
-    };
-    headings().any(|shown| speaks_of_absorbances(&shown))
-        && !headings().any(|shown| speaks_of_results(&shown))
-        && !book.sheets.iter().any(any_results)
-}
-
 /// What the heading above a figure says that it is.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Kinship {
+pub enum Kinship {
+    /// A result.
     Result,
+    /// Something else.
     Other,
+    /// Nothing that is known.
     Unknown,
 }
 
 /// The last text of each column that could be a heading, with its row, on the way down a sheet.
 #[derive(Default)]
-struct Above<'a>(BTreeMap<u32, Heading<'a>>);
+pub struct Above<'a>(BTreeMap<u32, Heading<'a>>);
 
 /// A text that could be a heading, its row, and what it says, once that was asked for.
 struct Heading<'a> {
@@ -194,7 +158,7 @@ struct Heading<'a> {
 
 impl<'a> Above<'a> {
     /// Goes past a row.
-    fn add(&mut self, index: usize, row: &'a Row) {
+    pub fn add(&mut self, index: usize, row: &'a Row) {
         for cell in &row.cells {
             if let Content::Text(written) = &cell.content
                 && headings::may_be_heading(written)
@@ -211,7 +175,7 @@ impl<'a> Above<'a> {
     }
 
     /// What stands above a figure of this row and column says of it.
-    fn kinship(&self, index: usize, column: u32) -> Kinship {
+    pub fn kinship(&self, index: usize, column: u32) -> Kinship {
         let heading = self.0.get(&column);
         let Some(heading) = heading.filter(|heading| index - heading.row <= ROWS_TRIED) else {
             return Kinship::Unknown;

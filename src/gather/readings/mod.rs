@@ -1,5 +1,8 @@
 //! A row of a table -> what it comes to; and passes over what the rows come to.
 
+/// What stands beside a result that has no code of its own.
+mod beside;
+
 /// A table's rows as extractions.
 pub mod extractions;
 
@@ -20,6 +23,9 @@ pub mod means;
 
 /// What to say where no table was recognised.
 pub mod missing;
+
+/// Files that hold no results, and lose none.
+mod no_results;
 
 /// What each row comes to.
 mod outcomes;

@@ -72,6 +72,8 @@ pub struct CellRead {
     pub limits: Limits,
     /// Whether the table can be understood in two ways, so that nothing is read.
     pub ambiguous: bool,
+    /// Whether it is a well of no other cell's extraction.
+    pub apart: bool,
 }
 
 /// What a row says besides its results, and the file where the row is silent.
@@ -175,6 +177,11 @@ impl<'a> RowReader<'a> {
                 }
                 Kind::Passed("not used: headings of another table, or a remark")
             }
+            Standing::Unclear(code, written) => {
+                refusals::unclear_row(row, (&code, &written), self.plan, self.context, &mut told);
+                outcome.tell(None, told);
+                return self.unclear(outcome, code);
+            }
             Standing::Unknown(written) => {
                 refusals::unknown(row, &written, self.plan, self.context, &mut told);
                 Kind::Passed("not used: the code is not in the register of packages")
@@ -268,6 +275,17 @@ impl<'a> RowReader<'a> {
         }
         outcome.tell(None, told);
         outcome.kind = Kind::Package { code, facts };
+        outcome
+    }
+
+    /// The outcome of a row that may be a further result of a package, or none: no other one is given its number, and
+    /// the package has a result that cannot be read.
+    fn unclear(&mut self, outcome: RowOutcome<'a>, code: String) -> RowOutcome<'a> {
+        let mut outcome = self.package(outcome, code);
+        for cell in &mut outcome.cells {
+            (cell.reading, cell.number, cell.numbered) = (None, None, false);
+            cell.apart = true;
+        }
         outcome
     }
 

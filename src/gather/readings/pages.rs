@@ -60,19 +60,19 @@ impl<'a> Page<'a> {
 
     /// Numbers the extractions of this page after those of the pages before that have the same headings. A package whose
     /// results all stand there already is left: that is a copy. So is a page under words such as "repeat analysis": which
-    /// of two analyses stands is for a person to say.
+    /// of two analyses stands is for a person to say. Gives back those that are counted on from another sheet.
     pub fn go_on_from(
         &self,
         before: &[Page<'_>],
         extractions: &mut [Extraction],
         understood: &mut UnderstoodTable,
-    ) {
+    ) -> Vec<String> {
         let pages: Vec<&Page<'_>> = before
             .iter()
             .filter(|page| self.goes_on_from(page))
             .collect();
         if pages.is_empty() || self.is_another_analysis() {
-            return;
+            return Vec::new();
         }
         let mut counted_on: Vec<String> = Vec::new();
         let mut rows: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
@@ -109,6 +109,11 @@ impl<'a> Page<'a> {
                 counted_on.join(", ")
             ));
         }
+        let is_here = |page: &&Page<'_>| page.located.sheet.name == self.located.sheet.name;
+        if pages.iter().all(is_here) {
+            counted_on.clear();
+        }
+        counted_on
     }
 
     /// Whether this is a further part of another table: rows under the same headings.

@@ -101,6 +101,22 @@ pub fn bad_code(
     );
 }
 
+/// A result without a code of its own, beside a word that may say that it is none of the package above.
+pub fn unclear_row(
+    row: &Row,
+    (code, word): (&str, &str),
+    plan: &Plan,
+    context: &Context<'_>,
+    problems: &mut Problems,
+) {
+    problems.add(
+        Code::BadCode,
+        context.place(row.number, plan.sample),
+        say::found_unclear_row(text::short(word), text::short(code)),
+        say::do_ask_what_result_is_of(),
+    );
+}
+
 /// The day of a test, where the row has one; what is no day is named.
 pub fn day(
     row: &Row,
@@ -242,7 +258,8 @@ pub fn ambiguous_columns(
     let (sample, result) = if is_sample {
         (heading(right), other(Role::is_reported))
     } else {
-        let taken = if is_bare { left } else { right };
+        let is_left = is_bare || doubt.what == Doubtful::Decimals;
+        let taken = if is_left { left } else { right };
         (other(Role::names_sample), heading(taken))
     };
     let takes = if is_bare { "headed" } else { "second" };
@@ -261,10 +278,18 @@ pub fn ambiguous_columns(
         quoted(sample),
         quoted(result)
     ));
-    problems.add(
-        Code::AmbiguousTable,
-        context.place(table.heading_row, right),
-        say::found_two_columns(
+    let (message, hint) = if doubt.what == Doubtful::Decimals {
+        let (left_heading, right_heading) =
+            (text::short(heading(left)), text::short(heading(right)));
+        let found = say::found_parted_decimals(
+            left_heading,
+            column_letter(left),
+            right_heading,
+            column_letter(right),
+        );
+        (found, say::do_ask_for_points(block))
+    } else {
+        let found = say::found_two_columns(
             doubt.what.word(),
             headed(heading(left)),
             text::short(heading(left)),
@@ -272,9 +297,17 @@ pub fn ambiguous_columns(
             headed(heading(right)),
             text::short(heading(right)),
             column_letter(right),
-        ),
-        say::do_choose_column(takes, block),
-    );
+        );
+        let is_one_name = text::plain(heading(left)) == text::plain(heading(right));
+        let hint = if is_one_name {
+            say::do_tell_columns_apart()
+        } else {
+            say::do_choose_column(takes, block)
+        };
+        (found, hint)
+    };
+    let place = context.place(table.heading_row, right);
+    problems.add(Code::AmbiguousTable, place, message, hint);
 }
 
 /// A row below the headings that may be the headings of another table.

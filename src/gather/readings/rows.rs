@@ -3,6 +3,7 @@
 use crate::gather::books::{Content, Row};
 use crate::gather::codes::{self, Codes, Mangled};
 use crate::gather::numbers::Marks;
+use crate::gather::readings::beside::{self, Word};
 use crate::gather::readings::marks;
 use crate::gather::readings::values;
 use crate::gather::tables::finding::Table;
@@ -28,6 +29,9 @@ pub enum Standing {
     End,
     /// A row that may be headings of another table or a remark; what is below can be read in two ways.
     Doubtful,
+    /// A result without a code of its own, beside a word from which it cannot be told whether it is a further result of the
+    /// package above: that package, and the word.
+    Unclear(String, String),
     /// Results of a code that is not in the register.
     Unknown(String),
     /// Results without a usable code.
@@ -54,6 +58,8 @@ pub struct Walker<'a> {
     /// The code of this row or of the last one that had one, as it is compared.
     sample: String,
     current: Option<Standing>,
+    /// The row that names it.
+    named: Option<&'a Row>,
 }
 
 /// Which samples of a table have rows of gluten, where a column names what was measured.
@@ -106,11 +112,12 @@ impl<'a> Walker<'a> {
             analytes,
             sample: String::new(),
             current: None,
+            named: None,
         }
     }
 
     /// What the next row is.
-    pub fn standing(&mut self, row: &Row, next: Option<&Row>) -> Standing {
+    pub fn standing(&mut self, row: &'a Row, next: Option<&Row>) -> Standing {
         let results: Vec<&Content> = self
             .plan
             .results
@@ -140,6 +147,7 @@ impl<'a> Walker<'a> {
         };
         if sample.is_some() && !matches!(standing, Standing::Mean(_)) {
             self.current = Some(standing.clone());
+            self.named = Some(row);
         }
         standing
     }
@@ -230,7 +238,7 @@ impl<'a> Walker<'a> {
     }
 
     /// A row with nothing in the cell for the code: it continues the code above.
-    fn continued(&self, results: &[&Content], row: &Row) -> Standing {
+    fn continued(&mut self, results: &[&Content], row: &Row) -> Standing {
         if results.is_empty() {
             if let Some(astray) = self.astray(row) {
                 return astray;
@@ -241,18 +249,27 @@ impl<'a> Walker<'a> {
                 Standing::Passed("not used: no result")
             };
         }
-        // "Mean" may stand before the results, in a column of counts or at the left.
-        let word = self
-            .table
-            .cells(row)
-            .enumerate()
-            .filter(|(at, (column, _))| *at == 0 || self.plan.counters.contains(column))
-            .map(|(_, (_, content))| text::words(&content.shown()))
-            .find(|words| {
-                vocabulary::ordinal(words).is_none() && vocabulary::means(words, Meaning::Statistic)
-            });
-        if let Some(words) = word {
-            return self.mean_or_passed(&words);
+        let package = match &self.current {
+            Some(Standing::Package(code)) => Some(code.clone()),
+            _ => None,
+        };
+        match beside::word(self.table, self.plan, row, self.named) {
+            Some(Word::Statistic(words)) => return self.mean_or_passed(&words),
+            // What stands below such a line without a code belongs to nobody.
+            Some(Word::Control) => {
+                self.current = Some(Standing::BadCode(BadCode::None));
+                return Standing::Passed(CONTROL);
+            }
+            Some(Word::Particulars) => {
+                self.current = Some(Standing::BadCode(BadCode::None));
+                return Standing::Passed("not used: a line of particulars, and no package");
+            }
+            Some(Word::Unclear(written)) => {
+                if let Some(code) = package {
+                    return Standing::Unclear(code, written);
+                }
+            }
+            None => {}
         }
         match &self.current {
             Some(Standing::Package(code)) => self.of_package(code, row),

@@ -2,6 +2,7 @@
 
 use crate::gather::books::Row;
 use crate::gather::codes::Codes;
+use crate::gather::tables::asides::Limits;
 use crate::gather::tables::finding::{self, Column, Table};
 use crate::gather::tables::headings::{Heading, Role};
 use std::collections::{BTreeMap, HashSet};
@@ -257,6 +258,7 @@ pub fn name_samples(
             unit: None,
             foreign: None,
             quantity: None,
+            limits: Limits::default(),
         });
         let close = is_close(columns, rows, column, coded.codes);
         match columns.iter_mut().find(|known| known.column == column) {

@@ -199,6 +199,15 @@ fn could_be_headings(row: &Row, known: &mut Known<'_>) -> bool {
         .any(|cell| known.read(&cell.content.shown()).is_some())
 }
 
+/// Whether a unit says something of what a column holds.
+fn has_a_unit(role: Role) -> bool {
+    let is_limit = matches!(
+        role,
+        Role::Lloq | Role::Uloq | Role::Lod | Role::Uncertainty
+    );
+    is_limit || role.is_reported()
+}
+
 /// How much a set of columns says; none where it is no table of results.
 pub fn score(columns: &[Column]) -> Option<usize> {
     let has = |wanted: fn(Role) -> bool| columns.iter().filter_map(Column::role).any(wanted);
@@ -224,7 +233,7 @@ pub fn score(columns: &[Column]) -> Option<usize> {
             column
                 .meaning
                 .as_ref()
-                .is_some_and(|meaning| meaning.unit.is_some())
+                .is_some_and(|meaning| meaning.unit.is_some() && has_a_unit(meaning.role))
         })
         .count();
     // A column that only a heading beside it covers is half understood: a second row may say more.

@@ -1,6 +1,7 @@
 //! One heading -> what its column holds, by the meaning of its words.
 
 use crate::gather::books::Row;
+use crate::gather::tables::asides::{self, Limits};
 use crate::gather::tables::factors;
 use crate::gather::tables::roles;
 pub use crate::gather::tables::roles::{Part, Role};
@@ -21,6 +22,8 @@ pub struct Heading {
     pub foreign: Option<String>,
     /// Gluten or gliadin, where the heading says so.
     pub quantity: Option<Quantity>,
+    /// The limits of the assay that it gives in passing: "Gluten ppm (LOQ 5)".
+    pub limits: Limits,
 }
 
 /// How much a row looks like headings: the number of different things that its cells name.
@@ -56,8 +59,20 @@ pub fn may_be_heading(text: &str) -> bool {
     text.len() <= LONGEST && text.chars().any(char::is_alphabetic)
 }
 
-/// What a heading means, where it is known.
+/// What a heading means, where it is known. What a heading of gluten says of the assay's limits in passing, a label with its
+/// figure, is set apart first: what is left says what the column is.
 pub fn read(written: &str) -> Option<Heading> {
+    let (rest, limits) = asides::set_apart(written);
+    if let Some(rest) = rest
+        && let Some(read) = read_plain(&rest)
+        && read.role.is_reported()
+    {
+        return Some(Heading { limits, ..read });
+    }
+    read_plain(written)
+}
+
+fn read_plain(written: &str) -> Option<Heading> {
     let whole = text::words(written);
     if !units::may_hold_one(written) && !vocabulary::has_a_word(&whole) {
         return None;
@@ -75,6 +90,7 @@ pub fn read(written: &str) -> Option<Heading> {
             unit: parted.unit.filter(|_| worked_on.is_none()),
             foreign: worked_on.or_else(|| parted.foreign.clone()),
             quantity,
+            limits: Limits::default(),
         }
     };
     let bare = without_quantity(&words);

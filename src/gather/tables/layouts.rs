@@ -86,6 +86,7 @@ fn columns(row: &Row, layout: &Layout) -> Option<Vec<Column>> {
             role: roles::of_layout(*wanted),
             unit: parted.unit,
             foreign: parted.foreign,
+            limits: read.as_ref().map(|read| read.limits).unwrap_or_default(),
             quantity: read
                 .and_then(|read| read.quantity)
                 .or(crate::gather::tables::units::quantity(&column.heading)),

@@ -125,11 +125,22 @@ pub fn decimal_marks(book: &Book, located: &[Vec<Located<'_>>]) -> Marks {
             }
         }
     }
-    if inside == Marks::Unsettled {
+    let settled = if inside == Marks::Unsettled {
         outside
     } else {
         inside
+    };
+    // Where commas part the cells, a figure with a bare comma would have fallen apart: a point is what is left.
+    if settled == Marks::Unsettled && !parted_by_commas(book) {
+        Marks::Either
+    } else {
+        settled
     }
+}
+
+/// Whether commas part the cells of a file.
+pub fn parted_by_commas(book: &Book) -> bool {
+    book.format.starts_with("comma")
 }
 
 fn holds_figures(role: Option<Role>) -> bool {

@@ -1,8 +1,13 @@
 //! Where tables stand, and what each column is: understood once, before any row is read.
 
+/// The limits that a heading gives in passing.
+pub mod asides;
+
 /// Tables side by side, and columns of codes.
 pub mod blocks;
 
+/// Columns beside the results that throw doubt on them.
+mod doubts;
 /// What headings say of their figures besides a unit.
 pub mod factors;
 
@@ -37,4 +42,4 @@ pub mod units;
 pub mod vocabulary;
 
 /// The words of a heading of results.
-mod wordings;
+pub mod wordings;

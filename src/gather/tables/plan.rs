@@ -5,6 +5,7 @@ use crate::gather::books::Row;
 use crate::gather::codes::Codes;
 use crate::gather::numbers::Marks;
 use crate::gather::readings::values::{self, Said};
+use crate::gather::tables::doubts;
 use crate::gather::tables::finding::{Column, Table};
 use crate::gather::tables::headings::{Part, Role};
 use crate::gather::tables::units::{Quantity, Scale};
@@ -50,6 +51,8 @@ pub enum Doubtful {
     Gluten,
     /// The result.
     Result,
+    /// A result, of which the second column may hold the decimals.
+    Decimals,
 }
 
 impl Doubtful {
@@ -59,6 +62,7 @@ impl Doubtful {
             Doubtful::Package => "package",
             Doubtful::Gluten => "gluten",
             Doubtful::Result => "result",
+            Doubtful::Decimals => "decimals",
         }
     }
 }
@@ -98,12 +102,12 @@ pub struct NoResults {
     pub has_mean: bool,
 }
 
-/// Plans the reading of a table.
+/// Plans the reading of a table, which a layout may describe, in a file whose cells commas may part.
 pub fn plan(
     table: &Table,
     rows: &[Row],
     codes: &Codes,
-    by_layout: bool,
+    (by_layout, parted_by_commas): (bool, bool),
 ) -> Result<Plan, NoResults> {
     let only = |wanted: Role| {
         table
@@ -146,7 +150,12 @@ pub fn plan(
         });
     }
     if plan.ambiguous.is_none() && !by_layout {
-        plan.ambiguous = unheaded(table, rows, &plan, codes);
+        plan.ambiguous = doubts::unheaded(table, rows, &plan, codes)
+            .or_else(|| doubts::added(table, rows, &plan, codes))
+            .or_else(|| {
+                let doubt = || doubts::parted_decimals(table, rows, &plan, codes);
+                parted_by_commas.then(doubt).flatten()
+            });
     }
     Ok(plan)
 }
@@ -242,7 +251,10 @@ fn choose_results(table: &Table, rows: &[Row], plan: &mut Plan) {
             .map(|(column, part)| (column.column, *part))
             .collect();
         side_by_side(&chosen, plan);
-    } else if candidates.len() > 1 && are_extractions(table, &candidates) {
+    } else if candidates.len() > 1
+        && plan.counters.is_empty()
+        && are_extractions(table, &candidates)
+    {
         plan.results = candidates
             .iter()
             .zip(1..)
@@ -357,36 +369,6 @@ fn contradiction(candidates: &[Candidate<'_>], rows: &[Row]) -> Option<Ambiguous
         })
 }
 
-/// A column without a heading right behind the results that holds figures beside registered codes: a heading may have stood
-/// over both, and which of them is the result cannot be seen.
-fn unheaded(table: &Table, rows: &[Row], plan: &Plan, codes: &Codes) -> Option<Ambiguous> {
-    let beside = |result: &ResultColumn| {
-        let next = result.column + 1;
-        let is_bare = table
-            .column(next)
-            .is_none_or(|column| column.heading.is_empty());
-        let is_within = (table.span.0..=table.span.1).contains(&next);
-        (is_bare && is_within).then_some((result.column, next))
-    };
-    let holds_figures = |column: u32| {
-        rows.iter().any(|row| {
-            let is_ours = row
-                .at(plan.sample)
-                .is_some_and(|content| codes.find(&content.shown()).is_some());
-            is_ours && row.at(column).is_some_and(values::is_figure)
-        })
-    };
-    // A numbered extraction is known for what it is, whatever stands behind it.
-    let unnumbered = plan.results.iter().filter(|result| !result.numbered);
-    unnumbered
-        .filter_map(beside)
-        .find(|(_, next)| holds_figures(*next))
-        .map(|columns| Ambiguous {
-            what: Doubtful::Result,
-            columns,
-        })
-}
-
 /// A column that names gluten with a unit that converts goes before one without a unit; and any before one whose unit does
 /// not convert. Of numbered columns only those give way whose number another one has.
 fn of_gluten_in_food(candidates: Vec<Candidate<'_>>) -> Vec<Candidate<'_>> {
@@ -413,8 +395,8 @@ fn of_gluten_in_food(candidates: Vec<Candidate<'_>>) -> Vec<Candidate<'_>> {
         .collect()
 }
 
-/// Columns with the same heading, each its own, are extractions. Those that one heading covers are alike by accident, and
-/// across a column without a heading another table may begin.
+/// Columns with the same heading, each its own, are extractions, unless another column counts those. Those that one heading
+/// covers are alike by accident, and across a column without a heading another table may begin.
 fn are_extractions(table: &Table, candidates: &[Candidate<'_>]) -> bool {
     candidates.windows(2).all(|pair| {
         let (a, b) = (pair[0].0, pair[1].0);

@@ -51,6 +51,8 @@ pub enum Role {
     Lab,
     /// What was measured.
     Analyte,
+    /// What was put into the sample before the test.
+    Added,
     /// Known, and not used.
     Ignored,
 }
@@ -127,6 +129,7 @@ pub const COLUMN_KINDS: &[ColumnKind] = &[
     ColumnKind { role: Role::LabSample, wordings: Some(Meaning::LabSample), layout: None, joins_layout: false, called: "the lab's own number, which is not used" },
     ColumnKind { role: Role::Lab, wordings: Some(Meaning::Lab), layout: None, joins_layout: true, called: "laboratory" },
     ColumnKind { role: Role::Remark, wordings: Some(Meaning::Remark), layout: Some(LayoutColumn::Remark), joins_layout: true, called: "remark" },
+    ColumnKind { role: Role::Added, wordings: Some(Meaning::Added), layout: None, joins_layout: false, called: "what was added before the test: no result" },
     ColumnKind { role: Role::Ignored, wordings: Some(Meaning::Ignored), layout: None, joins_layout: false, called: "nothing, since it is no part of a result" },
     ColumnKind { role: Role::Extraction, wordings: None, layout: Some(LayoutColumn::Extraction), joins_layout: false, called: "number of the extraction" },
     ColumnKind { role: Role::Replicate, wordings: None, layout: None, joins_layout: false, called: "well" },

@@ -42,7 +42,10 @@ pub fn headings_at(
             }
         }
         let stack = Stack::of(rows, codes, known);
-        if !stack.is_lowest_of_headings(rows, known) || stack.has_particulars(known) {
+        if !stack.is_lowest_of_headings(rows, known)
+            || stack.has_particulars(known)
+            || has_data(rows, codes, known)
+        {
             break;
         }
         let below = index + height;
@@ -257,6 +260,7 @@ impl Stack {
             return true;
         }
         let mut numbers: Vec<(u32, String, u32)> = Vec::new();
+        let mut under_sample: Vec<String> = Vec::new();
         for cell in &rows[lowest].cells {
             let Some(wordings) = self.wordings.get(&cell.column) else {
                 continue;
@@ -280,12 +284,22 @@ impl Stack {
             // Only what stands in the column itself names its samples.
             let is_sample =
                 wordings.iter().any(|one| one.owned && one.depth < lowest) && names(known, &above);
-            let is_heading = is_unit(&shown)
-                || names(known, &shown)
-                || names(known, &format!("{above} {shown}"));
-            if is_sample && !is_heading {
-                return false;
+            if is_sample && !is_unit(&shown) && !names(known, &format!("{above} {shown}")) {
+                under_sample.push(shown.into_owned());
             }
+        }
+        // A code may look like a heading: `E1`. Where numbers stand beside it, it is one.
+        let is_sample = under_sample.iter().any(|written| {
+            known
+                .read(written)
+                .is_none_or(|heading| match heading.role {
+                    Role::Sample | Role::LabSample => false,
+                    Role::Result(part) => part.is_numbered() || !numbers.is_empty(),
+                    _ => !numbers.is_empty(),
+                })
+        });
+        if is_sample {
+            return false;
         }
         let groups = numbers.chunk_by(|a, b| a.0 + 1 == b.0 && a.1 == b.1);
         groups
@@ -313,6 +327,37 @@ impl Stack {
         }
         false
     }
+}
+
+/// Whether any row but the lowest holds data over headings that are known: a code, a figure, or bare numbers that do not
+/// count the columns from the left.
+fn has_data(rows: &[Row], codes: &Codes, known: &mut Known<'_>) -> bool {
+    let Some((lowest, above)) = rows.split_last() else {
+        return false;
+    };
+    for row in above {
+        let mut numbers: Vec<u32> = Vec::new();
+        for cell in &row.cells {
+            let shown = cell.content.shown();
+            let is_code = codes.find(&shown).is_some();
+            if !is_code && headings::may_be_heading(&shown) {
+                continue;
+            }
+            let own = lowest.at(cell.column).map(|content| content.shown());
+            if !own.is_some_and(|own| known.read(&own).is_some() && !numbers_a_column(&own)) {
+                continue;
+            }
+            if is_code || !numbers_a_column(&shown) {
+                return true;
+            }
+            numbers.extend(shown.parse::<u32>());
+        }
+        let counts = numbers.windows(2).all(|two| two[0] + 1 == two[1]);
+        if numbers.len() == 1 || !counts {
+            return true;
+        }
+    }
+    false
 }
 
 /// Whether a heading may stand over another: both together are known for what the lower one is; or it heads a group, of

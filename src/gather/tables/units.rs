@@ -184,6 +184,34 @@ pub fn fold(written: &str) -> String {
     one_spaced(&folded)
 }
 
+/// A heading that is one name, its words joined by dots or underscores, as words: `gluten_mg_kg` as `gluten mg/kg`.
+fn unjoined(folded: &str) -> String {
+    let is_joined = |c: char| matches!(c, '_' | '.');
+    let is_name = folded.contains(is_joined)
+        && folded.contains(char::is_alphabetic)
+        && !folded.contains([' ', '/', '(', '[', '{']);
+    if !is_name || read(folded).is_some() {
+        return folded.to_owned();
+    }
+    const MASSES: [&str; 5] = ["mg", "ug", "mcg", "ng", "g"];
+    const PER: [&str; 6] = ["kg", "g", "kg-1", "g-1", "l", "ml"];
+    let mut out = String::new();
+    let mut last = "";
+    for word in folded.split(is_joined).filter(|word| !word.is_empty()) {
+        let is_unit = MASSES.contains(&last) && PER.contains(&word);
+        if !out.is_empty() {
+            out.push(if is_unit { '/' } else { ' ' });
+        }
+        out.push_str(if is_unit {
+            word.trim_end_matches("-1")
+        } else {
+            word
+        });
+        last = word;
+    }
+    out
+}
+
 /// One space between words, none around a slash.
 fn one_spaced(text: &str) -> String {
     let words: Vec<&str> = text.split_whitespace().collect();
@@ -242,7 +270,7 @@ pub struct Parted {
 
 /// Finds the unit in a heading or a sentence: `Gluten (mg/kg)`, `Result in ppm`, `Extraction 1, µg/g gliadin`.
 pub fn part(written: &str) -> Parted {
-    let folded = fold(written);
+    let folded = unjoined(&fold(written));
     let quantity = quantity(&folded);
     let mut rest = folded.clone();
     let mut scale: Option<Scale> = None;
@@ -304,10 +332,11 @@ static IN_TEXT: LazyLock<(AhoCorasick, Vec<Scale>)> = LazyLock::new(|| {
 /// Whether [`part`] could find a unit in this text. A quick look, since nearly every cell of a file is asked whether it is
 /// a heading: "no" is certain, "yes" is not.
 pub fn may_hold_one(written: &str) -> bool {
-    const TELLING: [char; 8] = ['%', '/', '^', '(', '[', '{', '\n', '\t'];
+    const TELLING: [char; 9] = ['%', '/', '^', '(', '[', '{', '\n', '\t', '_'];
     !written.is_ascii()
         || written.contains(TELLING)
         || written.contains("  ")
+        || (written.contains('.') && !written.contains(' '))
         || written
             .split([' ', ',', ';', ':'])
             .any(|word| BARE.iter().any(|unit| word.eq_ignore_ascii_case(unit)))

@@ -67,6 +67,8 @@ meanings! {
     Lab = "lab",
     /// What was measured, where a table holds several analytes.
     Analyte = "analyte",
+    /// What was put into the sample before the test: no result, and a row with it is none of a package.
+    Added = "added",
     /// A column that is known and not used.
     Ignored = "ignored",
     /// A row that is a control, a blank or a standard.

@@ -22,6 +22,9 @@ pub fn gluten_in_other_words(
     if runs().any(|run| vocabulary::means(&run, Meaning::Mean)) {
         return Some(Role::Mean);
     }
+    if listed.iter().any(|word| adds(word)) {
+        return Some(Role::Added);
+    }
     const ELSE: [Meaning; 5] = [
         Meaning::Lloq,
         Meaning::Uloq,
@@ -29,13 +32,15 @@ pub fn gluten_in_other_words(
         Meaning::Uncertainty,
         Meaning::Control,
     ];
+    // A result that is corrected for recovery is one, and so is one that is not.
+    let corrected = listed.iter().any(|word| corrects(word));
     let other = runs()
-        .filter(|run| run.len() > 2)
+        .filter(|run| run.len() > 2 && !(corrected && run.split(' ').any(recovers)))
         .find_map(|run| vocabulary::first(&run, &ELSE))
         .or_else(|| {
             listed
                 .iter()
-                .any(|word| denies(word))
+                .any(|word| denies(word) && !(corrected && recovers(word)))
                 .then_some(Meaning::Ignored)
         });
     match other {
@@ -49,7 +54,7 @@ pub fn gluten_in_other_words(
 }
 
 /// Whether a word says that a figure of gluten is no result: a limit, a spread, a recovery, a target, a claim.
-fn denies(word: &str) -> bool {
+pub fn denies(word: &str) -> bool {
     const WHOLE: [&str; 16] = [
         "sd", "cv", "rsd", "vk", "dp", "od", "do", "max", "min", "range", "sin", "sans", "senza",
         "free", "frei", "diff",
@@ -84,6 +89,45 @@ fn denies(word: &str) -> bool {
         "spike",
     ];
     WHOLE.contains(&word) || STEMS.iter().any(|stem| word.starts_with(stem))
+}
+
+/// Whether a word says that what a column holds was put into the sample.
+fn adds(word: &str) -> bool {
+    const STEMS: [&str; 11] = [
+        "zugesetzt",
+        "zugegeben",
+        "dotiert",
+        "aufgestockt",
+        "ajoute",
+        "anadid",
+        "adicionad",
+        "agregad",
+        "aggiunt",
+        "spiked",
+        "fortifi",
+    ];
+    vocabulary::means(word, Meaning::Added) || STEMS.iter().any(|stem| word.starts_with(stem))
+}
+
+/// Whether a word says that a result was corrected, or that it was not.
+fn corrects(word: &str) -> bool {
+    const STEMS: [&str; 7] = [
+        "correct",
+        "uncorrect",
+        "korrig",
+        "unkorrig",
+        "corrig",
+        "correg",
+        "corrett",
+    ];
+    // German joins it to the recovery: "wiederfindungskorrigiert".
+    word.contains("korrig") || STEMS.iter().any(|stem| word.starts_with(stem))
+}
+
+/// Whether a word speaks of a recovery.
+fn recovers(word: &str) -> bool {
+    const STEMS: [&str; 3] = ["recover", "wiederfind", "recuper"];
+    STEMS.iter().any(|stem| word.starts_with(stem))
 }
 
 /// The number of an extraction or a well among other words.

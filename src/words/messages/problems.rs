@@ -132,6 +132,8 @@ messages! {
     do_ask_whether_meant();
     /// A file of a plate reader's figures.
     found_absorbances();
+    /// A file that holds controls alone.
+    found_controls();
     /// What to do about it.
     do_want_results();
     /// No row could be headings.
@@ -164,6 +166,10 @@ messages! {
     found_no_code();
     /// What to do about it.
     do_ask_which_package();
+    /// A result without a package code, beside a word that may say that it is none of the package above.
+    found_unclear_row(word: text, code: text);
+    /// What to do about it.
+    do_ask_what_result_is_of();
     /// A registered code in a column that is not that of the codes.
     found_code_astray(code: text);
     /// What to do about it.
@@ -184,10 +190,24 @@ messages! {
     found_second_code(code: text, other: text);
     /// What to do about it.
     do_ask_for_headings_over_each();
+    /// Whole results with bare figures beside them, in a column for words.
+    found_parted_decimals(left: text, left_column: text, right: text, right_column: text);
+    /// What to do about it; $block is a [[layout]] for programme.toml.
+    do_ask_for_points(block: text);
+    /// A figure without a package code that is the mean of those above it.
+    found_like_a_mean(written: text, code: text);
+    /// What to do about it.
+    do_ask_whether_mean();
+    /// Packages that a further sheet goes on with.
+    found_counted_on(packages: items);
+    /// What to do about it.
+    do_ask_whether_further();
     /// Two columns between which nothing decides.
     found_two_columns(what: ["package" "gluten" "result"], left_is: ["headed" "bare"], left: text, left_column: text, right_is: ["headed" "bare"], right: text, right_column: text);
     /// What to do about it; $block is a [[layout]] for programme.toml.
     do_choose_column(takes: ["headed" "second"], block: text);
+    /// What to do where both columns have one heading.
+    do_tell_columns_apart();
     /// A row that may be the headings of another table.
     found_doubtful_row(cells: items);
     /// What to do about it.
