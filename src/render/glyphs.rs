@@ -14,7 +14,7 @@ pub fn printable<'a>(json: &'a [u8], covered: &dyn Fn(char) -> bool) -> Cow<'a, 
         return Cow::Borrowed(json);
     };
     // JSON writes control characters as escapes; `\\u00` in a path reads like one, which costs a look and no more.
-    let escapes = ["\\u00", "\\b", "\\f", "\\r"];
+    let escapes = ["\\u00", "\\b", "\\f", "\\r", "\\t"];
     let suspicious = !text.chars().all(|letter| can_stand(letter, covered))
         || escapes.iter().any(|escape| text.contains(escape));
     if !suspicious {
@@ -34,7 +34,7 @@ pub fn printable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
     let mut shown = String::with_capacity(text.len());
     for letter in text.chars() {
         match letter {
-            '\r' | '\u{8}' | '\u{c}' => shown.push(' '),
+            '\t' | '\r' | '\u{8}' | '\u{c}' => shown.push(' '),
             // It shows nothing, and PDF/A has no place for it.
             '\u{feff}' => {}
             letter if can_stand(letter, covered) => shown.push(letter),
@@ -59,7 +59,8 @@ pub fn drawable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
 
 fn can_stand(letter: char, covered: &dyn Fn(char) -> bool) -> bool {
     match letter {
-        ' '..='~' | '\n' | '\t' => true,
+        // A tab is none: no font has a glyph for it.
+        ' '..='~' | '\n' => true,
         // Spaces, joiners and marks of direction have no glyph of their own.
         '\u{a0}' | '\u{ad}' | '\u{2000}'..='\u{200f}' | '\u{2028}'..='\u{202f}' | '\u{2060}' => {
             true
@@ -100,6 +101,13 @@ mod tests {
         let json = "{\"name\":\"日 rice\\u0007\",\"n\":1}".as_bytes();
         let shown = printable(json, &latin);
         assert_eq!(&*shown, br#"{"name":"[U+65E5] rice[U+0007]","n":1}"#);
+    }
+
+    #[test]
+    fn a_tab_is_a_blank() {
+        let json = br#"{"report":"A\t7"}"#;
+        assert_eq!(&*printable(json, &latin), br#"{"report":"A 7"}"#);
+        assert_eq!(drawable_text("A\t7", &latin), "A 7");
     }
 
     #[test]

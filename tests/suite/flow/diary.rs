@@ -5,7 +5,7 @@ use crate::workspace::Workspace;
 use std::collections::BTreeMap;
 
 /// The events of a calendar, each as its properties by name; whatever the RFC does not allow is a failure.
-fn events(text: &str) -> Vec<BTreeMap<String, String>> {
+pub fn events(text: &str) -> Vec<BTreeMap<String, String>> {
     assert!(text.ends_with("\r\n"), "the last line ends as the others");
     let lines: Vec<&str> = text.trim_end_matches("\r\n").split("\r\n").collect();
     let mut unfolded: Vec<String> = Vec::new();

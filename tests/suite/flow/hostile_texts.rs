@@ -28,7 +28,7 @@ fn commands(letter: char) -> bool {
     }
 }
 
-fn is_quiet(what: &str, text: &str) {
+pub fn is_quiet(what: &str, text: &str) {
     if let Some(at) = text.find(commands) {
         let from = text[..at]
             .char_indices()
@@ -40,7 +40,7 @@ fn is_quiet(what: &str, text: &str) {
     }
 }
 
-fn quoted(text: &str) -> String {
+pub fn quoted(text: &str) -> String {
     format!("\"{}\"", text.replace('"', "\"\""))
 }
 
@@ -115,7 +115,7 @@ pub fn programme(text: &str) -> Workspace {
 }
 
 /// Every text of a PDF's own: its data about itself, and the letters that its glyphs stand for.
-fn texts_of(pdf: &[u8]) -> Vec<String> {
+pub fn texts_of(pdf: &[u8]) -> Vec<String> {
     let document = lopdf::Document::load_mem(pdf).expect("a PDF");
     let mut texts = Vec::new();
     for object in document.objects.values() {
@@ -213,6 +213,7 @@ fn no_output_holds_what_commands_its_reader() {
             );
         }
         if !workspace.path("out").exists() {
+            assert!(text.contains('\0'), "{text:?} has outputs");
             continue;
         }
         for (path, bytes) in tree(&workspace.path("out")) {

@@ -5,6 +5,7 @@ mod cut_off;
 mod diary;
 mod drafts;
 mod extremes;
+mod harm;
 mod held;
 mod history;
 mod hostile_texts;

@@ -95,7 +95,7 @@ fn string(bytes: &[u8]) -> String {
     }
 }
 
-fn zipped(bytes: &[u8]) -> String {
+pub fn zipped(bytes: &[u8]) -> String {
     let mut archive = zip::ZipArchive::new(std::io::Cursor::new(bytes)).expect("a workbook");
     let mut text = String::new();
     for index in 0..archive.len() {
