@@ -1,6 +1,6 @@
 //! The whole run, one line a step: start reading here.
 //!
-//! Only this folder joins the stages: gather, judge, render, save. Everything that is decided is a pure function of the
+//! Only this folder joins the stages: gather, measure, judge, render, save. Everything that is decided is a pure function of the
 //! programme folder; the date is handed in.
 
 /// Documents are made beside their place, then moved in.
@@ -49,6 +49,7 @@ use crate::config::Config;
 use crate::gather::{self, exhibits};
 use crate::guard;
 use crate::judge;
+use crate::measure;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
@@ -101,6 +102,10 @@ pub fn decide(
     let gathered = gather::gather(config, &mut problems, &|done, total| {
         listener(Progress::Reading { done, total })
     })?;
+    let plates = guard::naming("the plates in inbox/", || {
+        let (plates, read) = (gathered.plates, &gathered.extractions);
+        measure::measure(plates, read, &config.plate, &mut problems)
+    });
     let judged = guard::naming(
         "the results in inbox/ and registers/ taken together",
         || {
@@ -126,6 +131,7 @@ pub fn decide(
         registers: gathered.registers,
         lab_files: gathered.lab_files,
         understandings: gathered.understandings,
+        plates,
         problems,
         audience: Audience::Programme,
         under_revision: Vec::new(),

@@ -49,6 +49,7 @@ pub fn tell(bytes: &[u8]) {
         registers: gathered.registers,
         lab_files: gathered.lab_files,
         understandings: gathered.understandings,
+        plates: Vec::new(),
         problems,
         audience: Audience::Programme,
         under_revision: Vec::new(),

@@ -1,0 +1,190 @@
+//! A table with a row a well: its name, its absorbance, what is in it.
+
+use super::contents::{self, Cells, Contents};
+use super::headings::{Columns, Role};
+use super::{Fault, RawPlate, RawWell, Reading, figures, shown, well_name};
+use crate::gather::books::{Row, Sheet};
+use crate::gather::numbers::Marks;
+use crate::model::problem::Problems;
+use std::collections::BTreeSet;
+
+/// Finds the tables of wells of a sheet; `cells` takes the cells that are theirs.
+pub(super) fn find<'a>(
+    sheet: &'a Sheet,
+    reading: &Reading<'_>,
+    cells: &mut BTreeSet<(u32, u32)>,
+    problems: &mut Problems,
+) -> Vec<RawPlate<'a>> {
+    let mut plates = Vec::new();
+    let mut at = 0;
+    while at < sheet.rows.len() {
+        let heading = &sheet.rows[at];
+        at += 1;
+        let Some(columns) = Columns::of(heading) else {
+            continue;
+        };
+        let (Some(well), Some(absorbance)) = (columns.at(Role::Well), columns.at(Role::Absorbance))
+        else {
+            continue;
+        };
+        let rows = &sheet.rows[at..];
+        let is_well = |row: &&Row| well_name(&shown(row.at(well))).is_some();
+        let goes_on = |row: &&Row| {
+            // A name that is no well, and an absorbance beside it: told as such, and no end of the table.
+            let is_absorbance = |row: &Row| {
+                let cell = row.at(absorbance);
+                cell.is_some_and(|cell| figures::absorbance(cell, Marks::Unsettled).is_ok())
+            };
+            is_well(row) || (row.at(well).is_some() && is_absorbance(row))
+        };
+        let rows = &rows[..rows.iter().take_while(goes_on).count()];
+        if !rows.iter().any(|row| is_well(&row)) {
+            continue;
+        }
+        at += rows.len();
+        take_cells(heading, rows, &columns, reading, cells);
+        if let Some((one, other, column)) = columns.double() {
+            let place = reading.place(sheet, heading.number, Some(column));
+            let fault = Fault::new("columns", "", one).and(other);
+            fault.tell("plate", place, problems);
+            continue;
+        }
+        let above = &sheet.rows[..sheet.rows.len().min(at - rows.len() - 1)];
+        plates.extend(split(sheet, (heading, above, rows), &columns, reading, problems));
+    }
+    plates
+}
+
+/// The plates of a table: one for each name in its column of plates.
+fn split<'a>(
+    sheet: &'a Sheet,
+    (heading, above, rows): (&Row, &[Row], &[Row]),
+    columns: &Columns,
+    reading: &Reading<'_>,
+    problems: &mut Problems,
+) -> Vec<RawPlate<'a>> {
+    let marks = figures::marks(
+        rows.iter()
+            .filter_map(|row| row.at(columns.at(Role::Absorbance)?)),
+    );
+    let title = title(heading, above);
+    let mut plates: Vec<RawPlate<'a>> = Vec::new();
+    for row in rows {
+        let named = columns.at(Role::Plate).and_then(|column| row.at(column));
+        // A blank cell continues the name above.
+        let name = match named {
+            Some(cell) => Some(cell.shown().trim().to_owned()),
+            None => plates
+                .last()
+                .map_or(title.clone(), |plate| plate.name.clone()),
+        };
+        let written = columns
+            .at(Role::Well)
+            .map(|column| shown(row.at(column)))
+            .unwrap_or_default();
+        let known = plates.iter().position(|plate| plate.name == name);
+        let index = known.unwrap_or_else(|| {
+            plates.push(RawPlate {
+                sheet,
+                name,
+                row: heading.number,
+                wells: Vec::new(),
+            });
+            plates.len() - 1
+        });
+        let Some(well) = well_name(&written) else {
+            let place = reading.place(sheet, row.number, columns.at(Role::Well));
+            Fault::new("well", "", written.trim()).tell("nothing", place, problems);
+            continue;
+        };
+        plates[index]
+            .wells
+            .push(raw_well(row, well, columns, marks, reading));
+    }
+    plates
+}
+
+fn raw_well(
+    row: &Row,
+    name: String,
+    columns: &Columns,
+    marks: Marks,
+    reading: &Reading<'_>,
+) -> RawWell {
+    let cell = |role: Role| columns.at(role).and_then(|column| row.at(column));
+    let cells = Cells {
+        role: cell(Role::Kind),
+        name: cell(Role::Name),
+        concentration: cell(Role::Concentration),
+        said: columns.said,
+        range: cell(Role::Range),
+        low: cell(Role::Low),
+        high: cell(Role::High),
+        dilution: cell(Role::Dilution),
+        extraction: cell(Role::Extraction),
+    };
+    let absorbance = match cell(Role::Absorbance) {
+        Some(cell) => figures::absorbance(cell, marks),
+        None => Err(String::new()),
+    };
+    RawWell {
+        contents: contents::of(cells, &name, reading),
+        name,
+        row: row.number,
+        column: columns.at(Role::Absorbance).unwrap_or(1),
+        absorbance,
+    }
+}
+
+/// The name of a plate in the lines above its table: “Plate: P-17”.
+fn title(heading: &Row, above: &[Row]) -> Option<String> {
+    const LINES: usize = 8;
+    let near = above.iter().rev().take(LINES);
+    near.take_while(|row| heading.number - row.number <= 2 * LINES as u32)
+        .find_map(|row| super::grid::plate_name(row))
+}
+
+/// Takes the cells of a table: all of them, or, where it has a column of results, all but those that a table of results is
+/// read from.
+fn take_cells(
+    heading: &Row,
+    rows: &[Row],
+    columns: &Columns,
+    reading: &Reading<'_>,
+    cells: &mut BTreeSet<(u32, u32)>,
+) {
+    let (first, last) = columns.span;
+    let concentration = columns.at(Role::Concentration);
+    let is_sample = |row: &Row| {
+        let well = columns.at(Role::Well).map(|column| shown(row.at(column)));
+        let well = well.unwrap_or_default().into_owned();
+        let raw = raw_well(row, well, columns, Marks::Unsettled, reading);
+        // Strangers stay with ours: a table of results knows what to do with them.
+        matches!(
+            raw.contents,
+            Contents::Sample { .. } | Contents::Unclear(_) | Contents::Other(_)
+        )
+    };
+    let has_figure = |row: &Row| concentration.is_some_and(|column| row.at(column).is_some());
+    let in_concentration = rows.iter().any(|row| is_sample(row) && has_figure(row));
+    let has_results = !columns.results.is_empty() || in_concentration;
+    let is_of_results = |column: u32| {
+        let own = [Role::Absorbance, Role::Kind, Role::Range, Role::Low, Role::High];
+        let is_own = own.iter().any(|role| columns.at(*role) == Some(column));
+        !is_own && (concentration != Some(column) || in_concentration)
+    };
+    for (index, row) in std::iter::once(heading).chain(rows).enumerate() {
+        let stays = has_results && (index == 0 || is_sample(row));
+        for cell in &row.cells {
+            let is_within = (first..=last).contains(&cell.column);
+            let is_result = columns.results.contains(&cell.column);
+            let goes = match stays {
+                true => is_within && !is_result && !is_of_results(cell.column),
+                false => is_within || is_result,
+            };
+            if goes {
+                cells.insert((row.number, cell.column));
+            }
+        }
+    }
+}
