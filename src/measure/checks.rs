@@ -199,11 +199,7 @@ fn back_calculated(plate: &Plate, standards: &[ReadBack], rules: &PlateRules) ->
 }
 
 /// The control that is farthest beyond what it may be, or nearest to it.
-fn recovery(
-    plate: &Plate,
-    controls: &[Option<Recomputed>],
-    rules: &PlateRules,
-) -> Option<Check> {
+fn recovery(plate: &Plate, controls: &[Option<Recomputed>], rules: &PlateRules) -> Option<Check> {
     let both = plate.controls.iter().zip(controls);
     let all = both.filter_map(|(control, read)| {
         let found = match read {
@@ -246,11 +242,7 @@ fn named(wells: &Wells) -> String {
 }
 
 /// A reading on the curve as it is of the food.
-pub fn in_food(
-    reading: super::curve::Reading,
-    unit: StandardUnit,
-    dilution: f64,
-) -> Recomputed {
+pub fn in_food(reading: super::curve::Reading, unit: StandardUnit, dilution: f64) -> Recomputed {
     use super::curve::Reading;
     use crate::model::ppm::Ppm;
     let ppm = |concentration| Ppm(twelve_digits(unit.ppm(concentration).0 * dilution));

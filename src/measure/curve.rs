@@ -3,9 +3,7 @@
 use super::least_squares::Point;
 use super::logistic;
 use super::spline::Spline;
-use crate::model::plate::{
-    Absorbance, Concentration, CurveKind, FittedCurve, Parameters, Weights,
-};
+use crate::model::plate::{Absorbance, Concentration, CurveKind, FittedCurve, Parameters, Weights};
 use crate::model::ppm::{SAME_FIGURE, twelve_digits};
 use libm::{expm1, log1p, sqrt};
 use std::f64::consts::LN_10;
@@ -341,14 +339,17 @@ mod tests {
                 "{kind:?}"
             );
         }
-        for (kind, least) in [
-            (CurveKind::FourParameters, 4),
-            (CurveKind::PointToPoint, 3),
-        ] {
+        for (kind, least) in [(CurveKind::FourParameters, 4), (CurveKind::PointToPoint, 3)] {
             let few = levels(&SIX[..least - 1]);
             assert_eq!(fit(kind, Weights::None, &few), Err(NoCurve::TooFew(least)));
         }
-        let zero = levels(&[(0.0, 0.0), (5.0, 0.3), (10.0, 0.6), (20.0, 0.9), (40.0, 1.1)]);
+        let zero = levels(&[
+            (0.0, 0.0),
+            (5.0, 0.3),
+            (10.0, 0.6),
+            (20.0, 0.9),
+            (40.0, 1.1),
+        ]);
         assert_eq!(
             fit(CurveKind::FourParameters, Weights::InverseSquare, &zero),
             Err(NoCurve::NoWeight)

@@ -23,9 +23,12 @@ mod reported;
 use crate::config::PlateRules;
 use crate::model::extraction::{AssayKind, Extraction};
 use crate::model::plate::{
-    Allowed, Check, CheckKind, MeasuredPlate, Plate, ReadSample, Recomputed, Reported, Sample, Wells,
+    Allowed, Check, CheckKind, MeasuredPlate, Plate, ReadSample, Recomputed, Reported, Sample,
+    Wells,
 };
+use crate::model::ppm::Ppm;
 use crate::model::problem::{Code, Problems};
+use crate::model::registers::Correction;
 use crate::model::said::Said;
 use crate::words::say;
 use checks::in_food;
@@ -35,14 +38,14 @@ use reported::ByExtraction;
 /// Fits the curve of each plate again and reads its wells. What does not agree, or is no good plate, is a warning.
 pub fn measure(
     plates: Vec<Plate>,
-    extractions: &[Extraction],
+    (extractions, corrections): (&[Extraction], &[Correction]),
     rules: &PlateRules,
     problems: &mut Problems,
 ) -> Vec<MeasuredPlate> {
     if plates.is_empty() {
         return Vec::new();
     }
-    let reported = ByExtraction::new(extractions);
+    let reported = ByExtraction::new(extractions, corrections);
     plates
         .into_iter()
         .map(|plate| {
@@ -196,10 +199,18 @@ fn differs(sample: &Sample, found: Recomputed, reported: &Reported) -> Said {
         &*sample.package_code,
         number.unwrap_or_default(),
         is,
-        short(ppm.0),
+        ppm_words(ppm),
         &*reported.text,
         reported.place.clone(),
     )
+}
+
+/// A figure of ppm with one decimal, which is what most labs report.
+fn ppm_words(ppm: Ppm) -> String {
+    match ppm.0.fract() == 0.0 || ppm.0 >= 1000.0 {
+        true => format!("{:.0}", ppm.0),
+        false => format!("{:.1}", ppm.0),
+    }
 }
 
 /// A figure in three digits, and without zeros at its end.

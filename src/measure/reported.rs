@@ -3,42 +3,66 @@
 use crate::model::extraction::{AssayKind, Extraction, Interval};
 use crate::model::plate::{Plate, Recomputed, Reported, Sample};
 use crate::model::ppm::{Ppm, SAME_FIGURE};
+use crate::model::registers::{Correction, CorrectionAction};
 use std::collections::BTreeMap;
 
 /// What two figures may differ by, as a fraction of the reported one.
 const ALLOWED: f64 = 0.05;
 
 /// The extractions with a reading, by package and number.
-pub struct ByExtraction<'a>(BTreeMap<(&'a str, u32), Vec<&'a Extraction>>);
+pub struct ByExtraction<'a> {
+    by: BTreeMap<(&'a str, u32), Vec<&'a Extraction>>,
+    set_aside: Vec<&'a Correction>,
+}
 
 impl<'a> ByExtraction<'a> {
-    /// Of all that was read.
-    pub fn new(extractions: &'a [Extraction]) -> ByExtraction<'a> {
+    /// Of all that was read, and what was set aside of it.
+    pub fn new(extractions: &'a [Extraction], corrections: &'a [Correction]) -> ByExtraction<'a> {
         let mut by: BTreeMap<(&str, u32), Vec<&Extraction>> = BTreeMap::new();
-        let read = extractions.iter().filter(|one| one.outcome.reading().is_some());
+        let read = extractions
+            .iter()
+            .filter(|one| one.outcome.reading().is_some());
         for one in read {
-            by.entry((&one.package_code, one.number)).or_default().push(one);
+            let own = (one.package_code.as_str(), one.number);
+            by.entry(own).or_default().push(one);
         }
-        ByExtraction(by)
+        let set_aside = corrections
+            .iter()
+            .filter(|one| one.action == CorrectionAction::Exclude);
+        ByExtraction {
+            by,
+            set_aside: set_aside.collect(),
+        }
     }
 
-    /// What was reported of a sample: in the plate's own file where that says something, and by its kind of assay. None where
-    /// two reports differ.
-    fn of(&self, sample: &Sample, plate: &Plate, kind: AssayKind) -> Option<&'a Extraction> {
-        let all = self.0.get(&(sample.package_code.as_str(), sample.extraction?))?;
+    /// What was reported of a sample: in the plate's own file where that says something, else what was not set aside; and by
+    /// its kind of assay.
+    fn of(&self, sample: &Sample, plate: &Plate, kind: AssayKind) -> Vec<&'a Extraction> {
+        let number = sample.extraction;
+        let all = number.and_then(|number| self.by.get(&(sample.package_code.as_str(), number)));
         let narrowed = |all: Vec<&'a Extraction>, keep: &dyn Fn(&Extraction) -> bool| {
             let kept: Vec<&Extraction> = all.iter().copied().filter(|one| keep(one)).collect();
             if kept.is_empty() { all } else { kept }
         };
-        let of_kind = narrowed(all.clone(), &|one| one.assay_kind == kind);
-        let own = narrowed(of_kind, &|one| one.source.file.path == plate.file.path);
-        let first = *own.first()?;
-        own.iter()
-            .all(|one| one.outcome == first.outcome)
-            .then_some(first)
+        let all = all.cloned().unwrap_or_default();
+        let of_kind = narrowed(all, &|one| one.assay_kind == kind);
+        let standing = narrowed(of_kind, &|one| !self.is_set_aside(one));
+        narrowed(standing, &|one| one.source.file.path == plate.file.path)
     }
 
-    /// The same, held against what the absorbances come to.
+    fn is_set_aside(&self, one: &Extraction) -> bool {
+        let below = |path: &str| path.strip_prefix("inbox/").unwrap_or(path).to_owned();
+        self.set_aside.iter().any(|correction| {
+            correction.package_code == one.package_code
+                && below(&correction.file) == below(&one.source.file.path)
+                && correction
+                    .extraction
+                    .is_none_or(|number| number == one.number)
+        })
+    }
+
+    /// The same, held against what the absorbances come to. Where two reports of an extraction differ (one is a repeat), it is
+    /// not known of which the plate is: only that it agrees with one of them is said.
     pub fn held_against(
         &self,
         sample: &Sample,
@@ -46,14 +70,27 @@ impl<'a> ByExtraction<'a> {
         kind: AssayKind,
         recomputed: Recomputed,
     ) -> Option<Reported> {
-        let extraction = self.of(sample, plate, kind)?;
-        let reading = extraction.outcome.reading()?;
-        Some(Reported {
-            ppm: reading.as_number(),
-            text: extraction.reported.clone(),
-            place: extraction.source.place(),
-            agrees: agrees(reading, &extraction.reported, recomputed),
-        })
+        let all: Vec<Reported> = self
+            .of(sample, plate, kind)
+            .into_iter()
+            .filter_map(|extraction| {
+                let reading = extraction.outcome.reading()?;
+                Some(Reported {
+                    ppm: reading.as_number(),
+                    text: extraction.reported.clone(),
+                    place: extraction.source.place(),
+                    agrees: agrees(reading, &extraction.reported, recomputed),
+                })
+            })
+            .collect();
+        let first = all.first()?;
+        let is_one = all
+            .iter()
+            .all(|one| one.agrees == first.agrees && one.ppm == first.ppm);
+        match is_one {
+            true => Some(first.clone()),
+            false => all.into_iter().find(|one| one.agrees),
+        }
     }
 }
 
@@ -110,7 +147,10 @@ mod tests {
             ("", 5.0, 0.0),
         ] {
             let found = half_a_unit(written, Ppm(ppm));
-            assert!((found - expected).abs() < 0.01 * expected + 1e-12, "{written}: {found}");
+            assert!(
+                (found - expected).abs() < 0.01 * expected + 1e-12,
+                "{written}: {found}"
+            );
         }
     }
 
@@ -128,7 +168,11 @@ mod tests {
         assert!(!agrees(below, "<5.0", figure(6.0)));
         assert!(!agrees(number, "20.0", Recomputed::Below(Ppm(5.0))));
         assert!(!agrees(number, "20.0", Recomputed::Above(Ppm(80.0))));
-        assert!(agrees(Interval::above(Ppm(80.0)), ">80", Recomputed::Above(Ppm(80.0))));
+        assert!(agrees(
+            Interval::above(Ppm(80.0)),
+            ">80",
+            Recomputed::Above(Ppm(80.0))
+        ));
         assert!(!agrees(Interval::above(Ppm(80.0)), ">80", figure(60.0)));
     }
 }

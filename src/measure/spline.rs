@@ -36,7 +36,9 @@ impl Spline {
     fn piece(&self, x: f64) -> usize {
         let last = self.knots.len() - 2;
         let above = self.knots.iter().position(|(knot, _)| *knot > x);
-        above.map_or(last, |above| above.saturating_sub(1)).min(last)
+        above
+            .map_or(last, |above| above.saturating_sub(1))
+            .min(last)
     }
 
     fn value_in(&self, piece: usize, x: f64) -> f64 {

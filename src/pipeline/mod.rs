@@ -6,6 +6,9 @@
 /// Documents are made beside their place, then moved in.
 mod making;
 
+/// Which documents there are.
+mod papers;
+
 /// Of which some need no typesetting.
 mod texts;
 
@@ -41,6 +44,9 @@ mod behind;
 
 /// Names of files about labs.
 mod lab_names;
+
+/// Names of files about plates.
+mod plate_names;
 
 /// Archives against their manifests and against each other.
 pub mod archive;
@@ -103,8 +109,8 @@ pub fn decide(
         listener(Progress::Reading { done, total })
     })?;
     let plates = guard::naming("the plates in inbox/", || {
-        let (plates, read) = (gathered.plates, &gathered.extractions);
-        measure::measure(plates, read, &config.plate, &mut problems)
+        let reported = (&*gathered.extractions, &*gathered.registers.corrections);
+        measure::measure(gathered.plates, reported, &config.plate, &mut problems)
     });
     let judged = guard::naming(
         "the results in inbox/ and registers/ taken together",

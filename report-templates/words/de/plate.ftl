@@ -212,7 +212,7 @@ plate_ok = { $ok ->
 plate_agrees = { $agrees ->
     [yes] ja
     [no] nein
-   *[unsaid] nichts berichtet
+   *[unsaid] nicht verglichen
 }
 
 plate_others = { $wells ->

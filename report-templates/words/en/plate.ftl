@@ -212,7 +212,7 @@ plate_ok = { $ok ->
 plate_agrees = { $agrees ->
     [yes] yes
     [no] no
-   *[unsaid] nothing reported
+   *[unsaid] not compared
 }
 
 plate_others = { $wells ->

@@ -212,7 +212,7 @@ plate_ok = { $ok ->
 plate_agrees = { $agrees ->
     [yes] sí
     [no] no
-   *[unsaid] nada informado
+   *[unsaid] no comparado
 }
 
 plate_others = { $wells ->

@@ -65,7 +65,7 @@ fn lost(
             break;
         }
         if let Contents::Unclear(fault) = &well.contents {
-            let is_sample = matches!(fault.kind, "content" | "dilution" | "extraction");
+            let is_sample = fault.is_of_a_sample();
             whole &= is_sample;
             let what = if is_sample { "sample" } else { "plate" };
             fault.clone().tell(what, place(well), problems);

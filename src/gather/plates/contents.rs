@@ -1,9 +1,9 @@
 //! What is in a well, as labs say it: “Std 20 ppm”, “Blank”, “Control 18–26”, “FH-114-A E1 1:10”.
 
 use super::figures::{self, Said};
+use super::inline::{behind, code_of, figures_in, range_in, value_in};
 use super::{Fault, Reading};
 use crate::gather::books::Content;
-use crate::gather::codes::Codes;
 use crate::gather::text;
 use crate::model::plate::{Concentration, Stated};
 use crate::model::ppm::Ppm;
@@ -83,25 +83,59 @@ const ROLES: &[(Role, &[&str])] = &[
     (
         Role::Standard,
         &[
-            "standard", "standards", "std", "cal", "calibrator", "kal", "kalibrator",
-            "kalibrierstandard", "estandar", "patron", "calibrador",
+            "standard",
+            "standards",
+            "std",
+            "cal",
+            "calibrator",
+            "kal",
+            "kalibrator",
+            "kalibrierstandard",
+            "estandar",
+            "patron",
+            "calibrador",
         ],
     ),
     (
         Role::Blank,
-        &["blank", "blk", "bl", "blankwert", "leerwert", "blindwert", "blanco"],
+        &[
+            "blank",
+            "blk",
+            "bl",
+            "blankwert",
+            "leerwert",
+            "blindwert",
+            "blanco",
+        ],
     ),
     (
         Role::Control,
         &[
-            "control", "controls", "ctrl", "ctl", "qc", "kontrolle", "kontrollprobe",
-            "positivkontrolle", "negativkontrolle", "control positivo", "positive control",
+            "control",
+            "controls",
+            "ctrl",
+            "ctl",
+            "qc",
+            "kontrolle",
+            "kontrollprobe",
+            "positivkontrolle",
+            "negativkontrolle",
+            "control positivo",
+            "positive control",
             "negative control",
         ],
     ),
     (
         Role::Sample,
-        &["sample", "unknown", "unk", "probe", "unbekannt", "muestra", "desconocido"],
+        &[
+            "sample",
+            "unknown",
+            "unk",
+            "probe",
+            "unbekannt",
+            "muestra",
+            "desconocido",
+        ],
     ),
     (
         Role::Empty,
@@ -154,28 +188,15 @@ fn role_of(written: &str) -> Option<Role> {
         rest.is_some_and(|rest| !rest.starts_with(char::is_alphabetic))
     };
     let known = ROLES.iter().filter_map(|(role, words)| {
-        let longest = words.iter().filter(|word| begins(word)).map(|word| word.len());
+        let longest = words
+            .iter()
+            .filter(|word| begins(word))
+            .map(|word| word.len());
         Some((longest.max()?, *role))
     });
-    known.max_by_key(|(length, _)| *length).map(|(_, role)| role)
-}
-
-/// The registered code that a text begins with, and what stands behind it: the longest that ends where a word does.
-fn code_of<'a>(written: &'a str, codes: &Codes) -> Option<(String, &'a str)> {
-    const LONGEST: usize = 80;
-    if let Some(code) = codes.find(written) {
-        return Some((code.to_owned(), ""));
-    }
-    let ends = written
-        .char_indices()
-        .take(LONGEST)
-        .filter(|(at, c)| *at > 0 && !c.is_alphanumeric())
-        .map(|(at, _)| at);
-    let ends: Vec<usize> = ends.collect();
-    ends.into_iter().rev().find_map(|end| {
-        let code = codes.find(written[..end].trim_end())?;
-        Some((code.to_owned(), &written[end..]))
-    })
+    known
+        .max_by_key(|(length, _)| *length)
+        .map(|(_, role)| role)
 }
 
 fn sample(
@@ -185,8 +206,8 @@ fn sample(
     well: &str,
     written: &str,
 ) -> Result<Contents, Fault> {
-    let (mut extraction, mut thinner) = behind(rest)
-        .ok_or_else(|| Fault::new("content", well, written))?;
+    let (mut extraction, mut thinner) =
+        behind(rest).ok_or_else(|| Fault::new("content", well, written))?;
     if let Some(cell) = filled(cells.extraction) {
         let shown = cell.shown();
         let number = figures::extraction(&shown);
@@ -210,74 +231,6 @@ fn dilution(cells: Cells<'_>, well: &str) -> Result<Option<f64>, Fault> {
     let read = figures::dilution(&shown);
     read.map(Some)
         .ok_or_else(|| Fault::new("dilution", well, shown))
-}
-
-/// Extraction and dilution behind a code: ` E1 1:10`, `/2/10`, ` (extract 2, x10)`. A bare figure is the extraction, a second
-/// one the dilution. None where anything else stands there.
-fn behind(rest: &str) -> Option<(Option<u32>, Option<f64>)> {
-    let plain = text::plain(rest).to_lowercase().replace('×', "x");
-    let tokens = plain.split(|c: char| !(c.is_alphanumeric() || matches!(c, ':' | '.')));
-    let (mut extraction, mut dilution, mut word) = (None, None, None);
-    for token in tokens.filter(|token| !token.is_empty()) {
-        let is_bare = token.bytes().all(|b| b.is_ascii_digit());
-        let is_dilution = matches!(word, Some("dilution" | "dil" | "df" | "verdunnung" | "verd"));
-        if is_bare && !is_dilution && extraction.is_none() {
-            extraction = Some(figures::extraction(token)?);
-        } else if is_bare || token.contains(':') || token.starts_with('x') || token.ends_with('x') {
-            if dilution.replace(figures::dilution(token)?).is_some() {
-                return None;
-            }
-        } else if figures::extraction(token).is_some() && extraction.is_none() {
-            extraction = figures::extraction(token);
-        } else {
-            let known = figures::EXTRACTION.contains(&token) || DILUTION.contains(&token);
-            if !known {
-                return None;
-            }
-            word = Some(token);
-            continue;
-        }
-        word = None;
-    }
-    word.is_none().then_some((extraction, dilution))
-}
-
-/// What stands before a dilution.
-const DILUTION: &[&str] = &["dilution", "dil", "df", "verdunnung", "verd", "dilucion"];
-
-/// The figures of a text that stand by themselves, each with the unit behind it; those within a word, such as `STD1`, are its
-/// number.
-fn figures_in(written: &str) -> Vec<(f64, Said, bool)> {
-    let plain = text::plain(written);
-    let is_part = |c: char| c.is_alphanumeric() || matches!(c, '.' | ',');
-    let mut found = Vec::new();
-    let mut rest = &*plain;
-    while let Some(start) = rest.find(is_part) {
-        rest = &rest[start..];
-        let end = rest.find(|c: char| !is_part(c)).unwrap_or(rest.len());
-        let token = rest[..end].trim_end_matches(['.', ',']);
-        let digits = token
-            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
-            .unwrap_or(token.len());
-        let (number, glued) = token.split_at(digits);
-        let number = Content::Text(number.into());
-        if let Some((value, _)) = figures::amount(&number) {
-            let behind = format!("{glued}{}", &rest[end..]);
-            let words = text::words(&behind);
-            let next: Vec<&str> = words.split(' ').take(2).collect();
-            let said = figures::unit(&next.join(" "));
-            let said = match said {
-                Said::Nothing => figures::unit(next[0]),
-                said => said,
-            };
-            let is_whole = value.fract() == 0.0 && said == Said::Nothing;
-            if glued.is_empty() || said != Said::Nothing {
-                found.push((value, said, is_whole));
-            }
-        }
-        rest = &rest[end..];
-    }
-    found
 }
 
 fn standard(
@@ -372,33 +325,6 @@ fn control(
     })
 }
 
-/// A range in a text: “QC high 18-26 ppm”.
-fn range_in(written: &str) -> Option<((f64, f64), Said)> {
-    let plain = text::plain(written);
-    let from = plain.char_indices().filter(|(at, c)| {
-        let before = plain[..*at].chars().next_back();
-        c.is_ascii_digit() && before.is_none_or(|c| !(c.is_alphanumeric() || matches!(c, '.' | ',' | '-')))
-    });
-    let starts: Vec<usize> = from.map(|(at, _)| at).collect();
-    starts.into_iter().find_map(|at| {
-        let range = figures::range(&plain[at..])?;
-        Some((range, figures::unit(&text::words(&plain[at..]))))
-    })
-}
-
-/// A value in a text. A whole number of one digit without a unit is the number of the control.
-fn value_in(written: &str) -> Option<(f64, Said)> {
-    let found = figures_in(written);
-    let values: Vec<_> = found
-        .iter()
-        .filter(|(value, _, is_whole)| !is_whole || *value >= 10.0)
-        .collect();
-    match values.as_slice() {
-        [(value, said, _)] => Some((*value, *said)),
-        _ => None,
-    }
-}
-
 /// A cell that says something.
 fn filled(cell: Option<&Content>) -> Option<&Content> {
     cell.filter(|cell| cell.shown().chars().any(char::is_alphanumeric))
@@ -407,6 +333,7 @@ fn filled(cell: Option<&Content>) -> Option<&Content> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::gather::codes::Codes;
     use crate::model::place::LabFile;
     use crate::model::plate::StandardUnit;
     use std::sync::Arc;

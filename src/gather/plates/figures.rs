@@ -18,7 +18,9 @@ const MOST_EXTRACTIONS: u32 = 99;
 /// What the decimal mark of absorbances is, as far as one of them settles it.
 pub fn marks<'a>(cells: impl Iterator<Item = &'a Content>) -> Marks {
     cells.fold(Marks::Unsettled, |marks, cell| match cell {
-        Content::Text(text) => marks.and(numbers::marks(text.trim_start_matches(['-', '\u{2212}']))),
+        Content::Text(text) => {
+            marks.and(numbers::marks(text.trim_start_matches(['-', '\u{2212}'])))
+        }
         _ => marks,
     })
 }
@@ -157,8 +159,19 @@ pub fn extraction(written: &str) -> Option<u32> {
 
 /// What stands before the number of an extraction.
 pub const EXTRACTION: &[&str] = &[
-    "e", "ex", "ext", "extr", "extract", "extraction", "extrakt", "extraktion", "aufarbeitung",
-    "prep", "preparation", "extracto", "extraccion",
+    "e",
+    "ex",
+    "ext",
+    "extr",
+    "extract",
+    "extraction",
+    "extrakt",
+    "extraktion",
+    "aufarbeitung",
+    "prep",
+    "preparation",
+    "extracto",
+    "extraccion",
 ];
 
 #[cfg(test)]

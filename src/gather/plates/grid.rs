@@ -154,11 +154,7 @@ fn raw_plate<'a>(
 }
 
 /// The grids of a sheet from the top, and those beside one another from the left.
-fn grids<'a>(
-    sheet: &'a Sheet,
-    sheet_index: usize,
-    taken: &BTreeSet<(u32, u32)>,
-) -> Vec<Grid<'a>> {
+fn grids<'a>(sheet: &'a Sheet, sheet_index: usize, taken: &BTreeSet<(u32, u32)>) -> Vec<Grid<'a>> {
     let mut grids = Vec::new();
     for (index, row) in sheet.rows.iter().enumerate() {
         let mut from = 0;
@@ -246,8 +242,16 @@ fn grid<'a>(
         .take(2)
         .take_while(|row| heading.number - row.number <= 3)
         .collect();
+    // Where two grids stand side by side, each has the title above it.
+    let last = left + columns as u32 - 1;
+    let is_alone = heading
+        .cells
+        .iter()
+        .all(|cell| (left - 1..=last).contains(&cell.column));
     let titles = above.iter().flat_map(|row| &row.cells);
-    let titles = titles.map(|cell| text::words(&cell.content.shown()));
+    let titles = titles
+        .filter(|cell| is_alone || (left - 1..=last).contains(&cell.column))
+        .map(|cell| text::words(&cell.content.shown()));
     let titles: Vec<String> = corner.into_iter().chain(titles).collect();
     let figures = cells.values().filter(|(_, _, content)| {
         let marks = figures::marks([*content].into_iter());
@@ -271,14 +275,33 @@ fn grid<'a>(
 const TITLES: &[(Says, &[&str])] = &[
     (
         Says::Contents,
-        &["layout", "content", "belegung", "inhalt", "sample", "proben", "muestra", "contenido"],
+        &[
+            "layout",
+            "content",
+            "belegung",
+            "inhalt",
+            "sample",
+            "proben",
+            "muestra",
+            "contenido",
+        ],
     ),
     (
         Says::Absorbance,
-        &["absorb", "extinktion", "optical density", "od 450", "od450", "densidad optica"],
+        &[
+            "absorb",
+            "extinktion",
+            "optical density",
+            "od 450",
+            "od450",
+            "densidad optica",
+        ],
     ),
     (Says::Dilution, &["dilution", "verdunnung", "dilucion"]),
-    (Says::Extraction, &["extraction", "extraktion", "extraccion"]),
+    (
+        Says::Extraction,
+        &["extraction", "extraktion", "extraccion"],
+    ),
     (
         Says::Concentration,
         &["concentration", "konzentration", "concentracion", "nominal"],
@@ -342,8 +365,17 @@ pub(super) fn plate_name(row: &Row) -> Option<String> {
 
 /// Words behind “plate” that make something else of it.
 const OTHERS: &[&str] = &[
-    "reader", "layout", "map", "type", "format", "contents", "absorbance", "absorbances", "leser",
-    "belegung", "lector",
+    "reader",
+    "layout",
+    "map",
+    "type",
+    "format",
+    "contents",
+    "absorbance",
+    "absorbances",
+    "leser",
+    "belegung",
+    "lector",
 ];
 
 #[cfg(test)]

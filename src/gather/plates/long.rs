@@ -50,7 +50,13 @@ pub(super) fn find<'a>(
             continue;
         }
         let above = &sheet.rows[..sheet.rows.len().min(at - rows.len() - 1)];
-        plates.extend(split(sheet, (heading, above, rows), &columns, reading, problems));
+        plates.extend(split(
+            sheet,
+            (heading, above, rows),
+            &columns,
+            reading,
+            problems,
+        ));
     }
     plates
 }
@@ -160,16 +166,23 @@ fn take_cells(
         let well = well.unwrap_or_default().into_owned();
         let raw = raw_well(row, well, columns, Marks::Unsettled, reading);
         // Strangers stay with ours: a table of results knows what to do with them.
-        matches!(
-            raw.contents,
-            Contents::Sample { .. } | Contents::Unclear(_) | Contents::Other(_)
-        )
+        match &raw.contents {
+            Contents::Sample { .. } | Contents::Other(_) => true,
+            Contents::Unclear(fault) => fault.is_of_a_sample(),
+            _ => false,
+        }
     };
     let has_figure = |row: &Row| concentration.is_some_and(|column| row.at(column).is_some());
     let in_concentration = rows.iter().any(|row| is_sample(row) && has_figure(row));
     let has_results = !columns.results.is_empty() || in_concentration;
     let is_of_results = |column: u32| {
-        let own = [Role::Absorbance, Role::Kind, Role::Range, Role::Low, Role::High];
+        let own = [
+            Role::Absorbance,
+            Role::Kind,
+            Role::Range,
+            Role::Low,
+            Role::High,
+        ];
         let is_own = own.iter().any(|role| columns.at(*role) == Some(column));
         !is_own && (concentration != Some(column) || in_concentration)
     };

@@ -15,6 +15,9 @@ mod grid;
 /// What is in a well.
 mod contents;
 
+/// What one text says of it.
+mod inline;
+
 /// Figures, dilutions and the like, as labs write them.
 mod figures;
 
@@ -98,6 +101,11 @@ impl Fault {
             other: other.into(),
             ..self
         }
+    }
+
+    /// Whether it is of a well with a registered package: then nothing else of the plate hangs on it.
+    fn is_of_a_sample(&self) -> bool {
+        matches!(self.kind, "content" | "dilution" | "extraction")
     }
 
     /// Tells of it; `lost` is what is not read: the plate, or the sample in the well, or nothing.

@@ -32,6 +32,8 @@ pub mod chances;
 
 pub mod range;
 
+pub mod plate;
+
 /// A figure with what it says in words.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Chart {

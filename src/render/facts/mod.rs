@@ -24,6 +24,9 @@ pub mod request;
 /// The plan of a round.
 pub mod plan;
 
+/// A plate with its curve.
+pub mod plate;
+
 /// The labels of its packages.
 pub mod labels;
 
