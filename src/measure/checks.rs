@@ -61,12 +61,18 @@ pub fn checks(
     controls: &[Option<Recomputed>],
     rules: &PlateRules,
 ) -> Vec<Check> {
+    let mut checks = without_curve(plate, levels, rules);
+    checks.extend(back_calculated(plate, standards, rules));
+    checks.extend(recovery(plate, controls, rules));
+    checks
+}
+
+/// Those that need no curve.
+pub fn without_curve(plate: &Plate, levels: &[Level], rules: &PlateRules) -> Vec<Check> {
     let mut checks = vec![monotone(plate, levels)];
     checks.extend(blank(plate, levels));
     checks.extend(top(plate, levels));
     checks.extend(well_cv(plate, rules));
-    checks.extend(back_calculated(plate, standards, rules));
-    checks.extend(recovery(plate, controls, rules));
     checks
 }
 

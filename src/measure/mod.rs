@@ -20,7 +20,7 @@ pub mod checks;
 /// What the lab reported, held against it.
 mod reported;
 
-use crate::config::PlateRules;
+use crate::config::{Config, PlateRules};
 use crate::model::extraction::{AssayKind, Extraction};
 use crate::model::plate::{
     Allowed, Check, CheckKind, MeasuredPlate, Plate, ReadSample, Recomputed, Reported, Sample,
@@ -39,7 +39,7 @@ use reported::ByExtraction;
 pub fn measure(
     plates: Vec<Plate>,
     (extractions, corrections): (&[Extraction], &[Correction]),
-    rules: &PlateRules,
+    config: &Config,
     problems: &mut Problems,
 ) -> Vec<MeasuredPlate> {
     if plates.is_empty() {
@@ -49,8 +49,8 @@ pub fn measure(
     plates
         .into_iter()
         .map(|plate| {
-            let measured = one(plate, &reported, rules, problems);
-            tell(&measured, problems);
+            let measured = one(plate, &reported, &config.plate, problems);
+            tell(&measured, config.rule.regime.unit(), problems);
             measured
         })
         .collect()
@@ -102,7 +102,10 @@ fn one(
         weights: rules.weights,
         unit: rules.standards,
         samples: samples.collect(),
-        checks: checks::checks(&plate, &levels, &standards, &controls, rules),
+        checks: match &curve {
+            Some(_) => checks::checks(&plate, &levels, &standards, &controls, rules),
+            None => checks::without_curve(&plate, &levels, rules),
+        },
         curve: curve.as_ref().map(curve::Curve::told),
         standards,
         controls,
@@ -135,12 +138,12 @@ fn tell_of_no_curve(
 }
 
 /// Checks that failed, and samples that were reported otherwise.
-fn tell(measured: &MeasuredPlate, problems: &mut Problems) {
+fn tell(measured: &MeasuredPlate, unit: &str, problems: &mut Problems) {
     for check in measured.checks.iter().filter(|check| !check.ok) {
         problems.add(
             Code::PlateQuality,
             check.place.clone(),
-            failed(measured, check),
+            failed(measured, check, unit),
             say::do_plate_quality(),
         );
     }
@@ -152,7 +155,7 @@ fn tell(measured: &MeasuredPlate, problems: &mut Problems) {
             problems.add(
                 Code::PlateDiffers,
                 measured.plate.place_of(&sample.wells),
-                differs(sample, found, reported),
+                differs(sample, found, reported, unit),
                 say::do_plate_differs(),
             );
         }
@@ -160,7 +163,7 @@ fn tell(measured: &MeasuredPlate, problems: &mut Problems) {
 }
 
 /// A check that failed, in words: each names its check, what was found and what is allowed.
-fn failed(measured: &MeasuredPlate, check: &Check) -> Said {
+fn failed(measured: &MeasuredPlate, check: &Check, unit: &str) -> Said {
     let (plate, of) = (measured.plate.name.as_str(), check.of.as_str());
     let read = if check.value.is_some() { "yes" } else { "no" };
     let found = check.value.unwrap_or_default();
@@ -183,12 +186,12 @@ fn failed(measured: &MeasuredPlate, check: &Check) -> Said {
                 false => ("value", &percent),
             };
             let [found, low, high] = [found, low, high].map(shown);
-            say::found_plate_control(plate, of, read, stated, found, low, high)
+            say::found_plate_control(plate, of, read, stated, found, low, high, unit)
         }
     }
 }
 
-fn differs(sample: &Sample, found: Recomputed, reported: &Reported) -> Said {
+fn differs(sample: &Sample, found: Recomputed, reported: &Reported, unit: &str) -> Said {
     let (is, ppm) = match found {
         Recomputed::Figure(ppm) => ("figure", ppm),
         Recomputed::Below(ppm) => ("below", ppm),
@@ -200,6 +203,7 @@ fn differs(sample: &Sample, found: Recomputed, reported: &Reported) -> Said {
         number.unwrap_or_default(),
         is,
         ppm_words(ppm),
+        unit,
         &*reported.text,
         reported.place.clone(),
     )

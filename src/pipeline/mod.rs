@@ -110,7 +110,7 @@ pub fn decide(
     })?;
     let plates = guard::naming("the plates in inbox/", || {
         let reported = (&*gathered.extractions, &*gathered.registers.corrections);
-        measure::measure(gathered.plates, reported, &config.plate, &mut problems)
+        measure::measure(gathered.plates, reported, config, &mut problems)
     });
     let judged = guard::naming(
         "the results in inbox/ and registers/ taken together",

@@ -84,7 +84,7 @@ found_plate_standard = Platte { $plate }, Prüfung back_calculated: { $read ->
 found_plate_control = Platte { $plate }, Prüfung recovery: { $read ->
     [yes] Die Kontrolle „{ $control }“ ergibt { $stated ->
         [value] { $found } % ihres Wertes, erlaubt ist { $low } bis { $high } %.
-       *[range] { $found } ppm, erlaubt ist { $low } bis { $high } ppm.
+       *[range] { $found } { $amount }, erlaubt ist { $low } bis { $high } { $amount }.
     }
    *[no] Die Kontrolle „{ $control }“ liegt außerhalb der Standards, und es lässt sich kein Wert ablesen.
 }
@@ -93,9 +93,9 @@ found_plate_control = Platte { $plate }, Prüfung recovery: { $read ->
 do_plate_quality = Fragen Sie das Labor, ob es die Platte anerkannt hat und weshalb. Was es berichtet hat, gilt.
 
 found_plate_differs = Die Extinktionen der Packung „{ $package }“, Extraktion { $extraction }, ergeben { $is ->
-    [below] weniger als { $recomputed } ppm
-    [above] mehr als { $recomputed } ppm
-   *[figure] { $recomputed } ppm
+    [below] weniger als { $recomputed } { $amount }
+    [above] mehr als { $recomputed } { $amount }
+   *[figure] { $recomputed } { $amount }
 }; berichtet ist „{ $reported }“ ({ $reported_at }).
 
 # What to do about it.
@@ -136,8 +136,8 @@ plate_curve = { $curve ->
 plate_no_curve = Es ließ sich keine Kurve anpassen, die nur steigt oder nur fällt. Von dieser Platte wird nichts abgelesen.
 
 plate_unit = { $unit ->
-    [ng] Konzentrationen sind in ng/mL Gliadin im Extrakt angegeben; auf ein Gramm des Lebensmittels kommen { $factor } mL davon, und Gluten ist das Doppelte des Gliadins.
-   *[ppm] Konzentrationen sind in ppm Gluten im Lebensmittel angegeben.
+    [extract] Konzentrationen sind in ng/mL Gliadin im Extrakt angegeben; auf ein Gramm des Lebensmittels kommen { $factor } mL davon, und Gluten ist das Doppelte des Gliadins.
+   *[food] Konzentrationen sind in { $amount } Gluten im Lebensmittel angegeben.
 }
 
 plate_parameters = A = { $a }, B = { $b }, C = { $c }, D = { $d }{ $has_g ->
@@ -169,7 +169,7 @@ plate_near = Nah genug
 
 plate_control = Kontrolle
 
-plate_stated = Soll, ppm
+plate_stated = Soll, { $amount }
 
 plate_package = Packung
 
@@ -177,7 +177,7 @@ plate_extraction = Extraktion
 
 plate_dilution = Verdünnung
 
-plate_recomputed = Neu berechnet, ppm
+plate_recomputed = Neu berechnet, { $amount }
 
 plate_reported = Berichtet
 
@@ -234,8 +234,8 @@ plate_key = Kreise: Standards, jede Vertiefung{ $controls ->
 }.
 
 plate_along = { $unit ->
-    [ng] Konzentration, ng/mL Gliadin
-   *[ppm] Konzentration, ppm Gluten
+    [extract] Konzentration, ng/mL Gliadin
+   *[food] Konzentration, { $amount } Gluten
 }
 
 plate_up = Extinktion

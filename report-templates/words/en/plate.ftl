@@ -84,7 +84,7 @@ found_plate_standard = Plate { $plate }, check back_calculated: { $read ->
 found_plate_control = Plate { $plate }, check recovery: { $read ->
     [yes] the control “{ $control }” comes to { $stated ->
         [value] { $found } % of its value, and { $low } to { $high } % is allowed.
-       *[range] { $found } ppm, and { $low } to { $high } ppm is allowed.
+       *[range] { $found } { $amount }, and { $low } to { $high } { $amount } is allowed.
     }
    *[no] the control “{ $control }” lies outside the standards, and no figure can be read of it.
 }
@@ -93,9 +93,9 @@ found_plate_control = Plate { $plate }, check recovery: { $read ->
 do_plate_quality = Ask the lab whether the plate was accepted, and on what grounds. What it reported stands.
 
 found_plate_differs = The absorbances of package “{ $package }”, extraction { $extraction }, come to { $is ->
-    [below] less than { $recomputed } ppm
-    [above] more than { $recomputed } ppm
-   *[figure] { $recomputed } ppm
+    [below] less than { $recomputed } { $amount }
+    [above] more than { $recomputed } { $amount }
+   *[figure] { $recomputed } { $amount }
 }; reported is “{ $reported }” in { $reported_at }.
 
 # What to do about it.
@@ -136,8 +136,8 @@ plate_curve = { $curve ->
 plate_no_curve = No curve could be fitted that only rises or only falls. Nothing is read of this plate.
 
 plate_unit = { $unit ->
-    [ng] Concentrations are in ng/mL gliadin in the extract; a gram of food is in { $factor } mL of it, and gluten is twice the gliadin.
-   *[ppm] Concentrations are in ppm gluten in the food.
+    [extract] Concentrations are in ng/mL gliadin in the extract; a gram of food is in { $factor } mL of it, and gluten is twice the gliadin.
+   *[food] Concentrations are in { $amount } gluten in the food.
 }
 
 plate_parameters = A = { $a }, B = { $b }, C = { $c }, D = { $d }{ $has_g ->
@@ -169,7 +169,7 @@ plate_near = Near enough
 
 plate_control = Control
 
-plate_stated = Stated, ppm
+plate_stated = Stated, { $amount }
 
 plate_package = Package
 
@@ -177,7 +177,7 @@ plate_extraction = Extraction
 
 plate_dilution = Dilution
 
-plate_recomputed = Recomputed, ppm
+plate_recomputed = Recomputed, { $amount }
 
 plate_reported = Reported
 
@@ -234,8 +234,8 @@ plate_key = Circles: standards, each well{ $controls ->
 }.
 
 plate_along = { $unit ->
-    [ng] Concentration, ng/mL gliadin
-   *[ppm] Concentration, ppm gluten
+    [extract] Concentration, ng/mL gliadin
+   *[food] Concentration, { $amount } gluten
 }
 
 plate_up = Absorbance

@@ -84,7 +84,7 @@ found_plate_standard = Placa { $plate }, comprobación back_calculated: { $read 
 found_plate_control = Placa { $plate }, comprobación recovery: { $read ->
     [yes] el control «{ $control }» da { $stated ->
         [value] el { $found } % de su valor, y se admite del { $low } al { $high } %.
-       *[range] { $found } ppm, y se admite de { $low } a { $high } ppm.
+       *[range] { $found } { $amount }, y se admite de { $low } a { $high } { $amount }.
     }
    *[no] el control «{ $control }» queda fuera de los estándares, y no se puede leer ninguna cifra.
 }
@@ -93,9 +93,9 @@ found_plate_control = Placa { $plate }, comprobación recovery: { $read ->
 do_plate_quality = Pregunte al laboratorio si aceptó la placa y por qué. Lo que informó se mantiene.
 
 found_plate_differs = Las absorbancias del envase «{ $package }», extracción { $extraction }, dan { $is ->
-    [below] menos de { $recomputed } ppm
-    [above] más de { $recomputed } ppm
-   *[figure] { $recomputed } ppm
+    [below] menos de { $recomputed } { $amount }
+    [above] más de { $recomputed } { $amount }
+   *[figure] { $recomputed } { $amount }
 }; se informó «{ $reported }» en { $reported_at }.
 
 # What to do about it.
@@ -136,8 +136,8 @@ plate_curve = { $curve ->
 plate_no_curve = No se pudo ajustar ninguna curva que solo suba o solo baje. De esta placa no se lee nada.
 
 plate_unit = { $unit ->
-    [ng] Las concentraciones están en ng/mL de gliadina en el extracto; a un gramo de alimento corresponden { $factor } mL, y el gluten es el doble de la gliadina.
-   *[ppm] Las concentraciones están en ppm de gluten en el alimento.
+    [extract] Las concentraciones están en ng/mL de gliadina en el extracto; a un gramo de alimento corresponden { $factor } mL, y el gluten es el doble de la gliadina.
+   *[food] Las concentraciones están en { $amount } de gluten en el alimento.
 }
 
 plate_parameters = A = { $a }, B = { $b }, C = { $c }, D = { $d }{ $has_g ->
@@ -169,7 +169,7 @@ plate_near = Bastante cerca
 
 plate_control = Control
 
-plate_stated = Declarado, ppm
+plate_stated = Declarado, { $amount }
 
 plate_package = Envase
 
@@ -177,7 +177,7 @@ plate_extraction = Extracción
 
 plate_dilution = Dilución
 
-plate_recomputed = Recalculado, ppm
+plate_recomputed = Recalculado, { $amount }
 
 plate_reported = Informado
 
@@ -234,8 +234,8 @@ plate_key = Círculos: estándares, cada pocillo{ $controls ->
 }.
 
 plate_along = { $unit ->
-    [ng] Concentración, ng/mL de gliadina
-   *[ppm] Concentración, ppm de gluten
+    [extract] Concentración, ng/mL de gliadina
+   *[food] Concentración, { $amount } de gluten
 }
 
 plate_up = Absorbancia

@@ -77,7 +77,7 @@ fn lost(
         {
             unnumbered.entry(code).or_insert(well);
         } else if let Contents::Other(written) = &well.contents
-            && let Some(code) = reading.codes.nearest(written)
+            && let Some(code) = reading.nearest(written)
         {
             let fault = Fault::new("code", &well.name, &**written).and(code);
             fault.tell("sample", place(well), problems);

@@ -143,6 +143,9 @@ const ROLES: &[(Role, &[&str])] = &[
     ),
 ];
 
+/// The most letters that are taken of the name of a control.
+const LONGEST: usize = 60;
+
 /// What a well holds.
 pub fn of(cells: Cells<'_>, well: &str, reading: &Reading<'_>) -> Contents {
     read(cells, well, reading).unwrap_or_else(Contents::Unclear)
@@ -319,7 +322,7 @@ fn control(
         false => Stated::Range(in_food(low), in_food(high)),
     });
     Ok(Contents::Control {
-        name: written.to_owned(),
+        name: written.chars().take(LONGEST).collect(),
         stated,
         dilution: dilution(cells, well)?.unwrap_or(1.0),
     })
@@ -344,6 +347,7 @@ mod tests {
             file: &Arc::new(LabFile::default()),
             codes: &codes,
             unit: StandardUnit::PpmGluten,
+            asked: Default::default(),
         };
         let name = Content::Text(written.into());
         let cells = Cells {

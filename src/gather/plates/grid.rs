@@ -4,6 +4,7 @@ use super::contents::{self, Cells};
 use super::{Fault, RawPlate, RawWell, Reading, figures};
 use crate::gather::books::{Book, Content, Row, Sheet};
 use crate::gather::text;
+use crate::model::place::Place;
 use crate::model::problem::Problems;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -56,6 +57,14 @@ pub(super) fn find<'a>(
     };
     for grid in absorbances.iter().chain(by.values().flatten()) {
         taken[grid.sheet_index].extend(&grid.covered);
+    }
+    if absorbances.len() > super::MOST_PLATES {
+        let fault = Fault::new("many", "", absorbances.len().to_string());
+        let place = Place::file(reading.file.path.clone());
+        fault
+            .and(super::MOST_PLATES.to_string())
+            .tell("plate", place, problems);
+        return Vec::new();
     }
     let mut plates = Vec::new();
     for (index, grid) in absorbances.iter().enumerate() {
@@ -183,11 +192,16 @@ fn grids<'a>(sheet: &'a Sheet, sheet_index: usize, taken: &BTreeSet<(u32, u32)>)
     grids
 }
 
+/// The numbers of columns.
+const NUMBERS: [&str; 12] = [
+    "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12",
+];
+
 /// Where in a row 1, 2, 3 … stand in neighbouring columns, from a cell on: the first of them, and how many.
 fn numbers(row: &Row, from: usize) -> Option<(usize, usize)> {
     let is = |cell: &Content, number: usize| match cell {
         Content::Number { value, .. } => *value == number as f64,
-        other => other.shown().trim() == number.to_string(),
+        other => other.shown().trim() == NUMBERS[number - 1],
     };
     let cells = &row.cells;
     (from..cells.len()).find_map(|first| {

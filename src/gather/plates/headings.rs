@@ -1,7 +1,7 @@
 //! What the columns of a long table of wells are, by their headings in English, German and Spanish.
 
 use super::figures::{self, Said};
-use crate::gather::books::Row;
+use crate::gather::books::{Cell, Content, Row};
 use crate::gather::text;
 
 /// What a column of a table of wells is.
@@ -262,6 +262,12 @@ pub struct Columns {
 impl Columns {
     /// Those of a row, where it can be the headings of a table of wells: wells and absorbances are there.
     pub fn of(row: &Row) -> Option<Columns> {
+        // Nearly no row names wells: all others cost a look at the first letters of their cells.
+        let names_wells =
+            |cell: &Cell| matches!(&cell.content, Content::Text(text) if may_name_wells(text));
+        if !row.cells.iter().any(names_wells) {
+            return None;
+        }
         let mut columns = Columns::default();
         let mut unit_of = None;
         for cell in &row.cells {
@@ -302,6 +308,17 @@ impl Columns {
             Some((first.2.as_str(), second.2.as_str(), second.1))
         })
     }
+}
+
+/// Whether a cell begins as a heading of wells does.
+fn may_name_wells(text: &str) -> bool {
+    const LONGEST: usize = 40;
+    let first = text
+        .trim_start()
+        .chars()
+        .next()
+        .map(|c| c.to_ascii_lowercase());
+    text.len() <= LONGEST && matches!(first, Some('w' | 'p' | 'k' | 'v' | 'n'))
 }
 
 fn role(words: &str) -> Option<Role> {
@@ -366,6 +383,9 @@ mod tests {
         ] {
             assert_eq!(role(&text::words(heading)), expected, "{heading}");
         }
+        let wells = EXACT.iter().find(|(role, _)| *role == Role::Well);
+        let (_, wells) = wells.expect("is in the list");
+        assert!(wells.iter().all(|heading| may_name_wells(heading)));
         assert!(is_result(&text::words("Gluten (ppm)")));
         assert!(!is_result(&text::words("Remark")));
     }

@@ -3,10 +3,17 @@
 use super::contents::{self, Cells, Contents};
 use super::headings::{Columns, Role};
 use super::{Fault, RawPlate, RawWell, Reading, figures, shown, well_name};
-use crate::gather::books::{Row, Sheet};
+use crate::gather::books::{Cell, Merged, Row, Sheet};
 use crate::gather::numbers::Marks;
 use crate::model::problem::Problems;
+use std::borrow::Cow;
 use std::collections::BTreeSet;
+
+/// Wells of a plate.
+const WELLS: usize = 96;
+
+/// The most letters that are taken of the name of a plate.
+const LONGEST: usize = 60;
 
 /// Finds the tables of wells of a sheet; `cells` takes the cells that are theirs.
 pub(super) fn find<'a>(
@@ -38,10 +45,23 @@ pub(super) fn find<'a>(
             is_well(row) || (row.at(well).is_some() && is_absorbance(row))
         };
         let rows = &rows[..rows.iter().take_while(goes_on).count()];
+        if rows.len() > super::MOST_PLATES * WELLS {
+            for row in std::iter::once(heading).chain(rows) {
+                cells.extend(row.cells.iter().map(|cell| (row.number, cell.column)));
+            }
+            let fault = Fault::new("many", "", (rows.len() / WELLS).to_string())
+                .and(super::MOST_PLATES.to_string());
+            let place = reading.place(sheet, heading.number, None);
+            fault.tell("plate", place, problems);
+            at += rows.len();
+            continue;
+        }
         if !rows.iter().any(|row| is_well(&row)) {
             continue;
         }
         at += rows.len();
+        let above = &sheet.rows[..at - rows.len() - 1];
+        let rows = &filled(sheet, rows, [well, absorbance])[..];
         take_cells(heading, rows, &columns, reading, cells);
         if let Some((one, other, column)) = columns.double() {
             let place = reading.place(sheet, heading.number, Some(column));
@@ -49,7 +69,6 @@ pub(super) fn find<'a>(
             fault.tell("plate", place, problems);
             continue;
         }
-        let above = &sheet.rows[..sheet.rows.len().min(at - rows.len() - 1)];
         plates.extend(split(
             sheet,
             (heading, above, rows),
@@ -59,6 +78,41 @@ pub(super) fn find<'a>(
         ));
     }
     plates
+}
+
+/// The rows of a table with what joined cells say in each row that they reach; wells and absorbances are never joined.
+fn filled<'a>(sheet: &Sheet, rows: &'a [Row], never: [u32; 2]) -> Cow<'a, [Row]> {
+    const MOST_JOINED: usize = 5_000;
+    let (Some(first), Some(last)) = (rows.first(), rows.last()) else {
+        return Cow::Borrowed(rows);
+    };
+    let reaches = |joined: &&Merged| {
+        joined.top < joined.bottom
+            && joined.top >= first.number
+            && joined.bottom <= last.number
+            && !never.contains(&joined.left)
+    };
+    let mut filled = Cow::Borrowed(rows);
+    for joined in sheet.merged.iter().filter(reaches).take(MOST_JOINED) {
+        let from = rows.partition_point(|row| row.number < joined.top);
+        let to = rows.partition_point(|row| row.number <= joined.bottom);
+        let Some(content) = rows.get(from).and_then(|row| row.at(joined.left)) else {
+            continue;
+        };
+        for row in &mut filled.to_mut()[from..to] {
+            let place = row
+                .cells
+                .binary_search_by_key(&joined.left, |cell| cell.column);
+            if let Err(place) = place {
+                let cell = Cell {
+                    column: joined.left,
+                    content: content.clone(),
+                };
+                row.cells.insert(place, cell);
+            }
+        }
+    }
+    filled
 }
 
 /// The plates of a table: one for each name in its column of plates.
@@ -79,7 +133,7 @@ fn split<'a>(
         let named = columns.at(Role::Plate).and_then(|column| row.at(column));
         // A blank cell continues the name above.
         let name = match named {
-            Some(cell) => Some(cell.shown().trim().to_owned()),
+            Some(cell) => Some(cell.shown().trim().chars().take(LONGEST).collect()),
             None => plates
                 .last()
                 .map_or(title.clone(), |plate| plate.name.clone()),

@@ -33,6 +33,7 @@ use crate::model::problem::{Code, Problems};
 use crate::words::say;
 use contents::Contents;
 use std::borrow::Cow;
+use std::cell::Cell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -55,6 +56,8 @@ pub(crate) struct Reading<'a> {
     file: &'a Arc<LabFile>,
     codes: &'a Codes,
     unit: StandardUnit,
+    /// How often the register was asked for a code that is like a stranger's.
+    asked: Cell<usize>,
 }
 
 /// A plate as its wells stand in the file.
@@ -131,6 +134,7 @@ pub fn find(
         file,
         codes,
         unit: config.plate.standards,
+        asked: Cell::new(0),
     };
     let mut found = Found {
         cells: vec![BTreeSet::new(); book.sheets.len()],
@@ -198,6 +202,16 @@ impl Found {
 }
 
 impl Reading<'_> {
+    /// The registered code that is like this one. Asking costs a look at the whole register: strangers beyond the first few
+    /// hundred of a file are taken for such.
+    fn nearest(&self, written: &str) -> Option<&str> {
+        const MOST_ASKED: usize = 300;
+        self.asked.set(self.asked.get() + 1);
+        (self.asked.get() <= MOST_ASKED)
+            .then(|| self.codes.nearest(written))
+            .flatten()
+    }
+
     fn place(&self, sheet: &Sheet, row: u32, column: Option<u32>) -> Place {
         Place {
             sheet: sheet.name.as_deref().map(str::to_owned),

@@ -10,6 +10,7 @@ use crate::render::charts::style::{
 use crate::render::numbers::{plain, significant};
 use crate::words::{Catalogue, say};
 use anyhow::Result;
+use libm::{exp10, log1p, log10};
 
 const LEFT: f64 = 30.0;
 const RIGHT: f64 = WIDTH - 6.0;
@@ -24,14 +25,14 @@ const NAMED_AT_MOST: usize = 12;
 /// Room between the frame and the first and the last standard: what lies beyond them is marked there.
 const EDGE: f64 = 16.0;
 
-/// The chart of a plate.
+/// The chart of a plate; amounts in the food are in `amount`.
 ///
 /// # Errors
 /// None that data can cause.
-pub fn plate(measured: &MeasuredPlate, words: &Catalogue) -> Result<Chart> {
+pub fn plate(measured: &MeasuredPlate, amount: &str, words: &Catalogue) -> Result<Chart> {
     let scales = Scales::holding(measured);
     let svg = draw(WIDTH, HEIGHT, |canvas| {
-        scales.ground(canvas, measured, words)?;
+        scales.ground(canvas, measured, amount, words)?;
         if let Some(curve) = &measured.curve {
             let points = curve.drawn.iter();
             let points: Vec<At> = points.map(|(x, y)| scales.at(x.0, y.0)).collect();
@@ -85,7 +86,7 @@ impl Scales {
         });
         let step = step((most - least) / 5.0);
         let ends = |standard: Option<&crate::model::plate::Standard>| {
-            standard.map_or(0.0, |one| one.concentration.0).ln_1p()
+            log1p(standard.map_or(0.0, |one| one.concentration.0))
         };
         let (first, last) = (ends(plate.standards.first()), ends(plate.standards.last()));
         Scales {
@@ -98,7 +99,7 @@ impl Scales {
     }
 
     fn x(&self, concentration: f64) -> f64 {
-        let share = (concentration.max(0.0).ln_1p() - self.first) / (self.last - self.first);
+        let share = (log1p(concentration.max(0.0)) - self.first) / (self.last - self.first);
         let (left, right) = (LEFT + EDGE, RIGHT - EDGE);
         // What lies beyond the standards is marked at the edge of the frame.
         (left + (right - left) * share).clamp(LEFT + 4.0, RIGHT - 4.0)
@@ -117,6 +118,7 @@ impl Scales {
         &self,
         canvas: &mut Canvas<'_>,
         measured: &MeasuredPlate,
+        amount: &str,
         words: &Catalogue,
     ) -> Result<()> {
         let lines = ((self.top - self.bottom) / self.step).round() as i32;
@@ -143,12 +145,12 @@ impl Scales {
             }
         }
         let unit = match measured.unit {
-            StandardUnit::PpmGluten => "ppm",
-            StandardUnit::NgMlGliadin { .. } => "ng",
+            StandardUnit::PpmGluten => "food",
+            StandardUnit::NgMlGliadin { .. } => "extract",
         };
         let (up, along) = (
             words.say(&say::plate_up()),
-            words.say(&say::plate_along(unit)),
+            words.say(&say::plate_along(unit, amount)),
         );
         canvas.text(&up, at(0.0, 8.5), Align::Start, NOTE)?;
         canvas.text(&along, at(RIGHT, bottom + 25.0), Align::End, NOTE)
@@ -233,7 +235,7 @@ fn name(canvas: &mut Canvas<'_>, mut named: Vec<(At, &str)>) -> Result<()> {
 
 /// The least of 1, 2 and 5 times a power of ten that is no smaller.
 fn step(least: f64) -> f64 {
-    let power = 10_f64.powi(least.log10().floor() as i32);
+    let power = exp10(log10(least).floor());
     let steps = [1.0, 2.0, 5.0, 10.0].map(|times| times * power);
     let wanted = steps.into_iter().find(|step| *step >= least * (1.0 - 1e-9));
     wanted.unwrap_or(least)

@@ -36,6 +36,8 @@ pub struct PlateFacts {
     pub name: String,
     /// Where it stands, and what the page is worth.
     pub lede: Vec<String>,
+    /// Heads of columns that name the unit.
+    pub heads: PlateHeads,
     /// The curve in words, a paragraph each.
     pub curve: Vec<String>,
     /// The chart.
@@ -52,6 +54,15 @@ pub struct PlateFacts {
     pub others: Option<String>,
     /// Check, found, allowed, near enough.
     pub checks: Vec<Vec<String>>,
+}
+
+/// Heads of columns that name the unit of the law.
+#[derive(Clone, Debug, Serialize)]
+pub struct PlateHeads {
+    /// What a control is said to hold.
+    pub stated: String,
+    /// What was read on the curve.
+    pub recomputed: String,
 }
 
 /// The chart on the page.
@@ -79,7 +90,7 @@ pub fn job(
     config: &Config,
     latest: Option<NaiveDate>,
 ) -> Result<Job> {
-    let chart = charts::plate::plate(measured, &config.words)?;
+    let chart = charts::plate::plate(measured, config.rule.regime.unit(), &config.words)?;
     let shown = PlateChart {
         read: chart_name(1),
         alt: chart.alt,
@@ -99,7 +110,7 @@ pub fn job(
 }
 
 fn facts(measured: &MeasuredPlate, config: &Config, chart: PlateChart) -> PlateFacts {
-    let words = &config.words;
+    let (words, unit) = (&config.words, config.rule.regime.unit());
     let plate = &measured.plate;
     let title = words.say(&say::plate_title(&*plate.name));
     let (sheet_is, sheet) = match plate.sheet.as_deref() {
@@ -129,7 +140,11 @@ fn facts(measured: &MeasuredPlate, config: &Config, chart: PlateChart) -> PlateF
         title,
         name: breakable(&plate.name, 40),
         lede: vec![words.say(&source), words.say(&say::plate_stands())],
-        curve: curve(measured, words),
+        heads: PlateHeads {
+            stated: words.say(&say::plate_stated(unit)),
+            recomputed: words.say(&say::plate_recomputed(unit)),
+        },
+        curve: curve(measured, unit, words),
         chart,
         standards: standards(measured, words),
         controls: controls(measured, words),
@@ -143,7 +158,7 @@ fn facts(measured: &MeasuredPlate, config: &Config, chart: PlateChart) -> PlateF
         checks: measured
             .checks
             .iter()
-            .map(|check| self::check(check, words))
+            .map(|check| self::check(check, unit, words))
             .collect(),
     }
 }
@@ -164,10 +179,12 @@ fn key(measured: &MeasuredPlate, words: &Catalogue) -> String {
     ))
 }
 
-fn curve(measured: &MeasuredPlate, words: &Catalogue) -> Vec<String> {
+fn curve(measured: &MeasuredPlate, amount: &str, words: &Catalogue) -> Vec<String> {
     let unit = match measured.unit {
-        StandardUnit::PpmGluten => say::plate_unit("ppm", ""),
-        StandardUnit::NgMlGliadin { factor } => say::plate_unit("ng", plain(Ppm(factor))),
+        StandardUnit::PpmGluten => say::plate_unit("food", amount, ""),
+        StandardUnit::NgMlGliadin { factor } => {
+            say::plate_unit("extract", amount, plain(Ppm(factor)))
+        }
     };
     let Some(fitted) = &measured.curve else {
         return vec![words.say(&say::plate_no_curve()), words.say(&unit)];
@@ -300,7 +317,7 @@ fn recomputed(found: Option<Recomputed>, words: &Catalogue) -> String {
     words.locale().figure(&shown)
 }
 
-fn check(check: &Check, words: &Catalogue) -> Vec<String> {
+fn check(check: &Check, unit: &str, words: &Catalogue) -> Vec<String> {
     let is_share = match check.kind {
         CheckKind::WellCv | CheckKind::BackCalculated => true,
         CheckKind::Recovery => !check.in_ppm,
@@ -309,7 +326,7 @@ fn check(check: &Check, words: &Catalogue) -> Vec<String> {
     let shown = |value: f64| {
         let figure = match (is_share, check.in_ppm) {
             (true, _) => format!("{}{NBSP}%", short_percent(value)),
-            (_, true) => format!("{}{NBSP}ppm", read_on_curve(value)),
+            (_, true) => format!("{}{NBSP}{unit}", read_on_curve(value)),
             _ => significant(value, READ),
         };
         words.locale().figure(&figure)

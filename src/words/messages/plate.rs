@@ -24,12 +24,12 @@ messages! {
     found_plate_wells(plate: text, wells: text, found: figure, allowed: figure);
     /// A standard that is read back too far from what it is, in per cent.
     found_plate_standard(plate: text, standard: figure, read: ["yes" "no"], found: figure, allowed: figure);
-    /// A control that is not what it is said to be: in per cent of its value, or in ppm.
-    found_plate_control(plate: text, control: text, read: ["yes" "no"], stated: ["value" "range"], found: figure, low: figure, high: figure);
+    /// A control that is not what it is said to be: in per cent of its value, or in the unit of the law.
+    found_plate_control(plate: text, control: text, read: ["yes" "no"], stated: ["value" "range"], found: figure, low: figure, high: figure, amount: text);
     /// What to do about any of these.
     do_plate_quality();
     /// A sample whose absorbances come to something else than what was reported.
-    found_plate_differs(package: text, extraction: text, is: ["figure" "below" "above"], recomputed: figure, reported: text, reported_at: place);
+    found_plate_differs(package: text, extraction: text, is: ["figure" "below" "above"], recomputed: figure, amount: text, reported: text, reported_at: place);
     /// What to do about it.
     do_plate_differs();
     /// The first line, and the title of the file.
@@ -51,7 +51,7 @@ messages! {
     /// In the place of the curve.
     plate_no_curve();
     /// What concentrations are in.
-    plate_unit(unit: ["ppm" "ng"], factor: figure);
+    plate_unit(unit: ["food" "extract"], amount: text, factor: figure);
     /// The parameters of a logistic curve; `g` is none of four.
     plate_parameters(a: figure, b: figure, c: figure, d: figure, has_g: ["yes" "no"], g: figure);
     /// The scatter about the curve.
@@ -79,7 +79,7 @@ messages! {
     /// The head of a column.
     plate_control();
     /// The head of a column.
-    plate_stated();
+    plate_stated(amount: text);
     /// The head of a column.
     plate_package();
     /// The head of a column.
@@ -87,7 +87,7 @@ messages! {
     /// The head of a column.
     plate_dilution();
     /// The head of a column.
-    plate_recomputed();
+    plate_recomputed(amount: text);
     /// The head of a column.
     plate_reported();
     /// The head of a column.
@@ -117,7 +117,7 @@ messages! {
     /// What of the chart is where, for who sees it.
     plate_key(controls: ["yes" "no"], samples: ["yes" "no"], reported: ["yes" "no"]);
     /// Along the chart.
-    plate_along(unit: ["ppm" "ng"]);
+    plate_along(unit: ["food" "extract"], amount: text);
     /// Up the chart.
     plate_up();
     /// The chart, for who cannot see it.

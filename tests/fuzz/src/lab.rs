@@ -73,7 +73,7 @@ fn read_by(bytes: &[u8], config: &Config) {
     );
     let reported = (&*taken.extractions, &[][..]);
     let mut problems = Problems::default();
-    for plate in measure(taken.plates, reported, &config.plate, &mut problems) {
+    for plate in measure(taken.plates, reported, config, &mut problems) {
         let samples = plate.plate.samples.iter();
         samples.for_each(|sample| assert!(codes.find(&sample.package_code).is_some()));
     }

@@ -38,7 +38,7 @@ pub fn tell(bytes: &[u8]) {
     };
     let day = NaiveDate::from_ymd_opt(2031, 5, 1);
     let reported = (&*gathered.extractions, &*gathered.registers.corrections);
-    let plates = measure(gathered.plates, reported, &config.plate, &mut problems);
+    let plates = measure(gathered.plates, reported, config, &mut problems);
     let judged = judge(
         &gathered.registers,
         gathered.extractions,

@@ -1,6 +1,6 @@
 //! What must hold of any plate: a curve that rises or falls throughout, or none; and an end, whatever stands in the cells.
 
-use galleyproof::config::{Config, PlateRules};
+use galleyproof::config::Config;
 use galleyproof::gather::books;
 use galleyproof::gather::codes::Codes;
 use galleyproof::gather::lab_file::{self, Taken};
@@ -94,9 +94,10 @@ proptest! {
             }
         }
         for kind in [CurveKind::FiveParameters, CurveKind::CubicSpline, CurveKind::PointToPoint] {
-            let rules = PlateRules { curve: kind, ..config.plate };
+            let mut config = config.clone();
+            config.plate.curve = kind;
             let mut problems = Problems::default();
-            for measured in measure(taken.plates.clone(), (&taken.extractions, &[]), &rules, &mut problems) {
+            for measured in measure(taken.plates.clone(), (&taken.extractions, &[]), &config, &mut problems) {
                 prop_assert!(measured.checks.iter().all(|check| check.value.is_none_or(f64::is_finite)));
             }
             for problem in problems.sorted() {

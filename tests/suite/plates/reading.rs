@@ -2,7 +2,7 @@
 
 use super::{Long, STANDARDS, near, plate, seen, told, workspace};
 use crate::workspace::Workspace;
-use rust_xlsxwriter::Workbook;
+use rust_xlsxwriter::{Format, Workbook};
 use serde_json::{Value, json};
 
 /// What is in each of the 24 wells of three columns, from the top of the first: two of each.
@@ -221,6 +221,40 @@ fn several_plates_of_a_table_are_told_apart_by_its_column() {
     assert_eq!(names, ["P-1", "P-2"]);
 }
 
+/// What is in two wells stands once, in a cell that is joined over both.
+#[test]
+fn joined_cells_say_what_is_in_each_of_their_wells() {
+    let long = Long::new().sample("A1", 1, 12.4).text();
+    let mut book = Workbook::new();
+    let sheet = book.add_worksheet();
+    for (row, line) in (0..).zip(long.lines()) {
+        for (column, cell) in (0..).zip(line.split(',')) {
+            let is_first = row % 2 == 1;
+            let is_of_well = row == 0 || column == 0 || column == 6;
+            match cell.parse::<f64>() {
+                _ if cell.is_empty() => Ok(&mut *sheet),
+                Ok(number) if is_of_well => sheet.write(row, column, number),
+                _ if is_of_well => sheet.write(row, column, cell),
+                _ if is_first => {
+                    sheet.merge_range(row, column, row + 1, column, cell, &Format::new())
+                }
+                _ => Ok(&mut *sheet),
+            }
+            .expect("takes all");
+        }
+    }
+    let workspace = Workspace::new();
+    workspace.with(
+        "inbox/plate.xlsx",
+        book.save_to_buffer().expect("in memory"),
+    );
+    let results = workspace.results();
+    assert_eq!(told(&results), []);
+    let sample = &plate(&results)["samples"][0];
+    assert_eq!(sample["absorbances"].as_array().map(Vec::len), Some(2));
+    assert!(near(&sample["ppm"], 12.4), "{sample:#}");
+}
+
 #[test]
 fn headings_in_german_and_spanish_are_known() {
     let long = Long::new().sample("A1", 1, 12.4).text();
@@ -371,5 +405,26 @@ fn doubts_about_the_plate_as_a_whole_are_told_once() {
             "{fault}: {told:#?}"
         );
         assert_eq!(results["plates"], json!([]), "{fault}");
+    }
+}
+
+/// A file can hold more than anyone will look at: it is told, and nothing of it is taken for results.
+#[test]
+fn more_plates_than_are_read_are_told_in_a_moment() {
+    let mut long = "Well,Sample,Extraction,Absorbance\n".to_owned();
+    for row in 0..20_000 {
+        long.push_str(&format!("A{},A1,1,0.5\n", row % 12 + 1));
+    }
+    let one = grid("Absorbance", |(_, figure)| format!("{figure:.3}"));
+    let grids = text(&one, ",").repeat(300);
+    for (text, expected) in [(long, "208 plates"), (grids, "300 plates")] {
+        let workspace = workspace(&text, "");
+        let results = workspace.results();
+        let told = told(&results);
+        assert_eq!(told.len(), 1, "{told:#?}");
+        assert!(told[0].1.contains(expected), "{told:#?}");
+        assert_eq!(results["plates"], json!([]));
+        let readings = &results["products"][0]["packages"][0]["extractions"];
+        assert_eq!(*readings, json!([]), "{expected}");
     }
 }
