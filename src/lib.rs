@@ -1,6 +1,6 @@
 //! galleyproof turns a lab's gluten results into results sheets that can be published.
 //!
-//! Data flows one way: gather, judge, render, save. The modules stand in reading order.
+//! Data flows one way: gather, measure, judge, render, save. The modules stand in reading order.
 
 /// The nouns that cross a border between stages.
 pub mod model;
@@ -19,6 +19,9 @@ pub mod words;
 
 /// Files -> tables -> registers and extractions.
 pub mod gather;
+
+/// Plates -> curves fitted again, beside what was reported.
+pub mod measure;
 
 /// Extractions -> pairs -> package results -> verdicts -> statistics.
 pub mod judge;

@@ -75,6 +75,10 @@ pub const FILES: &[(&str, &[u8])] = &[
         include_bytes!("../../examples/inbox/2031/HV-31-0203.csv"),
     ),
     demo(
+        "inbox/2031/HV-31-0588-plate.csv",
+        include_bytes!("../../examples/inbox/2031/HV-31-0588-plate.csv"),
+    ),
+    demo(
         "inbox/2031/HV-31-0588.csv",
         include_bytes!("../../examples/inbox/2031/HV-31-0588.csv"),
     ),

@@ -2,6 +2,7 @@
 
 use super::layout;
 use super::planning;
+use super::plate;
 use super::settings::{Faults, Section};
 use super::unknown;
 use super::{Attach, Config, CsvKind, Data, Lab, Paper, Programme, Publishing, Testing};
@@ -31,7 +32,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     let mut section = |name: &str| Section::of(table, name, &mut faults);
     let [by_programme, by_publishing] = ["programme", "publishing"].map(&mut section);
     let [by_rule, by_testing, by_lab] = ["rule", "testing", "lab"].map(&mut section);
-    let [by_planning, by_data] = ["planning", "data"].map(&mut section);
+    let [by_planning, by_plate, by_data] = ["planning", "plate", "data"].map(&mut section);
     let programme = programme(&by_programme, &by_publishing, &mut faults);
     let publishing = publishing(&by_publishing, &mut faults);
     let testing = testing(&by_testing, &mut faults);
@@ -39,6 +40,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
     let words = super::words::built_in(programme.language);
     let lab = lab(&by_lab, &words, &mut faults);
     let planning = planning::read(&by_planning, &mut faults);
+    let plate = plate::read(&by_plate, &mut faults);
     let data = Data {
         csv: by_data
             .word("csv", CsvKind::ALL, &mut faults)
@@ -61,6 +63,7 @@ pub fn check(text: &str, root: &Path) -> Result<Config, Vec<String>> {
         testing,
         lab,
         planning,
+        plate,
         data,
         layouts,
         words,

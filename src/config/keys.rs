@@ -50,6 +50,7 @@ pub const KEYS: &[(&str, &[&str])] = &[
     ("lab", &["name", "email", "address", "assay", "assay_kind"]),
     ("data", &["csv", "licence"]),
     ("planning", super::planning::KEYS),
+    ("plate", super::plate::KEYS),
     (
         "layout",
         &["files", "sheet", "header_row", "columns", "cells"],

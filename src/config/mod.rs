@@ -5,6 +5,7 @@ mod keys;
 mod layout;
 pub use layout::LAYOUT_COLUMNS;
 mod planning;
+mod plate;
 mod settings;
 mod unknown;
 mod words;
@@ -20,6 +21,7 @@ use crate::words::{Catalogue, say};
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 pub use planning::Planning;
+pub use plate::PlateRules;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -55,6 +57,8 @@ pub struct Config {
     pub lab: Lab,
     /// What a round costs.
     pub planning: Planning,
+    /// How the curve of a plate is fitted again, and what is held to be a good plate.
+    pub plate: PlateRules,
     /// What the tables for other programs look like.
     pub data: Data,
     /// Where to find the columns of files whose headings are not recognised.

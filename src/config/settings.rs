@@ -217,6 +217,19 @@ impl<'a, 'i> Section<'a, 'i> {
         self.read(key, wanted, take, faults)
     }
 
+    /// Two fractions, `[0.80, 1.20]`: from above 0 to 1, and from 1 on.
+    pub fn fractions_around_one(&self, key: &str, faults: &mut Faults<'_>) -> Option<(f64, f64)> {
+        let wanted = "two fractions are wanted, the first above 0 and up to 1, the second from 1 to 10: [0.80, 1.20] is 80 to 120 %";
+        let take = |value: &DeValue<'i>| {
+            let items = value.as_array()?;
+            let mut numbers = items.iter().map(|item| number(item.get_ref()));
+            let (low, high) = (numbers.next()??, numbers.next()??);
+            let is_around = low > 0.0 && low <= 1.0 && (1.0..=10.0).contains(&high);
+            (is_around && numbers.next().is_none()).then_some((low, high))
+        };
+        self.read(key, wanted, take, faults)
+    }
+
     /// A whole number between two bounds; `why` ends the fault, and may be empty.
     pub fn whole(
         &self,

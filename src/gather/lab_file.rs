@@ -8,6 +8,7 @@ use crate::gather::codes::Codes;
 use crate::gather::explained;
 use crate::gather::facts::Facts;
 use crate::gather::inbox::InboxFile;
+use crate::gather::plates;
 use crate::gather::readings::extractions::{self, Context};
 use crate::gather::readings::missing;
 use crate::gather::readings::pages::Page;
@@ -21,6 +22,7 @@ use crate::gather::unreadable;
 use crate::guard;
 use crate::model::extraction::Extraction;
 use crate::model::place::{LabFile, Place};
+use crate::model::plate::Plate;
 use crate::model::problem::{Code, Problems};
 use crate::model::said::Item;
 use crate::model::understanding::{Understanding, UnderstoodTable};
@@ -34,6 +36,8 @@ pub struct Taken {
     pub read: Option<(Arc<LabFile>, Understanding)>,
     /// Its extractions.
     pub extractions: Vec<Extraction>,
+    /// Its plates.
+    pub plates: Vec<Plate>,
     /// What is wrong with it.
     pub problems: Problems,
 }
@@ -121,6 +125,10 @@ pub fn understand(
         format: book.format.clone(),
         ..Understanding::default()
     };
+    let found = plates::find(file, book, codes, config, &mut taken.problems);
+    let rest = found.rest(book);
+    let book = &*rest;
+    understanding.passed_over.extend(found.explained());
     let located = match location::locate(book, &file.path, codes, config) {
         Ok(located) => located,
         Err(bound) => return beyond(file, bound, taken),
@@ -198,7 +206,7 @@ pub fn understand(
             }
         }
     }
-    if understanding.tables.is_empty() && unread.is_empty() {
+    if understanding.tables.is_empty() && unread.is_empty() && !found.is_all(book, codes) {
         missing::tell(file, book, codes, &mut taken.problems);
     }
     if !understanding.tables.is_empty() {
@@ -211,6 +219,7 @@ pub fn understand(
         missing::tell_of_lost_codes(file, &sheets, codes, &mut taken.problems);
     }
     without_results(unread, &mut understanding, taken);
+    taken.plates = found.plates;
     taken.read = Some((file.clone(), understanding));
 }
 

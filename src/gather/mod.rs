@@ -42,6 +42,9 @@ pub mod tables;
 /// A row of a table -> what it comes to.
 pub mod readings;
 
+/// Wells and their absorbances.
+pub mod plates;
+
 /// What stands outside the tables.
 pub mod facts;
 
@@ -65,6 +68,7 @@ use crate::gather::record::Reports;
 use crate::gather::registers::paths::LabFiles;
 use crate::model::extraction::Extraction;
 use crate::model::place::LabFile;
+use crate::model::plate::Plate;
 use crate::model::problem::Problems;
 use crate::model::registers::Registers;
 use crate::model::understanding::Understanding;
@@ -85,6 +89,8 @@ pub struct Gathered {
     pub understandings: Vec<Understanding>,
     /// Every extraction of a registered package or a blind, by file and place.
     pub extractions: Vec<Extraction>,
+    /// Every plate, by file and place.
+    pub plates: Vec<Plate>,
     /// Files of other kinds in the inbox (certificates, photographs) by the path that is shown, with the path to open.
     pub others: BTreeMap<String, PathBuf>,
 }
@@ -185,5 +191,6 @@ impl Gathered {
             self.understandings.push(understanding);
         }
         self.extractions.extend(taken.extractions);
+        self.plates.extend(taken.plates);
     }
 }

@@ -1,6 +1,7 @@
 //! Arithmetic as on paper: means and differences of short decimals come out as a person with a pencil has them.
 
 use crate::model::ppm::Ppm;
+pub use crate::model::ppm::twelve_digits;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
@@ -28,11 +29,6 @@ pub fn mean(figures: &[Ppm]) -> Option<Ppm> {
 pub fn difference(a: Ppm, b: Ppm) -> Ppm {
     let exact = || float(decimal(a)?.checked_sub(decimal(b)?)?);
     Ppm(exact().unwrap_or(a.0 - b.0))
-}
-
-/// Rounded to 12 significant digits: what was computed with roots or logarithms is then the same on every machine.
-pub fn twelve_digits(x: f64) -> f64 {
-    format!("{x:.11e}").parse().unwrap_or(x)
 }
 
 fn decimal(figure: Ppm) -> Option<Decimal> {
@@ -65,12 +61,5 @@ mod tests {
     fn figures_too_large_for_decimals_are_averaged_all_the_same() {
         assert!(mean(&[Ppm(1e40), Ppm(3e40)]).is_some_and(|mean| mean.same(Ppm(2e40))));
         assert!(difference(Ppm(3e40), Ppm(1e40)).same(Ppm(2e40)));
-    }
-
-    #[test]
-    fn twelve_digits_hide_the_noise_of_floats() {
-        assert_eq!(twelve_digits(2.8 * 1.5), 4.2);
-        assert_eq!(twelve_digits(0.0), 0.0);
-        assert_eq!(twelve_digits(1.0 / 3.0), 0.333333333333);
     }
 }

@@ -4,6 +4,7 @@ use crate::model::caution::Caution;
 use crate::model::exhibit::Exhibit;
 use crate::model::followup::FollowUpState;
 use crate::model::place::LabFile;
+use crate::model::plate::MeasuredPlate;
 use crate::model::problem::Problems;
 use crate::model::publication::{Audience, Publication, UnderRevision};
 use crate::model::registers::Registers;
@@ -26,6 +27,9 @@ pub struct Decided {
     pub lab_files: Vec<Arc<LabFile>>,
     /// How each was understood, in the same order.
     pub understandings: Vec<Understanding>,
+    /// Plates whose curves were fitted again, by file and place; none where it is for anyone, since a plate holds samples of
+    /// several makers.
+    pub plates: Vec<MeasuredPlate>,
     /// What is wrong with the data.
     pub problems: Problems,
     /// For whom it is: the programme itself, or anyone.

@@ -34,6 +34,8 @@ pub mod exhibit;
 
 pub mod extraction;
 
+pub mod plate;
+
 pub mod understanding;
 
 pub mod pair;

@@ -45,6 +45,11 @@ impl Ppm {
     }
 }
 
+/// Rounded to 12 significant digits: what was computed with roots or logarithms is then the same on every machine.
+pub fn twelve_digits(x: f64) -> f64 {
+    format!("{x:.11e}").parse().unwrap_or(x)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -54,6 +59,13 @@ mod tests {
         let mean = (17.2 + 19.9 + 22.9) / 3.0;
         assert!(mean < 20.0, "binary floats say less");
         assert!(Ppm(mean).same(Ppm(20.0)));
+    }
+
+    #[test]
+    fn twelve_digits_hide_the_noise_of_floats() {
+        assert_eq!(twelve_digits(2.8 * 1.5), 4.2);
+        assert_eq!(twelve_digits(0.0), 0.0);
+        assert_eq!(twelve_digits(1.0 / 3.0), 0.333333333333);
     }
 
     #[test]

@@ -75,6 +75,12 @@ codes! {
     MeanDiffers, "mean_differs", Warning;
     /// Used, but it looks wrong.
     Suspicious, "suspicious", Warning;
+    /// What the absorbances of a plate come to is not what was reported.
+    PlateDiffers, "plate_differs", Warning;
+    /// A check of a plate failed.
+    PlateQuality, "plate_quality", Warning;
+    /// A plate, or something on it, cannot be understood, or no curve can be fitted.
+    PlateUnreadable, "plate_unreadable", Warning;
     /// What a lab reports of a package of known content is not what was expected.
     BlindDiffers, "blind_differs", Warning;
     /// What a lab reports of a package of known content.

@@ -7,6 +7,7 @@ use crate::model::statistics::Counts;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 
 /// A text: borrowed where the file is written, owned where it was read.
 type Text<'a> = Cow<'a, str>;
@@ -23,6 +24,9 @@ pub struct Results<'a> {
     pub rule: Rule<'a>,
     /// By product and round.
     pub products: Vec<Product<'a>>,
+    /// Plates whose curves were fitted again.
+    #[serde(default)]
+    pub plates: Vec<Plate<'a>>,
     /// All of it by band.
     #[serde(default)]
     pub counts: Counts,
@@ -205,6 +209,98 @@ pub struct Source<'a> {
     pub row: u32,
     /// Its letter.
     pub column: String,
+}
+
+/// A plate whose curve was fitted again: beside what the lab reported, and never in its place.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Plate<'a> {
+    /// Path below the programme folder.
+    pub file: Text<'a>,
+    /// The sheet of a workbook.
+    pub sheet: Option<Text<'a>>,
+    /// As the lab names it, else its number in the file.
+    pub plate: Text<'a>,
+    /// `4pl`, `5pl`, `cubic-spline`, `point-to-point`.
+    pub curve: Text<'a>,
+    /// Those of a logistic curve, by their letters; empty for others, and where no curve can be fitted.
+    pub parameters: BTreeMap<Text<'a>, f64>,
+    /// The root of the residual sum of squares over n - p.
+    pub residual_sd: Option<f64>,
+    /// By concentration.
+    pub standards: Vec<PlateStandard>,
+    /// What was looked at.
+    pub checks: Vec<PlateCheck<'a>>,
+    /// In the order of the plate.
+    pub samples: Vec<PlateSample<'a>>,
+}
+
+/// A standard of a plate.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct PlateStandard {
+    /// In the unit of the settings.
+    pub concentration: f64,
+    /// Of its wells.
+    pub absorbances: Vec<f64>,
+    /// What its own curve says of them.
+    pub back_calculated: Option<f64>,
+    /// Whether that is near enough.
+    pub ok: bool,
+}
+
+/// A check of a plate.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct PlateCheck<'a> {
+    /// `monotone`, `blank` …
+    pub name: Text<'a>,
+    /// Whether all is well.
+    pub ok: bool,
+    /// What was found; of the worst, where several things are looked at.
+    pub value: Option<f64>,
+    /// What is allowed.
+    pub allowed: PlateAllowed,
+}
+
+/// What a check allows: so much, or from so much to so much.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(untagged)]
+pub enum PlateAllowed {
+    /// At most, or for `top` at least.
+    Bound(f64),
+    /// Both bounds.
+    Between([f64; 2]),
+}
+
+impl Default for PlateAllowed {
+    fn default() -> PlateAllowed {
+        PlateAllowed::Bound(0.0)
+    }
+}
+
+/// A sample of a plate.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct PlateSample<'a> {
+    /// What the lab is given.
+    pub package_code: Text<'a>,
+    /// Which extraction, where the file says.
+    pub extraction: Option<u32>,
+    /// How much thinner than the method has it.
+    pub dilution: f64,
+    /// Of its wells.
+    pub absorbances: Vec<f64>,
+    /// What they come to, where that lies between the standards.
+    pub ppm: Option<f64>,
+    /// The lowest that they allow.
+    pub lower_ppm: Option<f64>,
+    /// The highest that they allow; none above the highest standard.
+    pub upper_ppm: Option<f64>,
+    /// What the lab reported, where that is a figure.
+    pub reported_ppm: Option<f64>,
+    /// Whether both agree; none where nothing was reported.
+    pub agrees: Option<bool>,
 }
 
 /// What is wrong at one place of the data.

@@ -121,11 +121,13 @@ fn add_private(
         .map(|judged| judged.verdict.stem())
         .collect();
     for path in prepared.staging.paths() {
-        if is_letter(&path, &published) {
-            bag.add(
-                &private(&format!("letters/{path}")),
-                &prepared.staging.read(&path)?,
-            )?;
+        // A plate holds samples of several makers: it goes to nobody.
+        let kept = match path.starts_with("plates/") {
+            true => Some(path.clone()),
+            false => is_letter(&path, &published).then(|| format!("letters/{path}")),
+        };
+        if let Some(kept) = kept {
+            bag.add(&private(&kept), &prepared.staging.read(&path)?)?;
         }
     }
     Ok(())

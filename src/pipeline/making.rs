@@ -6,8 +6,9 @@ use crate::config::Config;
 use crate::model::decided::{Decided, JudgedProduct};
 use crate::model::document::Document;
 use crate::model::publication::Correction;
+use crate::pipeline::papers::{Paper, plates, products_papers, queries};
 use crate::pipeline::texts::texts;
-use crate::pipeline::{Listener, Progress, lab_names, states};
+use crate::pipeline::{Listener, Progress, states};
 use crate::render::facts::digest::DigestFacts;
 use crate::render::facts::query::QueryRow;
 use crate::render::overrun::{ToMake, watched};
@@ -109,6 +110,7 @@ pub fn prepare(
                 .into_iter()
                 .map(Task::Typeset),
         );
+        tasks.extend(plates(decided).map(Task::Typeset));
     }
     tasks.push(Task::Texts(decided));
     let mut failures = run.make(&tasks, listener)?;
@@ -186,53 +188,6 @@ enum Task<'a> {
     Texts(&'a Decided),
 }
 
-/// One document to be typeset.
-enum Paper<'a> {
-    Summary(&'a Decided),
-    Digest(&'a DigestFacts),
-    Sheet(&'a JudgedProduct),
-    LargePrint(&'a JudgedProduct),
-    Notice(&'a JudgedProduct),
-    Query {
-        lab: String,
-        /// Of its file, which no other lab's has.
-        name: String,
-        rows: Vec<QueryRow>,
-        latest: Option<NaiveDate>,
-    },
-}
-
-fn products_papers<'a>(products: &[&'a JudgedProduct], large_print: bool) -> Vec<Paper<'a>> {
-    let reported = products
-        .iter()
-        .filter(|judged| judged.publication.is_reported());
-    let papers = reported.flat_map(|judged| {
-        let is_owed = judged.verdict.notify_maker || judged.publication.correction.is_some();
-        let notice = is_owed.then_some(Paper::Notice(judged));
-        let large = large_print.then_some(Paper::LargePrint(judged));
-        std::iter::once(Paper::Sheet(judged))
-            .chain(large)
-            .chain(notice)
-    });
-    papers.collect()
-}
-
-fn queries(decided: &Decided, config: &Config, as_of: Option<NaiveDate>) -> Vec<Paper<'static>> {
-    let latest = decided.statistics.days.map(|(_, last)| last);
-    let queries = facts::query::open(&decided.products, config, as_of);
-    let names = lab_names::file_names(queries.keys().map(String::as_str));
-    let names: Vec<String> = names.into_values().collect();
-    let named = queries.into_iter().zip(names);
-    named
-        .map(|((lab, rows), name)| Paper::Query {
-            lab,
-            name,
-            rows,
-            latest,
-        })
-        .collect()
-}
-
 /// What the steps of one run share.
 struct Run<'a> {
     config: &'a Config,
@@ -286,6 +241,11 @@ impl Run<'_> {
                     ..job
                 })
             }
+            Paper::Plate {
+                measured,
+                name,
+                latest,
+            } => facts::plate::job(measured, name, config, *latest),
         }
     }
 

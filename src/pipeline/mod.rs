@@ -1,10 +1,13 @@
 //! The whole run, one line a step: start reading here.
 //!
-//! Only this folder joins the stages: gather, judge, render, save. Everything that is decided is a pure function of the
+//! Only this folder joins the stages: gather, measure, judge, render, save. Everything that is decided is a pure function of the
 //! programme folder; the date is handed in.
 
 /// Documents are made beside their place, then moved in.
 mod making;
+
+/// Which documents there are.
+mod papers;
 
 /// Of which some need no typesetting.
 mod texts;
@@ -42,6 +45,9 @@ mod behind;
 /// Names of files about labs.
 mod lab_names;
 
+/// Names of files about plates.
+mod plate_names;
+
 /// Archives against their manifests and against each other.
 pub mod archive;
 
@@ -49,6 +55,7 @@ use crate::config::Config;
 use crate::gather::{self, exhibits};
 use crate::guard;
 use crate::judge;
+use crate::measure;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
@@ -102,6 +109,10 @@ pub fn decide(
         listener(Progress::Reading { done, total })
     })?;
     healing::note(&mut gathered.registers, config, &mut problems)?;
+    let plates = guard::naming("the plates in inbox/", || {
+        let reported = (&*gathered.extractions, &*gathered.registers.corrections);
+        measure::measure(gathered.plates, reported, config, &mut problems)
+    });
     let judged = guard::naming(
         "the results in inbox/ and registers/ taken together",
         || {
@@ -127,6 +138,7 @@ pub fn decide(
         registers: gathered.registers,
         lab_files: gathered.lab_files,
         understandings: gathered.understandings,
+        plates,
         problems,
         audience: Audience::Programme,
         under_revision: Vec::new(),

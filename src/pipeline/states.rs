@@ -174,6 +174,8 @@ pub fn for_anyone(decided: &Decided, config: &Config) -> Decided {
         statistics: judge::statistics::summarise(&verdicts, config),
         lab_files: lab_files.cloned().collect(),
         understandings: Vec::new(),
+        // A plate holds samples of several makers.
+        plates: Vec::new(),
         problems: Problems::default(),
         audience: Audience::Anyone,
         under_revision: under_revision(decided, config),

@@ -48,6 +48,7 @@ const TEMPLATES: &[(&str, &[u8])] = &built_in!(
     "query.typ",
     "request.typ",
     "plan.typ",
+    "plate.typ",
     "labels.typ",
     "contact-sheet.typ",
     "web-page.html",

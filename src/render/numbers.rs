@@ -169,6 +169,28 @@ pub fn portions(own: f64, limit: f64) -> (String, String) {
     keeping_order(Ppm(own), Ppm(limit), least)
 }
 
+/// An absorbance, in as many decimals as readers print.
+pub fn absorbance(y: f64) -> String {
+    written(decimal(Ppm(y)), 3)
+}
+
+/// What is read on a curve: one decimal, none from 1000 on.
+pub fn read_on_curve(x: f64) -> String {
+    written(decimal(Ppm(x)), if x.abs() >= 1000.0 { 0 } else { 1 })
+}
+
+/// A figure in so many significant digits at most, without zeros at its end: `0.0214`, `21.4`, `124`.
+pub fn significant(x: f64, digits: u32) -> String {
+    let rounded = Decimal::from_f64(x).and_then(|exact| {
+        exact.round_sf_with_strategy(digits, RoundingStrategy::MidpointAwayFromZero)
+    });
+    match rounded {
+        // What a decimal holds no digit of is nothing, or is written by its power of ten.
+        Some(rounded) if x == 0.0 || !rounded.is_zero() => rounded.normalize().to_string(),
+        _ => format!("{x:.2e}"),
+    }
+}
+
 /// A share of which a tenth of a per cent matters: `15`, `12.8`.
 pub fn short_percent(share: f64) -> String {
     let text = format!("{:.1}", share * 100.0);

@@ -9,6 +9,9 @@ pub mod alone;
 /// `results.json`.
 pub mod results;
 
+/// Its plates.
+mod plates;
+
 /// The same figures as tables for a spreadsheet, with their data dictionary.
 pub mod tables;
 

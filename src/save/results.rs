@@ -14,6 +14,7 @@ use crate::model::results::{
     Rule, Series, Source, UNDER_REVISION,
 };
 use crate::model::verdict::Verdict;
+use crate::save::plates::plates;
 use crate::words::english;
 
 /// The name of the shape; a change that a reader must know of changes the number.
@@ -37,6 +38,7 @@ pub fn view<'a>(decided: &'a Decided, config: &'a Config) -> Results<'a> {
             decision: config.rule.decision.word().into(),
         },
         products: products(decided, config),
+        plates: plates(decided),
         counts: decided.statistics.counts,
         problems: decided.problems.sorted().into_iter().map(problem).collect(),
     }

@@ -9,6 +9,9 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 use std::path::Path;
 
+/// What is in the wells of a plate, in the order of its wells.
+const PLATE: &str = include_str!("demo/plate.csv");
+
 const READINGS: &str = include_str!("demo/readings.csv");
 
 /// The readings of one package in one file.
@@ -51,6 +54,7 @@ fn lab_files() -> Vec<(String, Vec<u8>)> {
         };
         files.push((file, bytes));
     }
+    files.push(("2031/HV-31-0588-plate.csv".to_owned(), plate()));
     // A workbook that broke on its way: the first half of a good one.
     let whole = &files
         .iter()
@@ -123,6 +127,28 @@ fn harrow_and_vane(file: &str, rows: &[Row]) -> Vec<u8> {
         }
     }
     text.push_str(";;;;\nResults relate to the samples as received.;;;;\n");
+    text.into_bytes()
+}
+
+/// The plate that some of the figures of a report were read on, as the reader of the lab writes it: a row a well, down the
+/// columns of the plate.
+fn plate() -> Vec<u8> {
+    let mut text =
+        "Harrow & Vane Analytical;;;;;;\nPlate;P-0588;;;;;\nRead at;450 nm;;;;;\n;;;;;;\n\
+         Well;Type;Sample;Concentration (ppm);Extraction;Dilution;Absorbance\n"
+            .to_owned();
+    let mut reader = csv::Reader::from_reader(PLATE.as_bytes());
+    for (index, record) in reader.records().enumerate() {
+        let record = record.expect("the table of wells is well formed");
+        let well = format!("{}{}", char::from(b'A' + (index % 8) as u8), index / 8 + 1);
+        let dilution = if record[3].is_empty() { "" } else { "1" };
+        writeln!(
+            text,
+            "{well};{};{};{};{};{dilution};{}",
+            &record[0], &record[1], &record[2], &record[3], &record[4]
+        )
+        .expect("takes all");
+    }
     text.into_bytes()
 }
 

@@ -12,6 +12,7 @@ mod make_binary;
 mod make_compound;
 mod make_ods;
 mod planning;
+mod plates;
 mod render;
 mod sample;
 mod schema;

@@ -14,6 +14,7 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
         "gather",
         &["gather", "model", "config", "files", "guard", "words"],
     ),
+    ("measure", &["measure", "model", "config", "words"]),
     ("judge", &["judge", "model", "config", "words"]),
     (
         "render",
@@ -27,8 +28,8 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     (
         "pipeline",
         &[
-            "pipeline", "model", "config", "files", "guard", "words", "gather", "judge", "render",
-            "save", "archive",
+            "pipeline", "model", "config", "files", "guard", "words", "gather", "measure", "judge",
+            "render", "save", "archive",
         ],
     ),
     (
@@ -41,7 +42,7 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("main", &[]),
 ];
 
-/// What `judge` must not touch: it is a pure function of what it is given.
+/// What `measure` and `judge` must not touch: they are pure functions of what they are given.
 const IMPURE: &[&str] = &[
     "std::fs",
     "std::io",
@@ -148,6 +149,11 @@ fn only_saving_and_archiving_write_files() {
     assert!(writers.len() > 3, "the words are those in use: {writers:?}");
 }
 
+/// Whether a file is of a stage that measures or decides.
+fn is_pure(path: &Path) -> bool {
+    ["measure", "judge"].contains(&part_of(path).as_str())
+}
+
 /// Whether a file is the tests of its module.
 fn is_test(path: &Path) -> bool {
     path.ends_with("tests.rs")
@@ -156,10 +162,7 @@ fn is_test(path: &Path) -> bool {
 #[test]
 fn judging_touches_nothing_outside() {
     let mut faults = Vec::new();
-    for (path, text) in sources()
-        .into_iter()
-        .filter(|(path, _)| part_of(path) == "judge")
-    {
+    for (path, text) in sources().into_iter().filter(|(path, _)| is_pure(path)) {
         for word in IMPURE.iter().filter(|word| code(&text).contains(**word)) {
             faults.push(format!("{}: {word}", path.display()));
         }
@@ -171,9 +174,7 @@ fn judging_touches_nothing_outside() {
 #[test]
 fn judging_holds_no_sentence() {
     let mut faults = Vec::new();
-    let judging = sources()
-        .into_iter()
-        .filter(|(path, _)| part_of(path) == "judge");
+    let judging = sources().into_iter().filter(|(path, _)| is_pure(path));
     // What labels say is read, not said.
     let read = ["languages.rs", "phrases.rs", "talk.rs", "terms.rs"];
     let is_said = |path: &Path| !read.iter().any(|name| path.ends_with(name));
@@ -205,10 +206,7 @@ fn judging_holds_no_sentence() {
 #[test]
 fn judging_takes_nothing_of_the_words_but_their_messages() {
     let mut faults = Vec::new();
-    for (path, text) in sources()
-        .into_iter()
-        .filter(|(path, _)| part_of(path) == "judge")
-    {
+    for (path, text) in sources().into_iter().filter(|(path, _)| is_pure(path)) {
         let code = code(&text);
         let taken = code.lines().filter(|line| {
             line.contains("crate::words") && line.trim() != "use crate::words::say;"

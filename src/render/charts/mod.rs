@@ -33,6 +33,8 @@ pub fn spoken_of(mut text: String) -> String {
     text
 }
 
+pub mod plate;
+
 /// A figure with what it says in words.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Chart {

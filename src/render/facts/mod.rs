@@ -12,6 +12,7 @@ pub mod labels;
 pub mod notice;
 pub mod packages;
 pub mod plan;
+pub mod plate;
 pub mod qr;
 pub mod query;
 pub mod request;

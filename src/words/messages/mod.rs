@@ -138,7 +138,7 @@ macro_rules! catalogue_file {
 }
 
 groups!(
-    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, summary, newsletter, web, problems;
+    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, plate, summary, newsletter, web, problems;
     screen: explain
 );
 

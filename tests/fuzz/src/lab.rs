@@ -4,7 +4,9 @@ use crate::config::Config;
 use crate::gather::record::Reports;
 use crate::gather::tables::headings::likeness_of;
 use crate::gather::{books, codes, lab_file};
+use crate::measure::measure;
 use crate::model::place::LabFile;
+use crate::model::problem::Problems;
 use crate::pieces;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
@@ -69,6 +71,12 @@ fn read_by(bytes: &[u8], config: &Config) {
         (config, &Reports::default()),
         &mut taken,
     );
+    let reported = (&*taken.extractions, &[][..]);
+    let mut problems = Problems::default();
+    for plate in measure(taken.plates, reported, config, &mut problems) {
+        let samples = plate.plate.samples.iter();
+        samples.for_each(|sample| assert!(codes.find(&sample.package_code).is_some()));
+    }
     for extraction in taken.extractions {
         assert!(codes.find(&extraction.package_code).is_some());
         if let Some(interval) = extraction.outcome.reading() {

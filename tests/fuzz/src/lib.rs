@@ -15,6 +15,9 @@ pub mod guard;
 #[path = "../../../src/gather/mod.rs"]
 pub mod gather;
 
+#[path = "../../../src/measure/mod.rs"]
+pub mod measure;
+
 #[path = "../../../src/judge/mod.rs"]
 pub mod judge;
 

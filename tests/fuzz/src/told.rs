@@ -2,13 +2,14 @@
 
 use crate::gather::gather;
 use crate::judge::judge;
+use crate::measure::measure;
 use crate::kept::{Programme, REGISTERS};
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
 use crate::pieces;
 use crate::pipeline::states;
-use crate::render::facts::{carried, correction, digest, notice, query, sheet, summary};
+use crate::render::facts::{carried, correction, digest, notice, plate, query, sheet, summary};
 use crate::render::{Job, explain};
 use crate::save::drafts::{self, Question, Wording};
 use chrono::NaiveDate;
@@ -36,6 +37,8 @@ pub fn tell(bytes: &[u8]) {
         return;
     };
     let day = NaiveDate::from_ymd_opt(2031, 5, 1);
+    let reported = (&*gathered.extractions, &*gathered.registers.corrections);
+    let plates = measure(gathered.plates, reported, config, &mut problems);
     let judged = judge(
         &gathered.registers,
         gathered.extractions,
@@ -49,6 +52,7 @@ pub fn tell(bytes: &[u8]) {
         registers: gathered.registers,
         lab_files: gathered.lab_files,
         understandings: gathered.understandings,
+        plates,
         problems,
         audience: Audience::Programme,
         under_revision: Vec::new(),
@@ -61,6 +65,10 @@ pub fn tell(bytes: &[u8]) {
         whole(&summary::job(&told).expect("facts are text"));
         let told = digest::digest(view, config, day).expect("charts can be drawn");
         whole(&digest::job(&told).expect("facts are text"));
+    }
+    for measured in &decided.plates {
+        let told = plate::job(measured, "plate", config, day).expect("a chart can be drawn");
+        whole(&told);
     }
     let wording = Wording::read(config);
     for judged in &decided.products {

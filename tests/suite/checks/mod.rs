@@ -3,6 +3,9 @@
 /// Case by case: what ours gives for the input.
 mod cases;
 
+/// Curves of plates.
+mod curves;
+
 /// Row by row: quantiles and factors.
 mod tables;
 
@@ -92,6 +95,9 @@ fn read(file: &Path) -> String {
 
 /// How many figures of each file and kind are compared: each is of code that a run calls, and none drops out unseen.
 const COMPARED: &[(&str, usize)] = &[
+    ("a_curve_fit.json curve_fit", 281),
+    ("a_curve_fit.json nist_nls", 68),
+    ("b_spline.json cubic_spline", 164),
     ("c_binomial.json binomial", 131),
     ("c_binomial.json zero_failures_n", 12),
     ("d_constants.csv D4", 1),

@@ -12,7 +12,7 @@ use galleyproof::model::planning::PlanWanted;
 use galleyproof::pipeline;
 use galleyproof::render::facts::labels::{self, LabelGrid};
 use galleyproof::render::facts::{
-    carried, correction, digest, notice, plan, query, request, sheet, summary,
+    carried, correction, digest, notice, plan, plate, query, request, sheet, summary,
 };
 use galleyproof::render::{Job, documents};
 use serde_json::Value;
@@ -71,6 +71,9 @@ fn jobs(config: &Config, decided: &Decided) -> Vec<Job> {
             let facts = notice::facts(judged, config, day);
             jobs.push(notice::job(&judged.verdict, &facts).expect("a notice"));
         }
+    }
+    for measured in &decided.plates {
+        jobs.push(plate::job(measured, "plate", config, day).expect("a plate"));
     }
     for (lab, questions) in query::open(&decided.products, config, day) {
         let facts = query::facts(&lab, questions, config, day);

@@ -119,6 +119,7 @@ pub fn decided(products: usize, config: &Config) -> Decided {
         registers: Registers::default(),
         lab_files: vec![lab_file],
         understandings: Vec::new(),
+        plates: Vec::new(),
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),

@@ -46,6 +46,7 @@ fn decided(products: &[&[&[&str]]]) -> Decided {
         registers,
         lab_files: Vec::new(),
         understandings: Vec::new(),
+        plates: Vec::new(),
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),

@@ -104,6 +104,7 @@ fn decided(products: Vec<JudgedProduct>) -> Decided {
         registers: Registers::default(),
         lab_files: Vec::new(),
         understandings: Vec::new(),
+        plates: Vec::new(),
         problems: Problems::default(),
         audience: Default::default(),
         under_revision: Vec::new(),
