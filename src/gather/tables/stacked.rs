@@ -53,16 +53,19 @@ pub fn headings_at(
         let data: Vec<u32> = rows.iter().flat_map(|row| data_in(row, codes)).collect();
         let coded = &mut known.coded;
         known.looks += blocks::name_samples(&mut columns, below, coded, (taken, &data));
-        let alone = (height > 1).then(|| {
+        let Some(score) = finding::score(&columns) else {
+            continue;
+        };
+        if best.as_ref().is_some_and(|(_, known, _)| score <= *known) {
+            continue;
+        }
+        let adds = height == 1 || {
             let mut alone = Stack::of(&rows[height - 1..], codes, known).columns(known);
             let coded = &mut known.coded;
             known.looks += blocks::name_samples(&mut alone, below, coded, (taken, &data));
-            alone
-        });
-        if let Some(score) = finding::score(&columns)
-            && alone.is_none_or(|alone| says_more(&columns, &alone))
-            && best.as_ref().is_none_or(|(_, known, _)| score > *known)
-        {
+            says_more(&columns, &alone)
+        };
+        if adds {
             best = Some((height, score, columns));
         }
     }

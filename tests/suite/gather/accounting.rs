@@ -208,7 +208,7 @@ fn is_told(read: &Read, row: u32) -> bool {
 }
 
 /// How many cases the suite tries; `GALLEYPROOF_CASES` raises it.
-fn cases() -> u32 {
+pub fn cases() -> u32 {
     let wanted = std::env::var("GALLEYPROOF_CASES").ok();
     wanted.and_then(|wanted| wanted.parse().ok()).unwrap_or(300)
 }

@@ -4,14 +4,15 @@ use super::folder::Folder;
 use galleyproof::words::english;
 
 /// A file, the readings that it gives, and the problems.
-type Case = (
+pub type Case = (
     &'static str,
     &'static str,
     &'static [&'static str],
     &'static [&'static str],
 );
 
-fn hold(cases: &[Case]) {
+/// Holds what each file gives.
+pub fn hold(cases: &[Case]) {
     for (name, csv, readings, problems) in cases {
         let read = Folder::new().with("inbox/a.csv", csv.as_bytes()).gather();
         assert_eq!(read.readings(), *readings, "{name}: {:?}", read.problems);

@@ -1,6 +1,7 @@
 //! Whole programme folders, made here, gathered, and held against what they say.
 
 mod accounting;
+mod beside;
 mod binary;
 mod bounds;
 mod doubt;
@@ -9,10 +10,12 @@ mod hostile;
 mod inbox;
 mod messages;
 mod mutations;
+mod pasted;
 mod referee;
 mod registers;
 mod round_trip;
 mod shapes;
+mod stacked;
 mod stated;
 mod together;
 mod unusual;
