@@ -41,6 +41,7 @@ fn open_document(columns: usize, rows: usize) -> OdsSheet {
         hidden: false,
     };
     OdsSheet {
+        hidden_columns: Vec::new(),
         name: "a".to_owned(),
         rows: vec![row; rows],
         hidden: false,
@@ -247,6 +248,7 @@ fn a_file_has_no_more_tables_and_headings_than_the_bound() {
         (
             "f.ods",
             ods(&[OdsSheet {
+                hidden_columns: Vec::new(),
                 name: "a".to_owned(),
                 rows: headings,
                 hidden: false,
