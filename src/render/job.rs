@@ -3,7 +3,7 @@
 use crate::files::hex;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
-use typst::foundations::Bytes;
+use std::sync::Arc;
 
 /// One document to be made: everything that decides its bytes, apart from the engine.
 #[derive(Clone, Debug)]
@@ -31,7 +31,23 @@ pub struct JobFile {
     /// has changed.
     pub made_from: Option<String>,
     /// Its content, which what typesets it shares.
-    pub bytes: Bytes,
+    pub bytes: Shared,
+}
+
+/// Bytes that a job and what typesets it hold together: an attached file may have many megabytes.
+#[derive(Clone, Debug, Default)]
+pub struct Shared(Arc<Vec<u8>>);
+
+impl From<Vec<u8>> for Shared {
+    fn from(bytes: Vec<u8>) -> Shared {
+        Shared(Arc::new(bytes))
+    }
+}
+
+impl AsRef<[u8]> for Shared {
+    fn as_ref(&self) -> &[u8] {
+        &self.0
+    }
 }
 
 impl JobFile {
@@ -41,7 +57,7 @@ impl JobFile {
         let file = |(index, svg): (usize, T)| JobFile {
             name: chart_name(index + 1),
             made_from: None,
-            bytes: Bytes::new(svg.into().into_bytes()),
+            bytes: svg.into().into_bytes().into(),
         };
         numbered.map(file).collect()
     }
@@ -77,7 +93,7 @@ impl Job {
             part(
                 file.made_from
                     .as_ref()
-                    .map_or(file.bytes.as_slice(), String::as_bytes),
+                    .map_or(file.bytes.as_ref(), String::as_bytes),
             );
         }
         hex(&hash.finalize())

@@ -9,12 +9,12 @@ use crate::model::verdict::ProductVerdict;
 use crate::render::charts::ruler::{DRAWINGS, Ruler};
 use crate::render::facts::sheet::SheetFacts;
 use crate::render::facts::{Attachment, case, mime_type};
+use crate::render::job::Shared;
 use crate::render::words;
 use crate::render::{Job, JobFile, chart_name};
 use crate::words::say;
 use anyhow::{Result, bail};
 use std::sync::Arc;
-use typst::foundations::Bytes;
 
 /// The name of a sheet's case, in the PDF and for its template.
 pub const CASE: &str = "case.json";
@@ -41,12 +41,12 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     let file = |name: String, made_from: String| JobFile {
         name,
         made_from: Some(made_from),
-        bytes: Bytes::new([]),
+        bytes: Shared::default(),
     };
     let made = |name: String, bytes: Vec<u8>| JobFile {
         name,
         made_from: None,
-        bytes: Bytes::new(bytes),
+        bytes: bytes.into(),
     };
     let drawings = 1..=facts.content.rulers.len() * DRAWINGS;
     let drawn = Ruler::of(product, &config.words).made_from();
@@ -126,7 +126,7 @@ fn page_square(facts: &SheetFacts<'_>) -> Option<JobFile> {
     facts.check.page.as_ref().map(|page| JobFile {
         name: "page.svg".to_owned(),
         made_from: None,
-        bytes: Bytes::new(page.svg.clone().into_bytes()),
+        bytes: page.svg.clone().into_bytes().into(),
     })
 }
 
@@ -139,7 +139,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
     let lab_files = words::source::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {
-        file.bytes = Bytes::new(svg.into_bytes());
+        file.bytes = svg.into_bytes().into();
     }
     if config.publishing.attach != Attach::Whole {
         return Ok(());
@@ -152,7 +152,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
                 lab_file.path
             );
         }
-        file.bytes = Bytes::new(bytes);
+        file.bytes = bytes.into();
     }
     Ok(())
 }

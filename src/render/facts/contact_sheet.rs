@@ -10,7 +10,6 @@ use crate::words::{Catalogue, say};
 use anyhow::Result;
 use chrono::NaiveDate;
 use serde::Serialize;
-use typst::foundations::Bytes;
 
 /// A package with its product and the bytes of its photographs, in their order; none where a file cannot be read.
 pub struct Shown<'a> {
@@ -115,7 +114,7 @@ fn package(shown: Shown<'_>, files: &mut Vec<JobFile>, words: &Catalogue) -> Pac
                 files.push(JobFile {
                     name: read.clone(),
                     made_from: None,
-                    bytes: Bytes::new(pixels),
+                    bytes: pixels.into(),
                 });
                 pictures.push(Picture {
                     read,
