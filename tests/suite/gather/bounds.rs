@@ -96,6 +96,11 @@ fn parts(more_sheets: &str, more_relations: &str, parts: &[(&str, &str)]) -> Vec
     zip.finish().expect("ends").into_inner()
 }
 
+/// An .xlsx of one sheet with this text.
+pub fn with_sheet(sheet: &str) -> Vec<u8> {
+    parts("", "", &[("xl/worksheets/sheet1.xml", sheet)])
+}
+
 /// A table of one reading, the cell of which has style 1.
 const TABLE: &str = r#"<worksheet><sheetData><row><c t="inlineStr"><is><t>Sample</t></is></c><c t="inlineStr"><is><t>Gluten (ppm)</t></is></c></row><row><c t="inlineStr"><is><t>TKW-101</t></is></c><c s="1"><v>17.5</v></c></row></sheetData></worksheet>"#;
 

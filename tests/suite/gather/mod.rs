@@ -2,7 +2,7 @@
 
 mod accounting;
 mod binary;
-mod bounds;
+pub mod bounds;
 mod doubt;
 mod folder;
 mod hostile;
