@@ -7,6 +7,7 @@ mod doubt;
 mod folder;
 mod hostile;
 mod inbox;
+mod longest;
 mod messages;
 mod mutations;
 mod referee;
