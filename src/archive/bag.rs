@@ -4,6 +4,7 @@
 //! can run it again.
 
 use crate::files::{self, UNFINISHED};
+use crate::model::letters::commands;
 use anyhow::{Result, bail};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -124,8 +125,8 @@ impl Bag {
         ];
         let mut text = String::new();
         for (label, value) in fixed.iter().chain(info).chain(&self.renamed) {
-            // A line break in a value, of whatever kind, would start another label.
-            let is_gap = |c: char| c.is_whitespace() || c.is_control();
+            // A line break in a value, of whatever kind, would start another label, and some letters command who reads it.
+            let is_gap = |c: char| c.is_whitespace() || c.is_control() || commands(c);
             let words: Vec<&str> = value
                 .split(is_gap)
                 .filter(|word| !word.is_empty())
@@ -204,7 +205,7 @@ fn portable(path: &str) -> String {
             '%' => '\u{ff05}', // the full-width form, which still reads as a percent sign
             '\r' | '\n' => c,  // RFC 8493 has codes for these, and all read them
             '\u{2028}' | '\u{2029}' => '_',
-            c if c.is_control() => '_',
+            c if c.is_control() || commands(c) => '_',
             c => c,
         })
         .collect();

@@ -1,6 +1,5 @@
 //! A section of `programme.toml`, key by key: each value of the kind that is wanted, or a fault in plain words.
 
-use super::unknown::line_of;
 use crate::model::letters::commands;
 use crate::model::ppm::Ppm;
 use std::ops::Range;
@@ -10,24 +9,31 @@ use toml::de::{DeTable, DeValue};
 /// Characters of a text at most: titles of documents hold no more.
 const LONGEST_TEXT: usize = 5_000;
 
+/// The most faults that are told: more of them are one mistake, or another file.
+const MOST_TOLD: usize = 20;
+
 /// The faults of the settings, each with its line.
 pub struct Faults<'t> {
     text: &'t str,
+    /// Where each line ends, counted once.
+    ends: Vec<usize>,
     found: Vec<(usize, String)>,
 }
 
 impl<'t> Faults<'t> {
     /// None yet, in this text.
     pub fn new(text: &'t str) -> Faults<'t> {
+        let ends = text.match_indices('\n').map(|(at, _)| at);
         Faults {
             text,
+            ends: ends.collect(),
             found: Vec::new(),
         }
     }
 
     /// Adds one that stands somewhere.
     pub fn at(&mut self, span: &Range<usize>, message: impl AsRef<str>) {
-        let line = line_of(self.text, span.start);
+        let line = self.ends.partition_point(|end| *end < span.start) + 1;
         self.found
             .push((line, format!("line {line}: {}", message.as_ref())));
     }
@@ -37,9 +43,17 @@ impl<'t> Faults<'t> {
         self.found.push((usize::MAX, message.into()));
     }
 
-    /// All of them, from the top.
+    /// All of them, from the top; of very many the first, and how many more there are.
     pub fn list(mut self) -> Vec<String> {
         self.found.sort_by_key(|(line, _)| *line);
+        // What is missing stands last, and is told in any case.
+        let missing = self.found.partition_point(|(line, _)| *line < usize::MAX);
+        let more = missing.saturating_sub(MOST_TOLD);
+        if more > 0 {
+            let counted = format!("{more} further lines have a fault: mend these first");
+            self.found
+                .splice(MOST_TOLD..missing, [(usize::MAX, counted)]);
+        }
         self.found.into_iter().map(|(_, message)| message).collect()
     }
 

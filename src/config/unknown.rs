@@ -54,15 +54,6 @@ fn unknown(
     faults.at(&key.span(), message);
 }
 
-/// The line, from 1, on which a byte stands.
-pub fn line_of(text: &str, byte: usize) -> usize {
-    text.as_bytes()[..byte.min(text.len())]
-        .iter()
-        .filter(|b| **b == b'\n')
-        .count()
-        + 1
-}
-
 /// The known word that is nearest to what was written.
 pub fn nearest<'a>(found: &str, known: &[&'a str]) -> &'a str {
     let likeness = |word: &&&str| strsim::damerau_levenshtein(found, word);

@@ -2,6 +2,7 @@
 //!
 //! Nothing here reads, decides, prints or imports a stage. One unit is used throughout: parts per million.
 
+pub mod figures;
 pub mod ppm;
 
 pub mod place;

@@ -5,7 +5,8 @@ use std::cmp::Ordering;
 /// Two figures nearer to each other than this, relative to the larger, are the same figure on paper.
 ///
 /// Lab figures are short decimals that binary floats hold only nearly: the mean of 17.2, 19.9 and 22.9 is 20, though
-/// their float sum is a little less. Lab figures carry at most six digits, so 1e-9 can never join two that differ.
+/// their float sum is a little less. Two figures that differ from the tenth digit on alone count as one: 20.00000001 is 20, which
+/// no assay tells apart.
 pub const SAME_FIGURE: f64 = 1e-9;
 
 /// Parts per million: milligrams of gluten in a kilogram of food (mg/kg).

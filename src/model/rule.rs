@@ -153,25 +153,6 @@ impl Limit {
     pub fn over_open_above(self, bound: Ppm) -> bool {
         bound.compare(self.ppm) == Ordering::Greater
     }
-
-    /// A figure as printed: two decimals at most, and more only where fewer would put it on the other side of the limit
-    /// or on the limit itself: 19.996 stays 19.996.
-    pub fn shown(self, x: Ppm) -> String {
-        let side = x.compare(self.ppm);
-        let shown = (2..=9)
-            .map(|decimals| format!("{:.decimals$}", x.0))
-            .find(|text| {
-                text.parse()
-                    .is_ok_and(|printed| Ppm(printed).compare(self.ppm) == side)
-            })
-            .unwrap_or_else(|| x.0.to_string());
-        if shown.contains('.') {
-            let trimmed = shown.trim_end_matches('0').trim_end_matches('.');
-            trimmed.to_owned()
-        } else {
-            shown
-        }
-    }
 }
 
 /// How the assay's uncertainty enters a decision.
@@ -221,21 +202,6 @@ mod tests {
         assert!(!over(Regime::Argentina, 10.0));
         assert!(!over(Regime::Chile, 5.0));
         assert!(over(Regime::AuNz, 3.0));
-    }
-
-    #[test]
-    fn no_printed_figure_rounds_across_the_limit() {
-        let us = Regime::Us.limit().expect("has one");
-        let shown =
-            [19.96, 19.996, 20.0, 20.004, 12.75, 12.3456, 0.0, 160.0].map(|x| us.shown(Ppm(x)));
-        assert_eq!(
-            shown,
-            [
-                "19.96", "19.996", "20", "20.004", "12.75", "12.35", "0", "160"
-            ]
-        );
-        let on_paper = (17.2 + 19.9 + 22.9) / 3.0;
-        assert_eq!(us.shown(Ppm(on_paper)), "20");
     }
 
     #[test]

@@ -29,16 +29,28 @@ pub fn printable<'a>(json: &'a [u8], covered: &dyn Fn(char) -> bool) -> Cow<'a, 
     }
 }
 
+/// The most letters of one text that are named: more of them nobody reads, and a page takes gigabytes for some ten thousand.
+const MOST_NAMED: usize = 500;
+
+/// In the place of what stands beyond them.
+const AND_MORE: &str = "[…]";
+
 /// Text that a page can show, likewise.
 pub fn printable_text(text: &str, covered: &dyn Fn(char) -> bool) -> String {
     let mut shown = String::with_capacity(text.len());
+    let mut named = 0;
     for letter in text.chars() {
         match letter {
             '\t' | '\r' | '\u{8}' | '\u{c}' => shown.push(' '),
             // It shows nothing, and PDF/A has no place for it.
             '\u{feff}' => {}
             letter if can_stand(letter, covered) => shown.push(letter),
-            letter => shown.push_str(&format!("[U+{:04X}]", u32::from(letter))),
+            _ if named >= MOST_NAMED && shown.ends_with(AND_MORE) => {}
+            _ if named >= MOST_NAMED => shown.push_str(AND_MORE),
+            letter => {
+                named += 1;
+                shown.push_str(&format!("[U+{:04X}]", u32::from(letter)));
+            }
         }
     }
     shown
@@ -108,6 +120,13 @@ mod tests {
         let json = br#"{"report":"A\t7"}"#;
         assert_eq!(&*printable(json, &latin), br#"{"report":"A 7"}"#);
         assert_eq!(drawable_text("A\t7", &latin), "A 7");
+    }
+
+    #[test]
+    fn of_very_many_letters_the_first_are_named() {
+        let text = "日".repeat(20_000) + " rice " + &"本".repeat(7);
+        let shown = printable_text(&text, &latin);
+        assert_eq!(shown, "[U+65E5]".repeat(MOST_NAMED) + "[…] rice […]");
     }
 
     #[test]

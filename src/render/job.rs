@@ -3,7 +3,7 @@
 use crate::files::hex;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
-use typst::foundations::Bytes;
+use std::sync::Arc;
 
 /// One document to be made: everything that decides its bytes, apart from the engine.
 #[derive(Clone, Debug)]
@@ -33,7 +33,23 @@ pub struct JobFile {
     /// has changed.
     pub made_from: Option<String>,
     /// Its content, which what typesets it shares.
-    pub bytes: Bytes,
+    pub bytes: Shared,
+}
+
+/// Bytes that a job and what typesets it hold together: an attached file may have many megabytes.
+#[derive(Clone, Debug, Default)]
+pub struct Shared(Arc<Vec<u8>>);
+
+impl From<Vec<u8>> for Shared {
+    fn from(bytes: Vec<u8>) -> Shared {
+        Shared(Arc::new(bytes))
+    }
+}
+
+impl AsRef<[u8]> for Shared {
+    fn as_ref(&self) -> &[u8] {
+        &self.0
+    }
 }
 
 impl JobFile {
@@ -42,7 +58,7 @@ impl JobFile {
         JobFile {
             name: name.into(),
             made_from: None,
-            bytes: Bytes::new(bytes.into()),
+            bytes: bytes.into().into(),
         }
     }
 
@@ -78,7 +94,7 @@ impl Job {
         for file in &self.files {
             let made_from = file.made_from.as_ref().map(String::as_bytes);
             part(file.name.as_bytes());
-            part(made_from.unwrap_or(file.bytes.as_slice()));
+            part(made_from.unwrap_or(file.bytes.as_ref()));
         }
         hex(&hash.finalize())
     }

@@ -1,69 +1,23 @@
-//! Figures as they are printed: the one place that rounds.
-//!
-//! No figure is rounded across the limit, or onto it: 19.96 is never printed 20.0. Decisions are made elsewhere, before
-//! any rounding.
+//! Figures in the words of a document: readings, results, shares, money. What rounds is [`figures`].
 
 use crate::model::extraction::Interval;
+use crate::model::figures;
+pub use crate::model::figures::{plain, significant};
 use crate::model::package::ResultKind;
 use crate::model::pair::Comparison;
 use crate::model::ppm::Ppm;
 use crate::model::rule::Limit;
 pub use crate::words::NBSP;
 use crate::words::{Catalogue, say};
-use rust_decimal::prelude::FromPrimitive;
-use rust_decimal::{Decimal, RoundingStrategy};
-use std::cmp::Ordering;
 
-/// A figure in as few digits as say it whole: a limit of 20, a quantification limit of 2.5.
-pub fn plain(x: Ppm) -> String {
-    decimal(x).normalize().to_string()
-}
-
-/// A computed figure: one decimal (none from 1000 on), more where that would move it across the limit or onto it.
+/// A computed figure, which stays on its side of the limit.
 pub fn figure(x: Ppm, limit: Limit) -> String {
-    let least = if x.0 >= 1000.0 { 0 } else { 1 };
-    keeping_side(x, limit.ppm, least)
+    figures::figure(x, limit.ppm)
 }
 
-/// A reading: as reported, with one decimal at least and two at most; more where that would move it across the limit.
+/// A reading, which stays on its side of the limit.
 pub fn reading(x: Ppm, limit: Limit) -> String {
-    let reported = decimal(x).normalize().scale();
-    let least = if reported <= 2 { reported.max(1) } else { 1 };
-    keeping_side(x, limit.ppm, least)
-}
-
-/// Rounds half away from zero to `least` decimals, or more until the figure stands to `fence` as it did before.
-fn keeping_side(x: Ppm, fence: Ppm, least: u32) -> String {
-    let exact = decimal(x);
-    let side = x.compare(fence);
-    let kept = |figure: &Decimal| figure.cmp(&decimal(fence)) == side;
-    let places = (least..=12)
-        .find(|places| kept(&half_up(exact, *places)))
-        .unwrap_or(least);
-    written(exact, places)
-}
-
-/// To so many decimals, halves away from zero: rule B of ISO 80000-1, Annex B.
-fn half_up(exact: Decimal, places: u32) -> Decimal {
-    exact.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)
-}
-
-/// A decimal as it is printed with so many decimals, rounded as every printed figure is: halves away from zero, and what
-/// rounds to nothing has no sign.
-pub fn written(exact: Decimal, places: u32) -> String {
-    let rounded = half_up(exact, places);
-    let unsigned = if rounded.is_zero() {
-        Decimal::ZERO
-    } else {
-        rounded
-    };
-    format!("{unsigned:.*}", places as usize)
-}
-
-/// The decimal that a float was read from: the shortest that reads back equal, cut after 12 places.
-fn decimal(x: Ppm) -> Decimal {
-    // Beyond what a decimal holds there is no gluten figure; a food holds a million ppm of itself.
-    Decimal::from_f64(x.0).unwrap_or(Decimal::MAX).round_dp(12)
+    figures::reading(x, limit.ppm)
 }
 
 /// A reading as a document prints it, in its language: `12.4`, `<5`, `>80`, `5.0–80.0`, `up to 12.0`.
@@ -128,20 +82,8 @@ pub struct Apart {
 /// The gap and the allowed difference, rounded so that the smaller is still the smaller.
 pub fn apart(comparison: &Comparison) -> Apart {
     let Comparison { gap, allowed, .. } = *comparison;
-    let least = if gap.max(allowed).0 >= 1000.0 { 0 } else { 1 };
-    let (gap, allowed) = keeping_order(gap, allowed, least);
+    let (gap, allowed) = figures::in_order(gap, allowed);
     Apart { gap, allowed }
-}
-
-/// Two figures with `least` decimals, or more until they stand to each other as they did before.
-fn keeping_order(a: Ppm, b: Ppm, least: u32) -> (String, String) {
-    let order = a.compare(b);
-    let at = |x: Ppm, places| half_up(decimal(x), places);
-    let kept =
-        |places: &u32| order == Ordering::Equal || at(a, *places).cmp(&at(b, *places)) == order;
-    let places = (least..=12).find(kept).unwrap_or(least);
-    let print = |x| written(decimal(x), places);
-    (print(a), print(b))
 }
 
 /// A share as a whole percentage, which never says none or all where that is not so: `63`, `<1`, `>99`.
@@ -166,40 +108,28 @@ pub fn of_a_hundred(share: f64) -> u64 {
 /// below 10 mg.
 pub fn portions(own: f64, limit: f64) -> (String, String) {
     let least = if own.max(limit) < 10.0 { 2 } else { 1 };
-    keeping_order(Ppm(own), Ppm(limit), least)
+    figures::keeping_order(Ppm(own), Ppm(limit), least)
 }
 
 /// An absorbance, in as many decimals as readers print.
 pub fn absorbance(y: f64) -> String {
-    written(decimal(Ppm(y)), 3)
+    figures::rounded(Ppm(y), 3)
 }
 
 /// What is read on a curve: one decimal, none from 1000 on.
 pub fn read_on_curve(x: f64) -> String {
-    written(decimal(Ppm(x)), if x.abs() >= 1000.0 { 0 } else { 1 })
-}
-
-/// A figure in so many significant digits at most, without zeros at its end: `0.0214`, `21.4`, `124`.
-pub fn significant(x: f64, digits: u32) -> String {
-    let rounded = Decimal::from_f64(x).and_then(|exact| {
-        exact.round_sf_with_strategy(digits, RoundingStrategy::MidpointAwayFromZero)
-    });
-    match rounded {
-        // What a decimal holds no digit of is nothing, or is written by its power of ten.
-        Some(rounded) if x == 0.0 || !rounded.is_zero() => rounded.normalize().to_string(),
-        _ => format!("{x:.2e}"),
-    }
+    figures::rounded(Ppm(x), if x.abs() >= 1000.0 { 0 } else { 1 })
 }
 
 /// A share of which a tenth of a per cent matters: `15`, `12.8`.
 pub fn short_percent(share: f64) -> String {
-    let text = format!("{:.1}", share * 100.0);
+    let text = figures::rounded(Ppm(share * 100.0), 1);
     text.trim_end_matches(".0").to_owned()
 }
 
 /// A sum of money: two decimals and the currency, where one is given: `1234.50 EUR`.
 pub fn money(amount: f64, currency: Option<&str>) -> String {
-    let figure = half_up(decimal(Ppm(amount)), 2);
+    let figure = figures::rounded(Ppm(amount), 2);
     let currency = currency.map(|currency| format!("{NBSP}{currency}"));
     format!("{figure:.2}{}", currency.unwrap_or_default())
 }

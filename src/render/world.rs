@@ -36,10 +36,10 @@ impl<'a> JobWorld<'a> {
         let covered = |letter| engine.covers(letter);
         let shown = |file: &JobFile| match (
             file.name.ends_with(".svg"),
-            std::str::from_utf8(&file.bytes),
+            std::str::from_utf8(file.bytes.as_ref()),
         ) {
             (true, Ok(svg)) => Bytes::from_string(drawable_text(svg, &covered)),
-            _ => file.bytes.clone(),
+            _ => Bytes::new(file.bytes.clone()),
         };
         let files = job
             .files

@@ -3,6 +3,7 @@
 use super::catalogue::Catalogue;
 use super::locale::NBSP;
 use super::messages::say;
+use crate::model::figures;
 use crate::model::package::ResultKind;
 use crate::model::ppm::Ppm;
 use crate::model::reason::Reason;
@@ -27,19 +28,21 @@ pub fn plain_reasons(of: &[Reason], rule: &Rule, words: &Catalogue) -> Vec<Strin
 /// One reason in words.
 pub fn reason_in_words(reason: &Reason, rule: &Rule, words: &Catalogue) -> String {
     let in_unit = |figure: &str| words.locale().with_unit(figure, rule.regime.unit());
-    let shown = |x: Ppm| in_unit(&rule.limit.shown(x));
     let by = side(rule.limit);
     let limit = || words.limit(rule);
     let counted = |n: usize| n as u64;
-    let held = |result: &ResultKind| Holding::of(result, rule.limit, &shown);
+    let held = |result: &ResultKind| Holding::of(result, rule.limit, &in_unit);
     let said: Said = match reason {
         Reason::UnknownClaim { text } => say::reason_unknown_claim(text),
         Reason::NoClaim => say::reason_no_claim(),
         Reason::UnknownProcessing => say::reason_unknown_processing(),
         Reason::Doubt(doubt) => doubted(doubt),
-        Reason::NoneMeasured { packages, below } => {
-            say::reason_none_measured(counted(*packages), shown(*below), by, limit())
-        }
+        Reason::NoneMeasured { packages, below } => say::reason_none_measured(
+            counted(*packages),
+            in_unit(&figures::plain(*below)),
+            by,
+            limit(),
+        ),
         Reason::AllWithin { packages, guarded } => {
             let guarded = if *guarded { "yes" } else { "no" };
             say::reason_all_within(counted(*packages), guarded, by, limit())
@@ -71,7 +74,7 @@ pub fn reason_in_words(reason: &Reason, rule: &Rule, words: &Catalogue) -> Strin
             allowed,
             exact,
         } => {
-            let (gap, allowed) = in_order(gap.0, allowed.0);
+            let (gap, allowed) = figures::in_order(*gap, *allowed);
             let how = if *exact { "exact" } else { "least" };
             say::reason_disagree(package, how, in_unit(&gap), in_unit(&allowed))
         }
@@ -129,50 +132,27 @@ struct Holding {
 }
 
 impl Holding {
-    fn of(result: &ResultKind, limit: Limit, shown: &dyn Fn(Ppm) -> String) -> Holding {
+    fn of(result: &ResultKind, limit: Limit, in_unit: &dyn Fn(&str) -> String) -> Holding {
+        let figure = |x: Ppm| figures::figure(x, limit.ppm);
         let (kind, figure, upper) = match *result {
-            ResultKind::Value { mean } if limit.detection => ("detected", Some(mean), None),
-            ResultKind::Value { mean } => ("mean", Some(mean), None),
-            ResultKind::Below { upper } => ("below", None, Some(upper)),
+            ResultKind::Value { mean } if limit.detection => ("detected", Some(figure(mean)), None),
+            ResultKind::Value { mean } => ("mean", Some(figure(mean)), None),
+            ResultKind::Below { upper } => ("below", None, Some(figures::plain(upper))),
             ResultKind::Range(range) => match range.upper {
-                Some(upper) => ("range", Some(range.lower), Some(upper)),
-                None => ("above", Some(range.lower), None),
+                Some(upper) => ("range", Some(figure(range.lower)), Some(figure(upper))),
+                // As in a table: ">80", not ">80.0".
+                None => {
+                    let lower = figure(range.lower);
+                    ("above", Some(lower.trim_end_matches(".0").to_owned()), None)
+                }
             },
             ResultKind::None => ("nothing", None, None),
         };
-        let text = |x: Option<Ppm>| x.map(shown).unwrap_or_default();
+        let text = |figure: Option<String>| figure.map(|one| in_unit(&one)).unwrap_or_default();
         Holding {
             kind,
             figure: text(figure),
             upper: text(upper),
         }
-    }
-}
-
-/// A gap and what is allowed: one decimal, more where the gap would not print as the larger of the two.
-fn in_order(gap: f64, allowed: f64) -> (String, String) {
-    let printed = |decimals: usize| (format!("{gap:.decimals$}"), format!("{allowed:.decimals$}"));
-    let larger = |(gap, allowed): &(String, String)| {
-        let value = |text: &String| text.parse::<f64>().unwrap_or(f64::NAN);
-        value(gap) > value(allowed)
-    };
-    (1..=9)
-        .map(printed)
-        .find(larger)
-        .unwrap_or_else(|| printed(9))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_gap_prints_as_larger_than_what_is_allowed() {
-        let printed = |gap, allowed| {
-            let (gap, allowed) = in_order(gap, allowed);
-            format!("{gap} > {allowed}")
-        };
-        assert_eq!(printed(24.9, 7.92), "24.9 > 7.9");
-        assert_eq!(printed(8.44, 8.42), "8.44 > 8.42");
     }
 }

@@ -385,3 +385,35 @@ fn what_is_named_and_is_not_there_is_one_sentence() {
     }
     assert!(!workspace.path("out/summary.pdf").exists());
 }
+
+/// Something else was pasted into the settings: the first lines of it are told.
+#[test]
+fn of_very_many_faults_of_the_settings_the_first_are_told_and_the_others_counted() {
+    let workspace = Workspace::new();
+    let mut settings = "[programme]\nshort_name = \"TKW\"\n".to_owned();
+    for at in 0.. {
+        let line = format!("k{at} = 1\n");
+        if settings.len() + line.len() > 256 * 1024 {
+            break;
+        }
+        settings += &line;
+    }
+    workspace.with("programme.toml", &settings);
+    let run = workspace.run(&["check"]);
+    run.exits(2);
+    let said = run.stderr();
+    let lines: Vec<&str> = said.lines().map(str::trim).collect();
+    assert_eq!(lines.len(), 1 + 20 + 1 + 1, "{}", said.len());
+    for (at, line) in lines[1..21].iter().enumerate() {
+        let told = format!("line {}: unknown key in [programme]: `k{at}`", at + 3);
+        assert!(line.starts_with(&told), "{line}");
+    }
+    let more = settings.lines().count() - 2 - 20;
+    assert_eq!(
+        lines[21],
+        format!("{more} further lines have a fault: mend these first")
+    );
+    assert!(lines[22].contains("name"), "{}", lines[22]);
+    #[cfg(target_os = "linux")]
+    assert!(workspace.measured(&["check"]).cpu_seconds < 5);
+}

@@ -262,6 +262,7 @@ fn fenwick_hollow_ods(file: &str, rows: &[Row]) -> Vec<u8> {
         lines.push(line);
     }
     ods(&[OdsSheet {
+        hidden_columns: Vec::new(),
         name: "Results".to_owned(),
         rows: lines
             .into_iter()

@@ -15,6 +15,8 @@ pub struct BinarySheet {
     pub hidden: bool,
     /// Rows that are hidden, from 0.
     pub hidden_rows: Vec<u32>,
+    /// Columns that are hidden, from 0.
+    pub hidden_columns: Vec<u16>,
     /// Cells that are joined: first and last row, first and last column, from 0.
     pub merged: Vec<[u32; 4]>,
 }
@@ -208,7 +210,11 @@ pub fn xls_stream(sheets: &[BinarySheet]) -> Vec<u8> {
 }
 
 fn xls_cells(sheet: &BinarySheet, texts: &[String]) -> Vec<u8> {
-    let mut out = Vec::new();
+    let hidden = sheet.hidden_columns.iter().map(|column| {
+        let edge = column.to_le_bytes();
+        record(0x007d, &bytes![edge, edge, [0, 8], [15, 0], [1, 0], [0, 0]])
+    });
+    let mut out: Vec<u8> = hidden.flatten().collect();
     for (row, cells) in (0_u16..).zip(&sheet.rows) {
         let flags = if sheet.hidden_rows.contains(&row.into()) {
             0x20
@@ -395,9 +401,15 @@ pub fn xlsb(sheets: &[BinarySheet]) -> Vec<u8> {
 }
 
 fn xlsb_sheet(sheet: &BinarySheet, texts: &[String]) -> Vec<u8> {
+    let hidden = sheet.hidden_columns.iter().flat_map(|column| {
+        let edge = u32::from(*column).to_le_bytes();
+        record12(0x3c, &bytes![edge, edge, [0, 8, 0, 0], [0; 4], [1, 0]])
+    });
+    let hidden: Vec<u8> = hidden.collect();
     let mut out = bytes![
         record12(0x81, &[]),
         record12(0x94, &[0; 16]),
+        hidden,
         record12(0x91, &[])
     ];
     for (row, cells) in (0_u32..).zip(&sheet.rows) {

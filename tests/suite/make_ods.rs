@@ -9,6 +9,8 @@ pub struct OdsSheet {
     pub rows: Vec<OdsRow>,
     /// Whether it is hidden.
     pub hidden: bool,
+    /// Its columns from the left, as far as they are described: whether each is hidden.
+    pub hidden_columns: Vec<bool>,
 }
 
 /// A row.
@@ -43,6 +45,7 @@ impl OdsSheet {
     #[allow(dead_code, reason = "for whoever makes a plain sheet")]
     pub fn of(name: &str, rows: &[&[&str]]) -> OdsSheet {
         OdsSheet {
+            hidden_columns: Vec::new(),
             name: name.to_owned(),
             rows: rows
                 .iter()
@@ -125,9 +128,17 @@ fn content(sheets: &[OdsSheet]) -> String {
     for sheet in sheets {
         let style = if sheet.hidden { "hidden" } else { "shown" };
         xml.push_str(&format!(
-            "<table:table table:name=\"{}\" table:style-name=\"{style}\"><table:table-column/>",
+            "<table:table table:name=\"{}\" table:style-name=\"{style}\">",
             escaped(&sheet.name)
         ));
+        for hidden in &sheet.hidden_columns {
+            let visibility = match hidden {
+                true => " table:visibility=\"collapse\"",
+                false => "",
+            };
+            xml.push_str(&format!("<table:table-column{visibility}/>"));
+        }
+        xml.push_str("<table:table-column/>");
         for row in &sheet.rows {
             let visibility = if row.hidden {
                 " table:visibility=\"collapse\""

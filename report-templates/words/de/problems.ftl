@@ -272,6 +272,7 @@ do_ask_for_extractions = Bitten Sie das Labor um das Ergebnis jeder Extraktion.
 # What the spreadsheet program does not show.
 found_hidden = { $what ->
     [row] Die Zeile ist im Tabellenprogramm ausgeblendet; ihre Ergebnisse werden gelesen.
+    [column] Die Spalte ist im Tabellenprogramm ausgeblendet; was in ihr steht, wird gelesen.
    *[sheet] Das Tabellenblatt ist im Tabellenprogramm ausgeblendet; seine Ergebnisse werden gelesen.
 }
 

@@ -269,6 +269,7 @@ do_ask_for_extractions = Ask the lab for the result of each extraction.
 # What the spreadsheet program does not show.
 found_hidden = { $what ->
     [row] The row is hidden in the spreadsheet program; its results are read.
+    [column] The column is hidden in the spreadsheet program; what stands in it is read.
    *[sheet] The sheet is hidden in the spreadsheet program; its results are read.
 }
 

@@ -269,6 +269,7 @@ do_ask_for_extractions = Pida al laboratorio el resultado de cada extracción.
 # What the spreadsheet program does not show.
 found_hidden = { $what ->
     [row] La fila está oculta en el programa de hojas de cálculo; sus resultados se leen.
+    [column] La columna está oculta en el programa de hojas de cálculo; lo que contiene se lee.
    *[sheet] La hoja está oculta en el programa de hojas de cálculo; sus resultados se leen.
 }
 

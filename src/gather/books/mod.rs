@@ -54,6 +54,17 @@ pub struct Sheet {
     pub rows: Vec<Row>,
     /// Cells that were joined into one; the text is in the first.
     pub merged: Vec<Merged>,
+    /// Columns that the spreadsheet program does not show: first and last of each run.
+    pub hidden_columns: Vec<(u32, u32)>,
+}
+
+impl Sheet {
+    /// Whether the spreadsheet program does not show a column.
+    pub fn hides(&self, column: u32) -> bool {
+        self.hidden_columns
+            .iter()
+            .any(|(first, last)| (*first..=*last).contains(&column))
+    }
 }
 
 /// A row that holds something.

@@ -102,7 +102,7 @@ pub struct Report<'a> {
 
 impl Report<'_> {
     /// Tells of a unit that cannot be converted, or that contradicts another one.
-    fn bad_unit(&mut self, unit: &str, value: &Value) {
+    fn bad_unit<T>(&mut self, unit: &str, value: &Value) -> Result<T, ()> {
         let place = self
             .unit_place
             .clone()
@@ -113,6 +113,7 @@ impl Report<'_> {
             say::found_bad_unit_cell(text::short(unit), text::short(&value.reported)),
             say::do_ask_for_ppm("one"),
         );
+        Err(())
     }
 
     /// Tells of a cell that cannot be used.
@@ -264,14 +265,14 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
         Some(cell) => match units::read(cell.written()) {
             Some(unit) => Some(unit),
             None if value.unit.is_some() => None,
-            None => return Err(report.bad_unit(cell.written(), value)),
+            None => return report.bad_unit(cell.written(), value),
         },
     };
     if let (Some(UnitCell::Bare(written)), Some(unit)) = (&in_force.unit_cell, of_row) {
         // Where it goes with the results, it cannot be another one than theirs.
         let theirs = value.unit.or(in_force.heading);
         if in_force.foreign || theirs.is_some_and(|theirs| theirs.ppm != unit.ppm) {
-            return Err(report.bad_unit(written, value));
+            return report.bad_unit(written, value);
         }
     }
     let stated = [value.unit, of_row, in_force.heading];
@@ -285,7 +286,7 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
             return Err(());
         }
         if let Some(foreign) = &in_force.facts_foreign {
-            return Err(report.bad_unit(foreign, value));
+            return report.bad_unit(foreign, value);
         }
         return Ok((
             Unit {

@@ -112,6 +112,8 @@ pub struct RowReader<'a> {
     pub(super) signs: Signs,
     /// Where a row may say that it is no result.
     pub(super) withdrawing: withdrawn::Columns,
+    /// Columns of analytes without a known heading.
+    unheaded: Vec<u32>,
     /// The last row that names a registered package, once it was asked for.
     last_code: OnceCell<Option<usize>>,
 }
@@ -140,6 +142,7 @@ impl<'a> RowReader<'a> {
             below: nearby::below_headings(plan, rows),
             signs: Signs::of(table, plan, rows, context.codes),
             withdrawing: withdrawn::Columns::of(table, plan, rows),
+            unheaded: subject::unheaded(table, rows),
             last_code: OnceCell::new(),
         }
     }
@@ -210,7 +213,7 @@ impl<'a> RowReader<'a> {
     fn package(&mut self, mut outcome: RowOutcome<'a>, code: String) -> RowOutcome<'a> {
         let (row, plan) = (outcome.row, self.plan);
         let mut told = Problems::default();
-        if let Some((column, written)) = subject::other_on(self.table, plan, row) {
+        if let Some((column, written)) = subject::other_on(self.table, plan, row, &self.unheaded) {
             if !self.context.names_gluten {
                 let place = self.context.place(row.number, column);
                 refusals::other_analyte(place, &written, "row", &mut told);

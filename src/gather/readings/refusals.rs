@@ -28,6 +28,17 @@ pub fn headings(table: &Table, plan: &Plan, context: &Context<'_>, problems: &mu
             say::do_ask_whether_wells(),
         );
     }
+    let used = plan.results.iter().map(|result| result.column);
+    for column in [plan.sample].into_iter().chain(plan.extraction).chain(used) {
+        if context.sheet.hides(column) {
+            problems.add(
+                Code::Hidden,
+                context.place(table.heading_row, column),
+                say::found_hidden(if context.turned { "row" } else { "column" }),
+                say::do_ask_whether_meant(),
+            );
+        }
+    }
     for result in &plan.results {
         let Some(column) = table.column(result.column) else {
             continue;

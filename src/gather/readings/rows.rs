@@ -160,6 +160,10 @@ impl<'a> Walker<'a> {
         else {
             return false;
         };
+        // A figure names no substance: the row is laid out otherwise.
+        if values::is_figure(content) {
+            return false;
+        }
         match units::quantity(&content.shown()) {
             Some(units::Quantity::Gluten) => false,
             Some(units::Quantity::Gliadin) => self.analytes.with_gluten.contains(&self.sample),

@@ -104,7 +104,7 @@ struct Seen {
 impl Signs {
     /// Looks for them on the rows of registered packages.
     pub fn of(table: &Table, plan: &Plan, rows: &[Row], codes: &Codes) -> Signs {
-        if !rows.iter().any(|row| has_one(table, row)) {
+        if !rows.iter().any(|row| has_one(table, plan, row)) {
             return Signs::default();
         }
         let mut seen: BTreeMap<u32, Seen> = BTreeMap::new();
@@ -117,7 +117,7 @@ impl Signs {
             if !is_ours {
                 continue;
             }
-            for (column, content) in table.cells(row) {
+            for (column, content) in cells(table, plan, row) {
                 let seen = seen.entry(column).or_default();
                 match Sign::of(content) {
                     Some(Sign::Equal) => {}
@@ -186,8 +186,7 @@ impl Signs {
         };
         let is_loose =
             |content: &Content| Sign::of(content).is_some_and(|sign| sign != Sign::Equal);
-        table
-            .cells(row)
+        cells(table, plan, row)
             .find(|(column, content)| !is_known(*column) && is_loose(content))
             .map(|(column, content)| Loose {
                 column,
@@ -196,10 +195,29 @@ impl Signs {
     }
 }
 
-fn has_one(table: &Table, row: &Row) -> bool {
-    table
-        .cells(row)
+fn has_one(table: &Table, plan: &Plan, row: &Row) -> bool {
+    cells(table, plan, row)
         .any(|(_, content)| Sign::of(content).is_some_and(|sign| sign != Sign::Equal))
+}
+
+/// The cells of a row within the table, and those that touch its results: where another table stands beside it or above, a
+/// column of signs may have come to be the other one's.
+fn cells<'a>(
+    table: &'a Table,
+    plan: &'a Plan,
+    row: &'a Row,
+) -> impl Iterator<Item = (u32, &'a Content)> {
+    let (left, right) = table.span;
+    let touches = |column: u32| {
+        let results = plan.results.iter();
+        results
+            .map(|one| one.column)
+            .any(|one| one.abs_diff(column) == 1)
+    };
+    row.cells
+        .iter()
+        .filter(move |cell| (left..=right).contains(&cell.column) || touches(cell.column))
+        .map(|cell| (cell.column, &cell.content))
 }
 
 fn is_dash(content: &Content) -> bool {

@@ -15,6 +15,7 @@ use crate::gather::tables::roles::Role;
 use crate::gather::tables::units::{self, Quantity};
 use crate::gather::tables::vocabulary::{self, Meaning};
 use crate::gather::text;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// What the lines outside the tables name.
@@ -211,9 +212,33 @@ pub fn names_gluten(located: &Located<'_>) -> bool {
     by_heading || by_sheet() || by_row()
 }
 
+/// The columns of a table whose heading is not known, and which hold nothing but names of what was measured, gluten among them:
+/// in such a one the name of a food is that of a substance.
+pub fn unheaded(table: &Table, rows: &[Row]) -> Vec<u32> {
+    const TRIED: usize = 200;
+    let mut seen: BTreeMap<u32, (bool, bool)> = BTreeMap::new();
+    let cells = rows.iter().take(TRIED).flat_map(|row| table.cells(row));
+    for (column, content) in cells.filter(|(column, _)| is_unknown(table, *column)) {
+        let (gluten, others) = seen.entry(column).or_default();
+        let shown = content.shown();
+        let is_gluten = quantity(&shown).is_some();
+        *gluten |= is_gluten;
+        *others |= !is_gluten && !names_only_other(&shown);
+    }
+    let telling = seen
+        .into_iter()
+        .filter(|(_, (gluten, others))| *gluten && !*others);
+    telling.map(|(column, _)| column).collect()
+}
+
+fn is_unknown(table: &Table, column: u32) -> bool {
+    let known = table.column(column).and_then(|column| column.role());
+    known.is_none()
+}
+
 /// The cell by which a row is of another substance: in a column of analytes, and, where no heading of results names gluten, in
-/// one of methods.
-pub fn other_on(table: &Table, plan: &Plan, row: &Row) -> Option<(u32, String)> {
+/// one of methods or one whose heading is not known.
+pub fn other_on(table: &Table, plan: &Plan, row: &Row, unheaded: &[u32]) -> Option<(u32, String)> {
     let is_headed = || {
         plan.results.iter().any(|result| {
             table
@@ -228,22 +253,27 @@ pub fn other_on(table: &Table, plan: &Plan, row: &Row) -> Option<(u32, String)> 
     };
     names(plan.of(Role::Analyte))
         .or_else(|| names(plan.of(Role::Assay)).filter(|_| !is_headed()))
-        .or_else(|| names_by_method(table, row).filter(|_| !is_headed()))
+        .or_else(|| {
+            let found = table
+                .cells(row)
+                .filter(|(column, _)| is_unknown(table, *column) && *column != plan.sample)
+                .map(|(column, content)| (column, content.shown()))
+                .find(|(column, shown)| tells_other(shown, unheaded.contains(column)));
+            let found = found.map(|(column, shown)| (column, shown.into_owned()));
+            found.filter(|_| !is_headed())
+        })
 }
 
-/// A cell in a column whose heading is not known that names another substance and how it is measured.
-fn names_by_method(table: &Table, row: &Row) -> Option<(u32, String)> {
-    let unknown = table.cells(row).filter(|(column, _)| {
-        table
-            .column(*column)
-            .is_none_or(|column| column.role().is_none())
-    });
-    unknown
-        .map(|(column, content)| (column, content.shown()))
-        .find(|(_, shown)| {
-            text::words(shown).split(' ').any(|word| word == "elisa") && names_other(shown)
-        })
-        .map(|(column, shown)| (column, shown.into_owned()))
+/// Whether a cell under a heading that is not known names another substance: one that is no food, how it is measured, or,
+/// where the column is one of analytes, any.
+fn tells_other(shown: &str, of_analytes: bool) -> bool {
+    const LONGEST: usize = 60;
+    if shown.len() > LONGEST || !names_other(shown) {
+        return false;
+    }
+    let title = title(shown);
+    let by_elisa = || text::words(shown).split(' ').any(|word| word == "elisa");
+    (!title.unknown && (title.analyte || of_analytes)) || by_elisa()
 }
 
 /// Gluten or gliadin, where a text names it; "gluten-free" names a claim.

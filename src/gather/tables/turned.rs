@@ -82,6 +82,7 @@ fn turn(sheet: &Sheet, rows: &[Row]) -> Sheet {
             });
         }
     }
+    let hidden = rows.iter().filter(|row| row.hidden);
     Sheet {
         name: sheet.name.clone(),
         hidden: sheet.hidden,
@@ -89,10 +90,11 @@ fn turn(sheet: &Sheet, rows: &[Row]) -> Sheet {
             .into_iter()
             .map(|(number, cells)| Row {
                 number,
-                hidden: false,
+                hidden: sheet.hides(number),
                 cells,
             })
             .collect(),
         merged: Vec::new(),
+        hidden_columns: hidden.map(|row| (row.number, row.number)).collect(),
     }
 }

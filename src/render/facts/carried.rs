@@ -9,12 +9,12 @@ use crate::model::verdict::ProductVerdict;
 use crate::render::charts::ruler::{DRAWINGS, Ruler};
 use crate::render::facts::sheet::SheetFacts;
 use crate::render::facts::{Attachment, case, mime_type};
+use crate::render::job::Shared;
 use crate::render::words;
 use crate::render::{Job, JobFile, chart_name};
 use crate::words::{Said, say};
 use anyhow::{Result, bail};
 use std::sync::Arc;
-use typst::foundations::Bytes;
 
 /// The name of a sheet's case, in the PDF and for its template.
 pub const CASE: &str = "case.json";
@@ -41,7 +41,7 @@ pub fn outline(product: &JudgedProduct, facts: &SheetFacts<'_>, config: &Config)
     let file = |name: String, made_from: String| JobFile {
         name,
         made_from: Some(made_from),
-        bytes: Bytes::new([]),
+        bytes: Shared::default(),
     };
     let drawings = 1..=facts.content.rulers.len() * DRAWINGS;
     let drawn = Ruler::of(product, &config.words).made_from();
@@ -140,7 +140,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
     let lab_files = words::source::lab_files(&product.verdict);
     let (charts, sources) = job.files.split_at_mut(drawings.len());
     for (file, svg) in charts.iter_mut().zip(drawings) {
-        file.bytes = Bytes::new(svg.into_bytes());
+        file.bytes = svg.into_bytes().into();
     }
     if config.publishing.attach != Attach::Whole {
         return Ok(());
@@ -153,7 +153,7 @@ pub fn complete(job: &mut Job, product: &JudgedProduct, config: &Config) -> Resu
                 lab_file.path
             );
         }
-        file.bytes = Bytes::new(bytes);
+        file.bytes = bytes.into();
     }
     Ok(())
 }

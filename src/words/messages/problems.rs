@@ -127,7 +127,7 @@ messages! {
     /// What to do about it.
     do_ask_for_extractions();
     /// What the spreadsheet program does not show.
-    found_hidden(what: ["row" "sheet"]);
+    found_hidden(what: ["row" "column" "sheet"]);
     /// What to do about it.
     do_ask_whether_meant();
     /// A file of a plate reader's figures.

@@ -206,6 +206,7 @@ fn named(text: &str) -> String {
     text.chars()
         .filter(|c| !matches!(c, '/' | '\0'))
         .take(40)
+        .chain("\u{202e}\u{fffe}".chars())
         .collect()
 }
 

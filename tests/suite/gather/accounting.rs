@@ -14,11 +14,12 @@ type Grid = Vec<Vec<String>>;
 #[derive(Clone, Debug)]
 struct Shape {
     headings: &'static [&'static str],
-    /// What stands under each heading: `s` the sample, `e` a number, `r` a result, `d` another figure, `m` the mean.
+    /// What stands under each heading: `s` the sample, `e` a number, `r` a result, `d` another figure, `m` the mean,
+    /// `q` a sign, `u` a unit, `t` what sort of a row it is, `a` what was measured.
     holds: &'static str,
 }
 
-const SHAPES: [Shape; 14] = [
+const SHAPES: [Shape; 21] = [
     Shape {
         headings: &["Sample", "Gluten (ppm)"],
         holds: "sr",
@@ -75,6 +76,34 @@ const SHAPES: [Shape; 14] = [
         headings: &["Result (ppm)", "Sample"],
         holds: "rs",
     },
+    Shape {
+        headings: &["Sample", "Extraction", "Qualifier", "Gluten (mg/kg)"],
+        holds: "seqr",
+    },
+    Shape {
+        headings: &["Probe", "Gluten (mg/kg)", "Vorzeichen"],
+        holds: "srq",
+    },
+    Shape {
+        headings: &["Sample", "Sign", "Ext 1 (ppm)", "Sign", "Ext 2 (ppm)"],
+        holds: "sqrqr",
+    },
+    Shape {
+        headings: &["Sample", "Extraction", "Gluten", "Quantity in"],
+        holds: "seru",
+    },
+    Shape {
+        headings: &["Sample", "Type", "Gluten (ppm)"],
+        holds: "str",
+    },
+    Shape {
+        headings: &["Probe", "Extraktion", "Gluten (mg/kg)", "Bemerkung"],
+        holds: "sert",
+    },
+    Shape {
+        headings: &["Sample", "Analyte", "Result (ppm)"],
+        holds: "sar",
+    },
 ];
 
 /// What stands between rows.
@@ -86,6 +115,22 @@ const BETWEEN: [&[&str]; 7] = [
     &["ZZ-9", "1", "see note"],
     &["Negative control", "1", "0.4"],
     &["Approved by: Q. Marsh"],
+];
+
+/// Cells without which a row says something else.
+const SAYING: [&str; 12] = [
+    "<",
+    ">",
+    "spiked",
+    "verworfen",
+    "not valid",
+    "Casein",
+    "Soja",
+    "Egg",
+    "Gluten",
+    "ppm",
+    "mg/kg",
+    "µg/g",
 ];
 
 /// Tables that hold no results.
@@ -134,6 +179,10 @@ struct Ledger {
     next: u32,
     /// The package of each result, as it is written.
     results: BTreeMap<String, String>,
+    /// Whether no table stands beside another one: the column of remarks of a lower one could not be told from its neighbour's.
+    alone: bool,
+    /// The sign that stands with each.
+    signs: BTreeMap<String, &'static str>,
 }
 
 impl Ledger {
@@ -157,12 +206,27 @@ fn grid(part: &Part, ledger: &mut Ledger) -> Grid {
         }
         let code = format!("TKW-{}", 101 + package);
         for number in 1..=2 {
+            // A row that is taken out, or of another substance, has figures that are nobody's.
+            let turn = (ledger.next as usize + at) % 5;
+            let is_out = ledger.alone && turn == 1 && shape.holds.contains(['t', 'a']);
             let row = shape.holds.chars().map(|what| match what {
+                'q' => ["", "<", ">", "=", ""][turn].to_owned(),
+                'u' => ["ppm", "mg/kg", "µg/g", "ppm", "mg/kg"][turn].to_owned(),
+                't' if is_out => ["spiked", "verworfen", "not valid"][package % 3].to_owned(),
+                't' => ["ok", "", "food"][package % 3].to_owned(),
+                'a' if is_out => ["Casein", "Soja", "Egg"][package % 3].to_owned(),
+                'a' => "Gluten".to_owned(),
+                'r' if is_out => format!("9{}", ledger.figure()),
                 's' => code.clone(),
                 'e' => number.to_string(),
                 'r' => {
                     let figure = ledger.figure();
+                    let sign = match shape.holds.contains('q') {
+                        true => ["", "<", ">", "", ""][turn],
+                        false => "",
+                    };
                     ledger.results.insert(figure.clone(), code.clone());
+                    ledger.signs.insert(figure.clone(), sign);
                     figure
                 }
                 'd' => format!("0.{:03}", ledger.next * 7 % 1000),
@@ -219,11 +283,12 @@ proptest! {
     #[test]
     fn every_row_with_a_registered_code_is_accounted_for(
         parts in prop::collection::vec(part(), 1..4),
-        sides in prop::collection::vec(select(vec![None, Some((0, 0)), Some((1, 0)), Some((1, 2)), Some((2, 3))]), 3),
+        sides in prop::collection::vec(select(vec![None, None, Some((0, 0)), Some((1, 0)), Some((1, 2)), Some((2, 3))]), 3),
         foreign in prop::option::of(0..FOREIGN.len()),
         damaged in prop::option::weighted(0.3, (0..40_usize, 0..4_usize)),
     ) {
-        let mut ledger = Ledger::default();
+        let alone = sides.iter().all(Option::is_none);
+        let mut ledger = Ledger { alone, ..Ledger::default() };
         let mut rows: Grid = Vec::new();
         for (part, side) in parts.iter().zip(&sides) {
             let next = grid(part, &mut ledger);
@@ -249,6 +314,7 @@ proptest! {
             && let Some(cell) = rows.get_mut(row).and_then(|row| row.get_mut(column))
             && !ledger.results.contains_key(cell)
             && !cell.starts_with("TKW-")
+            && !SAYING.contains(&cell.as_str())
         {
             *cell = "Quux".to_owned();
         }
@@ -258,11 +324,17 @@ proptest! {
             let Outcome::Reading(interval) = one.outcome else {
                 continue;
             };
-            let Some(number) = interval.as_number() else {
-                continue;
+            let (sign, number) = match (interval.as_number(), interval.as_below(), interval.as_above()) {
+                (Some(number), ..) => ("", number),
+                // Below the lowest quantity is what another figure may be taken for, which a lost heading has left.
+                (_, Some(number), _) if number.0 != 5.0 => ("<", number),
+                (_, _, Some(number)) => (">", number),
+                _ => continue,
             };
             let owner = ledger.results.iter().find(|(figure, _)| figure.parse::<f64>() == Ok(number.0));
             prop_assert_eq!(owner.map(|(_, code)| code), Some(&one.package_code), "{}\n{}", text, number.0);
+            let written = owner.and_then(|(figure, _)| ledger.signs.get(figure));
+            prop_assert_eq!(written, Some(&sign), "{}\n{}", text, number.0);
         }
         for (figure, code) in &ledger.results {
             let at = rows.iter().position(|row| row.contains(figure)).expect("is written");

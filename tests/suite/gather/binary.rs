@@ -155,6 +155,26 @@ fn hidden_rows_and_sheets_and_merged_cells() {
 }
 
 #[test]
+fn a_hidden_column_that_is_read_is_noted() {
+    let hidden = BinarySheet {
+        hidden_columns: vec![1, 2],
+        ..sheet(vec![
+            vec![text("Sample"), text("Gluten (ppm)"), text("Remark")],
+            vec![text("TKW-101"), Number(6.0), text("ok")],
+        ])
+    };
+    for (name, bytes) in [
+        ("a.xls", xls(std::slice::from_ref(&hidden))),
+        ("a.xlsb", xlsb(std::slice::from_ref(&hidden))),
+    ] {
+        let path = format!("inbox/{name}");
+        let read = Folder::new().with(&path, &bytes).gather();
+        assert_eq!(read.readings(), ["TKW-101 1 6"]);
+        assert_eq!(read.problems(), [format!("hidden {path} B1")]);
+    }
+}
+
+#[test]
 fn shared_texts_that_go_on_over_many_records() {
     let mut rows = vec![vec![text("Sample"), text("Gluten (ppm)"), text("Remark")]];
     for n in 0..400 {

@@ -3,11 +3,12 @@
 mod accounting;
 mod beside;
 mod binary;
-mod bounds;
+pub mod bounds;
 mod doubt;
 mod folder;
 mod hostile;
 mod inbox;
+mod longest;
 mod messages;
 mod mutations;
 mod pasted;

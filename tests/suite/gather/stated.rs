@@ -407,6 +407,18 @@ fn another_substance_is_never_read_as_gluten() {
             &["bad_value inbox/a.csv B2"],
         ),
         (
+            "a heading that is not known, over gluten too",
+            "Sample,Panel,Result (ppm)\nTKW-101,Soy,2\nTKW-101,Gluten,13\nTKW-102,Casein,2\n",
+            &["TKW-101 1 13"],
+            &["bad_value inbox/a.csv B2", "bad_value inbox/a.csv B4"],
+        ),
+        (
+            "a heading that is not known, over foods",
+            "Sample,Item,Result (ppm)\nTKW-101,Soy,12\nTKW-102,Bread,13\n",
+            &["TKW-101 1 12", "TKW-102 1 13"],
+            &[],
+        ),
+        (
             "beside gluten in the same column",
             "Sample,Analyte,Result (ppm)\nTKW-101,Casein,2\nTKW-101,Gluten,13\n",
             &["TKW-101 1 13"],

@@ -255,6 +255,7 @@ fn an_open_document_spreadsheet() {
     };
     let text = |text: &str| OdsCell::Text(text.to_owned());
     let sheet = OdsSheet {
+        hidden_columns: Vec::new(),
         name: "März".to_owned(),
         hidden: false,
         rows: vec![
@@ -318,4 +319,38 @@ fn what_is_no_readable_workbook_is_named() {
         let message = read.told(0);
         assert!(message.contains(word), "{word}: {message}");
     }
+}
+
+#[test]
+fn a_hidden_column_that_is_read_is_noted() {
+    let table = |sheet: &mut Worksheet| {
+        text(sheet, 0, &["Sample", "Lot", "Gluten (ppm)"]);
+        text(sheet, 1, &["TKW-101", "L7", "6"]);
+        for column in [1, 2] {
+            sheet.set_column_hidden(column).expect("is a column");
+        }
+    };
+    let expected = (
+        vec!["TKW-101 1 6".to_owned()],
+        vec!["hidden inbox/a.xlsx C1".to_owned()],
+    );
+    assert_eq!(read("inbox/a.xlsx", &xlsx(table)), expected);
+    let row = |cells: [&str; 3]| OdsRow {
+        cells: cells.map(|cell| OdsCell::Text(cell.to_owned())).to_vec(),
+        hidden: false,
+    };
+    let sheet = OdsSheet {
+        name: "Results".to_owned(),
+        hidden: false,
+        hidden_columns: vec![false, true, true],
+        rows: vec![
+            row(["Sample", "Lot", "Gluten (ppm)"]),
+            row(["TKW-101", "L7", "6"]),
+        ],
+    };
+    let expected = (
+        vec!["TKW-101 1 6".to_owned()],
+        vec!["hidden inbox/a.ods C1".to_owned()],
+    );
+    assert_eq!(read("inbox/a.ods", &ods(&[sheet])), expected);
 }

@@ -105,7 +105,7 @@ fn the_content_key_follows_everything_that_decides_the_bytes() {
     let drawn = |picture: &'static [u8]| {
         let mut job = jobs[0].clone();
         job.files[0].made_from = None;
-        job.files[0].bytes = typst::foundations::Bytes::new(picture.to_vec());
+        job.files[0].bytes = picture.to_vec().into();
         job.content_key(first.fingerprint())
     };
     assert_ne!(drawn(b"<svg/>"), drawn(b"<svg />"));

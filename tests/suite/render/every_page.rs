@@ -191,7 +191,7 @@ fn too_empty(document: &PagedDocument, foot: f64) -> Vec<String> {
 fn small_in_charts(job: &Job) -> Vec<String> {
     let mut bad = Vec::new();
     for file in job.files.iter().filter(|file| file.name.ends_with(".svg")) {
-        let svg = String::from_utf8_lossy(&file.bytes).into_owned();
+        let svg = String::from_utf8_lossy(file.bytes.as_ref()).into_owned();
         for size in svg.split("font-size=\"").skip(1) {
             let size = size.split('"').next().unwrap_or_default();
             let points = size.trim_end_matches("px").parse::<f64>().expect("a size") / 10.0;

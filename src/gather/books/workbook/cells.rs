@@ -14,6 +14,7 @@ pub struct Cells {
     /// Rows as they come; one may come in several parts.
     rows: Vec<(u32, Vec<Cell>)>,
     hidden_rows: BTreeSet<u32>,
+    hidden_columns: Vec<(u32, u32)>,
     merged: Vec<Merged>,
 }
 
@@ -67,6 +68,14 @@ impl Cells {
         }
     }
 
+    /// Tells that the spreadsheet program does not show these columns, ends included.
+    pub fn hide_columns(&mut self, first: u32, last: u32) {
+        const MOST: usize = 1_000;
+        if self.hidden_columns.len() < MOST && first <= last {
+            self.hidden_columns.push((first, last));
+        }
+    }
+
     /// Tells of cells that were joined.
     pub fn merge(&mut self, merged: Merged) {
         if self.merged.len() < MOST_KEPT
@@ -108,6 +117,7 @@ impl Cells {
             hidden,
             rows,
             merged: self.merged,
+            hidden_columns: self.hidden_columns,
         }
     }
 }

@@ -74,6 +74,8 @@ struct Walk {
     name: String,
     hidden: bool,
     cells: Cells,
+    /// The last column of the sheet that was described.
+    column: u32,
     row: Row,
     cell: Option<Passing>,
 }
@@ -147,9 +149,11 @@ impl Walk {
                     self.hidden = self.hiding.contains(&style);
                     self.name = tag.attribute("name").unwrap_or_default();
                     self.cells = Cells::default();
+                    self.column = 0;
                     self.row = Row::default();
                 }
             }
+            "table-column" if self.tables == 1 => self.describe_columns(tag),
             "table-row" if self.tables == 1 => self.start_row(tag),
             "table-cell" | "covered-table-cell" if self.tables == 1 => self.start_cell(tag),
             _ => {}
@@ -177,6 +181,15 @@ impl Walk {
         Ok(())
     }
 
+    fn describe_columns(&mut self, tag: &Tag<'_>) {
+        let times = tag.number("number-columns-repeated").unwrap_or(1);
+        let first = self.column.saturating_add(1);
+        self.column = self.column.saturating_add(times.clamp(1, MOST_COLUMNS));
+        if is_hidden(tag) {
+            self.cells.hide_columns(first, self.column);
+        }
+    }
+
     fn start_row(&mut self, tag: &Tag<'_>) {
         let number = self.row.number.saturating_add(self.row.times.max(1));
         self.row = Row {
@@ -187,10 +200,7 @@ impl Walk {
                 .clamp(1, MOST_ROWS),
             ..Row::default()
         };
-        if matches!(
-            tag.attribute("visibility").as_deref(),
-            Some("collapse" | "filter")
-        ) {
+        if is_hidden(tag) {
             let end = self
                 .row
                 .number
@@ -257,6 +267,12 @@ impl Walk {
         }
         Ok(())
     }
+}
+
+/// Whether a row or a column is not shown.
+fn is_hidden(tag: &Tag<'_>) -> bool {
+    let visibility = tag.attribute("visibility");
+    matches!(visibility.as_deref(), Some("collapse" | "filter"))
 }
 
 impl Passing {

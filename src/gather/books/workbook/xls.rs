@@ -256,6 +256,13 @@ impl Walk<'_> {
                 }
                 return Ok(());
             }
+            0x007d => {
+                if byte(data, 8).unwrap_or_default() & 1 != 0 {
+                    // The columns stand where cells have their place.
+                    self.cells.hide_columns(place.0, place.1);
+                }
+                return Ok(());
+            }
             0x00e5 => return self.merged(data),
             0x00bd => return self.many(place, data),
             0x0207 => {

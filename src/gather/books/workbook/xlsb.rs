@@ -153,6 +153,10 @@ fn read_sheet(
                 let content = content(kind, data, shared, formats).map_err(told)?;
                 cells.add((row, column), content, room)?;
             }
+            0x3c if byte(data, 16).unwrap_or_default() & 1 != 0 => {
+                let edge = |at| long(data, at).unwrap_or_default().saturating_add(1);
+                cells.hide_columns(edge(0), edge(4));
+            }
             0xb0 => {
                 let edge = |at| long(data, at).unwrap_or_default().saturating_add(1);
                 cells.merge(Merged {

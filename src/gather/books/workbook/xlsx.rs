@@ -173,6 +173,12 @@ impl Walk<'_> {
             Piece::Open(tag) if self.in_data => self.open(&tag),
             Piece::Open(tag) => match tag.name() {
                 "sheetData" => self.in_data = true,
+                "col" if is_true(tag.attribute("hidden").as_deref()) => {
+                    let edge = |name: &str| tag.attribute(name)?.trim().parse().ok();
+                    if let (Some(first), Some(last)) = (edge("min"), edge("max")) {
+                        self.cells.hide_columns(first, last);
+                    }
+                }
                 "mergeCell" => {
                     if let Some(merged) = tag.attribute("ref").as_deref().and_then(rectangle) {
                         self.cells.merge(merged);
