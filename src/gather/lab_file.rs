@@ -10,7 +10,7 @@ use crate::gather::facts::Facts;
 use crate::gather::inbox::InboxFile;
 use crate::gather::plates;
 use crate::gather::readings::extractions::{self, Context};
-use crate::gather::readings::missing;
+use crate::gather::readings::missing::{self, Only};
 use crate::gather::readings::pages::Page;
 use crate::gather::readings::subject::{self, Subject};
 use crate::gather::record::{self, Reports};
@@ -206,8 +206,14 @@ pub fn understand(
             }
         }
     }
-    if understanding.tables.is_empty() && unread.is_empty() && !found.is_all(book, codes) {
-        missing::tell(file, book, codes, &mut taken.problems);
+    if understanding.tables.is_empty() && unread.is_empty() {
+        match found.is_all(book, codes) {
+            true if found.plates.is_empty() => {
+                missing::tell_of_only(Only::Absorbances, file, &mut taken.problems)
+            }
+            true => {}
+            false => missing::tell(file, book, codes, &mut taken.problems),
+        }
     }
     if !understanding.tables.is_empty() {
         let sheets: Vec<_> = book

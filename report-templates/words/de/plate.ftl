@@ -215,10 +215,7 @@ plate_agrees = { $agrees ->
    *[unsaid] nicht verglichen
 }
 
-plate_others = { $wells ->
-    [one] 1 weitere Vertiefung enthält eine Probe, die nicht zu diesem Programm gehört.
-   *[other] { $wells } weitere Vertiefungen enthalten Proben, die nicht zu diesem Programm gehören.
-}
+plate_others = Weitere Vertiefungen mit Proben, die nicht zu diesem Programm gehören: { $wells }.
 
 plate_no_samples = Auf dieser Platte ist keine Probe dieses Programms.
 
@@ -248,6 +245,6 @@ plate_chart = Die Extinktionen von { $standards ->
    *[other] { $samples } Proben
 } darauf. { $differing ->
     [0] Keine weicht von dem ab, was berichtet ist.
-    [one] 1 weicht von dem ab, was berichtet ist.
-   *[other] { $differing } weichen von dem ab, was berichtet ist.
+    [one] Eine weicht von dem ab, was berichtet ist.
+   *[other] Davon weichen { $differing } von dem ab, was berichtet ist.
 }

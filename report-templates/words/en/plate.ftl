@@ -215,10 +215,7 @@ plate_agrees = { $agrees ->
    *[unsaid] not compared
 }
 
-plate_others = { $wells ->
-    [one] 1 further well holds a sample that is not of this programme.
-   *[other] { $wells } further wells hold samples that are not of this programme.
-}
+plate_others = Further wells with samples that are not of this programme: { $wells }.
 
 plate_no_samples = No sample of this programme is on this plate.
 
@@ -248,6 +245,6 @@ plate_chart = The absorbances of { $standards ->
    *[other] { $samples } samples
 } on it. { $differing ->
     [0] None differs from what was reported.
-    [one] 1 differs from what was reported.
-   *[other] { $differing } differ from what was reported.
+    [one] One differs from what was reported.
+   *[other] Of these, { $differing } differ from what was reported.
 }

@@ -215,10 +215,7 @@ plate_agrees = { $agrees ->
    *[unsaid] no comparado
 }
 
-plate_others = { $wells ->
-    [one] 1 pocillo más contiene una muestra que no es de este programa.
-   *[other] { $wells } pocillos más contienen muestras que no son de este programa.
-}
+plate_others = Otros pocillos con muestras que no son de este programa: { $wells }.
 
 plate_no_samples = En esta placa no hay ninguna muestra de este programa.
 
@@ -248,6 +245,6 @@ plate_chart = Las absorbancias de { $standards ->
    *[other] { $samples } muestras
 } en ella. { $differing ->
     [0] Ninguna difiere de lo informado.
-    [one] 1 difiere de lo informado.
-   *[other] { $differing } difieren de lo informado.
+    [one] Una difiere de lo informado.
+   *[other] De ellas, { $differing } difieren de lo informado.
 }

@@ -102,10 +102,6 @@ fn lost(
             }
         }
     }
-    if let Some((code, well)) = unnumbered.iter().next() {
-        let fault = Fault::new("unnumbered", &well.name, *code);
-        fault.tell("nothing", place(well), problems);
-    }
     if let Some(well) = numbered_only(raw) {
         whole = false;
         let fault = Fault::new("numbers", &well.name, "");
@@ -120,6 +116,10 @@ fn lost(
         whole = false;
         let place = reading.place(raw.sheet, raw.row, None);
         Fault::new("no_standards", "", "").tell("plate", place, problems);
+    }
+    if let (true, Some((code, well))) = (whole, unnumbered.iter().next()) {
+        let fault = Fault::new("unnumbered", &well.name, *code);
+        fault.tell("nothing", place(well), problems);
     }
     whole.then_some(lost)
 }
@@ -144,7 +144,7 @@ fn numbered_only<'a>(raw: &'a RawPlate<'_>) -> Option<&'a RawWell> {
             .map(|(index, figure)| figure - index as f64)
             .all(|rest| rest == from)
     };
-    let are_numbers = figures.len() > 1 && (counts(0.0) || counts(1.0));
+    let are_numbers = !figures.is_empty() && (counts(0.0) || counts(1.0));
     let all = standards().all(|(_, _, numbered)| numbered);
     standards()
         .next()

@@ -347,6 +347,7 @@ mod tests {
             file: &Arc::new(LabFile::default()),
             codes: &codes,
             unit: StandardUnit::PpmGluten,
+            described: Vec::new(),
             asked: Default::default(),
         };
         let name = Content::Text(written.into());

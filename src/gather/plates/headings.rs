@@ -261,7 +261,7 @@ pub struct Columns {
 
 impl Columns {
     /// Those of a row, where it can be the headings of a table of wells: wells and absorbances are there.
-    pub fn of(row: &Row) -> Option<Columns> {
+    pub fn of(row: &Row, described: &[String]) -> Option<Columns> {
         // Nearly no row names wells: all others cost a look at the first letters of their cells.
         let names_wells =
             |cell: &Cell| matches!(&cell.content, Content::Text(text) if may_name_wells(text));
@@ -282,7 +282,9 @@ impl Columns {
                         .roles
                         .push((role, cell.column, shown.trim().to_owned()));
                 }
-                None if is_result(&words) => columns.results.push(cell.column),
+                None if is_result(&words) || described.contains(&words) => {
+                    columns.results.push(cell.column)
+                }
                 None => {}
             }
         }

@@ -27,7 +27,7 @@ pub(super) fn find<'a>(
     while at < sheet.rows.len() {
         let heading = &sheet.rows[at];
         at += 1;
-        let Some(columns) = Columns::of(heading) else {
+        let Some(columns) = Columns::of(heading, &reading.described) else {
             continue;
         };
         let (Some(well), Some(absorbance)) = (columns.at(Role::Well), columns.at(Role::Absorbance))

@@ -27,6 +27,8 @@ mod assembly;
 use crate::config::Config;
 use crate::gather::books::{Book, Content, Sheet};
 use crate::gather::codes::Codes;
+use crate::gather::text;
+use crate::model::glob::path_fits;
 use crate::model::place::{LabFile, Place};
 use crate::model::plate::{Plate, StandardUnit};
 use crate::model::problem::{Code, Problems};
@@ -56,6 +58,8 @@ pub(crate) struct Reading<'a> {
     file: &'a Arc<LabFile>,
     codes: &'a Codes,
     unit: StandardUnit,
+    /// Headings that a layout of the settings names for this file: what they head is read by it.
+    described: Vec<String>,
     /// How often the register was asked for a code that is like a stranger's.
     asked: Cell<usize>,
 }
@@ -134,6 +138,7 @@ pub fn find(
         file,
         codes,
         unit: config.plate.standards,
+        described: described(&file.path, config),
         asked: Cell::new(0),
     };
     let mut found = Found {
@@ -222,9 +227,20 @@ impl Reading<'_> {
     }
 }
 
+/// The headings that layouts of the settings name for a file, as words.
+fn described(file: &str, config: &Config) -> Vec<String> {
+    let below = file.strip_prefix("inbox/").unwrap_or(file);
+    let layouts = config.layouts.iter();
+    layouts
+        .filter(|layout| path_fits(&layout.files, below))
+        .flat_map(|layout| &layout.columns)
+        .map(|(_, heading)| text::words(heading))
+        .collect()
+}
+
 /// The name of a well as the standard has it (ANSI/SLAS 4-2004): `A1` to `H12`. `a01` and `A 1` are the same well.
 fn well_name(written: &str) -> Option<String> {
-    let written = crate::gather::text::plain(written);
+    let written = text::plain(written);
     let mut letters = written.chars();
     let row = letters.next()?.to_ascii_uppercase();
     let number = letters.as_str().trim_start();

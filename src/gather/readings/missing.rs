@@ -2,7 +2,8 @@
 
 use crate::gather::books::{Book, Cell, Content, Row, Sheet};
 use crate::gather::codes::Codes;
-use crate::gather::readings::no_results::{self, Only};
+use crate::gather::readings::no_results;
+pub use crate::gather::readings::no_results::Only;
 use crate::gather::readings::refusals::quoted;
 use crate::gather::readings::values::is_figure;
 use crate::gather::tables::blocks;
@@ -20,13 +21,7 @@ use std::fmt::Write;
 /// Says why nothing was read, and how to help.
 pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems) {
     if let Some(found) = no_results::only(book, codes) {
-        let (message, hint) = match found {
-            Only::Absorbances => (say::found_absorbances(), Some(say::do_want_results())),
-            Only::Controls => (say::found_controls(), None),
-        };
-        let place = Place::file(file.path.clone());
-        problems.add(Code::PassedOver, place, message, hint);
-        return;
+        return tell_of_only(found, file, problems);
     }
     let best = book
         .sheets
@@ -69,6 +64,16 @@ pub fn tell(file: &LabFile, book: &Book, codes: &Codes, problems: &mut Problems)
         say::found_headings(headings, more, lacking),
         say::do_describe_table(layout(file, sheet, index, codes)),
     );
+}
+
+/// Notes that a file holds nothing but these, which are no results.
+pub fn tell_of_only(found: Only, file: &LabFile, problems: &mut Problems) {
+    let (message, hint) = match found {
+        Only::Absorbances => (say::found_absorbances(), Some(say::do_want_results())),
+        Only::Controls => (say::found_controls(), None),
+    };
+    let place = Place::file(file.path.clone());
+    problems.add(Code::PassedOver, place, message, hint);
 }
 
 /// Tells of packages that stand with figures where no table was recognised. Absorbances, weights and the like, under headings

@@ -120,7 +120,7 @@ fn whole(job: &Job) {
     let facts: serde_json::Value = serde_json::from_slice(&job.facts).expect("facts are JSON");
     assert!(facts["document"]["title"].is_string(), "{}", job.path);
     for file in job.files.iter().filter(|file| file.name.ends_with(".svg")) {
-        let text = std::str::from_utf8(&file.bytes).expect("a drawing is text");
+        let text = std::str::from_utf8(file.bytes.as_ref()).expect("a drawing is text");
         let mut drawing = quick_xml::Reader::from_str(text);
         loop {
             match drawing.read_event() {

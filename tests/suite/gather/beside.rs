@@ -323,25 +323,28 @@ fn a_file_of_a_plate_or_of_controls_is_no_error() {
             "a long table",
             "Well,Content,Absorbance\nA1,Std 1,0.412\nA2,TKW-101,0.398\n",
             &[],
-            &["passed_over inbox/a.csv"],
+            &["passed_over inbox/a.csv", "plate_unreadable inbox/a.csv C2"],
         ),
         (
             "a grid without a word",
             ",1,2,3,4,5,6\nA,0.41,0.39,1.20,0.4,0.4,0.4\nB,0.05,0.06,1.22,0.4,0.4,0.4\n",
             &[],
-            &["passed_over inbox/a.csv"],
+            &[
+                "passed_over inbox/a.csv",
+                "plate_unreadable inbox/a.csv row 1",
+            ],
         ),
         (
             "a grid and what is in its wells",
             "Plate 7\n,1,2,3,4,5,6\nA,0.41,0.39,1.20,0.4,0.4,0.4\nB,0.05,0.06,1.22,0.4,0.4,0.4\n\n,1,2,3,4,5,6\nA,Std 1,TKW-101,TKW-102,Blank,Blank,Blank\nB,Std 2,TKW-101,TKW-102,Blank,Blank,Blank\n",
             &[],
-            &["passed_over inbox/a.csv"],
+            &["passed_over inbox/a.csv", "plate_unreadable inbox/a.csv B3"],
         ),
         (
             "German",
             "Kavität;Inhalt;Extinktion\nA1;Std 1;0,412\nA2;TKW-101;0,398\n",
             &[],
-            &["passed_over inbox/a.csv"],
+            &["passed_over inbox/a.csv", "plate_unreadable inbox/a.csv C2"],
         ),
         (
             "controls under headings of their own",

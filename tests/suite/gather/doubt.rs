@@ -542,7 +542,10 @@ fn absorbances_or_controls_alone_are_no_error() {
             "absorbances",
             "Well,Sample,OD 450 nm\nA1,TKW-101,0.412\nA2,TKW-101,0.398\n",
             &[],
-            &["passed_over inbox/a.csv"],
+            &[
+                "passed_over inbox/a.csv",
+                "plate_unreadable inbox/a.csv row 1",
+            ],
         ),
         (
             "absorbances of a plate",
@@ -554,7 +557,10 @@ fn absorbances_or_controls_alone_are_no_error() {
             "absorbances as a plate stands",
             "Absorbance 450 nm\n,1,2,3\nA,0.41,0.39,1.20\nB,0.05,0.06,1.22\n",
             &[],
-            &["passed_over inbox/a.csv"],
+            &[
+                "passed_over inbox/a.csv",
+                "plate_unreadable inbox/a.csv row 2",
+            ],
         ),
         (
             "controls",

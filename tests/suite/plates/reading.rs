@@ -201,6 +201,37 @@ fn a_table_with_absorbances_and_results_is_both() {
     assert_eq!(readings[0]["lower_ppm"], 12.4);
 }
 
+/// A layout of the settings names the column of results, whose heading says nothing: it is read by it, and the plate as well.
+#[test]
+fn results_that_a_layout_names_stay_results() {
+    let mut rows = vec!["Well,Sample,Extraction,OD,Quux".to_owned()];
+    let mut plate = Long::new();
+    for (index, x) in STANDARDS.iter().chain(&[12.4, 13.1]).enumerate() {
+        let what = match index {
+            6 | 7 => format!("A1,{}", index - 5),
+            _ => format!("Std {x} ppm,"),
+        };
+        let result = if index > 5 {
+            x.to_string()
+        } else {
+            String::new()
+        };
+        rows.push(format!("{},{what},{:.3},{result}", plate.well(), seen(*x)));
+    }
+    let workspace = workspace(&(rows.join("\n") + "\n"), "");
+    let layout =
+        "[[layout]]\nfiles = \"*.csv\"\ncolumns = { sample = \"Sample\", result = \"Quux\" }\n";
+    let settings = format!("{}{layout}", workspace.text("programme.toml"));
+    workspace.with("programme.toml", settings);
+    let results = workspace.results();
+    assert_eq!(told(&results), []);
+    assert_eq!(super::plate(&results)["samples"][1]["agrees"], true);
+    let readings = results["products"][0]["packages"][0]["extractions"]
+        .as_array()
+        .expect("a list");
+    assert_eq!(readings.len(), 2, "{readings:#?}");
+}
+
 #[test]
 fn several_plates_of_a_table_are_told_apart_by_its_column() {
     let one = Long::new().sample("A1", 1, 12.4).text();
