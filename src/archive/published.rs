@@ -39,7 +39,10 @@ impl Published {
                 break;
             }
             let register = bag::programme(&bag).join(issued::FILE_NAME);
-            let rows = issued::rows(&files::read_if_there(&register)?.unwrap_or_default())?;
+            let bytes = files::read_if_there(&register);
+            let Ok(rows) = bytes.and_then(|bytes| issued::rows(&bytes.unwrap_or_default())) else {
+                continue;
+            };
             let here = rows
                 .iter()
                 .filter_map(|row| sought.remove(&(row.sheet_number.clone(), row.revision)));

@@ -1,4 +1,4 @@
-//! What can be typed, with its help. The clock and the environment enter the program here and nowhere else.
+//! What can be typed, with its help. The day and the environment enter what is made here and nowhere else.
 
 use crate::model::guide;
 use crate::pipeline::tables;

@@ -86,6 +86,44 @@ fn nobody_imports_what_comes_later() {
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
 
+/// The map for engineers says the same of who may import whom.
+#[test]
+fn the_map_has_the_table_of_imports() {
+    let map = fs::read_to_string(root().join("DEVELOPERS.md")).expect("can be read");
+    let mut told: Vec<(String, Vec<String>)> = Vec::new();
+    let table = map
+        .lines()
+        .skip_while(|line| *line != "| part | may import |")
+        .skip(2);
+    for line in table.take_while(|line| line.starts_with('|')) {
+        let cells: Vec<&str> = line.split('|').map(str::trim).collect();
+        let names = |cell: &str| -> Vec<String> {
+            let names = cell.split(',').map(|name| name.trim().replace('`', ""));
+            names.filter(|name| !name.is_empty()).collect()
+        };
+        for part in names(cells[1]) {
+            let mut allowed = names(cells[2]);
+            allowed.push(part.clone());
+            allowed.sort();
+            told.push((part, allowed));
+        }
+    }
+    told.sort();
+    let mut held: Vec<(String, Vec<String>)> = MAY_IMPORT
+        .iter()
+        .filter(|(part, _)| !["lib", "main"].contains(part))
+        .map(|(part, allowed)| {
+            let mut allowed: Vec<String> = allowed.iter().map(|name| (*name).to_owned()).collect();
+            allowed.push((*part).to_owned());
+            allowed.sort();
+            allowed.dedup();
+            ((*part).to_owned(), allowed)
+        })
+        .collect();
+    held.sort();
+    assert_eq!(told, held);
+}
+
 /// Charts and sentences are what facts are made of.
 #[test]
 fn charts_and_sentences_know_nothing_of_facts() {

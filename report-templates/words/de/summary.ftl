@@ -705,9 +705,6 @@ summary_list_due = Antwort bis
 summary_list_replied = Geantwortet
 
 # Likewise.
-summary_list_stands = Stand
-
-# Likewise.
 summary_list_why = Warum
 
 # Head of the second list.

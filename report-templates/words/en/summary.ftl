@@ -601,9 +601,6 @@ summary_list_due = Reply due
 summary_list_replied = Replied
 
 # Likewise.
-summary_list_stands = Where it stands
-
-# Likewise.
 summary_list_why = Why
 
 # Head of the second list.

@@ -665,9 +665,6 @@ summary_list_due = Respuesta para
 summary_list_replied = Respondió
 
 # Likewise.
-summary_list_stands = Estado
-
-# Likewise.
 summary_list_why = Por qué
 
 # Head of the second list.

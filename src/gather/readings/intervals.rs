@@ -296,21 +296,22 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
             true,
         ));
     };
+    // A factor of a thousand is not settled by which of two units stands nearer.
+    let of_file = in_force.facts.filter(|_| !in_force.foreign);
     if let Some(other) = stated
         .into_iter()
+        .chain([of_file])
         .flatten()
         .find(|other| other.ppm != unit.ppm)
     {
+        let written = text::short(&value.reported);
         report.problems.add(
-            Code::Suspicious,
+            Code::BadUnit,
             report.place.clone(),
-            say::found_two_units(
-                text::short(&value.reported),
-                unit.ppm.word(),
-                other.ppm.word(),
-            ),
+            say::found_two_units(written, unit.ppm.word(), other.ppm.word()),
             say::do_ask_which_unit(),
         );
+        return Err(());
     }
     let quantity = stated.into_iter().flatten().find_map(|unit| unit.quantity);
     Ok((

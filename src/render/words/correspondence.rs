@@ -72,7 +72,8 @@ pub fn standing(state: &FollowUpState, followups: &[Followup], words: &Catalogue
             closed_on,
         } => (say::maker_closed(words.day(closed_on)), told, replied_on),
     };
-    let day = |day: Option<NaiveDate>| day.map(|day| words.day(day));
+    // Short, as in every column of days.
+    let day = |day: Option<NaiveDate>| day.map(|day| day.to_string());
     Standing {
         head: words.say(&head),
         told: day(told.map(|told| told.on)),

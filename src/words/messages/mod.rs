@@ -61,7 +61,7 @@ macro_rules! value {
     (place, $value:ident) => { Value::Place(Box::new($value)) };
     (items, $value:ident) => { Value::Items($value) };
     ([$($word:literal)+], $value:ident) => {{
-        debug_assert!([$($word),+].contains(&$value), "{} is none of the words", $value);
+        assert!([$($word),+].contains(&$value), "{} is none of the words", $value);
         Value::Text($value.to_owned())
     }};
 }
@@ -138,7 +138,7 @@ macro_rules! catalogue_file {
 }
 
 groups!(
-    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, plate, summary, newsletter, web, problems;
+    documents: common, sheet, amended, reasons, label, method, charts, letters, lab, plan, plate, summary, newsletter, web, problems, registers;
     screen: explain
 );
 

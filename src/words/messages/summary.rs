@@ -264,8 +264,6 @@ messages! {
     summary_list_due();
     /// The day of the answer.
     summary_list_replied();
-    /// Where it stands with the maker.
-    summary_list_stands();
     /// Why there is no verdict.
     summary_list_why();
     /// Head of the list of products without a verdict.

@@ -507,10 +507,20 @@ fn rows_that_the_lab_takes_out_are_told_and_not_used() {
             &["bad_value inbox/a.csv C2"],
         ),
         (
-            "how much was added",
+            "how much was added: to which rows it went is not for us to say",
             "Sample,Spike (ppm),Spike recovery (%),Gluten (ppm)\nTKW-101,20,95,26\nTKW-101,0,95,7\nTKW-101,,,8\n",
-            &["TKW-101 1 unreadable", "TKW-101 2 7", "TKW-101 3 8"],
-            &["bad_value inbox/a.csv B2"],
+            &[
+                "TKW-101 1 unreadable",
+                "TKW-101 2 unreadable",
+                "TKW-101 3 unreadable",
+            ],
+            &["ambiguous_table inbox/a.csv D1"],
+        ),
+        (
+            "nothing was added",
+            "Sample,Spike (ppm),Spike recovery (%),Gluten (ppm)\nTKW-101,0,95,7\nTKW-101,,,8\n",
+            &["TKW-101 1 7", "TKW-101 2 8"],
+            &[],
         ),
         (
             "a food may be fortified",
@@ -562,4 +572,34 @@ fn a_number_format_makes_no_figure_say_more_than_it_does() {
             .into_iter()
             .all(|one| matches!(one.outcome, Outcome::Reading(_)))
     );
+}
+
+#[test]
+fn a_result_with_two_units_is_not_used() {
+    hold(&[
+        (
+            "a line above and the heading",
+            "Unit,ppb\nSample,Extraction,Gluten (ppm)\nTKW-101,1,6\n",
+            &["TKW-101 1 unreadable"],
+            &["bad_unit inbox/a.csv C3"],
+        ),
+        (
+            "a column and the heading",
+            "Sample,Extraction,Gluten (mg/kg),Unit\nTKW-101,1,6,ppb\n",
+            &["TKW-101 1 unreadable"],
+            &["bad_unit inbox/a.csv C2"],
+        ),
+        (
+            "German",
+            "Einheit;µg/kg\nProbe;Extraktion;Gluten (mg/kg)\nTKW-101;1;6\n",
+            &["TKW-101 1 unreadable"],
+            &["bad_unit inbox/a.csv C3"],
+        ),
+        (
+            "one unit by two names",
+            "Unit,ppm\nSample,Extraction,Gluten (mg/kg)\nTKW-101,1,6\n",
+            &["TKW-101 1 6"],
+            &[],
+        ),
+    ]);
 }
