@@ -176,8 +176,8 @@ impl<const P: usize> Slope<P> {
     fn damped(&self, damping: f64, scale: &[f64; P]) -> Option<[f64; P]> {
         let (mut columns, mut right) = (self.columns.clone(), self.residuals.clone());
         if damping > 0.0 {
-            for held in 0..P {
-                let hold = sqrt(damping) * scale[held].max(f64::MIN_POSITIVE);
+            for (held, scale) in scale.iter().enumerate() {
+                let hold = sqrt(damping) * scale.max(f64::MIN_POSITIVE);
                 right.push(0.0);
                 for (index, column) in columns.iter_mut().enumerate() {
                     column.push(if index == held { hold } else { 0.0 });

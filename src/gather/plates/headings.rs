@@ -263,8 +263,12 @@ impl Columns {
     /// Those of a row, where it can be the headings of a table of wells: wells and absorbances are there.
     pub fn of(row: &Row, described: &[String]) -> Option<Columns> {
         // Nearly no row names wells: all others cost a look at the first letters of their cells.
-        let names_wells =
-            |cell: &Cell| matches!(&cell.content, Content::Text(text) if may_name_wells(text));
+        let names_wells = |cell: &Cell| match &cell.content {
+            Content::Text(text) => {
+                may_name_wells(text) && role(&text::words(text)) == Some(Role::Well)
+            }
+            _ => false,
+        };
         if !row.cells.iter().any(names_wells) {
             return None;
         }

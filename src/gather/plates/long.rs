@@ -201,7 +201,7 @@ fn title(heading: &Row, above: &[Row]) -> Option<String> {
     const LINES: usize = 8;
     let near = above.iter().rev().take(LINES);
     near.take_while(|row| heading.number - row.number <= 2 * LINES as u32)
-        .find_map(|row| super::grid::plate_name(row))
+        .find_map(super::grid::plate_name)
 }
 
 /// Takes the cells of a table: all of them, or, where it has a column of results, all but those that a table of results is

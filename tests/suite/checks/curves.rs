@@ -131,9 +131,12 @@ pub fn certified(input: &Value, from: &str) -> Figures {
     }
 }
 
+/// From concentrations to the axis of a spline, or back.
+type Axis = fn(f64) -> f64;
+
 /// A natural spline in the axis of the case.
 pub fn spline(input: &Value) -> Figures {
-    let (to, back): (fn(f64) -> f64, fn(f64) -> f64) = match input["x_transform"].as_str() {
+    let (to, back): (Axis, Axis) = match input["x_transform"].as_str() {
         Some("ln") => (f64::ln, f64::exp),
         Some("log10") => (f64::log10, |t| 10_f64.powf(t)),
         _ => (|x| x, |t| t),
