@@ -114,7 +114,8 @@ fn is_settled<const P: usize>(points: &[Point], fit: &Fit<P>, model: Model<'_, P
     let left = norm(&here.residuals);
     let is_right = |column: &Vec<f64>| {
         let along = fabs(dot(column, &here.residuals));
-        along <= AT_RIGHT_ANGLES * norm(column) * left
+        // A parameter without any effect has run away: nothing holds it where it is.
+        norm(column) > 0.0 && along <= AT_RIGHT_ANGLES * norm(column) * left
     };
     fit.squares <= NOTHING_LEFT * seen || here.columns.iter().all(is_right)
 }

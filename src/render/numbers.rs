@@ -131,7 +131,7 @@ pub fn short_percent(share: f64) -> String {
 pub fn money(amount: f64, currency: Option<&str>) -> String {
     let figure = figures::rounded(Ppm(amount), 2);
     let currency = currency.map(|currency| format!("{NBSP}{currency}"));
-    format!("{figure:.2}{}", currency.unwrap_or_default())
+    format!("{figure}{}", currency.unwrap_or_default())
 }
 
 #[cfg(test)]

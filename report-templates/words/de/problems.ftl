@@ -465,8 +465,11 @@ do_nothing_below_zero = Nichts ist zu tun. Fragen Sie das Labor, falls es solche
 # A column of units with one that cannot be converted.
 found_bad_unit_cell = Die Einheit „{ $unit }“ lässt sich nicht in ppm umrechnen; das Ergebnis „{ $written }“ wird nicht verwendet.
 
-# Two units are stated for one result, by its row, its heading or a line of the file.
-found_two_units = „{ $written }“ ist in { $unit } und in { $other } angegeben: Es wird nicht verwendet.
+# Two units are stated for one result, one of them in its own cell: that one is taken.
+found_two_units = „{ $written }“ wird in { $unit } gelesen, aber auch eine andere Einheit, { $other }, ist dafür angegeben.
+
+# Likewise by its row, its heading or a line of the file: none is taken.
+found_units_contradict = „{ $written }“ ist in { $unit } und in { $other } angegeben: Es wird nicht verwendet.
 
 # What to do about it.
 do_ask_which_unit = Fragen Sie das Labor, welche Einheit richtig ist.

@@ -462,8 +462,11 @@ do_nothing_below_zero = Nothing to do. Ask the lab if it reports such figures of
 # A column of units with one that cannot be converted.
 found_bad_unit_cell = The unit “{ $unit }” is none that can be converted to ppm; the result “{ $written }” is not used.
 
-# Two units are stated for one result, by its row, its heading or a line of the file.
-found_two_units = “{ $written }” is stated in { $unit } and in { $other }: it is not used.
+# Two units are stated for one result, one of them in its own cell: that one is taken.
+found_two_units = “{ $written }” is read in { $unit }, but another unit, { $other }, is stated for it too.
+
+# Likewise by its row, its heading or a line of the file: none is taken.
+found_units_contradict = “{ $written }” is stated in { $unit } and in { $other }: it is not used.
 
 # What to do about it.
 do_ask_which_unit = Ask the lab which unit is right.

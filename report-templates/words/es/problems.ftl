@@ -462,8 +462,11 @@ do_nothing_below_zero = No hay nada que hacer. Pregunte al laboratorio si da a m
 # A column of units with one that cannot be converted.
 found_bad_unit_cell = La unidad «{ $unit }» no puede convertirse a ppm; el resultado «{ $written }» no se usa.
 
-# Two units are stated for one result, by its row, its heading or a line of the file.
-found_two_units = «{ $written }» se indica en { $unit } y en { $other }: no se usa.
+# Two units are stated for one result, one of them in its own cell: that one is taken.
+found_two_units = «{ $written }» se lee en { $unit }, pero también se indica para él otra unidad, { $other }.
+
+# Likewise by its row, its heading or a line of the file: none is taken.
+found_units_contradict = «{ $written }» se indica en { $unit } y en { $other }: no se usa.
 
 # What to do about it.
 do_ask_which_unit = Pregunte al laboratorio qué unidad es la correcta.

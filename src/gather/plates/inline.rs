@@ -78,10 +78,12 @@ pub fn figures_in(written: &str) -> Vec<(f64, Said, bool)> {
         if let Some((value, _)) = figures::amount(&number) {
             let behind = format!("{glued}{}", &rest[end..]);
             let words = text::words(&behind);
-            let next: Vec<&str> = words.split(' ').take(2).collect();
+            // “3 (10 ppm)”: the unit is that of the second figure.
+            let is_word = |word: &&str| !word.starts_with(|c: char| c.is_ascii_digit());
+            let next: Vec<&str> = words.split(' ').take_while(is_word).take(2).collect();
             let said = figures::unit(&next.join(" "));
             let said = match said {
-                Said::Nothing => figures::unit(next[0]),
+                Said::Nothing => next.first().map_or(said, |word| figures::unit(word)),
                 said => said,
             };
             let is_whole = value.fract() == 0.0 && said == Said::Nothing;

@@ -177,19 +177,24 @@ impl Walk<'_> {
     /// Whether a figure without a code and a number of its own is the mean of the two results and more above it, as far as
     /// it is written out: then it may be none.
     fn is_like_a_mean(&self, code: &str, row: &Row, cell: &CellRead) -> bool {
+        // Nobody sums up more than this: the rows of a long table are not gone over again for each of them.
+        const MOST: usize = 100;
         let is_bare = row.at(self.plan.sample).is_none() && cell.number.is_none();
+        let above = self.means.of(code);
+        if !is_bare || above.len() > MOST {
+            return false;
+        }
         let raw = cell.reading.as_ref().and_then(|reading| reading.raw);
         let figure = numbers::read(&cell.reported, self.context.marks).ok();
         let (Some(own), Some(figure)) = (raw.and_then(|raw| raw.as_number()), figure) else {
             return false;
         };
-        let above = self.means.of(code);
         let figures: Vec<f64> = above
             .iter()
             .filter_map(|part| part.interval.as_number())
             .map(|number| number.0)
             .collect();
-        if !is_bare || figures.len() < 2 || figures.len() < above.len() || figure.value <= 0.0 {
+        if figures.len() < 2 || figures.len() < above.len() || figure.value <= 0.0 {
             return false;
         }
         let mean = figures.iter().sum::<f64>() / figures.len() as f64;

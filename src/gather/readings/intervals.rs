@@ -305,13 +305,17 @@ fn unit(value: &Value, in_force: &InForce, report: &mut Report<'_>) -> Result<(U
         .find(|other| other.ppm != unit.ppm)
     {
         let written = text::short(&value.reported);
-        report.problems.add(
-            Code::BadUnit,
-            report.place.clone(),
-            say::found_two_units(written, unit.ppm.word(), other.ppm.word()),
-            say::do_ask_which_unit(),
-        );
-        return Err(());
+        let (place, to_do) = (report.place.clone(), say::do_ask_which_unit());
+        let (read, other) = (unit.ppm.word(), other.ppm.word());
+        // What stands in the cell with its figure is said of it alone.
+        if value.unit.is_some() {
+            let found = say::found_two_units(written, read, other);
+            report.problems.add(Code::Suspicious, place, found, to_do);
+        } else {
+            let found = say::found_units_contradict(written, read, other);
+            report.problems.add(Code::BadUnit, place, found, to_do);
+            return Err(());
+        }
     }
     let quantity = stated.into_iter().flatten().find_map(|unit| unit.quantity);
     Ok((

@@ -224,6 +224,8 @@ messages! {
     found_bad_unit_cell(unit: text, written: text);
     /// Two units are stated for one result.
     found_two_units(written: text, unit: text, other: text);
+    /// The same where none of them stands with the figure.
+    found_units_contradict(written: text, unit: text, other: text);
     /// What to do about it.
     do_ask_which_unit();
     /// A result with a unit that cannot be converted.
