@@ -31,7 +31,7 @@ pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
         ))?;
     }
     print::result(&match format {
-        Format::Text => as_text(bag, &found),
+        Format::Text => as_text(bag, &found, sheet.is_some()),
         Format::Json => as_json(bag, &found),
     })?;
     Ok(match found.faults.is_empty() {
@@ -40,9 +40,15 @@ pub fn verify(bag: &Path, format: Format) -> Result<Ending> {
     })
 }
 
-fn as_text(bag: &Path, found: &Verification) -> String {
+fn as_text(bag: &Path, found: &Verification, is_sheet: bool) -> String {
     let bag = bag.display().to_string();
     let bag = print::named(&bag);
+    if found.faults.is_empty() && is_sheet {
+        return format!(
+            "{bag}: the {} files that it carries are those that it was made with. What its pages show is not compared: the PDF as it was issued lies in the archive, and `verify` of that bag tells whether it is unchanged.\n",
+            found.sound
+        );
+    }
     if found.faults.is_empty() {
         return format!("{bag} is as it was made: {} files.\n", found.sound);
     }

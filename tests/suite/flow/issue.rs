@@ -222,6 +222,11 @@ fn verify_holds_what_a_sheet_carries_against_its_case() {
         "{}",
         sound.stdout()
     );
+    let said = sound.stdout();
+    assert!(
+        said.contains("What its pages show is not compared") && !said.contains("as it was made"),
+        "what was not looked at is not called sound: {said}"
+    );
     // Another figure in the excerpt, and another word in what the sheet says.
     for (kind, from, to) in [
         ("1-a.csv.excerpt.csv", ",7.1,", ",9.1,"),
