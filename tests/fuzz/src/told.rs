@@ -2,8 +2,8 @@
 
 use crate::gather::gather;
 use crate::judge::judge;
-use crate::measure::measure;
 use crate::kept::{Programme, REGISTERS};
+use crate::measure::measure;
 use crate::model::decided::Decided;
 use crate::model::problem::Problems;
 use crate::model::publication::Audience;
