@@ -1,6 +1,6 @@
 //! Links, and what stands for a file and is none: nothing of the machine outside the folder gets into what is made.
 
-use super::refused::{DAY, WRITERS, is_told, programme};
+use super::refused::{DAY, commands, is_told, programme};
 use crate::flow::WITHIN;
 use crate::workspace::{Workspace, tree};
 use std::fs;
@@ -90,10 +90,7 @@ fn a_register_or_settings_that_are_a_link_out_of_the_folder_are_not_read() {
             let workspace = programme();
             let _ = fs::remove_file(workspace.path(file));
             symlink(target, workspace.path(file)).expect("links");
-            for command in WRITERS
-                .iter()
-                .chain(&[&["-q", "check"][..], &["-q", "status"]])
-            {
+            for command in commands() {
                 let run = workspace.run(command);
                 run.exits(2);
                 is_told(

@@ -1,6 +1,6 @@
 //! Folders that may not be written to, or not be looked into: one sentence, nothing half done, and the next run finishes.
 
-use super::refused::{DAY, WRITERS, is_told, kept, programme};
+use super::refused::{DAY, WRITERS, commands, is_told, kept, programme};
 use crate::workspace::{Workspace, tree};
 use std::fs::{self, Permissions};
 use std::os::unix::fs::{MetadataExt, PermissionsExt, chown};
@@ -131,10 +131,7 @@ fn a_register_that_cannot_be_written_to_once_all_is_archived_is_put_right_by_the
 #[test]
 fn an_inbox_that_may_not_be_looked_into_is_one_sentence() {
     let bound = Bound::new();
-    for command in WRITERS
-        .iter()
-        .chain(&[&["-q", "check"][..], &["-q", "status"]])
-    {
+    for command in commands() {
         bound.may("inbox", 0o000);
         let came = bound.run(command);
         bound.may("inbox", 0o755);

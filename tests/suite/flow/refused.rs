@@ -17,6 +17,12 @@ pub const WRITERS: [&[&str]; 6] = [
     &["-q", "contact-sheet"],
 ];
 
+/// Every command that looks at the whole programme: those that write, and those that only look.
+pub fn commands() -> impl Iterator<Item = &'static [&'static str]> {
+    let lookers: [&[&str]; 2] = [&["-q", "check"], &["-q", "status"]];
+    WRITERS.into_iter().chain(lookers)
+}
+
 pub fn programme() -> Workspace {
     let workspace = Workspace::new();
     workspace.with("inbox/a.csv", WITHIN);
@@ -54,10 +60,7 @@ fn a_file_where_a_folder_should_be_is_named_by_every_command() {
         let _ = fs::remove_dir_all(workspace.path(folder));
         workspace.with(folder, "a file");
         let before = kept(&workspace);
-        for command in WRITERS
-            .iter()
-            .chain(&[&["-q", "check"][..], &["-q", "status"]])
-        {
+        for command in commands() {
             let run = workspace.run(command);
             run.exits(2);
             is_told(

@@ -1,20 +1,10 @@
 //! What comes of a plate: figures beside those that were reported, checks, differences.
 
-use super::{Long, STANDARDS, near, plate, seen, told, workspace};
+use super::{Long, STANDARDS, near, plate, seen, six, told, workspace};
 use crate::workspace::Workspace;
 use serde_json::{Value, json};
 
 const REPORTED: &str = "A1,1,12.4\nA1,2,13.1\nA2,1,<5\nA2,2,<5\nA3,1,33.0\nA3,2,>80\n";
-
-fn six() -> Long {
-    Long::new()
-        .sample("A1", 1, 12.4)
-        .sample("A1", 2, 13.1)
-        .sample("A2", 1, 2.0)
-        .sample("A2", 2, 2.2)
-        .sample("A3", 1, 33.0)
-        .sample("A3", 2, 120.0)
-}
 
 fn samples(results: &Value) -> &Vec<Value> {
     plate(results)["samples"].as_array().expect("a list")

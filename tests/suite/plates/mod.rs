@@ -89,6 +89,17 @@ impl Long {
     }
 }
 
+/// A plate of six samples of three packages: the extractions of each, one pair below the standards and one figure above them.
+pub fn six() -> Long {
+    Long::new()
+        .sample("A1", 1, 12.4)
+        .sample("A1", 2, 13.1)
+        .sample("A2", 1, 2.0)
+        .sample("A2", 2, 2.2)
+        .sample("A3", 1, 33.0)
+        .sample("A3", 2, 120.0)
+}
+
 /// A programme with three packages, what was reported of them, and a plate.
 pub fn workspace(plate: &str, reported: &str) -> Workspace {
     let workspace = Workspace::new();

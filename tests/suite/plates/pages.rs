@@ -1,17 +1,11 @@
 //! The page of a plate, in each language, and where it goes.
 
-use super::{Long, seen, workspace};
+use super::{Long, seen, six, workspace};
 use crate::workspace::{Workspace, tree};
 use lopdf::Document;
 
 fn measured() -> Workspace {
-    let plate = Long::new()
-        .sample("A1", 1, 12.4)
-        .sample("A1", 2, 13.1)
-        .sample("A2", 1, 2.0)
-        .sample("A2", 2, 2.2)
-        .sample("A3", 1, 33.0)
-        .sample("A3", 2, 120.0)
+    let plate = six()
         .wells("Control,QC 18-26,,,", seen(22.0))
         .wells("Sample,K-2291,,1,", seen(9.0));
     workspace(
